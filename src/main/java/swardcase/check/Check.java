@@ -1,0 +1,73 @@
+package swardcase.check;
+
+import java.util.Locale;
+
+/**
+ * Preconditions, written as acceptances so that NaN is refused.
+ *
+ * <p>Each check returns what it checked, so that a constructor line both checks and assigns. Every
+ * failure is an {@link IllegalArgumentException} whose message gives the name, the rule and the
+ * value found: {@code clover share must be from 0 to 1, but was 1.5}.
+ */
+public final class Check {
+
+  private Check() {}
+
+  /** Refuses a false condition; {@code message} is a {@link String#format} pattern. */
+  public static void that(boolean accepted, String message, Object... arguments) {
+    if (!accepted) {
+      throw new IllegalArgumentException(String.format(Locale.ROOT, message, arguments));
+    }
+  }
+
+  /** Refuses null. */
+  public static <T> T notNull(T value, String name) {
+    that(value != null, "%s must be given", name);
+    return value;
+  }
+
+  /** Refuses null, the empty string and white space. */
+  public static String notBlank(String value, String name) {
+    that(value != null && !value.isBlank(), "%s must be given, but was blank", name);
+    return value;
+  }
+
+  /** Accepts {@code low <= value <= high}. */
+  public static double inRange(double value, double low, double high, String name) {
+    that(
+        value >= low && value <= high,
+        "%s must be from %s to %s, but was %s",
+        name,
+        plain(low),
+        plain(high),
+        plain(value));
+    return value + 0d;
+  }
+
+  /** Accepts finite values from zero up. */
+  public static double notNegative(double value, String name) {
+    that(
+        value >= 0 && value < Double.POSITIVE_INFINITY,
+        "%s must be zero or more, but was %s",
+        name,
+        plain(value));
+    return value + 0d;
+  }
+
+  /** Accepts finite values above zero. */
+  public static double positive(double value, String name) {
+    that(
+        value > 0 && value < Double.POSITIVE_INFINITY,
+        "%s must be more than zero, but was %s",
+        name,
+        plain(value));
+    return value;
+  }
+
+  /** A number as a person would write it: 1 rather than 1.0. */
+  private static String plain(double value) {
+    return value == Math.rint(value) && Math.abs(value) < 1e15
+        ? Long.toString((long) value)
+        : Double.toString(value);
+  }
+}

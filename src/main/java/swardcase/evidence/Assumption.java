@@ -1,0 +1,43 @@
+package swardcase.evidence;
+
+import swardcase.chance.Range;
+import swardcase.check.Check;
+
+/**
+ * One number the answer rests on, with everything needed to judge it.
+ *
+ * @param name what it is, in the trade's words, such as {@code price of barley}
+ * @param range low, likely and high, in {@code unit}
+ * @param unit the unit, such as {@code kg DM/ha}; {@code -} for a ratio
+ * @param evidence how well it is supported
+ * @param source key into {@code tables/sources.csv}; blank where there is none
+ * @param setBy who set it
+ */
+public record Assumption(
+    String name, Range range, String unit, Evidence evidence, String source, SetBy setBy) {
+
+  /** Checks that nothing is missing; {@code source} may be blank. */
+  public Assumption {
+    Check.notBlank(name, "name of an assumption");
+    Check.notNull(range, name);
+    Check.notBlank(unit, "unit of " + name);
+    Check.notNull(evidence, "evidence of " + name);
+    Check.notNull(source, "source of " + name);
+    Check.notNull(setBy, "origin of " + name);
+  }
+
+  /** A number told by the farm. */
+  public static Assumption ofFarm(String name, Range range, String unit) {
+    return new Assumption(name, range, unit, Evidence.FARM, "", SetBy.USER);
+  }
+
+  /** The likely value. */
+  public double likely() {
+    return range.likely();
+  }
+
+  /** The same number under another name, for a row used in a particular place. */
+  public Assumption named(String newName) {
+    return new Assumption(newName, range, unit, evidence, source, setBy);
+  }
+}

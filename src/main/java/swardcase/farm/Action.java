@@ -1,0 +1,78 @@
+package swardcase.farm;
+
+import java.util.List;
+import swardcase.check.Check;
+import swardcase.evidence.Assumption;
+
+/**
+ * Something that can be done with a paddock, as a row of the action table or of the user's own.
+ *
+ * <p>Years count from the action's start. Run-down years come first ({@code runDownYears} of them,
+ * none for sowing at once), then the sowing year, then growth year one and two, then the full
+ * stand. Shares of growth are relative to the paddock's normal growth: 0.6 is six tenths.
+ *
+ * @param key short stable name, such as {@code spray-fallow}
+ * @param name what is printed
+ * @param kind how it is computed
+ * @param needsArable whether the paddock must be arable
+ * @param runDownYears years before sowing in which seed set is held down; a crop counts as one
+ * @param cropped whether the run-down years are crops, which give a margin and no grazing
+ * @param monthsUngrazed months from the autumn break of the sowing year without grazing
+ * @param runDownGrowth share of normal growth left for grazing in a run-down year
+ * @param growthYearOne share of normal growth in the sowing year, once grazed
+ * @param growthYearTwo share of normal growth in the year after sowing
+ * @param seedSet share of normal seed set in a run-down year
+ * @param seedlingKill share of seedlings killed before sowing
+ * @param sownKgPerHa seed sown, kg/ha
+ * @param targetCloverShare clover share of green feed in the new stand
+ * @param establishmentChance chance that the sowing takes; a failure is sown again the next year
+ * @param cropMarginPerHa margin of a crop year after all its costs, per ha
+ * @param costs cost lines
+ */
+public record Action(
+    String key,
+    String name,
+    ActionKind kind,
+    boolean needsArable,
+    int runDownYears,
+    boolean cropped,
+    double monthsUngrazed,
+    Assumption runDownGrowth,
+    Assumption growthYearOne,
+    Assumption growthYearTwo,
+    Assumption seedSet,
+    Assumption seedlingKill,
+    Assumption sownKgPerHa,
+    Assumption targetCloverShare,
+    Assumption establishmentChance,
+    Assumption cropMarginPerHa,
+    List<CostLine> costs) {
+
+  /** Checks ranges. */
+  public Action {
+    Check.notBlank(key, "key of an action");
+    Check.notBlank(name, "name of " + key);
+    Check.notNull(kind, "kind of " + key);
+    Check.inRange(runDownYears, 0, 5, "run-down years of " + key);
+    Check.inRange(monthsUngrazed, 0, 12, "months ungrazed of " + key);
+    fraction(runDownGrowth, "growth in a run-down year of " + key);
+    Check.inRange(growthYearOne.range().high(), 0, 2, "growth in year one of " + key);
+    Check.inRange(growthYearTwo.range().high(), 0, 2, "growth in year two of " + key);
+    fraction(seedSet, "seed set of " + key);
+    fraction(seedlingKill, "seedling kill of " + key);
+    Check.inRange(sownKgPerHa.range().low(), 0, 100, "seed sown of " + key);
+    fraction(targetCloverShare, "clover share of " + key);
+    fraction(establishmentChance, "chance of establishment of " + key);
+    costs = List.copyOf(costs);
+  }
+
+  private static void fraction(Assumption value, String name) {
+    Check.inRange(value.range().low(), 0, 1, name);
+    Check.inRange(value.range().high(), 0, 1, name);
+  }
+
+  /** Whether seed is sown at all. */
+  public boolean sows() {
+    return kind == ActionKind.OVERSOW || kind == ActionKind.RESOW;
+  }
+}

@@ -1,0 +1,24 @@
+package swardcase.farm;
+
+/** The kinds of action, which differ in how they are computed and not only in their numbers. */
+public enum ActionKind {
+  /** Nothing is done. */
+  KEEP("keep"),
+  /** The stand stays, and ewes are kept off from before joining to its end. */
+  HOLD_OFF("hold off"),
+  /** Seed is drilled into the living stand. */
+  OVERSOW("oversow"),
+  /** Seed set is stopped for the run-down years, seedlings are killed, then seed is sown. */
+  RESOW("resow");
+
+  private final String label;
+
+  ActionKind(String label) {
+    this.label = label;
+  }
+
+  /** The word used in the tables. */
+  public String label() {
+    return label;
+  }
+}

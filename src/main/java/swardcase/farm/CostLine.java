@@ -1,0 +1,49 @@
+package swardcase.farm;
+
+import swardcase.check.Check;
+import swardcase.evidence.Assumption;
+
+/**
+ * One line of an action's cost.
+ *
+ * @param name such as {@code seed}
+ * @param phase when it falls due
+ * @param costPerHa in the farm's currency, per ha
+ * @param currency currency of the table row, such as {@code A$}; blank if the user set the line
+ * @param date what the price refers to, such as {@code 2024}; blank if unknown
+ * @param note where it comes from, in words
+ */
+public record CostLine(
+    String name, Phase phase, Assumption costPerHa, String currency, String date, String note) {
+
+  /** When a cost falls due. */
+  public enum Phase {
+    /** Once in each run-down year. */
+    RUN_DOWN("run-down year"),
+    /** In the sowing year, and again if the sowing fails. */
+    SOWING("sowing year"),
+    /** Every year from the start. */
+    YEARLY("every year");
+
+    private final String label;
+
+    Phase(String label) {
+      this.label = label;
+    }
+
+    /** The words used in the tables. */
+    public String label() {
+      return label;
+    }
+  }
+
+  /** Checks that nothing is missing. */
+  public CostLine {
+    Check.notBlank(name, "name of a cost line");
+    Check.notNull(phase, "phase of " + name);
+    Check.notNegative(costPerHa.range().low(), "cost of " + name);
+    Check.notNull(currency, "currency of " + name);
+    Check.notNull(date, "date of " + name);
+    Check.notNull(note, "note of " + name);
+  }
+}

@@ -1,0 +1,39 @@
+package swardcase.farm;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import swardcase.check.Check;
+import swardcase.evidence.Assumption;
+import swardcase.evidence.SetBy;
+
+/**
+ * Rate, horizon and limits. All flows are real (no inflation) and before tax.
+ *
+ * @param discountRate real, per year: 7 % is 0.07
+ * @param horizonYears years counted, the coming one first
+ * @param horizonSetBy who set the horizon
+ * @param budgetPerYear most money to be spent on resowing in one year; empty for no limit
+ * @param mostOutOfGrazing largest share of the farm shut up at once: 0.2 is a fifth
+ * @param endValuePerHa value of a resown hectare beyond the horizon; 0 unless the user gives one
+ * @param loan how the cost is borrowed, if it is
+ */
+public record Finance(
+    Assumption discountRate,
+    int horizonYears,
+    SetBy horizonSetBy,
+    OptionalDouble budgetPerYear,
+    Assumption mostOutOfGrazing,
+    Assumption endValuePerHa,
+    Optional<Loan> loan) {
+
+  /** Checks ranges. */
+  public Finance {
+    Check.inRange(discountRate.range().low(), 0, 1, "discount rate");
+    Check.inRange(discountRate.range().high(), 0, 1, "discount rate");
+    Check.inRange(horizonYears, 1, 40, "horizon in years");
+    Check.notNull(budgetPerYear, "budget per year");
+    Check.inRange(mostOutOfGrazing.likely(), 0, 1, "largest share out of grazing");
+    Check.notNull(endValuePerHa, "end value");
+    Check.notNull(loan, "loan");
+  }
+}

@@ -1,0 +1,25 @@
+package swardcase.farm;
+
+import java.time.Month;
+import java.util.List;
+import swardcase.check.Check;
+import swardcase.evidence.Assumption;
+
+/**
+ * Stock other than joined ewes, by dry sheep equivalents.
+ *
+ * @param name such as {@code wethers} or {@code steers}
+ * @param head how many
+ * @param dsePerHead dry sheep equivalents a head
+ * @param months the months they are on the farm
+ */
+public record OtherStock(String name, int head, Assumption dsePerHead, List<Month> months) {
+
+  /** Checks ranges. */
+  public OtherStock {
+    Check.notBlank(name, "name of other stock");
+    Check.that(head >= 0, "head of %s must be zero or more, but was %s", name, head);
+    Check.inRange(dsePerHead.likely(), 0, 40, "dry sheep equivalents a head of " + name);
+    months = List.copyOf(months);
+  }
+}

@@ -1,0 +1,29 @@
+package swardcase.report;
+
+/**
+ * A month of the feed budget, per hectare, average over season types, likely values.
+ *
+ * @param month three letters, such as {@code Jun}
+ * @param winter whether it is one of the winter months
+ * @param demandMjPerHa energy the stock need, MJ/ha
+ * @param eatenMjPerHa energy they find, MJ/ha, as the stands are
+ * @param boughtMjPerHa energy to be bought, MJ/ha, as the stands are
+ * @param boughtWithCurrentMjPerHa the same with current cultivars in the same paddocks
+ * @param boughtAfrcMjPerHa the same as the stands are, with the second energy method
+ * @param growthKgDmPerHaPerDay pasture growth as the stands are
+ * @param growthWithCurrentKgDmPerHaPerDay the same with current cultivars
+ * @param greenKgDmPerHa green feed on offer at the end of the month
+ * @param dryKgDmPerHa dry feed on offer at the end of the month
+ */
+public record FeedMonth(
+    String month,
+    boolean winter,
+    double demandMjPerHa,
+    double eatenMjPerHa,
+    double boughtMjPerHa,
+    double boughtWithCurrentMjPerHa,
+    double boughtAfrcMjPerHa,
+    double growthKgDmPerHaPerDay,
+    double growthWithCurrentKgDmPerHaPerDay,
+    double greenKgDmPerHa,
+    double dryKgDmPerHa) {}

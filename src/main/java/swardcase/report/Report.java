@@ -1,0 +1,78 @@
+package swardcase.report;
+
+import java.time.LocalDate;
+import java.util.List;
+import swardcase.evidence.Assumption;
+import swardcase.tables.Source;
+
+/**
+ * Everything the program has to say about a farm.
+ *
+ * @param schemaVersion version of this layout
+ * @param program name and version of the program
+ * @param farm what was looked at
+ * @param winterFeed winter feed the farm is short of because of outdated cultivars
+ * @param feedYear the feed budget month by month, as the stands are and with current cultivars
+ * @param reproduction effect of oestrogenic clover on the flock
+ * @param paddocks one entry a paddock, in the order of the user's file
+ * @param plan the whole farm's answer
+ * @param swings which inputs move the answer most, largest first
+ * @param cautions printed on every sheet
+ * @param notices what is odd, missing or overridden in this farm's folder
+ * @param assumptions every number the answer rests on
+ * @param sources those of the sources table that are named by an assumption
+ */
+public record Report(
+    String schemaVersion,
+    String program,
+    FarmHead farm,
+    WinterFeed winterFeed,
+    List<FeedMonth> feedYear,
+    Reproduction reproduction,
+    List<PaddockResult> paddocks,
+    PlanResult plan,
+    List<Swing> swings,
+    List<String> cautions,
+    List<String> notices,
+    List<Assumption> assumptions,
+    List<Source> sources) {
+
+  /** Copies the lists. */
+  public Report {
+    feedYear = List.copyOf(feedYear);
+    paddocks = List.copyOf(paddocks);
+    swings = List.copyOf(swings);
+    cautions = List.copyOf(cautions);
+    notices = List.copyOf(notices);
+    assumptions = List.copyOf(assumptions);
+    sources = List.copyOf(sources);
+  }
+
+  /**
+   * What was looked at.
+   *
+   * @param name the farm
+   * @param date the date given for the sheet
+   * @param currency sign printed before money
+   * @param areaHa area of all paddocks
+   * @param ewesJoined ewes joined
+   * @param horizonYears years counted
+   * @param discountRatePercent real, per year
+   * @param growthProfile district or the user's own name
+   * @param supplement what is bought when feed is short
+   * @param winterMonths such as {@code June, July, August}
+   * @param extraFeedUse hold numbers, or run more ewes
+   */
+  public record FarmHead(
+      String name,
+      LocalDate date,
+      String currency,
+      double areaHa,
+      int ewesJoined,
+      int horizonYears,
+      double discountRatePercent,
+      String growthProfile,
+      String supplement,
+      String winterMonths,
+      String extraFeedUse) {}
+}

@@ -1,0 +1,78 @@
+package swardcase.tables;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import swardcase.check.Check;
+import swardcase.evidence.Assumption;
+
+/**
+ * A row of the cultivar table.
+ *
+ * @param name the key, as the trade writes it
+ * @param subspecies subterraneum, yanninicum or brachycalycinum; blank if unknown
+ * @param era old, transition or current
+ * @param releaseYear year of release, if known
+ * @param maturity maturity class in words; blank if unknown
+ * @param rainMinMm least annual rain, if known
+ * @param rainMaxMm most annual rain, if known
+ * @param hardSeed hard seed class, which is the key of the seed decay table
+ * @param formononetin per cent of leaf dry matter; empty if unknown, never zero for unknown
+ * @param highOestrogen whether it is one of the cultivars named as high in formononetin
+ * @param relativeWinterYield winter growth relative to a current cultivar: 0.9 is a tenth less
+ * @param winterYieldClass cultivars of one class share one error in {@code relativeWinterYield}
+ * @param source keys into the sources table, semicolon between them
+ * @param note evidence for and against, in words
+ */
+public record Cultivar(
+    String name,
+    String subspecies,
+    Era era,
+    OptionalInt releaseYear,
+    String maturity,
+    OptionalInt rainMinMm,
+    OptionalInt rainMaxMm,
+    HardSeed hardSeed,
+    Optional<Assumption> formononetin,
+    boolean highOestrogen,
+    Assumption relativeWinterYield,
+    String winterYieldClass,
+    String source,
+    String note) {
+
+  /** When a cultivar was bred. */
+  public enum Era {
+    /** Before about 1965. */
+    OLD,
+    /** About 1965 to 1990. */
+    TRANSITION,
+    /** Since about 1990. */
+    CURRENT
+  }
+
+  /** How hard its seed is. */
+  public enum HardSeed {
+    /** Most seed softens in the first summer. */
+    SOFT,
+    /** Between soft and hard; also taken where the table does not know. */
+    MODERATE,
+    /** Much seed lasts beyond two summers. */
+    HARD
+  }
+
+  /** Checks ranges. */
+  public Cultivar {
+    Check.notBlank(name, "name of a cultivar");
+    Check.notNull(era, "era of " + name);
+    Check.notNull(hardSeed, "hard seed class of " + name);
+    formononetin.ifPresent(
+        value -> Check.inRange(value.range().high(), 0, 5, "formononetin of " + name));
+    Check.inRange(relativeWinterYield.range().low(), 0, 2, "relative winter yield of " + name);
+    Check.inRange(relativeWinterYield.range().high(), 0, 2, "relative winter yield of " + name);
+    Check.notBlank(winterYieldClass, "winter yield class of " + name);
+  }
+
+  /** Whether it counts into the old-cultivar share. */
+  public boolean isOld() {
+    return era == Era.OLD;
+  }
+}
