@@ -1,0 +1,119 @@
+package swardcase.money;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.apache.poi.ss.formula.functions.Irr;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class InternalRateTest {
+
+  /**
+   * Spreadsheet documentation of the IRR function (-2.1, 8.7, -44.4 %); solutions to Brealey, Myers
+   * and Marcus, chapter 8 (21.86, 23.38 %).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "-70000 12000 15000 18000 21000, -2.1, 0.1",
+    "-70000 12000 15000 18000 21000 26000, 8.7, 0.1",
+    "-70000 12000 15000, -44.4, 0.1",
+    "-200 80 80 80 80, 21.86, 0.01",
+    "-200 100 100 100, 23.38, 0.01"
+  })
+  void of_publishedFlows_isThePublishedRate(String flows, double percent, double digit) {
+    assertThat(100 * InternalRate.of(Flows.parse(flows)).find().orElseThrow())
+        .isCloseTo(percent, within(digit / 2));
+  }
+
+  /** Flows of numpy-financial and of spreadsheet documentation; the rates worked separately. */
+  @ParameterizedTest
+  @CsvSource({
+    "-40000 5000 8000 12000 30000, 10.58226",
+    "-70000 22000 25000 28000 31000, 17.74359",
+    "-120000 39000 30000 21000 37000 46000, 13.07355395"
+  })
+  void of_workedFlows_isTheWorkedRate(String flows, double percent) {
+    assertThat(100 * InternalRate.of(Flows.parse(flows)).find().orElseThrow())
+        .isCloseTo(percent, within(5e-6));
+  }
+
+  /** Arithmetic: 1 + r = x solves 1600 x^2 - 10000 x + 10000 = 0, so x is 1.25 or 5. */
+  @Test
+  void of_twoSignChanges_findsBothRatesAndNoSingleOne() {
+    InternalRate.Rates rates = InternalRate.of(Flows.parse("-1600 10000 -10000"));
+    assertThat(rates.several()).isTrue();
+    assertThat(rates.rates()).hasSize(2);
+    assertThat(rates.rates().get(0)).isCloseTo(0.25, within(1e-12));
+    assertThat(rates.rates().get(1)).isCloseTo(4, within(1e-12));
+    assertThat(rates.find()).isEmpty();
+  }
+
+  /** Arithmetic: -(x - 1.1) (x - 1.2) (x - 1.3) written out as flows. */
+  @Test
+  void of_threeKnownRates_findsAllInOrder() {
+    assertThat(InternalRate.of(new double[] {-1, 3.6, -4.31, 1.716}).rates())
+        .hasSize(3)
+        .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-9 ? 0 : Double.compare(a, b))
+        .containsExactly(0.1, 0.2, 0.3);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"100 50 50", "-100 -50 -50", "0 0 0", "-100 200 -150"})
+  void of_flowsWithNoZero_findsNone(String flows) {
+    InternalRate.Rates rates = InternalRate.of(Flows.parse(flows));
+    assertThat(rates.none()).isTrue();
+    assertThat(rates.single()).isFalse();
+    assertThat(rates.find()).isEmpty();
+  }
+
+  @Test
+  void of_moneyBackWithNothingEarned_isZero() {
+    assertThat(InternalRate.of(Flows.parse("-100 40 60")).find().orElseThrow())
+        .isCloseTo(0, within(1e-12));
+  }
+
+  /**
+   * Newton's method of the spreadsheet function may end below -100 %, where a rate has no meaning,
+   * or nowhere: those cases are not compared.
+   */
+  @Test
+  void of_outlayThenInflows_isTheSpreadsheetsRateAndMakesTheValueZero() {
+    SplittableRandom random = new SplittableRandom(2);
+    int compared = 0;
+    for (int i = 0; i < 500; i++) {
+      double[] flows = Flows.outlayThenInflows(random);
+      InternalRate.Rates rates = InternalRate.of(flows);
+      assertThat(rates.several()).isFalse();
+      if (rates.none()) {
+        continue;
+      }
+      double rate = rates.find().orElseThrow();
+      assertThat(NetPresentValue.of(rate, flows)).as("case %s", i).isCloseTo(0, within(1e-4));
+      double spreadsheet = Irr.irr(flows);
+      if (spreadsheet > -1) {
+        assertThat(rate).as("case %s", i).isCloseTo(spreadsheet, within(1e-6));
+        compared++;
+      }
+    }
+    assertThat(compared).isGreaterThan(400);
+  }
+
+  @Test
+  void of_flowsInAnotherCurrency_isTheSameRate() {
+    SplittableRandom random = new SplittableRandom(4);
+    for (int i = 0; i < 200; i++) {
+      double[] flows = random.doubles(8, -100, 100).toArray();
+      double[] other = Arrays.stream(flows).map(flow -> 1.7 * flow).toArray();
+      InternalRate.Rates here = InternalRate.of(flows);
+      InternalRate.Rates there = InternalRate.of(other);
+      assertThat(there.rates()).hasSameSizeAs(here.rates());
+      for (int j = 0; j < here.rates().size(); j++) {
+        assertThat(there.rates().get(j)).isCloseTo(here.rates().get(j), within(1e-9));
+      }
+    }
+  }
+}
