@@ -81,8 +81,7 @@ public final class AfrcEnergy {
   /** Maintenance with activity, MJ ME a day. */
   public double maintenanceMjPerDay(
       double liveweightKg, double energyMjPerKgDm, Activity activity) {
-    double net =
-        fastingMjPerDay(liveweightKg) + activityMjPerKg[activity.ordinal()] * liveweightKg;
+    double net = fastingMjPerDay(liveweightKg) + activityMjPerKg[activity.ordinal()] * liveweightKg;
     return net / maintenanceEfficiency(energyMjPerKgDm);
   }
 

@@ -6,10 +6,10 @@ import swardcase.tables.Tables;
 /**
  * Metabolisable energy a grazing ewe needs at constant condition, dry, in lamb or in milk.
  *
- * <p>By {@link EnergyMethod#SCA_1990}: maintenance + grazing (1990 form) + 1.1 x (conceptus + milk).
- * By {@link EnergyMethod#AFRC_1993}: lowland maintenance + conceptus + milk. No set reproduces every
- * extension table: those differ among themselves by up to a quarter, and the two sets here by about
- * 15 %. Worked numbers, 50 kg: dry 8.25 MJ (SCA) and 6.66 (AFRC).
+ * <p>By {@link EnergyMethod#SCA_1990}: maintenance + grazing (1990 form) + 1.1 x (conceptus +
+ * milk). By {@link EnergyMethod#AFRC_1993}: lowland maintenance + conceptus + milk. No set
+ * reproduces every extension table: those differ among themselves by up to a quarter, and the two
+ * sets here by about 15 %. Worked numbers, 50 kg: dry 8.25 MJ (SCA) and 6.66 (AFRC).
  */
 public final class EweEnergy {
 

@@ -21,14 +21,15 @@ import swardcase.tables.Tables;
  *   bought      = need x multiplier x (1 - deficit) - energy eaten, if above 0
  * </pre>
  *
- * <p>RA and RQ are availability and quality of {@link PastureIntake}; green available is the mean of
- * before and after growth. A share m a month is 1 - (1 - m)^(1/2) a half-month. Stock eat what they
- * can, above their need too, and nothing is banked on their backs beyond the deficit. A supplement
- * does not lower what they graze: substitution is left out, so supplement is if anything understated.
+ * <p>RA and RQ are availability and quality of {@link PastureIntake}; green available is the mean
+ * of before and after growth. A share m a month is 1 - (1 - m)^(1/2) a half-month. Stock eat what
+ * they can, above their need too, and nothing is banked on their backs beyond the deficit. A
+ * supplement does not lower what they graze: substitution is left out, so supplement is if anything
+ * understated.
  *
- * <p>The year is run from 1 January, always from the same start (no green, 2,000 kg dry), until both
- * pools end it within 1e-6 kg DM/ha of where they began it, or 100 years. An object may be used by
- * several threads, each with its own {@link FeedResult}; a run allocates nothing.
+ * <p>The year is run from 1 January, always from the same start (no green, 2,000 kg dry), until
+ * both pools end it within 1e-6 kg DM/ha of where they began it, or 100 years. An object may be
+ * used by several threads, each with its own {@link FeedResult}; a run allocates nothing.
  */
 public final class FeedBudget {
 
@@ -65,8 +66,7 @@ public final class FeedBudget {
       int month = p / 2;
       double days = HalfMonths.days(p);
       for (int season = 0; season < growth.length; season++) {
-        List<Double> perDay =
-            farm.feedYear().seasons().get(season).growthKgDmPerHaPerDay();
+        List<Double> perDay = farm.feedYear().seasons().get(season).growthKgDmPerHaPerDay();
         growth[season][p] = perDay.get(month) * days * index;
       }
       eweMj[p] = demand.eweMjPerDay(p) * days / areaHa;
@@ -98,16 +98,7 @@ public final class FeedBudget {
       double eweMultiplier,
       FeedParameters parameters,
       FeedResult out) {
-    Check.that(
-        seasonIndex >= 0 && seasonIndex < growth.length,
-        "season must be from 0 to 2, but was %s",
-        seasonIndex);
-    Check.that(
-        growthMultiplier.length == P,
-        "growth multipliers must be %s, but were %s",
-        P,
-        growthMultiplier.length);
-    Check.notNegative(eweMultiplier, "multiplier of ewes");
+    check(seasonIndex, growthMultiplier, eweMultiplier);
     double green = 0;
     double dry = START_DRY_KG;
     out.repeats = false;
@@ -117,14 +108,29 @@ public final class FeedBudget {
       year(growth[seasonIndex], growthMultiplier, eweMultiplier, parameters, green, dry, out);
       double greenEnd = out.greenKgDmPerHa[P - 1];
       double dryEnd = out.dryKgDmPerHa[P - 1];
-      Check.that(
-          Double.isFinite(greenEnd) && Double.isFinite(dryEnd), "growth multipliers must be numbers");
       out.repeats =
           Math.abs(greenEnd - green) <= TOLERANCE_KG && Math.abs(dryEnd - dry) <= TOLERANCE_KG;
       out.yearsToRepeat++;
       green = greenEnd;
       dry = dryEnd;
     }
+  }
+
+  /** Looks first and builds words only for a refusal, because it stands in front of every run. */
+  private static void check(int seasonIndex, double[] growthMultiplier, double eweMultiplier) {
+    boolean accepted = seasonIndex >= 0 && seasonIndex < 3 && growthMultiplier.length == P;
+    for (int p = 0; accepted && p < P; p++) {
+      accepted = growthMultiplier[p] >= 0 && growthMultiplier[p] < Double.POSITIVE_INFINITY;
+    }
+    if (accepted && eweMultiplier >= 0 && eweMultiplier < Double.POSITIVE_INFINITY) {
+      return;
+    }
+    Check.inRange(seasonIndex, 0, 2, "season");
+    Check.inRange(growthMultiplier.length, P, P, "number of growth multipliers");
+    for (double multiplier : growthMultiplier) {
+      Check.notNegative(multiplier, "multiplier of growth");
+    }
+    Check.notNegative(eweMultiplier, "multiplier of ewes");
   }
 
   private void year(
@@ -150,8 +156,7 @@ public final class FeedBudget {
       double greenThere = green + grown;
       double greenFilled = greenThere > 0 ? intake.availability(green + grown / 2) : 0;
       double eatenGreen = Math.min(greenThere, appetite * greenFilled * greenQuality[p]);
-      double dryFilled =
-          dry > 0 ? Math.max(0, 1 - greenFilled) * intake.availability(dry) : 0;
+      double dryFilled = dry > 0 ? Math.max(0, 1 - greenFilled) * intake.availability(dry) : 0;
       double eatenDry = Math.min(dry, appetite * dryFilled * dryQuality[p]);
       double died = (greenThere - eatenGreen) * dyingShare[p];
       double decayed =

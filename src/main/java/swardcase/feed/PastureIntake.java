@@ -68,18 +68,21 @@ public final class PastureIntake {
     return 1 + milkRise[lambsReared] * Math.pow(m, milkShape) * Math.exp(milkShape * (1 - m));
   }
 
-  /** Availability of feed on offer, 0 to about 1. Unchecked: it is called in every step of a run. */
+  /**
+   * Availability of feed on offer, 0 to about 1. Unchecked: it is called in every step of a run.
+   */
   public double availability(double kgDmPerHa) {
     double b = availabilityPerKg * kgDmPerHa;
     return (1 - Math.exp(-b)) * (1 + availabilityRise * Math.exp(-b * b));
   }
 
-  /** Effect of quality on intake, from {@code digestibility} and {@code legumeShare} as fractions. */
+  /**
+   * Effect of quality on intake, from {@code digestibility} and {@code legumeShare} as fractions.
+   */
   public double quality(double digestibility, double legumeShare) {
     Check.inRange(digestibility, 0, 1, "digestibility");
     Check.inRange(legumeShare, 0, 1, "legume share");
-    return Math.max(
-        0, 1 - qualitySlope * (qualityFull - digestibility) + legumeRise * legumeShare);
+    return Math.max(0, 1 - qualitySlope * (qualityFull - digestibility) + legumeRise * legumeShare);
   }
 
   /** Metabolisable energy of forage, MJ/kg DM, never below 0. */

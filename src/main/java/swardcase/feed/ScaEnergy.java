@@ -85,17 +85,12 @@ public final class ScaEnergy {
     double walking =
         walkingCost1990 * grazing.terrain() / (grazing.greenTonnesPerHa() + walkingGreenOffset1990);
     double eating = eatingCost1990 * intakeKgDmPerDay * indigestible(grazing);
-    return (eating + walking)
-        * liveweightKg
-        / maintenanceEfficiency(grazing.energyMjPerKgDm());
+    return (eating + walking) * liveweightKg / maintenanceEfficiency(grazing.energyMjPerKgDm());
   }
 
   /** What grazing adds by the 2007 form at {@code sheepPerHa}, MJ ME a day. */
   public double grazing2007MjPerDay(
-      double liveweightKg,
-      GrazingConditions grazing,
-      double intakeKgDmPerDay,
-      double sheepPerHa) {
+      double liveweightKg, GrazingConditions grazing, double intakeKgDmPerDay, double sheepPerHa) {
     Check.notNegative(sheepPerHa, "sheep per ha");
     double walkedKm =
         grazing.terrain()
