@@ -1,0 +1,124 @@
+package swardcase.feed;
+
+import swardcase.check.Check;
+import swardcase.tables.Tables;
+
+/**
+ * Maintenance, grazing and milk by the Standing Committee on Agriculture (1990), <i>Feeding
+ * Standards for Australian Livestock: Ruminants</i>, and its successor CSIRO (2007), <i>Nutrient
+ * Requirements of Domesticated Ruminants</i>.
+ *
+ * <pre>
+ *   km = 0.02 M/D + 0.5              kl = 0.02 M/D + 0.4
+ *   maintenance = 0.28 W^0.75 exp(-0.03 age) / km                  MJ ME a day, age at most 6 years
+ *   grazing 1990 = [0.05 DMI (0.9 - D) + 0.05 T / (GF + 3)] W / km
+ *   grazing 2007 = [0.02 DMI (0.9 - D) + 0.0026 H] W / km,
+ *                  H = T min(1, SR / 40) / (0.057 GF + 0.16)       km walked a day
+ *   each MJ ME for conceptus and milk raises maintenance by 0.1 MJ
+ * </pre>
+ *
+ * <p>W liveweight kg; DMI pasture eaten, kg DM a day; D its digestibility; T terrain, 1 level to 2
+ * hilly; GF green forage, t DM/ha; SR sheep per ha. Cold is left out: exposed ewes need more.
+ * Worked number: 50 kg, 4 years, M/D 10: 4.6695 MJ net, 6.67 MJ ME; with DMI 1 kg, D 0.68, T 1, GF
+ * 1.5 grazing by the 1990 form adds 1.58.
+ */
+public final class ScaEnergy {
+
+  private final double fasting;
+  private final double weightPower;
+  private final double ageDecline;
+  private final double ageCapYears;
+  private final double efficiencySlope;
+  private final double kmAtZero;
+  private final double klAtZero;
+  private final double eatingCost1990;
+  private final double walkingCost1990;
+  private final double walkingGreenOffset1990;
+  private final double eatingCost2007;
+  private final double walkingCost2007;
+  private final double walkingGreenSlope2007;
+  private final double walkingGreenOffset2007;
+  private final double densestSheepPerHa;
+  private final double indigestibleAt;
+  private final double milkMjPerKg;
+  private final double productionCost;
+
+  /** Reads the coefficients once. */
+  public ScaEnergy(Tables tables) {
+    fasting = tables.parameter("feed.sca-fasting").likely();
+    weightPower = tables.parameter("feed.metabolic-power").likely();
+    ageDecline = tables.parameter("feed.sca-age-decline").likely();
+    ageCapYears = tables.parameter("feed.sca-age-cap").likely();
+    efficiencySlope = tables.parameter("feed.sca-efficiency-slope").likely();
+    kmAtZero = tables.parameter("feed.sca-km").likely();
+    klAtZero = tables.parameter("feed.sca-kl").likely();
+    eatingCost1990 = tables.parameter("feed.sca-eating-cost").likely();
+    walkingCost1990 = tables.parameter("feed.sca-walking-cost").likely();
+    walkingGreenOffset1990 = tables.parameter("feed.sca-walking-green-offset").likely();
+    eatingCost2007 = tables.parameter("feed.csiro-eating-cost").likely();
+    walkingCost2007 = tables.parameter("feed.csiro-walking-cost").likely();
+    walkingGreenSlope2007 = tables.parameter("feed.csiro-walking-green-slope").likely();
+    walkingGreenOffset2007 = tables.parameter("feed.csiro-walking-green-offset").likely();
+    densestSheepPerHa = tables.parameter("feed.csiro-walking-density").likely();
+    indigestibleAt = tables.parameter("feed.sca-eating-digestibility").likely();
+    milkMjPerKg = tables.parameter("feed.sca-milk-energy").likely();
+    productionCost = tables.parameter("feed.sca-production-cost").likely();
+  }
+
+  /** Net energy of maintenance before the efficiency, MJ a day; age is capped at 6 years. */
+  public double fastingMjPerDay(double liveweightKg, double ageYears) {
+    Check.positive(liveweightKg, "liveweight");
+    Check.notNegative(ageYears, "age in years");
+    return fasting
+        * Math.pow(liveweightKg, weightPower)
+        * Math.exp(-ageDecline * Math.min(ageYears, ageCapYears));
+  }
+
+  /** Maintenance without grazing, MJ ME a day. */
+  public double maintenanceMjPerDay(double liveweightKg, double ageYears, double energyMjPerKgDm) {
+    return fastingMjPerDay(liveweightKg, ageYears) / maintenanceEfficiency(energyMjPerKgDm);
+  }
+
+  /** What grazing adds by the 1990 form, MJ ME a day. */
+  public double grazing1990MjPerDay(
+      double liveweightKg, GrazingConditions grazing, double intakeKgDmPerDay) {
+    double walking =
+        walkingCost1990 * grazing.terrain() / (grazing.greenTonnesPerHa() + walkingGreenOffset1990);
+    double eating = eatingCost1990 * intakeKgDmPerDay * indigestible(grazing);
+    return (eating + walking) * liveweightKg / maintenanceEfficiency(grazing.energyMjPerKgDm());
+  }
+
+  /** What grazing adds by the 2007 form at {@code sheepPerHa}, MJ ME a day. */
+  public double grazing2007MjPerDay(
+      double liveweightKg, GrazingConditions grazing, double intakeKgDmPerDay, double sheepPerHa) {
+    Check.notNegative(sheepPerHa, "sheep per ha");
+    double walkedKm =
+        grazing.terrain()
+            * Math.min(1, sheepPerHa / densestSheepPerHa)
+            / (walkingGreenSlope2007 * grazing.greenTonnesPerHa() + walkingGreenOffset2007);
+    double eating = eatingCost2007 * intakeKgDmPerDay * indigestible(grazing);
+    return (eating + walkingCost2007 * walkedKm)
+        * liveweightKg
+        / maintenanceEfficiency(grazing.energyMjPerKgDm());
+  }
+
+  /** Milk, MJ ME a day, before the rise of maintenance it brings. */
+  public double milkMjPerDay(double milkKgPerDay, double energyMjPerKgDm) {
+    Check.notNegative(milkKgPerDay, "milk");
+    return milkKgPerDay * milkMjPerKg / (efficiencySlope * energyMjPerKgDm + klAtZero);
+  }
+
+  /** Energy for conceptus or milk with the rise of maintenance it brings: 10 MJ become 11. */
+  public double withProductionCost(double productionMjPerDay) {
+    return productionMjPerDay * (1 + productionCost);
+  }
+
+  private double maintenanceEfficiency(double energyMjPerKgDm) {
+    Check.inRange(energyMjPerKgDm, 4, 14, "energy of the feed");
+    return efficiencySlope * energyMjPerKgDm + kmAtZero;
+  }
+
+  private double indigestible(GrazingConditions grazing) {
+    return indigestibleAt - grazing.digestibility();
+  }
+}

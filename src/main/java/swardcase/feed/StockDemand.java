@@ -1,0 +1,114 @@
+package swardcase.feed;
+
+import java.util.ArrayList;
+import java.util.List;
+import swardcase.check.Check;
+import swardcase.farm.Farm;
+import swardcase.farm.HalfMonths;
+import swardcase.farm.Mob;
+import swardcase.farm.OtherStock;
+import swardcase.tables.Tables;
+
+/**
+ * What all stock of a farm need and can eat through the year, by half-month. Immutable.
+ *
+ * <p>A mob conceives on one day, 17 days after joining starts, lambs 148 days later and weans after
+ * the farm's weeks to weaning. Ewes in lamb carry scanned / in-lamb lambs each, as singles and
+ * twins (litters above two count as twins). Lambs live independently with chance marked / scanned,
+ * and those that die do so at birth, so a ewe rears none, one or two. Empty ewes, and ewes that
+ * lost their lambs, stay at maintenance. Lambs count from weaning only if the farm lists them among
+ * its other stock.
+ *
+ * <p>Potential intake is 0.028 of liveweight, raised in milk as in {@link PastureIntake}. Other
+ * stock: dry sheep equivalents x 8.6 MJ, each with the appetite of a 50 kg sheep, 1.4 kg DM.
+ */
+public final class StockDemand {
+
+  private final List<Mob> mobs;
+  private final List<MobYear> years;
+  private final double[] eweMj = new double[HalfMonths.COUNT];
+  private final double[] eweKg = new double[HalfMonths.COUNT];
+  private final double[] otherMj;
+  private final double[] otherKg;
+
+  private StockDemand(
+      List<Mob> mobs,
+      List<MobYear> years,
+      double[] pregnantShareByMob,
+      double[] otherMj,
+      double[] otherKg) {
+    Check.that(
+        pregnantShareByMob.length == mobs.size(),
+        "shares of ewes in lamb must be one for each mob, %s, but were %s",
+        mobs.size(),
+        pregnantShareByMob.length);
+    this.mobs = mobs;
+    this.years = years;
+    this.otherMj = otherMj;
+    this.otherKg = otherKg;
+    for (int m = 0; m < mobs.size(); m++) {
+      Mob mob = mobs.get(m);
+      MobYear year = years.get(m);
+      double share =
+          Check.inRange(pregnantShareByMob[m], 0, 1, "share of ewes in lamb of " + mob.name());
+      for (int p = 0; p < HalfMonths.COUNT; p++) {
+        eweMj[p] += mob.ewes() * (year.emptyMjPerDay + share * year.extraMjPerDay[p]);
+        eweKg[p] += mob.ewes() * (year.emptyKgDmPerDay + share * year.extraKgDmPerDay[p]);
+      }
+    }
+  }
+
+  /**
+   * Energy and appetite of all stock of the farm.
+   *
+   * @param pregnantShareByMob ewes in lamb as a fraction of ewes joined, in the order of the mobs
+   */
+  public static StockDemand of(
+      Farm farm, Tables tables, EnergyMethod method, double[] pregnantShareByMob) {
+    List<MobYear> years = new ArrayList<>();
+    for (Mob mob : farm.mobs()) {
+      years.add(new MobYear(mob, tables, method, farm.management().weaningWeeks().likely()));
+    }
+    double dseMj = tables.parameter("feed.dse-energy").likely();
+    double dseKg =
+        new PastureIntake(tables)
+            .potentialKgDmPerDay(tables.parameter("feed.dse-liveweight").likely());
+    double[] otherMj = new double[HalfMonths.COUNT];
+    double[] otherKg = new double[HalfMonths.COUNT];
+    for (OtherStock stock : farm.otherStock()) {
+      double dse = stock.head() * stock.dsePerHead().likely();
+      for (int p = 0; p < HalfMonths.COUNT; p++) {
+        if (stock.months().contains(HalfMonths.month(p))) {
+          otherMj[p] += dse * dseMj;
+          otherKg[p] += dse * dseKg;
+        }
+      }
+    }
+    return new StockDemand(farm.mobs(), years, pregnantShareByMob, otherMj, otherKg);
+  }
+
+  /** The same stock with other shares of ewes in lamb; the year of a ewe is not reckoned again. */
+  public StockDemand withPregnant(double[] pregnantShareByMob) {
+    return new StockDemand(mobs, years, pregnantShareByMob, otherMj, otherKg);
+  }
+
+  /** Energy need of all ewe mobs, whole farm, MJ ME a day. */
+  public double eweMjPerDay(int halfMonth) {
+    return eweMj[halfMonth];
+  }
+
+  /** Energy need of all other stock, whole farm, MJ ME a day. */
+  public double otherMjPerDay(int halfMonth) {
+    return otherMj[halfMonth];
+  }
+
+  /** What all ewes could eat of unlimited good pasture, whole farm, kg DM a day. */
+  public double eweAppetiteKgDmPerDay(int halfMonth) {
+    return eweKg[halfMonth];
+  }
+
+  /** What all other stock could eat of unlimited good pasture, whole farm, kg DM a day. */
+  public double otherAppetiteKgDmPerDay(int halfMonth) {
+    return otherKg[halfMonth];
+  }
+}

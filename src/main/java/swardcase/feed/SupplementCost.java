@@ -1,0 +1,63 @@
+package swardcase.feed;
+
+import swardcase.check.Check;
+import swardcase.farm.Supplement;
+
+/**
+ * What energy from a supplement weighs and costs.
+ *
+ * <pre>  tonnes as fed = MJ / (1000 x DM x ME x (1 - waste))      cost = tonnes x price </pre>
+ *
+ * <p>Worked number: 150 a tonne, 90 % dry matter, 13 MJ/kg DM, no waste: 16.7 cents a kg DM and
+ * 1.28 cents a MJ.
+ *
+ * @param pricePerTonne per tonne as fed
+ * @param energyMjPerKgDm metabolisable energy, MJ/kg DM
+ * @param dryMatterFraction 90 % is 0.90
+ * @param wasteFraction trampled or left: 5 % is 0.05
+ */
+public record SupplementCost(
+    double pricePerTonne, double energyMjPerKgDm, double dryMatterFraction, double wasteFraction) {
+
+  /** Checks ranges. */
+  public SupplementCost {
+    Check.notNegative(pricePerTonne, "price per tonne");
+    Check.inRange(energyMjPerKgDm, 3, 20, "energy of the supplement");
+    Check.inRange(dryMatterFraction, 0.1, 1, "dry matter of the supplement");
+    Check.inRange(wasteFraction, 0, 0.8, "waste of the supplement");
+  }
+
+  /** The likely values of a supplement. */
+  public static SupplementCost of(Supplement supplement) {
+    return new SupplementCost(
+        supplement.pricePerTonne().likely(),
+        supplement.energyMjPerKgDm().likely(),
+        supplement.dryMatterFraction().likely(),
+        supplement.wasteFraction().likely());
+  }
+
+  /** Energy that reaches the stock from a tonne as fed, MJ. */
+  public double energyMjPerTonne() {
+    return 1000 * dryMatterFraction * energyMjPerKgDm * (1 - wasteFraction);
+  }
+
+  /** Tonnes as fed that supply {@code energyMj}. */
+  public double tonnes(double energyMj) {
+    return Check.notNegative(energyMj, "energy to supply") / energyMjPerTonne();
+  }
+
+  /** Money for {@code energyMj}, in the currency of the price. */
+  public double cost(double energyMj) {
+    return tonnes(energyMj) * pricePerTonne;
+  }
+
+  /** Cents a MJ that reaches the stock. */
+  public double centsPerMj() {
+    return 100 * pricePerTonne / energyMjPerTonne();
+  }
+
+  /** Cents a kg dry matter bought, waste not counted. */
+  public double centsPerKgDm() {
+    return 100 * pricePerTonne / (1000 * dryMatterFraction);
+  }
+}
