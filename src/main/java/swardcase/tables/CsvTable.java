@@ -1,0 +1,186 @@
+package swardcase.tables;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import swardcase.check.Fault;
+import swardcase.check.NearestName;
+
+/**
+ * A CSV file read whole: its columns and its rows, each row with its line number.
+ *
+ * <p>The first line that is neither blank nor a comment holds the headings. Lines that start with
+ * {@code #} are comments. Cells are trimmed; lines without a single filled cell are skipped. UTF-8
+ * with or without a byte order mark, any line ending, and comma or semicolon between cells are
+ * read. In a semicolon file numbers may have a decimal comma: {@code 0,5} is a half.
+ *
+ * <p>Nothing is thrown for a bad file: every fault is added to the list that was handed in, and the
+ * caller refuses the whole when the list is not empty.
+ */
+public final class CsvTable {
+
+  private final String name;
+  private final List<String> columns;
+  private final List<CsvRow> rows;
+  private final List<Fault> faults;
+
+  private CsvTable(String name, List<CsvText.Line> lines, List<Fault> faults) {
+    this.name = name;
+    this.faults = faults;
+    this.rows = new ArrayList<>();
+    if (lines.isEmpty()) {
+      this.columns = List.of();
+      fault(0, "", "must have a line of headings", "", "");
+      return;
+    }
+    CsvText.Line heading = lines.get(0);
+    this.columns = heading.cells();
+    checkHeadings(heading);
+    Map<String, Integer> places = new HashMap<>();
+    for (int i = 0; i < columns.size(); i++) {
+      places.putIfAbsent(columns.get(i), i);
+    }
+    for (CsvText.Line line : lines.subList(1, lines.size())) {
+      if (fits(line)) {
+        rows.add(new CsvRow(name, line, places, faults));
+      }
+    }
+  }
+
+  /** Reads a file; its name in faults is the last part of the path. A missing file is a fault. */
+  public static CsvTable read(Path file, List<Fault> faults) {
+    String name = String.valueOf(file.getFileName());
+    try {
+      return Files.isRegularFile(file)
+          ? of(name, Files.readAllBytes(file), faults)
+          : missing(name, faults);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Reads bytes under a name. */
+  public static CsvTable of(String name, byte[] bytes, List<Fault> faults) {
+    int before = faults.size();
+    List<CsvText.Line> lines = CsvText.lines(name, bytes, faults);
+    return lines.isEmpty() && faults.size() > before
+        ? new CsvTable(name, List.of(new CsvText.Line(1, List.of())), faults)
+        : new CsvTable(name, lines, faults);
+  }
+
+  private static CsvTable missing(String name, List<Fault> faults) {
+    faults.add(new Fault(name, 0, "", "must be there", "", ""));
+    return new CsvTable(name, List.of(new CsvText.Line(1, List.of())), faults);
+  }
+
+  /** The file's name as printed in faults. */
+  public String name() {
+    return name;
+  }
+
+  /** The headings in order. */
+  public List<String> columns() {
+    return columns;
+  }
+
+  /** The rows that have as many cells as there are headings, in order. */
+  public List<CsvRow> rows() {
+    return List.copyOf(rows);
+  }
+
+  /** Whether there is such a heading. */
+  public boolean has(String column) {
+    return columns.contains(column);
+  }
+
+  /**
+   * Demands these columns: a missing required one is a fault, and so is one that is in neither
+   * list.
+   *
+   * @return whether every required column is there, so that the rows can be read
+   */
+  public boolean demand(Collection<String> required, Collection<String> optional) {
+    if (columns.isEmpty()) {
+      return false;
+    }
+    List<String> known = Stream.concat(required.stream(), optional.stream()).toList();
+    for (String column : columns) {
+      if (!column.isEmpty() && !known.contains(column)) {
+        List<String> unused = known.stream().filter(other -> !has(other)).toList();
+        String nearest = NearestName.find(column, unused).orElse("");
+        fault(0, column, "is not a column of this table", "", nearest);
+      }
+    }
+    List<String> missing = required.stream().filter(column -> !has(column)).toList();
+    missing.forEach(column -> fault(0, column, "must be a column of this table", "", ""));
+    return missing.isEmpty();
+  }
+
+  /** Demands that no two rows have the same cells in these columns, case aside. */
+  public void demandUnique(String... keyColumns) {
+    Map<String, Integer> seen = new HashMap<>();
+    for (CsvRow row : rows) {
+      List<String> cells =
+          Stream.of(keyColumns).map(column -> row.findText(column).orElse("")).toList();
+      String key = String.join(" / ", cells);
+      Integer first = seen.putIfAbsent(key.toLowerCase(Locale.ROOT), row.line());
+      if (first != null && !key.isBlank()) {
+        fault(
+            row.line(),
+            String.join(" / ", keyColumns),
+            "must not be given twice; it stands in line " + first + " already",
+            key,
+            "");
+      }
+    }
+  }
+
+  private void checkHeadings(CsvText.Line heading) {
+    Set<String> seen = new LinkedHashSet<>();
+    for (String column : heading.cells()) {
+      if (!column.isEmpty() && !seen.add(column)) {
+        fault(heading.number(), column, "must not be a heading twice", "", "");
+      }
+    }
+  }
+
+  private boolean fits(CsvText.Line line) {
+    List<String> cells = line.cells();
+    int count = columns.size();
+    boolean tailBlank =
+        cells.stream().skip(Math.min(count, cells.size())).allMatch(String::isEmpty);
+    if (count == 0) {
+      return false;
+    }
+    if (cells.size() < count || !tailBlank) {
+      fault(
+          line.number(),
+          "",
+          "must have as many cells as there are headings (" + count + ")",
+          Integer.toString(cells.size()),
+          "");
+      return false;
+    }
+    for (int i = 0; i < count; i++) {
+      if (columns.get(i).isEmpty() && !cells.get(i).isEmpty()) {
+        fault(line.number(), "", "must not have a cell without a heading", cells.get(i), "");
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void fault(int line, String column, String rule, String found, String nearest) {
+    faults.add(new Fault(name, line, column, rule, found, nearest));
+  }
+}
