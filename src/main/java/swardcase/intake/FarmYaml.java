@@ -35,8 +35,8 @@ record FarmYaml(
     List<Action> actions,
     String sownCultivar) {
 
-  /** The cultivar sown where the farm names none: current, with a trace of formononetin. */
-  static final String USUAL_SOWN = "Narrikup";
+  /** The row of the cultivar table for a current cultivar that was not chosen. */
+  static final String USUAL_SOWN = "current cultivar";
 
   /** The currency sign where the farm names none. */
   static final String USUAL_CURRENCY = "$";

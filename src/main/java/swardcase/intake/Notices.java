@@ -104,6 +104,9 @@ final class Notices {
     if (sown.era() != Cultivar.Era.CURRENT || sown.highOestrogen()) {
       say("%s is to be sown, and it is not a current cultivar of the table.", sown.name());
     }
+    if (sown.name().equals(FarmYaml.USUAL_SOWN)) {
+      say("No cultivar to sow is chosen: ask an agronomist which suits your rain and soil.");
+    }
     if (farm.mobs().isEmpty() && farm.otherStock().isEmpty()) {
       say("The farm has no stock at all: extra feed is worth nothing to it.");
     }
@@ -123,7 +126,7 @@ final class Notices {
     }
     List<String> foreign = new ArrayList<>(money);
     if (farm.supplement().pricePerTonne().setBy() != SetBy.USER) {
-      foreign.add("price of " + farm.supplement().name());
+      foreign.add(farm.supplement().pricePerTonne().name());
     }
     for (Action action : farm.actions()) {
       long lines = action.costs().stream().filter(Notices::isOfTables).count();
