@@ -1,0 +1,52 @@
+package swardcase.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import swardcase.chance.Range;
+import swardcase.evidence.Assumption;
+import swardcase.tables.Tables;
+
+/**
+ * Fills in what the farm folder leaves out from the rows {@code default.*} of the tables, and keeps
+ * a list of what was filled in.
+ */
+final class Defaults {
+
+  private final Tables tables;
+  private final List<Assumption> taken = new ArrayList<>();
+
+  Defaults(Tables tables) {
+    this.tables = tables;
+  }
+
+  /** The default with this key, which the tables must hold; its unit is that of the record. */
+  Assumption get(String key) {
+    Assumption row = tables.parameter("default." + key);
+    if (!taken.contains(row)) {
+      taken.add(row);
+    }
+    return row;
+  }
+
+  /** What the user wrote, in {@code perUnit} of the row's unit, or the row itself. */
+  Assumption orUser(String key, Optional<Range> user, double perUnit) {
+    Assumption row = tables.parameter("default." + key);
+    return user.isPresent() ? ofFarm(row, divided(user.get(), perUnit)) : get(key);
+  }
+
+  /** A number of the farm under the name and unit of a table row. */
+  static Assumption ofFarm(Assumption row, Range user) {
+    return Assumption.ofFarm(row.name(), user, row.unit());
+  }
+
+  /** Per cent as fractions with {@code perUnit} 100; the same numbers with 1. */
+  static Range divided(Range range, double perUnit) {
+    return Range.of(range.low() / perUnit, range.likely() / perUnit, range.high() / perUnit);
+  }
+
+  /** Every default taken, in the order it was asked for. */
+  List<Assumption> taken() {
+    return List.copyOf(taken);
+  }
+}

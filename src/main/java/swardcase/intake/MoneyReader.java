@@ -1,0 +1,109 @@
+package swardcase.intake;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import swardcase.chance.Range;
+import swardcase.evidence.Assumption;
+import swardcase.evidence.SetBy;
+import swardcase.farm.Finance;
+import swardcase.farm.Loan;
+import swardcase.farm.Management;
+import swardcase.farm.Prices;
+
+/** Reads prices, finance and the manager's choices. */
+final class MoneyReader {
+
+  private static final double MOST = 1e9;
+
+  private final Defaults defaults;
+  private final String currency;
+
+  MoneyReader(Defaults defaults, String currency) {
+    this.defaults = defaults;
+    this.currency = currency;
+  }
+
+  Prices prices(Fields prices) {
+    Prices read =
+        new Prices(
+            money(prices, "net_value_per_lamb", "net-value-per-lamb"),
+            money(prices, "cost_per_dry_ewe", "cost-per-dry-ewe"),
+            money(prices, "replacement_ewe", "replacement-ewe"),
+            money(prices, "spare_feed_per_tonne_dm", "spare-feed"),
+            money(prices, "gross_margin_per_ewe", "gross-margin-per-ewe"),
+            money(prices, "leaf_test", "leaf-test-price"),
+            money(prices, "plant_identification", "plant-identification-price"));
+    prices.finish();
+    return read;
+  }
+
+  Optional<Finance> finance(Fields finance) {
+    int before = finance.faults().count();
+    Assumption rate = percent(finance, "discount_rate_percent", "discount-rate", 100);
+    OptionalInt horizon = finance.findWhole("horizon_years", 1, 40);
+    OptionalDouble budget = finance.findNumber("budget_per_year", 0, MOST);
+    Assumption out = percent(finance, "most_out_of_grazing_percent", "most-out-of-grazing", 100);
+    Assumption endValue = money(finance, "end_value_per_ha", "end-value-per-ha");
+    Optional<Loan> loan = loan(finance);
+    finance.finish();
+    return finance
+        .faults()
+        .build(
+            before,
+            finance.place(),
+            () ->
+                new Finance(
+                    rate,
+                    horizon.orElseGet(
+                        () -> (int) Math.round(defaults.get("horizon-years").likely())),
+                    horizon.isPresent() ? SetBy.USER : SetBy.DEFAULT,
+                    budget,
+                    out,
+                    endValue,
+                    loan));
+  }
+
+  private static Optional<Loan> loan(Fields finance) {
+    if (!finance.has("loan")) {
+      return Optional.empty();
+    }
+    Fields loan = finance.section("loan");
+    int before = loan.faults().count();
+    OptionalDouble rate = loan.findNumber("rate_percent", 0, 100);
+    OptionalInt years = loan.findWhole("years", 1, 40);
+    if (!loan.has("rate_percent") || !loan.has("years")) {
+      loan.faults().add(loan.place(), "must give rate_percent and years", "");
+    }
+    loan.finish();
+    return loan.faults()
+        .build(before, loan.place(), () -> new Loan(rate.orElseThrow() / 100, years.orElseThrow()));
+  }
+
+  Optional<Management> management(Fields management) {
+    int before = management.faults().count();
+    Assumption deficit = percent(management, "condition_deficit_percent", "condition-deficit", 50);
+    Assumption rise = percent(management, "most_ewe_increase_percent", "most-ewe-increase", 300);
+    Assumption weaning =
+        defaults.orUser("weaning-weeks", management.findRange("weaning_weeks", 4, 30), 1);
+    Assumption loss = money(management, "loss_limit", "loss-limit");
+    management.finish();
+    return management
+        .faults()
+        .build(before, management.place(), () -> new Management(deficit, rise, weaning, loss));
+  }
+
+  private Assumption percent(Fields fields, String key, String row, double high) {
+    return defaults.orUser(row, fields.findRange(key, 0, high), 100);
+  }
+
+  /** A sum of money in the farm's currency; a default keeps the currency of its table row. */
+  private Assumption money(Fields fields, String key, String row) {
+    Optional<Range> user = fields.findRange(key, 0, MOST);
+    Assumption read = defaults.orUser(row, user, 1);
+    return user.isEmpty()
+        ? read
+        : Assumption.ofFarm(
+            read.name(), read.range(), read.unit().replace(Currencies.OF_TABLES, currency));
+  }
+}

@@ -1,0 +1,149 @@
+package swardcase.intake;
+
+import java.text.Normalizer;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import swardcase.chance.Range;
+import swardcase.check.Fault;
+import swardcase.farm.Identification;
+import swardcase.farm.LeafTest;
+import swardcase.farm.Paddock;
+import swardcase.farm.PaddockUse;
+import swardcase.tables.CsvRow;
+import swardcase.tables.CsvTable;
+
+/** Reads {@code paddocks.csv}, one row a paddock. */
+final class PaddocksCsv {
+
+  static final String FILE = "paddocks.csv";
+
+  private static final List<String> REQUIRED = List.of("paddock", "area_ha");
+  private static final List<String> OPTIONAL =
+      List.of(
+          "clover_percent_low",
+          "clover_percent",
+          "clover_percent_high",
+          "growth_index",
+          "waterlogged",
+          "arable",
+          "formononetin_percent",
+          "formononetin_standard_error",
+          "use");
+  private static final Map<String, Boolean> YES_NO = Map.of("yes", true, "no", false);
+  private static final Map<String, PaddockUse> USES =
+      Stream.of(PaddockUse.values()).collect(Collectors.toMap(PaddockUse::label, use -> use));
+
+  private final Defaults defaults;
+
+  PaddocksCsv(Defaults defaults) {
+    this.defaults = defaults;
+  }
+
+  /** The paddocks by the key of their name, in the order of the file, with nothing found yet. */
+  Map<String, Paddock> read(CsvTable table, List<Fault> faults) {
+    Map<String, Paddock> paddocks = new LinkedHashMap<>();
+    if (!table.demand(REQUIRED, OPTIONAL)) {
+      return paddocks;
+    }
+    if (table.rows().isEmpty()) {
+      faults.add(new Fault(FILE, 0, "", "must have a paddock", "", ""));
+    }
+    Map<String, Integer> lines = new LinkedHashMap<>();
+    for (CsvRow row : table.rows()) {
+      String key = key(row.text("paddock"));
+      Integer first = lines.putIfAbsent(key, row.line());
+      if (first != null && !key.isEmpty()) {
+        row.fault("paddock", "must not be given twice; it stands in line " + first + " already");
+      }
+      find(row).ifPresent(paddock -> paddocks.put(key, paddock));
+    }
+    return paddocks;
+  }
+
+  /** The names given in the file, whether or not their rows are sound. */
+  static List<String> names(CsvTable table) {
+    return table.rows().stream().map(row -> row.findText("paddock").orElse("")).toList();
+  }
+
+  /** Names that differ only in case, spacing or the coding of accents are one name. */
+  static String key(String name) {
+    return Normalizer.normalize(name, Normalizer.Form.NFC)
+        .replaceAll("[\\s\\p{Z}]+", " ")
+        .strip()
+        .toLowerCase(Locale.ROOT);
+  }
+
+  private Optional<Paddock> find(CsvRow row) {
+    double area = row.number("area_ha", 0, 100_000);
+    if (area == 0) {
+      row.fault("area_ha", "must be more than zero");
+    }
+    Optional<Range> clover = clover(row);
+    Optional<Range> index = exactly(row.findNumber("growth_index", 0, 5));
+    boolean waterlogged = row.findChoice("waterlogged", YES_NO).orElse(false);
+    boolean arable = row.findChoice("arable", YES_NO).orElse(true);
+    Optional<LeafTest> leafTest = leafTest(row);
+    PaddockUse use = row.findChoice("use", USES).orElse(PaddockUse.EWES);
+    return row.make(
+        () ->
+            new Paddock(
+                Normalizer.normalize(row.text("paddock"), Normalizer.Form.NFC),
+                area,
+                defaults.orUser("clover-share", clover, 100),
+                defaults.orUser("growth-index", index, 1),
+                waterlogged,
+                arable,
+                leafTest,
+                use,
+                List.of()));
+  }
+
+  private static Optional<Range> clover(CsvRow row) {
+    String low = "clover_percent_low";
+    String likely = "clover_percent";
+    String high = "clover_percent_high";
+    return row.findText(low).isEmpty() && row.findText(high).isEmpty()
+        ? exactly(row.findNumber(likely, 0, 100))
+        : row.findRange(low, likely, high, 0, 100);
+  }
+
+  private Optional<LeafTest> leafTest(CsvRow row) {
+    OptionalDouble percent = row.findNumber("formononetin_percent", 0, 5);
+    OptionalDouble error = row.findNumber("formononetin_standard_error", 0, 5);
+    if (percent.isEmpty()) {
+      if (row.findText("formononetin_standard_error").isPresent()) {
+        row.fault("formononetin_standard_error", "must come with formononetin_percent");
+      }
+      return Optional.empty();
+    }
+    return Optional.of(
+        new LeafTest(
+            percent.getAsDouble(),
+            error.orElseGet(
+                () -> percent.getAsDouble() * defaults.get("leaf-test-relative-error").likely())));
+  }
+
+  private static Optional<Range> exactly(OptionalDouble number) {
+    return number.isPresent() ? Optional.of(Range.exactly(number.getAsDouble())) : Optional.empty();
+  }
+
+  /** The same paddock with what was found on the walk. */
+  static Paddock with(Paddock paddock, List<Identification> identifications) {
+    return new Paddock(
+        paddock.name(),
+        paddock.areaHa(),
+        paddock.cloverShare(),
+        paddock.growthIndex(),
+        paddock.waterlogged(),
+        paddock.arable(),
+        paddock.leafTest(),
+        paddock.use(),
+        identifications);
+  }
+}
