@@ -59,7 +59,7 @@ public record Proportion(double hits, double trials) {
    */
   public double chanceAbove(double threshold, double prior) {
     Check.positive(prior, "prior");
-    return chanceAbove(threshold, hits + prior, trials - hits + prior);
+    return betaAbove(threshold, hits + prior, trials - hits + prior);
   }
 
   /** The posterior quantile at probability {@code p} from the prior Beta(prior, prior). */
@@ -68,10 +68,16 @@ public record Proportion(double hits, double trials) {
     return quantile(p, hits + prior, trials - hits + prior);
   }
 
-  /** Probability that a Beta({@code a}, {@code b}) proportion exceeds {@code threshold}. */
-  static double chanceAbove(double threshold, double a, double b) {
-    if (threshold <= 0) {
-      return 1;
+  /**
+   * The probability that a Beta({@code a}, {@code b}) proportion exceeds {@code threshold}. With
+   * {@code a} = 0 the proportion is 0, with {@code b} = 0 it is 1.
+   */
+  public static double betaAbove(double threshold, double a, double b) {
+    if (a <= 0) {
+      return threshold < 0 ? 1 : 0;
+    }
+    if (b <= 0 || threshold <= 0) {
+      return threshold < 1 ? 1 : 0;
     }
     return threshold >= 1 ? 0 : Beta.regularizedBeta(1 - threshold, b, a);
   }

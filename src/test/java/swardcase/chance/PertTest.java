@@ -34,7 +34,10 @@ class PertTest {
     assertThat(pert.variance()).isCloseTo(variance, within(5e-7));
   }
 
-  /** Independent: the inverse of the Commons Math beta distribution, solved to 1e-12. */
+  /**
+   * Independent: the inverse of the Commons Math beta distribution, solved to 1e-12. Tolerance: the
+   * accuracy the class promises.
+   */
   @ParameterizedTest
   @CsvSource({"0, 0, 1", "0, 0.1, 1", "0, 0.5, 1", "0, 0.77, 1", "0, 1, 1"})
   void quantile_overTheWholeRange_matchesTheBetaInverse(double low, double likely, double high) {
@@ -45,10 +48,10 @@ class PertTest {
       double u = i < 20 ? Math.pow(10, -i / 2.0) : random.nextDouble();
       assertThat(pert.quantile(u))
           .as("mode %s, u %s", likely, u)
-          .isCloseTo(beta.inverseCumulativeProbability(u), within(2e-6));
+          .isCloseTo(beta.inverseCumulativeProbability(u), within(1e-5));
       assertThat(pert.quantile(1 - u))
           .as("mode %s, u %s", likely, 1 - u)
-          .isCloseTo(beta.inverseCumulativeProbability(1 - u), within(2e-6));
+          .isCloseTo(beta.inverseCumulativeProbability(1 - u), within(1e-5));
     }
   }
 
