@@ -1,0 +1,181 @@
+package swardcase.chance;
+
+import org.apache.commons.math3.special.Beta;
+import swardcase.check.Check;
+
+/**
+ * The PERT distribution of a {@link Range}: a beta distribution stretched over low to high, with
+ * its mode at the likely value.
+ *
+ * <p>With weight λ on the likely value, α = 1 + λ(likely − low)/(high − low) and β = 1 + λ(high −
+ * likely)/(high − low). Then the mean is (low + λ likely + high)/(λ + 2) and the variance is (mean
+ * − low)(high − mean)/(λ + 3), both exact. The often quoted variance ((high − low)/6)² is an
+ * approximation: for 2, 5, 8 it gives 1 where the exact value is 9/7 = 1.2857.
+ *
+ * <p>The quantile function is tabulated when the distribution is built, so that {@link
+ * #quantile(double)} is a look-up: the middle of the distribution in 1,024 cells of equal
+ * probability, and each tail (1/32 of the probability) in 256 cells of equal u^(1/α) or (1 −
+ * u)^(1/β), in which the quantile is nearly straight. The error stays below one part in a hundred
+ * thousand of the width. A value known exactly has a quantile function that is that value
+ * everywhere.
+ */
+public final class Pert {
+
+  /** The usual weight on the likely value. */
+  public static final double USUAL_WEIGHT = 4;
+
+  private static final double TAIL = 1.0 / 32;
+  private static final int TAIL_CELLS = 256;
+  private static final int MIDDLE_CELLS = 1024;
+
+  private final Range range;
+  private final double weight;
+  private final double alpha;
+  private final double beta;
+  private final double inverseAlpha;
+  private final double inverseBeta;
+  private final double lowerScale;
+  private final double upperScale;
+  private final double[] lower;
+  private final double[] middle;
+  private final double[] upper;
+
+  private Pert(Range range, double weight) {
+    this.range = Check.notNull(range, "range of a PERT distribution");
+    this.weight = Check.positive(weight, "weight on the likely value");
+    double width = range.high() - range.low();
+    double mode = range.isExact() ? 0.5 : (range.likely() - range.low()) / width;
+    this.alpha = 1 + weight * mode;
+    this.beta = 1 + weight * (1 - mode);
+    this.inverseAlpha = 1 / alpha;
+    this.inverseBeta = 1 / beta;
+    this.lowerScale = TAIL_CELLS / Math.pow(TAIL, inverseAlpha);
+    this.upperScale = TAIL_CELLS / Math.pow(TAIL, inverseBeta);
+    if (range.isExact()) {
+      this.lower = new double[0];
+      this.middle = new double[0];
+      this.upper = new double[0];
+    } else {
+      this.lower = tail(alpha, beta, lowerScale);
+      this.middle = middle(alpha, beta, lower[TAIL_CELLS]);
+      this.upper = tail(beta, alpha, upperScale);
+    }
+  }
+
+  /** The PERT distribution with the usual weight of 4 on the likely value. */
+  public static Pert of(Range range) {
+    return new Pert(range, USUAL_WEIGHT);
+  }
+
+  /** The PERT distribution with another weight, more than 0; 0 would be the uniform one. */
+  public static Pert of(Range range, double weight) {
+    return new Pert(range, weight);
+  }
+
+  /** The range it was built from. */
+  public Range range() {
+    return range;
+  }
+
+  /** The mean: (low + λ likely + high)/(λ + 2). */
+  public double mean() {
+    return (range.low() + weight * range.likely() + range.high()) / (weight + 2);
+  }
+
+  /** The variance: (mean − low)(high − mean)/(λ + 3). */
+  public double variance() {
+    double mean = mean();
+    return (mean - range.low()) * (range.high() - mean) / (weight + 3);
+  }
+
+  /** The probability of a value no greater than {@code x}. */
+  public double probabilityBelow(double x) {
+    if (x >= range.high()) {
+      return 1;
+    }
+    if (x < range.low()) {
+      return 0;
+    }
+    return Beta.regularizedBeta((x - range.low()) / (range.high() - range.low()), alpha, beta);
+  }
+
+  /**
+   * The value that a draw stays below with probability {@code u}. Allocates nothing.
+   *
+   * @param u from 0 (the low end) to 1 (the high end)
+   */
+  public double quantile(double u) {
+    if (middle.length == 0) {
+      return range.likely();
+    }
+    double x;
+    if (u < TAIL) {
+      x = between(lower, Math.pow(u, inverseAlpha) * lowerScale);
+    } else if (u > 1 - TAIL) {
+      x = 1 - between(upper, Math.pow(1 - u, inverseBeta) * upperScale);
+    } else {
+      x = between(middle, (u - TAIL) / (1 - 2 * TAIL) * MIDDLE_CELLS);
+    }
+    return range.low() + x * (range.high() - range.low());
+  }
+
+  private static double between(double[] table, double position) {
+    int cell = Math.min((int) position, table.length - 2);
+    return table[cell] + (position - cell) * (table[cell + 1] - table[cell]);
+  }
+
+  /** Quantiles of Beta(a, b) at probabilities (j/scale)^a, j = 0 to {@link #TAIL_CELLS}. */
+  private static double[] tail(double a, double b, double scale) {
+    double logBeta = Beta.logBeta(a, b);
+    double[] table = new double[TAIL_CELLS + 1];
+    double start = Math.exp((logBeta + Math.log(a)) / a) / scale;
+    for (int j = 1; j <= TAIL_CELLS; j++) {
+      double guess = j == 1 ? start : table[j - 1] * j / (j - 1);
+      table[j] = inverse(Math.pow(j / scale, a), a, b, logBeta, table[j - 1], guess);
+    }
+    return table;
+  }
+
+  private static double[] middle(double a, double b, double first) {
+    double logBeta = Beta.logBeta(a, b);
+    double step = (1 - 2 * TAIL) / MIDDLE_CELLS;
+    double[] table = new double[MIDDLE_CELLS + 1];
+    table[0] = first;
+    for (int j = 1; j <= MIDDLE_CELLS; j++) {
+      double previous = table[j - 1];
+      double guess = previous + step / density(previous, a, b, logBeta);
+      table[j] = inverse(TAIL + j * step, a, b, logBeta, previous, guess);
+    }
+    return table;
+  }
+
+  /** Newton's method from {@code guess}, kept between {@code above} and 1. */
+  private static double inverse(
+      double u, double a, double b, double logBeta, double above, double guess) {
+    double low = above;
+    double high = 1;
+    double x = guess < high ? guess : (low + high) / 2;
+    for (int i = 0; i < 60; i++) {
+      double excess = Beta.regularizedBeta(x, a, b) - u;
+      if (excess > 0) {
+        high = x;
+      } else {
+        low = x;
+      }
+      double next = x - excess / density(x, a, b, logBeta);
+      if (!(next >= low && next <= high)) {
+        next = (low + high) / 2;
+      }
+      double moved = Math.abs(next - x);
+      x = next;
+      if (moved <= 1e-9 * x) {
+        return x;
+      }
+    }
+    return x;
+  }
+
+  private static double density(double x, double a, double b, double logBeta) {
+    return Math.exp((a - 1) * Math.log(x) + (b - 1) * Math.log1p(-x) - logBeta);
+  }
+}

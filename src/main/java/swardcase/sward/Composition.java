@@ -1,0 +1,232 @@
+package swardcase.sward;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import swardcase.chance.Dirichlet;
+import swardcase.chance.Pert;
+import swardcase.chance.Proportion;
+import swardcase.chance.Range;
+import swardcase.check.Check;
+import swardcase.farm.Identification;
+import swardcase.farm.Paddock;
+import swardcase.tables.Cultivar;
+import swardcase.tables.Tables;
+
+/**
+ * What the plants looked at say of the cultivar shares of a paddock's clover.
+ *
+ * <p>The shares have a Dirichlet posterior. Each of the K names, one of them "the rest", starts
+ * with 1/K and gains its plants divided by the design effect, because plants along a walked line
+ * are clumped: with an effect of 2, a hundred plants count as fifty. Plants that could be any of
+ * several cultivars are split evenly between them.
+ *
+ * <p>The rest, always last, is the table's row {@code unidentified}. If nobody looked at a plant it
+ * is the only one.
+ */
+public final class Composition {
+
+  /** Name of the table row that stands for the rest. */
+  public static final String UNIDENTIFIED = "unidentified";
+
+  /** Key of the chance that clover of unknown formononetin is high in it. */
+  public static final String UNKNOWN_HIGH_CHANCE = "stand.unknown-high-chance";
+
+  private static final int MOST_PLANTS = 400;
+  private static final int STEP = 10;
+  private static final int SLICES = 200;
+
+  private final List<Cultivar> cultivars;
+  private final Dirichlet shares;
+  private final double unknownHighChance;
+  private final double designEffect;
+  private final boolean lookedAt;
+
+  private Composition(
+      List<Cultivar> cultivars,
+      double[] alpha,
+      double unknownHighChance,
+      double designEffect,
+      boolean lookedAt) {
+    this.cultivars = List.copyOf(cultivars);
+    this.shares = Dirichlet.of(alpha);
+    this.unknownHighChance = unknownHighChance;
+    this.designEffect = designEffect;
+    this.lookedAt = lookedAt;
+  }
+
+  /**
+   * The posterior of a paddock.
+   *
+   * @param designEffect how many plants along the line tell as much as one picked at random, 1 or
+   *     more
+   */
+  public static Composition of(Paddock paddock, Tables tables, double designEffect) {
+    Check.that(designEffect >= 1, "design effect must be 1 or more, but was %s", designEffect);
+    SortedMap<String, Double> plants = new TreeMap<>();
+    double rest = 0;
+    boolean lookedAt = paddock.plantsLookedAt() > 0;
+    if (lookedAt) {
+      for (Identification found : paddock.identifications()) {
+        double each = found.plants() / found.candidates().size();
+        for (String name : found.candidates()) {
+          if (name.equals(UNIDENTIFIED)) {
+            rest += each;
+          } else {
+            plants.merge(name, each, Double::sum);
+          }
+        }
+      }
+    }
+    int names = plants.size() + 1;
+    List<Cultivar> cultivars = new ArrayList<>();
+    double[] alpha = new double[names];
+    for (var entry : plants.entrySet()) {
+      alpha[cultivars.size()] = entry.getValue() / designEffect + 1.0 / names;
+      cultivars.add(tables.cultivar(entry.getKey()));
+    }
+    alpha[names - 1] = rest / designEffect + 1.0 / names;
+    cultivars.add(tables.cultivar(UNIDENTIFIED));
+    double unknownHighChance = tables.parameter(UNKNOWN_HIGH_CHANCE).likely();
+    return new Composition(cultivars, alpha, unknownHighChance, designEffect, lookedAt);
+  }
+
+  /** How many names there are, the rest included. */
+  public int size() {
+    return cultivars.size();
+  }
+
+  /** The cultivar at {@code i}; the last one is the rest. */
+  public Cultivar cultivar(int i) {
+    return cultivars.get(i);
+  }
+
+  /** The Dirichlet parameter of the cultivar at {@code i}. */
+  public double alpha(int i) {
+    return shares.alpha(i);
+  }
+
+  /** The mean share of the cultivar at {@code i} in the clover. */
+  public double meanShare(int i) {
+    return shares.mean(i);
+  }
+
+  /** 5 % quantile, mean and 95 % quantile of the share of the cultivar at {@code i}. */
+  public Range share(int i) {
+    return shares.interval(shares.alpha(i));
+  }
+
+  /** 5 % quantile, mean and 95 % quantile of the share of all these cultivars together. */
+  public Range share(Predicate<Cultivar> of) {
+    return shares.interval(alphaOf(of));
+  }
+
+  /** The distribution, for drawing shares. */
+  public Dirichlet shares() {
+    return shares;
+  }
+
+  /**
+   * The probability that high-oestrogen clover makes up more than {@code shareOfSward} of the
+   * sward: clover share × high-oestrogen share of the clover above, say, 0.20.
+   *
+   * <p>Integrates over the PERT distribution of the clover share in equal slices of probability.
+   * Cultivars of unknown formononetin are high together or not at all; the chance that they are is
+   * the table's {@code stand.unknown-high-chance}. A paddock nobody looked at is therefore never
+   * called safe.
+   *
+   * @param cloverShare clover as a fraction of green dry matter
+   */
+  public double chanceHighOestrogenAbove(double shareOfSward, Range cloverShare) {
+    return chanceAbove(
+        shareOfSward,
+        Pert.of(cloverShare),
+        alphaOf(Cultivar::highOestrogen),
+        alphaOf(Composition::isUnknown),
+        alphaOf(Composition::isLow));
+  }
+
+  /**
+   * How many more plants would probably settle whether high-oestrogen clover passes {@code
+   * shareOfSward}: the fewest tens of plants, up to 400, that take the probability to {@code
+   * confidence} or to one minus it, if they are found in the proportions found so far. In a paddock
+   * nobody looked at, they are taken to be named and none of them high, which is the likelier
+   * finding.
+   *
+   * @return empty if it is settled already, or if no 400 plants would settle it because the doubt
+   *     lies in the clover share or in plants that cannot be named
+   */
+  public OptionalInt morePlantsToSettle(double shareOfSward, Range cloverShare, double confidence) {
+    Check.that(
+        confidence > 0.5 && confidence < 1,
+        "confidence must be between 0.5 and 1, but was %s",
+        confidence);
+    if (isSettled(chanceHighOestrogenAbove(shareOfSward, cloverShare), confidence)) {
+      return OptionalInt.empty();
+    }
+    Pert clover = Pert.of(cloverShare);
+    double high = lookedAt ? alphaOf(Cultivar::highOestrogen) : 0.5;
+    double unknown = lookedAt ? alphaOf(Composition::isUnknown) : 0;
+    double low = lookedAt ? alphaOf(Composition::isLow) : 0.5;
+    double highShare = lookedAt ? high / shares.total() : 0;
+    double unknownShare = lookedAt ? unknown / shares.total() : 0;
+    double lowShare = lookedAt ? low / shares.total() : 1;
+    for (int more = STEP; more <= MOST_PLANTS; more += STEP) {
+      double counted = more / designEffect;
+      double chance =
+          chanceAbove(
+              shareOfSward,
+              clover,
+              high + counted * highShare,
+              unknown + counted * unknownShare,
+              low + counted * lowShare);
+      if (isSettled(chance, confidence)) {
+        return OptionalInt.of(more);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  private static boolean isSettled(double chance, double confidence) {
+    return chance >= confidence || chance <= 1 - confidence;
+  }
+
+  private static boolean isUnknown(Cultivar cultivar) {
+    return cultivar.formononetin().isEmpty() && !cultivar.highOestrogen();
+  }
+
+  private static boolean isLow(Cultivar cultivar) {
+    return !cultivar.highOestrogen() && !isUnknown(cultivar);
+  }
+
+  private double alphaOf(Predicate<Cultivar> of) {
+    double sum = 0;
+    for (int i = 0; i < size(); i++) {
+      if (of.test(cultivars.get(i))) {
+        sum += shares.alpha(i);
+      }
+    }
+    return sum;
+  }
+
+  private double chanceAbove(
+      double shareOfSward, Pert clover, double high, double unknown, double low) {
+    double ifUnknownIsLow = chanceAbove(shareOfSward, clover, high, unknown + low);
+    return unknown == 0
+        ? ifUnknownIsLow
+        : unknownHighChance * chanceAbove(shareOfSward, clover, high + unknown, low)
+            + (1 - unknownHighChance) * ifUnknownIsLow;
+  }
+
+  private static double chanceAbove(double shareOfSward, Pert clover, double high, double rest) {
+    double sum = 0;
+    for (int i = 0; i < SLICES; i++) {
+      double cloverShare = clover.quantile((i + 0.5) / SLICES);
+      sum += cloverShare > 0 ? Proportion.betaAbove(shareOfSward / cloverShare, high, rest) : 0;
+    }
+    return sum / SLICES;
+  }
+}

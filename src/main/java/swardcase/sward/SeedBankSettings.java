@@ -1,0 +1,125 @@
+package swardcase.sward;
+
+import java.util.Arrays;
+import swardcase.check.Check;
+
+/**
+ * What a {@link SeedBank} runs on. Reusable: fill it anew for each draw. All shares are fractions.
+ */
+public final class SeedBankSettings {
+
+  /** Share of each cultivar in the clover as it stands; adds up to 1. */
+  public final double[] initialShare;
+
+  /**
+   * Share of hard seed that stays hard through a summer, at [cultivar × 4 + summer − 1]; the fourth
+   * value holds for all later summers and must be below 1.
+   */
+  public final double[] retention;
+
+  /** Crowding coefficient of each cultivar: seed set per plant relative to the others; above 0. */
+  public final double[] crowding;
+
+  /** Seed set by a full stand in a year, kg/ha. */
+  public double seedYieldKgPerHa;
+
+  /** Seed in the ground in the first autumn, before it germinates, kg/ha. */
+  public double initialBankKgPerHa;
+
+  /** Years before sowing in which seed set is held down. */
+  public int runDownYears;
+
+  /** Seed set in a run-down year as a share of a full stand's. */
+  public double seedSet;
+
+  /** Share of the seedlings standing in the sowing year that is killed before sowing. */
+  public double seedlingKill;
+
+  /** Which cultivar is sown; of no account if nothing is. */
+  public int sownSpecies;
+
+  /** Seed sown, kg/ha; 0 if nothing is sown. */
+  public double sownKgPerHa;
+
+  /** Share of sown seed that gives a seedling. */
+  public double goodSeedShare = 1;
+
+  /** Seed set in the sowing year as a share of a full stand's. */
+  public double sowingYearYield = 1;
+
+  /** Share of the seed in the ground that is turned under, out of reach, at the start. */
+  public double buriedShare;
+
+  /** Share of buried seed still there a year later. */
+  public double buriedRetention = 1;
+
+  /** Settings for so many cultivars, all of crowding 1 and none standing. */
+  public SeedBankSettings(int species) {
+    initialShare = new double[species];
+    retention = new double[species * SeedBank.AGES];
+    crowding = new double[species];
+    Arrays.fill(crowding, 1);
+  }
+
+  /** Sets the four retentions of a cultivar, first to fourth summer. */
+  public void retention(int cultivar, double first, double second, double third, double later) {
+    int at = cultivar * SeedBank.AGES;
+    retention[at] = first;
+    retention[at + 1] = second;
+    retention[at + 2] = third;
+    retention[at + 3] = later;
+  }
+
+  /** Refuses values out of range; allocates nothing if all is well. */
+  void refuseBad(int species) {
+    if (initialShare.length != species) {
+      Check.that(false, "settings must be for %s cultivars, not %s", species, initialShare.length);
+    }
+    double sum = 0;
+    for (int c = 0; c < species; c++) {
+      fraction(initialShare[c], "share of a cultivar");
+      sum += initialShare[c];
+      if (!(crowding[c] > 0 && crowding[c] < Double.POSITIVE_INFINITY)) {
+        Check.positive(crowding[c], "crowding coefficient");
+      }
+      for (int age = 0; age < SeedBank.AGES; age++) {
+        fraction(retention[c * SeedBank.AGES + age], "retention of hard seed");
+      }
+      if (retention[c * SeedBank.AGES + SeedBank.AGES - 1] == 1) {
+        Check.that(false, "retention of old hard seed must be below 1");
+      }
+    }
+    if (sum != 0 && Math.abs(sum - 1) > 1e-9) {
+      Check.that(false, "shares of the cultivars must add up to 1, but add up to %s", sum);
+    }
+    amount(seedYieldKgPerHa, "seed yield");
+    amount(initialBankKgPerHa, "seed bank");
+    amount(sownKgPerHa, "seed sown");
+    fraction(seedSet, "seed set");
+    fraction(seedlingKill, "seedling kill");
+    fraction(goodSeedShare, "share of good seed");
+    fraction(sowingYearYield, "seed set in the sowing year");
+    fraction(buriedShare, "share of buried seed");
+    fraction(buriedRetention, "retention of buried seed");
+    if (runDownYears < 0 || sownSpecies < 0 || sownSpecies >= species) {
+      Check.that(
+          false,
+          "run-down years must be 0 or more and the sown cultivar one of %s, but were %s and %s",
+          species,
+          runDownYears,
+          sownSpecies);
+    }
+  }
+
+  private static void fraction(double value, String name) {
+    if (!(value >= 0 && value <= 1)) {
+      Check.inRange(value, 0, 1, name);
+    }
+  }
+
+  private static void amount(double value, String name) {
+    if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
+      Check.notNegative(value, name);
+    }
+  }
+}
