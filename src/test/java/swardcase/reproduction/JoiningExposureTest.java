@@ -96,6 +96,23 @@ class JoiningExposureTest {
     }
   }
 
+  /** A joining of one day starts its walk later, which alters less than 0.001 after 120 days. */
+  @Test
+  void multipliers_ofACycle_areTheMeanOverItsDaysOfJoining() {
+    double[] dose = until(11, 0.5);
+    int start = LAST_OF_JUNE - 5;
+    double[] m = multipliers(dose, start, 40 / 7.0, 10, 7);
+    assertThat(m).hasSize(3);
+    for (int j = 0; j < m.length; j++) {
+      int end = Math.min(40, 17 * (j + 1));
+      double sum = 0;
+      for (int day = 17 * j; day < end; day++) {
+        sum += oneDay(dose, start + day, 10, 7);
+      }
+      assertThat(m[j]).isCloseTo(sum / (end - 17 * j), within(0.001));
+    }
+  }
+
   @Test
   void multipliers_noDose_areOne() {
     assertThat(multipliers(new double[HalfMonths.COUNT], 300, 9, 17, 7)).containsOnly(1);
