@@ -1,0 +1,63 @@
+package swardcase.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import swardcase.report.PaddockResult;
+import swardcase.report.Words;
+
+/** The facts on a paddock's card. */
+final class CardFacts {
+
+  private final String currency;
+  private final PaddockResult paddock;
+  private final List<List<Cell>> rows = new ArrayList<>();
+
+  CardFacts(String currency, PaddockResult paddock) {
+    this.currency = currency;
+    this.paddock = paddock;
+  }
+
+  List<List<Cell>> rows() {
+    add("fact.looked", looked());
+    add("fact.old", Words.percent(paddock.oldCultivarShare()));
+    add("fact.outdated", Words.percent(paddock.outdatedShare()));
+    add("fact.highShare", Words.percent(paddock.highOestrogenShareOfSward()));
+    add("fact.chance", chance());
+    add("fact.formononetin", formononetin());
+    add("fact.rating", paddock.oestrogenRating());
+    add("fact.lost", Words.range(paddock.dryMatterLostKgPerHa(), "kg DM/ha"));
+    add("fact.supplement", Words.range(paddock.supplementTonnes(), "t"));
+    add("fact.supplementCost", Words.money(currency, paddock.supplementCost()));
+    if (!paddock.deciding().isBlank()) {
+      add("fact.deciding", paddock.deciding());
+    }
+    return rows;
+  }
+
+  private void add(String key, String value) {
+    rows.add(List.of(Cell.of(Texts.get(key), Style.NOTE), Cell.of(value)));
+  }
+
+  private String looked() {
+    return paddock.plantsLookedAt() > 0
+        ? Words.exact(paddock.plantsLookedAt())
+        : Texts.get("fact.looked.none");
+  }
+
+  private String chance() {
+    String chance = Texts.get("fact.chance.value", Words.whole(paddock.chanceAboveTwentyPercent()));
+    return paddock.morePlantsToSettle().isPresent()
+        ? chance
+            + " "
+            + Texts.get("fact.chance.more", Words.exact(paddock.morePlantsToSettle().getAsInt()))
+        : chance;
+  }
+
+  private String formononetin() {
+    String note = paddock.formononetinNote();
+    return paddock
+        .formononetinPercentOfLeaf()
+        .map(range -> note.isBlank() ? Words.range(range) : Words.range(range) + ", " + note)
+        .orElse(note.isBlank() ? Texts.get("fact.unknown") : note);
+  }
+}

@@ -1,0 +1,77 @@
+package swardcase.sheet;
+
+import java.util.List;
+import swardcase.report.PlanResult.PlanYear;
+import swardcase.report.Words;
+
+/** The money in hand year by year: a column a year, below the line while the plan is in debt. */
+final class CashChart {
+
+  static final double HEIGHT = 190;
+  private static final double AXIS = 46;
+
+  private final List<PlanYear> years;
+  private final double step;
+
+  CashChart(List<PlanYear> years, double step) {
+    this.years = years;
+    this.step = step;
+  }
+
+  void paint(Canvas canvas, double top) {
+    double low = Math.min(0, years.stream().mapToDouble(PlanYear::cumulative).min().orElse(0));
+    double high = Math.max(0, years.stream().mapToDouble(PlanYear::cumulative).max().orElse(1));
+    Scale scale = new Scale(low, high, top + HEIGHT - 32, top + 16);
+    for (double tick : scale.ticks(5)) {
+      double y = scale.at(tick);
+      canvas.line(Flow.LEFT + AXIS, y, Flow.RIGHT, y, 0.4, Tint.RULE);
+      canvas.textTo(Words.exact(tick), Flow.LEFT + AXIS - 5, y + 2.6, Style.NOTE);
+    }
+    double column = (Flow.WIDTH - AXIS) / years.size();
+    double zero = scale.at(0);
+    int every = (int) Math.ceil(26 / column);
+    for (int i = 0; i < years.size(); i++) {
+      double value = years.get(i).cumulative();
+      double x = Flow.LEFT + AXIS + i * column + column * 0.2;
+      double y = Math.min(zero, scale.at(value));
+      double height = Math.abs(scale.at(value) - zero);
+      canvas.box(x, y, column * 0.6, height, value < 0 ? Tint.OCHRE : Tint.DEEP);
+      if (value < 0) {
+        canvas.hatch(x, y, column * 0.6, height, Tint.INK);
+        canvas.frame(x, y, column * 0.6, height, 0.5, Tint.INK);
+      }
+      if (i % every == 0) {
+        canvas.textAround(
+            Integer.toString(years.get(i).year()), x + column * 0.3, top + HEIGHT - 6, Style.NOTE);
+      }
+    }
+    canvas.line(Flow.LEFT + AXIS, zero, Flow.RIGHT, zero, 1, Tint.INK);
+    label(canvas, scale, column, lowest());
+    if (lowest() != years.size() - 1) {
+      label(canvas, scale, column, years.size() - 1);
+    }
+  }
+
+  /** The year with the deepest debt. */
+  int lowest() {
+    int lowest = 0;
+    for (int i = 1; i < years.size(); i++) {
+      if (years.get(i).cumulative() < years.get(lowest).cumulative()) {
+        lowest = i;
+      }
+    }
+    return lowest;
+  }
+
+  private void label(Canvas canvas, Scale scale, double column, int year) {
+    double value = years.get(year).cumulative();
+    String words = Words.rounded(value, step);
+    double right = Flow.LEFT + AXIS + (year + 0.8) * column;
+    double y = scale.at(value) + (value < 0 ? 10 : -4);
+    if (year < 3) {
+      canvas.text(words, right - column * 0.6, y, Style.CELL_BOLD);
+    } else {
+      canvas.textTo(words, right, y, Style.CELL_BOLD);
+    }
+  }
+}

@@ -1,0 +1,67 @@
+package swardcase.sheet;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import swardcase.report.PaddockResult.NamedShare;
+import swardcase.report.Words;
+
+/** What the clover of a paddock consists of: a range bar for each name, from 0 to 100 %. */
+final class CloverFigure {
+
+  private static final int MOST = 10;
+  private static final double HEAD = 24;
+  private static final double ROW = 24;
+
+  private final List<NamedShare> clovers;
+  private final double width;
+  private final Lettering lettering;
+
+  CloverFigure(List<NamedShare> clovers, double width, Lettering lettering) {
+    this.clovers = clovers;
+    this.width = width;
+    this.lettering = lettering;
+  }
+
+  static double height(List<NamedShare> clovers) {
+    int rows = Math.max(1, Math.min(MOST, clovers.size()));
+    return HEAD + rows * ROW + (clovers.size() > MOST ? 12 : 0);
+  }
+
+  String alternative() {
+    if (clovers.isEmpty()) {
+      return Texts.get("clover.none");
+    }
+    return Texts.get(
+        "clover.alt",
+        clovers.stream()
+            .map(clover -> clover.name() + " " + Words.percent(clover.share()))
+            .collect(Collectors.joining("; ")));
+  }
+
+  void paint(Canvas canvas, double top) {
+    canvas.text(lettering.clean(Texts.get("clover.heading")), Flow.LEFT, top + 10, Style.NOTE_BOLD);
+    canvas.line(Flow.LEFT, top + 16, Flow.LEFT + width, top + 16, 0.5, Tint.INK);
+    if (clovers.isEmpty()) {
+      canvas.text(lettering.clean(Texts.get("clover.none")), Flow.LEFT, top + HEAD + 8, Style.CELL);
+    }
+    Scale scale = new Scale(0, 1, Flow.LEFT, Flow.LEFT + width - 4);
+    int shown = Math.min(MOST, clovers.size());
+    for (int i = 0; i < shown; i++) {
+      row(canvas, clovers.get(i), scale, top + HEAD + i * ROW - 4);
+    }
+    if (clovers.size() > MOST) {
+      String rest = Texts.get("clover.more", clovers.size() - MOST);
+      canvas.text(lettering.clean(rest), Flow.LEFT, top + HEAD + shown * ROW + 5, Style.NOTE);
+    }
+  }
+
+  private void row(Canvas canvas, NamedShare clover, Scale scale, double top) {
+    String numbers = Words.percent(clover.share());
+    double right = Flow.LEFT + width - 4;
+    double room = width - 12 - lettering.width(numbers, Style.CELL);
+    canvas.text(lettering.shorten(clover.name(), Style.CELL, room), Flow.LEFT, top + 9, Style.CELL);
+    canvas.textTo(numbers, right, top + 9, Style.CELL);
+    canvas.line(scale.from(), top + 17, scale.to(), top + 17, 0.5, Tint.RULE);
+    RangeBar.draw(canvas, clover.share(), scale, top + 17, 5);
+  }
+}

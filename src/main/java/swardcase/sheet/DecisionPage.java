@@ -1,0 +1,222 @@
+package swardcase.sheet;
+
+import java.util.Comparator;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import swardcase.report.PaddockResult;
+import swardcase.report.Report;
+import swardcase.report.Words;
+
+/** Page 1: the answer, the numbers behind it and what to do with each paddock. */
+final class DecisionPage {
+
+  private static final double BOX_GAP = 9;
+  private static final double BOX_HEIGHT = 84;
+  private static final double MORE_HEIGHT = 20;
+
+  private final Flow flow;
+  private final Report report;
+  private final Contents contents;
+  private final String currency;
+
+  DecisionPage(Flow flow, Report report, Contents contents) {
+    this.flow = flow;
+    this.report = report;
+    this.contents = contents;
+    this.currency = report.farm().currency();
+  }
+
+  void draw() {
+    flow.newPage();
+    List<String> title =
+        flow.lettering().wrap(Texts.get("title", report.farm().name()), Style.TITLE, Flow.WIDTH, 2);
+    flow.title(String.join(" ", title));
+    flow.section(Texts.get("decision.heading"));
+    flow.paragraph(report.plan().headline(), Style.LEAD);
+    flow.paragraph(facts(), Style.NOTE);
+    flow.gap(2);
+    boxes();
+    paddocks();
+    cautions();
+  }
+
+  private String facts() {
+    var farm = report.farm();
+    return Texts.get(
+        "decision.facts",
+        Words.exact(farm.areaHa()),
+        Words.exact(farm.ewesJoined()),
+        farm.growthProfile(),
+        farm.supplement(),
+        farm.winterMonths(),
+        farm.horizonYears(),
+        Words.exact(farm.discountRatePercent()),
+        farm.extraFeedUse());
+  }
+
+  private void boxes() {
+    var feed = report.winterFeed();
+    var flock = report.reproduction();
+    var plan = report.plan();
+    double width = (Flow.WIDTH - 2 * BOX_GAP) / 3;
+    double top = flow.y();
+    box(
+        0,
+        width,
+        Texts.get("decision.feed.label"),
+        Texts.get("decision.feed.figure", Words.likely(feed.supplementTonnes())),
+        Texts.get(
+            "decision.feed.range",
+            Words.ends(feed.supplementTonnes()),
+            report.farm().supplement(),
+            Words.money(currency, feed.supplementCost())));
+    flow.moveTo(top);
+    box(
+        1,
+        width,
+        Texts.get("decision.lambs.label"),
+        Texts.get("decision.lambs.figure", Words.likely(flock.lambsLostPerYear())),
+        Texts.get(
+            "decision.lambs.range",
+            Words.ends(flock.lambsLostPerYear()),
+            Words.money(currency, flock.costPerYear())));
+    flow.moveTo(top);
+    box(
+        2,
+        width,
+        Texts.get("decision.money.label", report.farm().horizonYears()),
+        Words.likelyMoney(currency, plan.npv()),
+        Texts.get(
+            "decision.money.range",
+            Words.ends(plan.npv()),
+            Words.money(currency, plan.cost()),
+            Words.exact(plan.hectaresSown())));
+    flow.moveTo(top + BOX_HEIGHT + 8);
+  }
+
+  private void box(int place, double width, String label, String figure, String range) {
+    double x = Flow.LEFT + place * (width + BOX_GAP);
+    double top = flow.y();
+    flow.canvas()
+        .artifact(
+            () -> {
+              flow.canvas().box(x, top, width, BOX_HEIGHT, Tint.PALE);
+              flow.canvas().box(x, top, width, 2, Tint.DEEP);
+            });
+    flow.moveTo(top + 7);
+    inBox(label, Style.CELL_BOLD, x, width, 1);
+    flow.gap(1);
+    inBox(figure, Style.FIGURE, x, width, 1);
+    inBox(range, Style.CELL, x, width, 4);
+  }
+
+  private void inBox(String text, Style style, double x, double width, int most) {
+    PDStructureElement element = flow.file().element(flow.file().top(), "P");
+    flow.block(element, flow.lettering().wrap(text, style, width - 16, most), style, x + 8);
+  }
+
+  private void paddocks() {
+    List<PaddockResult> sorted =
+        report.paddocks().stream()
+            .sorted(
+                Comparator.comparingInt(paddock -> paddock.startYear().orElse(Integer.MAX_VALUE)))
+            .toList();
+    if (sorted.isEmpty()) {
+      flow.paragraph(Texts.get("decision.noPaddocks"), Style.BODY);
+      return;
+    }
+    Scale scale = Scale.over(sorted.stream().map(PaddockResult::npv), 0, 1);
+    Table table = new Table(flow, columns(), Flow.LEFT, 2);
+    table.head();
+    double last = Flow.BOTTOM - cautionsHeight() - 8;
+    int shown = 0;
+    for (PaddockResult paddock : sorted) {
+      List<Cell> row = row(paddock, scale);
+      double reserve = shown == sorted.size() - 1 ? 0 : MORE_HEIGHT;
+      if (flow.y() + table.height(row) + reserve > last) {
+        break;
+      }
+      table.row(row);
+      shown++;
+    }
+    if (shown < sorted.size()) {
+      flow.gap(4);
+      flow.paragraph(more(sorted, shown), Style.CELL_BOLD);
+    }
+  }
+
+  private String more(List<PaddockResult> sorted, int shown) {
+    List<PaddockResult> rest = sorted.subList(shown, sorted.size());
+    long toStart = rest.stream().filter(paddock -> paddock.startYear().isPresent()).count();
+    return Texts.get(
+        toStart == 0 ? "decision.more.keep" : "decision.more",
+        rest.size(),
+        toStart,
+        contents.firstCardPage());
+  }
+
+  private static List<Column> columns() {
+    return List.of(
+        Column.words(Texts.get("column.paddock"), 84),
+        Column.numbers(Texts.get("column.ha"), 30),
+        Column.words(Texts.get("column.do"), 84),
+        Column.numbers(Texts.get("column.when"), 29),
+        Column.numbers(Texts.get("column.cost"), 58),
+        Column.numbers(Texts.get("column.gain"), 64),
+        Column.words(Texts.get("column.scale"), 52),
+        Column.numbers(Texts.get("column.feedLost"), 50),
+        Column.words(Texts.get("column.oestrogen"), 56),
+        Column.below(""));
+  }
+
+  private List<Cell> row(PaddockResult paddock, Scale scale) {
+    boolean starts = paddock.startYear().isPresent();
+    return List.of(
+        Cell.of(paddock.name(), Style.CELL_BOLD),
+        Cell.of(Words.exact(paddock.areaHa())),
+        Cell.of(paddock.verdict(), starts ? Style.CELL_BOLD : Style.CELL),
+        Cell.of(when(paddock)),
+        Cell.of(paddock.cost()),
+        Cell.of(paddock.npv()),
+        Cell.ofMark(
+            (canvas, x, top, width, height) -> {
+              Scale here = new Scale(scale.low(), scale.high(), x + 1, x + width - 1);
+              canvas.line(here.at(0), top + 1, here.at(0), top + height - 1, 0.6, Tint.QUIET);
+              RangeBar.draw(canvas, paddock.npv(), here, top + height / 2, 7);
+            }),
+        Cell.of(paddock.dryMatterLostKgPerHa()),
+        Cell.of(paddock.oestrogenRating()),
+        Cell.of(paddock.reason(), Style.NOTE));
+  }
+
+  static String when(PaddockResult paddock) {
+    return paddock.startYear().isPresent()
+        ? Integer.toString(paddock.startYear().getAsInt())
+        : Texts.get("none");
+  }
+
+  private List<String> cautionLines() {
+    return flow.lettering()
+        .wrap(Texts.get("decision.cautions", contents.cautionsPage()), Style.CELL, Flow.WIDTH - 20);
+  }
+
+  private double cautionsHeight() {
+    return 14 + Style.BODY_BOLD.leading() + cautionLines().size() * Style.CELL.leading();
+  }
+
+  private void cautions() {
+    double height = cautionsHeight();
+    double top = Flow.BOTTOM - height;
+    flow.canvas()
+        .artifact(() -> flow.canvas().frame(Flow.LEFT, top, Flow.WIDTH, height, 1.1, Tint.INK));
+    flow.moveTo(top + 7);
+    PDStructureElement label = flow.file().element(flow.file().top(), "P");
+    flow.block(
+        label,
+        List.of(flow.lettering().clean(Texts.get("decision.cautions.label"))),
+        Style.BODY_BOLD,
+        Flow.LEFT + 10);
+    PDStructureElement text = flow.file().element(flow.file().top(), "P");
+    flow.block(text, cautionLines(), Style.CELL, Flow.LEFT + 10);
+  }
+}

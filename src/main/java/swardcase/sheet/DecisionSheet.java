@@ -1,0 +1,39 @@
+package swardcase.sheet;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import swardcase.report.Report;
+
+/**
+ * Writes a report as a decision sheet: a tagged A4 PDF that keeps to PDF/UA-1 (ISO 14289-1) and
+ * PDF/A-2a (ISO 19005-2). The same report gives the same bytes.
+ */
+public final class DecisionSheet {
+
+  private DecisionSheet() {}
+
+  /** Writes the sheet; the stream stays open. */
+  public static void write(Report report, OutputStream out) throws IOException {
+    Contents contents = layOut(report, Contents.UNKNOWN, OutputStream.nullOutputStream());
+    layOut(report, contents, out);
+  }
+
+  private static Contents layOut(Report report, Contents contents, OutputStream out)
+      throws IOException {
+    String title = Texts.get("title", report.farm().name());
+    try (TaggedFile file = new TaggedFile(title, report.program(), report.farm().date())) {
+      Flow flow = new Flow(file, new RunningHead(report, contents.pages()));
+      new DecisionPage(flow, report, contents).draw();
+      new HowSurePage(flow, report, contents).draw();
+      new FeedPage(flow, report).draw();
+      new YearsPage(flow, report).draw();
+      new EwesPage(flow, report).draw();
+      int firstCardPage = new PaddockCards(flow, report).draw();
+      int cautionsPage = new GroundsPage(flow, report).draw();
+      flow.end();
+      file.save(out);
+      return new Contents(
+          file.pageCount(), firstCardPage, cautionsPage, file.lettering().hasReplaced());
+    }
+  }
+}

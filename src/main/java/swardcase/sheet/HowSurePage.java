@@ -1,0 +1,94 @@
+package swardcase.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import swardcase.report.PlanResult;
+import swardcase.report.Report;
+import swardcase.report.Swing;
+import swardcase.report.Words;
+
+/** How sure the answer is: its totals as ranges and the inputs that move it most. */
+final class HowSurePage {
+
+  private static final int MOST_SWINGS = 10;
+
+  private final Flow flow;
+  private final Report report;
+  private final Contents contents;
+
+  HowSurePage(Flow flow, Report report, Contents contents) {
+    this.flow = flow;
+    this.report = report;
+    this.contents = contents;
+  }
+
+  void draw() {
+    flow.newPage();
+    flow.section(Texts.get("sure.heading"));
+    flow.paragraph(Texts.get("sure.intro"), Style.BODY);
+    totals();
+    flow.part(Texts.get("sure.swings"));
+    swings();
+    list("sure.notes", report.plan().notes());
+    List<String> notices = new ArrayList<>(report.notices());
+    if (contents.replaced()) {
+      notices.add(Texts.get("sure.replaced"));
+    }
+    list("sure.notices", notices);
+  }
+
+  private void totals() {
+    PlanResult plan = report.plan();
+    String currency = report.farm().currency();
+    Table table =
+        new Table(
+            flow,
+            List.of(
+                Column.words(Texts.get("column.total"), 150),
+                Column.numbers(Texts.get("column.value"), 150),
+                Column.words(Texts.get("column.means"), 207)));
+    table.head();
+    total(table, "npv", Words.money(currency, plan.npv()));
+    total(table, "annuity", Words.money(currency, plan.annuity()));
+    total(table, "cost", Words.money(currency, plan.cost()));
+    total(table, "peakDebt", Words.aboutMoney(currency, plan.peakDebt()));
+    total(table, "irr", plan.irrPercent());
+    total(table, "mirr", plan.mirrPercent());
+    total(table, "payback", plan.paybackYears());
+    total(table, "benefitCost", plan.benefitCost());
+    flow.gap(6);
+  }
+
+  private static void total(Table table, String key, String value) {
+    table.row(
+        List.of(
+            Cell.of(Texts.get("total." + key), Style.CELL_BOLD),
+            Cell.of(value),
+            Cell.of(Texts.get("total." + key + ".means"), Style.NOTE)));
+  }
+
+  private void swings() {
+    List<Swing> most = report.swings().subList(0, Math.min(MOST_SWINGS, report.swings().size()));
+    if (most.isEmpty()) {
+      flow.paragraph(Texts.get("sure.noSwings"), Style.BODY);
+      return;
+    }
+    flow.paragraph(Texts.get("sure.swings.how", report.farm().currency()), Style.NOTE);
+    SwingChart chart = new SwingChart(most, report.plan().npv().likely(), flow.lettering());
+    Swing first = most.get(0);
+    String finding =
+        Texts.get(
+            "sure.swings.alt",
+            first.input(),
+            Words.aboutMoney(report.farm().currency(), first.npvAtLow()),
+            Words.aboutMoney(report.farm().currency(), first.npvAtHigh()));
+    flow.figure(chart.height(), finding, chart::paint);
+  }
+
+  private void list(String heading, List<String> items) {
+    if (!items.isEmpty()) {
+      flow.part(Texts.get(heading));
+      flow.bullets(items, Style.BODY);
+    }
+  }
+}

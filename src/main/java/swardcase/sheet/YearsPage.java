@@ -1,0 +1,91 @@
+package swardcase.sheet;
+
+import java.util.List;
+import swardcase.report.PlanResult.PlanYear;
+import swardcase.report.Report;
+import swardcase.report.Words;
+
+/** The plan year by year: work, money out, money in and what is in hand. */
+final class YearsPage {
+
+  private final Flow flow;
+  private final Report report;
+
+  YearsPage(Flow flow, Report report) {
+    this.flow = flow;
+    this.report = report;
+  }
+
+  void draw() {
+    flow.newPage();
+    flow.section(Texts.get("years.heading"));
+    List<PlanYear> years = report.plan().years();
+    if (years.isEmpty()) {
+      flow.paragraph(Texts.get("years.none"), Style.BODY);
+      return;
+    }
+    flow.paragraph(Texts.get("years.intro", report.farm().currency()), Style.BODY);
+    double step = step(years);
+    Table table =
+        new Table(
+            flow,
+            List.of(
+                Column.words(Texts.get("column.year"), 34),
+                Column.words(Texts.get("column.work"), 137),
+                Column.numbers(Texts.get("column.cost"), 48),
+                Column.numbers(Texts.get("column.supplement"), 56),
+                Column.numbers(Texts.get("column.lambs"), 46),
+                Column.numbers(Texts.get("column.other"), 44),
+                Column.numbers(Texts.get("column.net"), 48),
+                Column.numbers(Texts.get("column.cumulative"), 52),
+                Column.numbers(Texts.get("column.oldShare"), 42)));
+    table.head();
+    for (PlanYear year : years) {
+      table.row(
+          List.of(
+              Cell.of(Integer.toString(year.year()), Style.CELL_BOLD),
+              Cell.of(year.work().isBlank() ? Texts.get("none") : year.work()),
+              Cell.of(Words.rounded(year.cost(), step)),
+              Cell.of(Words.rounded(year.supplementSaved(), step)),
+              Cell.of(Words.rounded(year.lambsSaved(), step)),
+              Cell.of(Words.rounded(year.other(), step)),
+              Cell.of(Words.rounded(year.net(), step)),
+              Cell.of(Words.rounded(year.cumulative(), step), Style.CELL_BOLD),
+              Cell.of(Words.percent(year.oldShare()))));
+    }
+    flow.gap(4);
+    flow.paragraph(Texts.get("years.note", Words.exact(step)), Style.NOTE);
+    chart(years, step);
+  }
+
+  /** One step for the whole table: three significant figures of its largest number. */
+  private static double step(List<PlanYear> years) {
+    double most =
+        years.stream()
+            .mapToDouble(
+                year ->
+                    Math.max(
+                        Math.abs(year.cumulative()), Math.max(year.cost(), Math.abs(year.net()))))
+            .max()
+            .orElse(1);
+    return Math.max(1, Words.step(0, most) / 10);
+  }
+
+  private void chart(List<PlanYear> years, double step) {
+    flow.need(CashChart.HEIGHT + 40);
+    flow.part(Texts.get("years.chart", report.farm().currency()));
+    CashChart chart = new CashChart(years, step);
+    PlanYear lowest = years.get(chart.lowest());
+    PlanYear last = years.get(years.size() - 1);
+    String currency = report.farm().currency();
+    flow.figure(
+        CashChart.HEIGHT,
+        Texts.get(
+            "years.chart.alt",
+            currency + " " + Words.rounded(lowest.cumulative(), step),
+            Integer.toString(lowest.year()),
+            currency + " " + Words.rounded(last.cumulative(), step),
+            Integer.toString(last.year())),
+        chart::paint);
+  }
+}
