@@ -34,34 +34,33 @@ public final class Check {
 
   /** Accepts {@code low <= value <= high}. */
   public static double inRange(double value, double low, double high, String name) {
-    that(
-        value >= low && value <= high,
-        "%s must be from %s to %s, but was %s",
-        name,
-        plain(low),
-        plain(high),
-        plain(value));
-    return value + 0d;
+    if (value >= low && value <= high) {
+      return value + 0d;
+    }
+    throw refusal("%s must be from %s to %s, but was %s", name, plain(low), plain(high), value);
   }
 
   /** Accepts finite values from zero up. */
   public static double notNegative(double value, String name) {
-    that(
-        value >= 0 && value < Double.POSITIVE_INFINITY,
-        "%s must be zero or more, but was %s",
-        name,
-        plain(value));
-    return value + 0d;
+    if (value >= 0 && value < Double.POSITIVE_INFINITY) {
+      return value + 0d;
+    }
+    throw refusal("%s must be zero or more, but was %s", name, value);
   }
 
   /** Accepts finite values above zero. */
   public static double positive(double value, String name) {
-    that(
-        value > 0 && value < Double.POSITIVE_INFINITY,
-        "%s must be more than zero, but was %s",
-        name,
-        plain(value));
-    return value;
+    if (value > 0 && value < Double.POSITIVE_INFINITY) {
+      return value;
+    }
+    throw refusal("%s must be more than zero, but was %s", name, value);
+  }
+
+  /** Words are built only for a refusal, because checks stand in front of every run. */
+  private static IllegalArgumentException refusal(String message, Object... arguments) {
+    int last = arguments.length - 1;
+    arguments[last] = plain((double) arguments[last]);
+    return new IllegalArgumentException(String.format(Locale.ROOT, message, arguments));
   }
 
   /** A number as a person would write it: 1 rather than 1.0. */

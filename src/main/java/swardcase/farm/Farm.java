@@ -71,4 +71,23 @@ public record Farm(
   public int ewesJoined() {
     return mobs.stream().mapToInt(Mob::ewes).sum();
   }
+
+  /** The same farm with another sign before money; nothing is converted. */
+  public Farm withCurrency(String sign) {
+    return new Farm(
+        name,
+        sign,
+        climate,
+        feedYear,
+        paddocks,
+        mobs,
+        otherStock,
+        supplement,
+        prices,
+        finance,
+        extraFeedUse,
+        management,
+        actions,
+        sownCultivar);
+  }
 }

@@ -16,6 +16,7 @@ import swardcase.evidence.Assumption;
  * @param arable can be cultivated or drilled
  * @param leafTest laboratory formononetin of this paddock's clover leaf, if there is one
  * @param use what grazes it now
+ * @param mob name of the one mob that grazes it; empty if all ewes do, or none
  * @param identifications what was found on the walk; empty if nobody looked
  */
 public record Paddock(
@@ -27,6 +28,7 @@ public record Paddock(
     boolean arable,
     Optional<LeafTest> leafTest,
     PaddockUse use,
+    Optional<String> mob,
     List<Identification> identifications) {
 
   /** Checks ranges. */
@@ -38,11 +40,17 @@ public record Paddock(
     Check.inRange(growthIndex.likely(), 0, 5, "growth index of " + name);
     Check.notNull(leafTest, "leaf test");
     Check.notNull(use, "use of " + name);
+    Check.that(mob.isEmpty() || use == PaddockUse.EWES, "only ewes can be the one mob in %s", name);
     identifications = List.copyOf(identifications);
   }
 
   /** Plants looked at in this paddock. */
   public double plantsLookedAt() {
     return identifications.stream().mapToDouble(Identification::plants).sum();
+  }
+
+  /** Whether a mob of ewes grazes it. */
+  public boolean isGrazedBy(Mob ewes) {
+    return use == PaddockUse.EWES && mob.map(name -> name.equals(ewes.name())).orElse(true);
   }
 }

@@ -19,12 +19,20 @@ public final class Words {
   private static final char MINUS = '\u2212';
   private static final MathContext EXACT_DIGITS = new MathContext(9, RoundingMode.HALF_UP);
 
+  private static final MathContext SIX_DIGITS = new MathContext(6, RoundingMode.HALF_UP);
+
   private Words() {}
 
   /** A number as it was written: {@code 1234.5} reads {@code 1,234.5}. */
   public static String exact(double value) {
     BigDecimal number = BigDecimal.valueOf(value).round(EXACT_DIGITS).stripTrailingZeros();
     return grouped(number, Math.max(0, number.scale()));
+  }
+
+  /** A number for a file that programs read: six significant digits, plain, {@code 0.00123457}. */
+  public static String sixDigits(double value) {
+    BigDecimal rounded = BigDecimal.valueOf(value).round(SIX_DIGITS).stripTrailingZeros();
+    return rounded.signum() == 0 ? "0" : rounded.toPlainString();
   }
 
   /** A number rounded to two significant figures: 12,345 reads {@code 12,000}. */

@@ -1,0 +1,78 @@
+package swardcase.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+import swardcase.check.Fault;
+import swardcase.check.FaultsException;
+
+/** Turns what went wrong into a message a person can act on, and into an exit code. */
+final class Failures {
+
+  private Failures() {}
+
+  /** Options or parameters that do not fit: the message, the usage line, where to find help. */
+  static int wrongUse(ParameterException failure, String[] arguments) {
+    CommandLine line = failure.getCommandLine();
+    PrintWriter err = line.getErr();
+    err.println(failure.getMessage());
+    UnmatchedArgumentException.printSuggestions(failure, err);
+    err.print(line.getHelp().fullSynopsis());
+    err.println("Try '" + line.getCommandSpec().qualifiedName() + " --help'.");
+    return ExitCodes.BAD_INPUT;
+  }
+
+  /** Faults in files, files that cannot be written, and faults of the program itself. */
+  static int whileRunning(Exception failure, CommandLine line, ParseResult parsed) {
+    PrintWriter err = line.getErr();
+    if (failure instanceof FaultsException faults) {
+      print(faults, err);
+      return ExitCodes.BAD_INPUT;
+    }
+    Throwable cause = failure instanceof UncheckedIOException ? failure.getCause() : failure;
+    if (cause instanceof IOException io) {
+      err.println("Cannot read or write: " + reason(io) + ". Nothing was changed.");
+      return ExitCodes.BAD_INPUT;
+    }
+    err.println(
+        "Swardcase has a fault of its own: "
+            + failure
+            + ". Please report it with the farm folder and this line: "
+            + place(failure));
+    return ExitCodes.INTERNAL_FAULT;
+  }
+
+  static void print(FaultsException faults, PrintWriter err) {
+    for (Fault fault : faults.faults()) {
+      err.println(fault.message().replaceAll("\\p{Cntrl}", " "));
+    }
+    int count = faults.faults().size();
+    err.println(
+        count == 1 ? "1 fault. Nothing was written." : count + " faults. Nothing was written.");
+  }
+
+  private static String reason(IOException failure) {
+    if (failure instanceof FileSystemException file) {
+      String why =
+          failure instanceof AccessDeniedException
+              ? "permission denied"
+              : failure instanceof NoSuchFileException
+                  ? "there is no such file or folder"
+                  : file.getReason() == null ? "the system refused" : file.getReason();
+      return file.getFile() + ": " + why;
+    }
+    return failure.getMessage();
+  }
+
+  private static String place(Exception failure) {
+    StackTraceElement[] trace = failure.getStackTrace();
+    return trace.length == 0 ? "place unknown" : trace[0].toString();
+  }
+}

@@ -1,0 +1,86 @@
+package swardcase.plan;
+
+import java.util.List;
+import swardcase.farm.Action;
+import swardcase.farm.ActionKind;
+import swardcase.farm.ExtraFeedUse;
+import swardcase.farm.Farm;
+import swardcase.tables.Tables;
+
+/**
+ * A farm made ready for calculation: the register of its uncertain numbers, and the start of runs.
+ * Immutable once built; a {@link Run} is the workspace of one thread.
+ */
+public final class FarmModel {
+
+  /** Years ahead in which an action may start: the coming year and five more. */
+  public static final int START_YEARS = 6;
+
+  private final Farm farm;
+  private final Tables tables;
+  private final GrowthYear year;
+  private final int keep;
+  private final Inputs inputs;
+
+  /** Prepares the farm. */
+  public FarmModel(Farm farm, Tables tables) {
+    this.farm = farm;
+    this.tables = tables;
+    year = new GrowthYear(farm);
+    keep = farm.actions().stream().map(Action::kind).toList().indexOf(ActionKind.KEEP);
+    inputs = new Run(this).inputs();
+  }
+
+  /** A workspace with every number at its likely value. */
+  public Run newRun() {
+    return new Run(this);
+  }
+
+  /** The farm. */
+  public Farm farm() {
+    return farm;
+  }
+
+  /** The reference data. */
+  public Tables tables() {
+    return tables;
+  }
+
+  /** The register of uncertain numbers. */
+  public Inputs inputs() {
+    return inputs;
+  }
+
+  /** Place of the action that keeps a paddock as it is. */
+  public int keep() {
+    return keep;
+  }
+
+  /** The plan that keeps everything. */
+  public Plan keepAll() {
+    return Plan.keepAll(farm.paddocks().size(), keep);
+  }
+
+  /** Years counted. */
+  public int years() {
+    return farm.finance().horizonYears();
+  }
+
+  /** Start years worth looking at: none that lies beyond the horizon. */
+  public int startYears() {
+    return Math.min(START_YEARS, years());
+  }
+
+  /** The actions, in the order of their places. */
+  public List<Action> actions() {
+    return farm.actions();
+  }
+
+  GrowthYear year() {
+    return year;
+  }
+
+  boolean runMoreEwes() {
+    return farm.extraFeedUse() == ExtraFeedUse.RUN_MORE_EWES;
+  }
+}

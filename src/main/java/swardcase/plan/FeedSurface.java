@@ -1,0 +1,234 @@
+package swardcase.plan;
+
+import java.util.Arrays;
+import swardcase.evidence.Assumption;
+import swardcase.farm.Farm;
+import swardcase.farm.HalfMonths;
+import swardcase.farm.SeasonGrowth;
+import swardcase.feed.EnergyMethod;
+import swardcase.feed.FeedBudget;
+import swardcase.feed.FeedParameters;
+import swardcase.feed.FeedResult;
+import swardcase.feed.StockDemand;
+import swardcase.tables.Tables;
+
+/**
+ * What the farm has to buy in a year, as a function of how its pasture grows relative to current
+ * cultivars everywhere: {@code w} in the winter months and {@code o} in the others.
+ *
+ * <p>The feed budget is solved on a grid once per run and read between its nodes by straight lines,
+ * because a plan asks for it in every year. As it stands ({@code w = now, o = 1}) and with current
+ * cultivars ({@code 1, 1}) are nodes, so these two are exact; outside the grid the edge holds.
+ */
+final class FeedSurface {
+
+  private static final double[] OTHER = {0.4, 0.7, 0.85, 0.95, 1.0, 1.05};
+  private static final double[] BELOW = {0.35, 0.6, 0.75, 0.87};
+
+  private final FeedBudget budget;
+  private final StockDemand demand;
+  private final double areaHa;
+  private final double[] chance;
+  private final boolean[] winterMask;
+  private final double ewesPerHa;
+  private final int conditionDeficit;
+  private final int leafAreaPenalty;
+  private final int leafAreaBound;
+  private final int demandMultiplier;
+  private final int dryLossMultiplier;
+  private final int mostEweIncrease;
+  private final boolean runMoreEwes;
+
+  private final double[] winterNodes = new double[BELOW.length + 4];
+  private final double[] bought = new double[winterNodes.length * OTHER.length];
+  private final double[] extraEwes = new double[bought.length];
+  private final double[] multiplier = new double[HalfMonths.COUNT];
+  private final FeedResult result = new FeedResult();
+  private final double[] lastKey = new double[6];
+  private FeedParameters parameters;
+
+  FeedSurface(Farm farm, Tables tables, Inputs inputs, GrowthYear year, boolean runMoreEwes) {
+    this(farm, tables, inputs, year, runMoreEwes, EnergyMethod.SCA_1990);
+  }
+
+  FeedSurface(
+      Farm farm,
+      Tables tables,
+      Inputs inputs,
+      GrowthYear year,
+      boolean runMoreEwes,
+      EnergyMethod method) {
+    double[] pregnant =
+        farm.mobs().stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
+    demand = StockDemand.of(farm, tables, method, pregnant);
+    budget = new FeedBudget(farm, demand, tables);
+    areaHa = farm.areaHa();
+    chance =
+        farm.feedYear().seasons().stream()
+            .map(SeasonGrowth::chance)
+            .mapToDouble(Assumption::likely)
+            .toArray();
+    winterMask = year.winterMask();
+    ewesPerHa = farm.ewesJoined() / areaHa;
+    conditionDeficit = inputs.add(farm.management().conditionDeficit());
+    leafAreaPenalty = inputs.add(tables.parameter("feed.leaf-area-penalty"));
+    leafAreaBound = inputs.add(tables.parameter("feed.leaf-area-bound"));
+    demandMultiplier = inputs.add(tables.parameter("feed.demand-multiplier"));
+    dryLossMultiplier = inputs.add(tables.parameter("feed.dry-loss-multiplier"));
+    mostEweIncrease = inputs.add(farm.management().mostEweIncrease());
+    this.runMoreEwes = runMoreEwes && farm.ewesJoined() > 0;
+    lastKey[0] = Double.NaN;
+  }
+
+  /** Solves the grid for a run; {@code winterNow} is {@code w} of the farm as it stands. */
+  void set(double[] x, double winterNow) {
+    parameters =
+        new FeedParameters(
+            x[conditionDeficit],
+            x[leafAreaPenalty],
+            x[leafAreaBound],
+            x[demandMultiplier],
+            x[dryLossMultiplier]);
+    double[] key = {
+      winterNow,
+      x[conditionDeficit],
+      x[leafAreaPenalty],
+      x[leafAreaBound],
+      x[demandMultiplier],
+      x[dryLossMultiplier] + 1000 * x[mostEweIncrease]
+    };
+    if (Arrays.equals(key, lastKey)) {
+      return;
+    }
+    System.arraycopy(key, 0, lastKey, 0, key.length);
+    placeWinterNodes(winterNow);
+    for (int a = 0; a < winterNodes.length; a++) {
+      for (int b = 0; b < OTHER.length; b++) {
+        bought[a * OTHER.length + b] = solve(winterNodes[a], OTHER[b], 1);
+      }
+    }
+    if (runMoreEwes) {
+      double now = bought(winterNow, 1) / ewesPerHa;
+      for (int a = 0; a < winterNodes.length; a++) {
+        for (int b = 0; b < OTHER.length; b++) {
+          extraEwes[a * OTHER.length + b] =
+              extraEwes(winterNodes[a], OTHER[b], now, x[mostEweIncrease]);
+        }
+      }
+    }
+  }
+
+  private void placeWinterNodes(double winterNow) {
+    double low = Math.min(winterNow, 1);
+    for (int k = 0; k < BELOW.length; k++) {
+      winterNodes[k] = BELOW[k] * low;
+    }
+    winterNodes[BELOW.length] = low;
+    winterNodes[BELOW.length + 1] = low < 1 ? (low + 1) / 2 : 1.005;
+    winterNodes[BELOW.length + 2] = low < 1 ? 1 : 1.01;
+    winterNodes[BELOW.length + 3] = Math.max(1.05, winterNow + 0.05);
+  }
+
+  /** Energy bought, MJ per ha and year, mean over season types, at a multiple of ewe numbers. */
+  private double solve(double w, double o, double ewes) {
+    double sum = 0;
+    for (int season = 0; season < chance.length; season++) {
+      run(season, w, o, ewes, result);
+      sum += chance[season] * result.boughtMjPerHa();
+    }
+    return sum;
+  }
+
+  /** One season of the budget itself, not read from the grid. */
+  void run(int season, double w, double o, double ewes, FeedResult into) {
+    for (int p = 0; p < multiplier.length; p++) {
+      multiplier[p] = winterMask[p] ? w : o;
+    }
+    budget.run(season, multiplier, ewes, parameters, into);
+  }
+
+  /**
+   * Rise in ewe numbers at which each ewe needs as much supplement as now, as a share of today's
+   * number: at least 0, at most {@code most}. Found by halving, since supplement per ewe rises with
+   * numbers.
+   */
+  private double extraEwes(double w, double o, double nowMjPerEwe, double most) {
+    if (perEwe(w, o, 0) >= nowMjPerEwe) {
+      return 0;
+    }
+    if (perEwe(w, o, most) <= nowMjPerEwe) {
+      return most;
+    }
+    double low = 0;
+    double high = most;
+    for (int step = 0; step < 12; step++) {
+      double middle = (low + high) / 2;
+      if (perEwe(w, o, middle) < nowMjPerEwe) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return (low + high) / 2;
+  }
+
+  private double perEwe(double w, double o, double rise) {
+    return solve(w, o, 1 + rise) / (ewesPerHa * (1 + rise));
+  }
+
+  /** Energy bought, MJ per ha and year. */
+  double bought(double w, double o) {
+    return read(bought, w, o);
+  }
+
+  /** Rise in ewe numbers that the feed would carry; 0 unless more ewes are to be run. */
+  double extraEwes(double w, double o) {
+    return runMoreEwes ? read(extraEwes, w, o) : 0;
+  }
+
+  /** The rise that current cultivars everywhere would carry, whatever extra feed is used for. */
+  double riseAt(double[] x, double winterNow, double o) {
+    return ewesPerHa == 0
+        ? 0
+        : extraEwes(1, o, bought(winterNow, 1) / ewesPerHa, x[mostEweIncrease]);
+  }
+
+  /** Feed that nobody ate, kg dry matter per ha and year, mean over season types. */
+  double spare(double w, double o) {
+    double sum = 0;
+    for (int season = 0; season < chance.length; season++) {
+      run(season, w, o, 1, result);
+      sum += chance[season] * result.uneatenKgDmPerHa();
+    }
+    return sum;
+  }
+
+  /** What stock other than ewes would eat in a half-month, kg dry matter per ha of farm. */
+  double otherAppetiteKgDmPerHa(int halfMonth) {
+    return demand.otherAppetiteKgDmPerDay(halfMonth) * HalfMonths.days(halfMonth) / areaHa;
+  }
+
+  private double read(double[] table, double w, double o) {
+    int a = cell(winterNodes, w);
+    int b = cell(OTHER, o);
+    double u = within(winterNodes, a, w);
+    double v = within(OTHER, b, o);
+    int k = a * OTHER.length + b;
+    double left = table[k] * (1 - v) + table[k + 1] * v;
+    double right = table[k + OTHER.length] * (1 - v) + table[k + OTHER.length + 1] * v;
+    return left * (1 - u) + right * u;
+  }
+
+  private static int cell(double[] nodes, double at) {
+    int cell = 0;
+    while (cell < nodes.length - 2 && at >= nodes[cell + 1]) {
+      cell++;
+    }
+    return cell;
+  }
+
+  private static double within(double[] nodes, int cell, double at) {
+    double share = (at - nodes[cell]) / (nodes[cell + 1] - nodes[cell]);
+    return Math.max(0, Math.min(1, share));
+  }
+}

@@ -1,0 +1,225 @@
+package swardcase.plan;
+
+import java.util.Arrays;
+import swardcase.farm.Farm;
+import swardcase.farm.HalfMonths;
+import swardcase.farm.Mob;
+import swardcase.farm.ScanningBasis;
+import swardcase.reproduction.JoiningExposure;
+import swardcase.reproduction.Pregnancy;
+import swardcase.reproduction.Sterility;
+import swardcase.tables.Tables;
+
+/**
+ * Ewes in lamb of one mob, year by year, from the strength of the clover it grazes.
+ *
+ * <p>The dose of a half-month is the strength of the paddocks (formononetin as a per cent of green
+ * intake) times the share of intake that is green then. Strength may be lower in the weeks before
+ * and during joining, when paddocks are held free of ewes. Green seasons before the coming year are
+ * taken to have been like now, so that the ewes in the flock carry their past with them.
+ *
+ * <p>What a year does to ewes depends on the two strengths alone. It is worked out where it is
+ * first asked for on a grid of strengths, and read between by straight lines; the error is tested.
+ */
+final class FlockEffect {
+
+  /** Weeks before joining from which held paddocks are free of ewes. */
+  static final int WEEKS_BEFORE_JOINING = 8;
+
+  private static final int NODES = 65;
+
+  private final Mob mob;
+  private final double[] ageShare;
+  private final int joiningDay;
+  private final double joiningWeeks;
+  private final boolean[] heldWindow = new boolean[HalfMonths.COUNT];
+  private final double[] dose = new double[HalfMonths.COUNT];
+  private final double[] multiplier;
+  private final double[] exposure;
+  private final double[] fertile = new double[NODES * NODES];
+  private final double[] season = new double[NODES * NODES];
+  private final int d50;
+  private final int steepness;
+  private final int rampDays;
+  private final int lagDays;
+  private final int halfLifeDays;
+  private final int sterilityQ;
+  private final int referenceDose;
+  private final int pregnantPercent;
+
+  private double[] x;
+  private double[] greenShare;
+  private double spacing;
+  private double strengthNow;
+  private double perCycle;
+  private double unaffected;
+  private double seasonNow;
+  private double sterileNow;
+  private double shareNow;
+
+  FlockEffect(Farm farm, Mob mob, Tables tables, Inputs inputs) {
+    this.mob = mob;
+    ageShare = mob.ageShares().stream().mapToDouble(Double::doubleValue).toArray();
+    joiningDay = HalfMonths.dayOfYear(mob.joiningStart());
+    joiningWeeks = mob.joiningWeeks().likely();
+    int first = joiningDay - 7 * WEEKS_BEFORE_JOINING;
+    int last = joiningDay + (int) Math.ceil(7 * joiningWeeks);
+    for (int day = first; day <= last; day++) {
+      heldWindow[HalfMonths.ofDay(day)] = true;
+    }
+    multiplier = new double[JoiningExposure.cycles(joiningWeeks)];
+    exposure = new double[farm.finance().horizonYears()];
+    d50 = inputs.add(tables.parameter("oestrogen.d50"));
+    steepness = inputs.add(tables.parameter("oestrogen.steepness"));
+    rampDays = inputs.add(tables.parameter("oestrogen.ramp-days"));
+    lagDays = inputs.add(tables.parameter("oestrogen.lag-days"));
+    halfLifeDays = inputs.add(tables.parameter("oestrogen.half-life-days"));
+    sterilityQ = inputs.add(tables.parameter("oestrogen.sterility-q"));
+    referenceDose = inputs.add(tables.parameter("oestrogen.sterility-reference-dose"));
+    pregnantPercent =
+        inputs.add(mob.pregnantPercent().named("ewes in lamb per 100 joined: " + mob.name()));
+  }
+
+  /**
+   * Takes the assumptions of a run.
+   *
+   * @param assumptions the flat array
+   * @param green strength of intake in each half-month relative to green feed
+   * @param now strength of the paddocks as they are grazed now
+   * @param strongest no strength asked for later is above this
+   */
+  void set(double[] assumptions, double[] green, double now, double strongest) {
+    x = assumptions;
+    greenShare = green;
+    strengthNow = now;
+    spacing = Math.max(1e-6, strongest) / (NODES - 1);
+    Arrays.fill(season, Double.NaN);
+    double told = x[pregnantPercent] / 100;
+    fill(now, now);
+    seasonNow = seasonExposure();
+    sterileNow = sterileShareNow();
+    unaffected =
+        mob.scanningBasis() == ScanningBasis.OBSERVED
+            ? Pregnancy.unaffectedShare(told, joiningWeeks, multiplier, sterileNow)
+            : told;
+    perCycle = Pregnancy.perCycleConception(unaffected, joiningWeeks);
+    // Read from the grid like every other year, so that keeping everything changes nothing.
+    seasonNow = read(season, now, now);
+    sterileNow = sterileShareNow();
+    shareNow = (1 - sterileNow) * read(fertile, now, now);
+  }
+
+  /** Half-months in which held paddocks are free of this mob. */
+  boolean isHeld(int halfMonth) {
+    return heldWindow[halfMonth];
+  }
+
+  Mob mob() {
+    return mob;
+  }
+
+  /** Ewes in lamb as a share of those joined, without oestrogen. */
+  double unaffectedShare() {
+    return unaffected;
+  }
+
+  /** The share as paddocks are grazed now, every year alike. */
+  double shareNow() {
+    return shareNow;
+  }
+
+  /** Share of the joined ewes that are sterile as paddocks are grazed now. */
+  double sterileNow() {
+    return sterileNow;
+  }
+
+  /** Mean dose over joining, % of dry matter eaten, as paddocks are grazed now. */
+  double doseAtJoining() {
+    double sum = 0;
+    int days = (int) Math.ceil(7 * joiningWeeks);
+    for (int day = 0; day < days; day++) {
+      sum += greenShare[HalfMonths.ofDay(joiningDay + day)] * strengthNow;
+    }
+    return sum / days;
+  }
+
+  /** Dose of a half-month as paddocks are grazed now, % of dry matter eaten. */
+  double doseNow(int halfMonth) {
+    return greenShare[halfMonth] * strengthNow;
+  }
+
+  /**
+   * The share in a year of a plan; years must be asked for in rising order from 0.
+   *
+   * @param strength strength of the paddocks outside the held weeks
+   * @param strengthHeld strength of those the mob grazes in the held weeks
+   */
+  double share(int year, double strength, double strengthHeld) {
+    exposure[year] = read(season, strength, strengthHeld);
+    double sterile = 0;
+    double sum = 0;
+    for (int age = 0; age < ageShare.length; age++) {
+      int before = year - 1 - age;
+      sum += before >= 0 ? exposure[before] : seasonNow;
+      sterile += ageShare[age] * Sterility.sterileShare(sum, x[sterilityQ]);
+    }
+    return (1 - sterile) * read(fertile, strength, strengthHeld);
+  }
+
+  private double sterileShareNow() {
+    double sterile = 0;
+    for (int age = 0; age < ageShare.length; age++) {
+      sterile += ageShare[age] * Sterility.sterileShare((age + 1) * seasonNow, x[sterilityQ]);
+    }
+    return sterile;
+  }
+
+  private double read(double[] table, double strength, double strengthHeld) {
+    int a = cell(strength);
+    int b = cell(strengthHeld);
+    double u = Math.min(1, strength / spacing - a);
+    double v = Math.min(1, strengthHeld / spacing - b);
+    double low = node(table, a, b);
+    if (u == 0 && v == 0) {
+      return low;
+    }
+    double left = low + v * (node(table, a, b + 1) - low);
+    double lowRight = node(table, a + 1, b);
+    double right = lowRight + v * (node(table, a + 1, b + 1) - lowRight);
+    return left + u * (right - left);
+  }
+
+  private int cell(double strength) {
+    return Math.max(0, Math.min(NODES - 2, (int) (strength / spacing)));
+  }
+
+  private double node(double[] table, int a, int b) {
+    int at = a * NODES + b;
+    if (Double.isNaN(season[at])) {
+      fill(a * spacing, b * spacing);
+      season[at] = seasonExposure();
+      fertile[at] = Pregnancy.pregnantShare(perCycle, joiningWeeks, multiplier, 0);
+    }
+    return table[at];
+  }
+
+  private void fill(double strength, double strengthHeld) {
+    for (int p = 0; p < dose.length; p++) {
+      dose[p] = greenShare[p] * (heldWindow[p] ? strengthHeld : strength);
+    }
+    JoiningExposure.multipliers(
+        dose,
+        joiningDay,
+        joiningWeeks,
+        x[d50],
+        x[steepness],
+        x[rampDays],
+        x[lagDays],
+        x[halfLifeDays],
+        multiplier);
+  }
+
+  private double seasonExposure() {
+    return Sterility.seasonExposure(dose, x[d50], x[steepness], x[referenceDose]);
+  }
+}

@@ -1,0 +1,122 @@
+package swardcase.plan;
+
+import java.time.Month;
+import java.util.List;
+import swardcase.farm.Farm;
+import swardcase.farm.FeedYear;
+import swardcase.farm.HalfMonths;
+import swardcase.farm.SeasonGrowth;
+
+/**
+ * Where in the year a farm's pasture grows: the half-months of winter, the autumn break, and how
+ * much of winter's and of the other months' growth falls into the first months after the break.
+ */
+final class GrowthYear {
+
+  private final double[] growthKgDmPerHa = new double[HalfMonths.COUNT];
+  private final boolean[] winter = new boolean[HalfMonths.COUNT];
+  private final int breakHalfMonth;
+
+  GrowthYear(Farm farm) {
+    FeedYear year = farm.feedYear();
+    List<Month> winterMonths = year.winterMonths();
+    for (int p = 0; p < HalfMonths.COUNT; p++) {
+      winter[p] = winterMonths.contains(HalfMonths.month(p));
+      for (SeasonGrowth season : year.seasons()) {
+        growthKgDmPerHa[p] +=
+            season.chance().likely()
+                * season.growthKgDmPerHaPerDay().get(p / 2)
+                * HalfMonths.days(p);
+      }
+    }
+    breakHalfMonth = autumnBreak();
+  }
+
+  /**
+   * The break is the first half-month with growth above a twentieth of the peak month's, reading on
+   * from the half-month of least growth that lies furthest before winter's middle.
+   */
+  private int autumnBreak() {
+    double peak = 0;
+    for (double growth : growthKgDmPerHa) {
+      peak = Math.max(peak, growth);
+    }
+    int firstWinter = firstWinterHalfMonth();
+    int candidate = firstWinter;
+    for (int back = 1; back < HalfMonths.COUNT / 2; back++) {
+      int p = Math.floorMod(firstWinter - back, HalfMonths.COUNT);
+      if (growthKgDmPerHa[p] <= peak / 20) {
+        break;
+      }
+      candidate = p;
+    }
+    return candidate;
+  }
+
+  private int firstWinterHalfMonth() {
+    for (int p = 0; p < HalfMonths.COUNT; p++) {
+      if (winter[p] && !winter[Math.floorMod(p - 1, HalfMonths.COUNT)]) {
+        return p;
+      }
+    }
+    return 0;
+  }
+
+  /** Whether a half-month belongs to winter. */
+  boolean isWinter(int halfMonth) {
+    return winter[halfMonth];
+  }
+
+  /** The winter half-months as a mask of 24. */
+  boolean[] winterMask() {
+    return winter.clone();
+  }
+
+  /** The half-month in which the growing season starts. */
+  int breakHalfMonth() {
+    return breakHalfMonth;
+  }
+
+  /**
+   * Growth of a half-month at the district profile, mean over season types, kg dry matter per ha.
+   */
+  double growthKgDmPerHa(int halfMonth) {
+    return growthKgDmPerHa[halfMonth];
+  }
+
+  /** Winter growth at the district profile, kg dry matter per ha and year. */
+  double winterGrowthKgDmPerHa() {
+    return sum(true, 0, HalfMonths.COUNT);
+  }
+
+  /** Share of the year's growth that falls in winter. */
+  double winterShare() {
+    return winterGrowthKgDmPerHa() / (winterGrowthKgDmPerHa() + sum(false, 0, HalfMonths.COUNT));
+  }
+
+  /** Share of winter's growth in the {@code months} after the break. */
+  double winterShareAfterBreak(double months) {
+    return shareAfterBreak(true, months);
+  }
+
+  /** Share of the other months' growth in the {@code months} after the break. */
+  double otherShareAfterBreak(double months) {
+    return shareAfterBreak(false, months);
+  }
+
+  private double shareAfterBreak(boolean inWinter, double months) {
+    double whole = sum(inWinter, 0, HalfMonths.COUNT);
+    return whole == 0 ? 0 : sum(inWinter, breakHalfMonth, (int) Math.round(2 * months)) / whole;
+  }
+
+  private double sum(boolean inWinter, int from, int count) {
+    double sum = 0;
+    for (int k = 0; k < count; k++) {
+      int p = (from + k) % HalfMonths.COUNT;
+      if (winter[p] == inWinter) {
+        sum += growthKgDmPerHa[p];
+      }
+    }
+    return sum;
+  }
+}

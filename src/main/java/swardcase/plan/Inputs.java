@@ -1,0 +1,49 @@
+package swardcase.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import swardcase.check.Check;
+import swardcase.evidence.Assumption;
+
+/**
+ * The register of every uncertain scalar of a farm, each with its place in the flat array that the
+ * outcome function reads. A run with other assumptions is the same function with another array.
+ */
+public final class Inputs {
+
+  private final List<Assumption> assumptions = new ArrayList<>();
+
+  /**
+   * Enters a number and gives its place. A number that is already there (the same in all parts) is
+   * not entered twice, so that two calculators which use one table row share one uncertainty.
+   */
+  public int add(Assumption assumption) {
+    Check.notNull(assumption, "assumption");
+    int known = assumptions.indexOf(assumption);
+    if (known >= 0) {
+      return known;
+    }
+    assumptions.add(assumption);
+    return assumptions.size() - 1;
+  }
+
+  /** How many there are. */
+  public int size() {
+    return assumptions.size();
+  }
+
+  /** The number at a place. */
+  public Assumption get(int index) {
+    return assumptions.get(index);
+  }
+
+  /** All numbers in the order of their places. */
+  public List<Assumption> all() {
+    return List.copyOf(assumptions);
+  }
+
+  /** A fresh array with every number at its likely value. */
+  public double[] likely() {
+    return assumptions.stream().mapToDouble(Assumption::likely).toArray();
+  }
+}

@@ -1,0 +1,14 @@
+package swardcase.plan;
+
+/**
+ * Numbers read from a run whose ranges are wanted. The same numbers are read again under other
+ * assumptions.
+ */
+public interface Measures {
+
+  /** How many numbers. */
+  int size();
+
+  /** Reads them from a run that has just been set into {@code into}. */
+  void read(Run run, double[] into);
+}

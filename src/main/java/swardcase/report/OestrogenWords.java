@@ -1,0 +1,116 @@
+package swardcase.report;
+
+import swardcase.chance.Range;
+import swardcase.farm.Farm;
+import swardcase.farm.Paddock;
+import swardcase.plan.Decision;
+import swardcase.sward.Composition;
+import swardcase.tables.Cultivar;
+import swardcase.tables.Tables;
+
+/**
+ * What the oestrogen of a paddock or a flock means, in plain words.
+ *
+ * <p>A paddock is rated by the dose of a ewe that eats nothing but its green feed: below 0.15 % of
+ * intake nothing could be told from normal variation, and at the dose that halves conception in a
+ * cycle the effect is called severe (both inferred; see the dose-response table).
+ */
+final class OestrogenWords {
+
+  private static final double TELLABLE_DOSE = 0.15;
+  private static final double UNKNOWN_SHARE = 0.2;
+
+  private final Tables tables;
+  private final double severeDose;
+  private final double reportLimitDose;
+  private final double tellablePoints;
+
+  OestrogenWords(Tables tables) {
+    this.tables = tables;
+    severeDose = tables.parameter("oestrogen.d50").likely();
+    reportLimitDose = tables.parameter("oestrogen.report-limit-dose").likely();
+    tellablePoints = tables.parameter("oestrogen.distinguishable-points").likely();
+  }
+
+  /** The rating of a paddock. */
+  String rating(Decision decision, int paddock) {
+    Range dose = decision.greenDose(paddock);
+    Paddock place = decision.model().farm().paddocks().get(paddock);
+    if (isUnknown(place, decision.likely().composition(paddock))) {
+      return "unknown: get a leaf test";
+    }
+    if (dose.likely() >= severeDose) {
+      return "severe while green";
+    }
+    if (dose.likely() >= TELLABLE_DOSE) {
+      return "marked while green";
+    }
+    return dose.high() >= TELLABLE_DOSE ? "slight, may be more" : "none to speak of";
+  }
+
+  /** Where a paddock's formononetin comes from. */
+  String note(Paddock paddock, Composition composition) {
+    if (paddock.leafTest().isPresent()) {
+      return "laboratory leaf test";
+    }
+    return isUnknown(paddock, composition) ? "unknown: get a leaf test" : "from the cultivar table";
+  }
+
+  /** Whether more than a fifth of the clover has a formononetin nobody knows. */
+  boolean isUnknown(Paddock paddock, Composition composition) {
+    if (paddock.leafTest().isPresent()) {
+      return false;
+    }
+    double unknown = 0;
+    for (int c = 0; c < composition.size(); c++) {
+      Cultivar cultivar = composition.cultivar(c);
+      unknown += cultivar.formononetin().isEmpty() ? composition.meanShare(c) : 0;
+    }
+    return unknown > UNKNOWN_SHARE;
+  }
+
+  /** The finding for the whole flock. */
+  String flock(Decision decision) {
+    Farm farm = decision.model().farm();
+    if (farm.ewesJoined() == 0) {
+      return "No ewes are joined on this farm, so oestrogenic clover costs no lambs here.";
+    }
+    double dose = 0;
+    for (int g = 0; g < farm.mobs().size(); g++) {
+      dose = Math.max(dose, decision.doseAtJoining(g).likely());
+    }
+    String pasture =
+        dose < 0.02
+            ? " Joining falls on dry feed, which carries little oestrogen; what remains is lasting"
+                + " damage from green seasons before."
+            : "";
+    return effect(decision.unaffectedPercent(), decision.pregnantPercent(), dose) + pasture;
+  }
+
+  /** The finding for one mob. */
+  String mob(Decision decision, int mob) {
+    return effect(
+        decision.unaffectedPercent(mob),
+        decision.pregnantPercent(mob),
+        decision.doseAtJoining(mob).likely());
+  }
+
+  private String effect(Range unaffected, Range pregnant, double dose) {
+    double points = unaffected.likely() - pregnant.likely();
+    if (points < tellablePoints) {
+      return "The likely loss is under "
+          + Words.exact(tellablePoints)
+          + " ewes in lamb per 100 joined: not distinguishable from normal variation.";
+    }
+    String least = dose > reportLimitDose ? "at least " : "about ";
+    return "Likely "
+        + least
+        + Words.whole(points)
+        + " fewer ewes in lamb per 100 joined than on clover without oestrogen.";
+  }
+
+  /** The share of the sward at which pastures are called risky. */
+  double riskShare() {
+    return tables.parameter("oestrogen.risk-share").likely();
+  }
+}

@@ -1,0 +1,130 @@
+package swardcase.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import swardcase.chance.Range;
+import swardcase.farm.Farm;
+import swardcase.farm.Paddock;
+import swardcase.money.NetPresentValue;
+import swardcase.plan.Decision;
+import swardcase.plan.Decision.Option;
+import swardcase.plan.Decision.Verdict;
+import swardcase.plan.Plan;
+import swardcase.sward.Composition;
+import swardcase.tables.Cultivar;
+
+/** The records of the paddocks. */
+final class PaddockReport {
+
+  private static final double SETTLED = 0.9;
+
+  private final Decision decision;
+  private final Farm farm;
+  private final OestrogenWords oestrogen;
+  private final ReasonWords reasons;
+  private final int firstYear;
+  private final double rate;
+
+  PaddockReport(Decision decision, OestrogenWords oestrogen, LocalDate date) {
+    this.decision = decision;
+    this.oestrogen = oestrogen;
+    farm = decision.model().farm();
+    reasons = new ReasonWords(decision);
+    firstYear = PlanReport.firstYear(date);
+    rate = farm.finance().discountRate().likely();
+  }
+
+  List<PaddockResult> all() {
+    return IntStream.range(0, farm.paddocks().size()).mapToObj(this::of).toList();
+  }
+
+  private PaddockResult of(int i) {
+    Paddock paddock = farm.paddocks().get(i);
+    Composition composition = decision.likely().composition(i);
+    Plan plan = decision.plan();
+    boolean keeps = plan.action(i) == decision.model().keep();
+    Range clover = paddock.cloverShare().range();
+    Range high = composition.share(Cultivar::highOestrogen);
+    boolean unknown = oestrogen.isUnknown(paddock, composition);
+    return new PaddockResult(
+        paddock.name(),
+        paddock.areaHa(),
+        paddock.plantsLookedAt(),
+        shares(composition),
+        composition.share(Cultivar::isOld),
+        composition.share(cultivar -> cultivar.relativeWinterYield().likely() < 1),
+        Range.of(
+            high.low() * clover.low(),
+            high.likely() * clover.likely(),
+            high.high() * clover.high()),
+        100 * composition.chanceHighOestrogenAbove(oestrogen.riskShare(), clover),
+        composition.morePlantsToSettle(oestrogen.riskShare(), clover, SETTLED),
+        unknown ? Optional.empty() : Optional.of(decision.leafFormononetin(i)),
+        oestrogen.note(paddock, composition),
+        oestrogen.rating(decision, i),
+        decision.winterLossKgDmPerHa(i),
+        decision.shortfallMj(i),
+        decision.supplementTonnes(i),
+        decision.supplementCost(i),
+        reasons.verdict(i),
+        decision.model().actions().get(plan.action(i)).key(),
+        decision.model().actions().get(plan.action(i)).name(),
+        keeps ? OptionalInt.empty() : OptionalInt.of(firstYear + plan.start(i)),
+        reasons.reason(i),
+        reasons.deciding(i),
+        decision.planCost(i),
+        decision.planNpv(i),
+        reasons
+            .planned(i)
+            .map(option -> Arrays.stream(option.outcome().cashFlow()).boxed().toList())
+            .orElse(List.of()),
+        decision.options(i).stream().map(option -> of(i, option)).toList());
+  }
+
+  private static List<PaddockResult.NamedShare> shares(Composition composition) {
+    List<PaddockResult.NamedShare> shares = new ArrayList<>();
+    for (int c = 0; c < composition.size(); c++) {
+      shares.add(
+          new PaddockResult.NamedShare(composition.cultivar(c).name(), composition.share(c)));
+    }
+    shares.sort(
+        Comparator.<PaddockResult.NamedShare>comparingDouble(share -> -share.share().likely())
+            .thenComparing(PaddockResult.NamedShare::name));
+    return shares;
+  }
+
+  private PaddockResult.OptionResult of(int i, Option option) {
+    Returns returns = Returns.of(option.outcome(), rate);
+    double area = farm.paddocks().get(i).areaHa();
+    int years = option.outcome().years();
+    Plan alone = decision.model().keepAll().with(i, option.action(), option.start());
+    Range npv = option.npv();
+    boolean chosen =
+        option.action() == decision.plan().action(i) && decision.verdict(i) != Verdict.KEEP;
+    return new PaddockResult.OptionResult(
+        decision.model().actions().get(option.action()).key(),
+        decision.model().actions().get(option.action()).name(),
+        OptionalInt.of(firstYear + option.start()),
+        option.costPerHa(),
+        npv,
+        Range.of(
+            NetPresentValue.annuity(npv.low(), rate, years) / area,
+            NetPresentValue.annuity(npv.likely(), rate, years) / area,
+            NetPresentValue.annuity(npv.high(), rate, years) / area),
+        returns.irrPercent(),
+        returns.mirrPercent(),
+        returns.paybackYears(),
+        returns.peakDebt(),
+        returns.benefitCost(),
+        Arrays.stream(option.outcome().cashFlow()).boxed().toList(),
+        IntStream.range(0, years).mapToObj(t -> decision.likely().oldShare(alone, i, t)).toList(),
+        chosen,
+        reasons.whyNot(i, option));
+  }
+}

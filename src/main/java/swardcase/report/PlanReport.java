@@ -1,0 +1,136 @@
+package swardcase.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import swardcase.chance.Range;
+import swardcase.farm.Action;
+import swardcase.farm.Farm;
+import swardcase.money.NetPresentValue;
+import swardcase.plan.Decision;
+import swardcase.plan.Decision.Verdict;
+import swardcase.plan.Outcome;
+import swardcase.plan.Plan;
+
+/** The record of the whole farm's answer. */
+final class PlanReport {
+
+  private final Decision decision;
+  private final Farm farm;
+  private final int firstYear;
+
+  PlanReport(Decision decision, LocalDate date) {
+    this.decision = decision;
+    farm = decision.model().farm();
+    firstYear = firstYear(date);
+  }
+
+  /** The calendar year that is called the coming one: the one after the sheet's date. */
+  static int firstYear(LocalDate date) {
+    return date.getYear() + 1;
+  }
+
+  PlanResult result() {
+    double rate = farm.finance().discountRate().likely();
+    Outcome outcome = decision.outcome();
+    Returns returns = Returns.of(outcome, rate);
+    Range npv = decision.planNpv();
+    int years = outcome.years();
+    return new PlanResult(
+        headline(),
+        sownHa(),
+        decision.planCost(),
+        npv,
+        Range.of(
+            NetPresentValue.annuity(npv.low(), rate, years),
+            NetPresentValue.annuity(npv.likely(), rate, years),
+            NetPresentValue.annuity(npv.high(), rate, years)),
+        returns.irrPercent(),
+        returns.mirrPercent(),
+        returns.paybackYears(),
+        returns.peakDebt(),
+        returns.benefitCost(),
+        years(),
+        List.of());
+  }
+
+  private String headline() {
+    int act = 0;
+    int close = 0;
+    for (int i = 0; i < farm.paddocks().size(); i++) {
+      act += decision.verdict(i) == Verdict.ACT ? 1 : 0;
+      close += decision.verdict(i) == Verdict.TOO_CLOSE ? 1 : 0;
+    }
+    int keep = farm.paddocks().size() - act - close;
+    if (act == 0 && close == 0) {
+      return "Keep everything as it is: nothing that was looked at is likely to pay.";
+    }
+    List<String> parts = new ArrayList<>();
+    if (act > 0) {
+      parts.add("act on " + paddocks(act));
+    }
+    if (keep > 0) {
+      parts.add("keep " + (act > 0 || close > 0 ? Integer.toString(keep) : paddocks(keep)));
+    }
+    if (close > 0) {
+      parts.add("find out more about " + close);
+    }
+    return ReasonWords.capital(String.join(", ", parts)) + ".";
+  }
+
+  private static String paddocks(int count) {
+    return count == 1 ? "1 paddock" : count + " paddocks";
+  }
+
+  private double sownHa() {
+    double sum = 0;
+    for (int i = 0; i < farm.paddocks().size(); i++) {
+      if (decision.model().actions().get(decision.plan().action(i)).sows()) {
+        sum += farm.paddocks().get(i).areaHa();
+      }
+    }
+    return sum;
+  }
+
+  private List<PlanResult.PlanYear> years() {
+    Outcome outcome = decision.outcome();
+    List<PlanResult.PlanYear> years = new ArrayList<>();
+    double cumulative = 0;
+    for (int t = 0; t < outcome.years(); t++) {
+      cumulative += outcome.net(t);
+      years.add(
+          new PlanResult.PlanYear(
+              firstYear + t,
+              work(t),
+              outcome.actionCost(t),
+              outcome.supplementSaved(t),
+              outcome.lambsSaved(t),
+              outcome.cropMargin(t) + outcome.spareFeed(t),
+              outcome.net(t),
+              cumulative,
+              outcome.oldShare(t)));
+    }
+    return years;
+  }
+
+  private String work(int t) {
+    Plan plan = decision.plan();
+    List<String> work = new ArrayList<>();
+    for (int i = 0; i < plan.paddocks(); i++) {
+      Action action = decision.model().actions().get(plan.action(i));
+      int k = t - plan.start(i);
+      String name = farm.paddocks().get(i).name();
+      if (plan.action(i) == decision.model().keep() || k < 0) {
+        continue;
+      }
+      if (action.sows() && k < action.runDownYears()) {
+        work.add((action.cropped() ? "crop " : "stop seed set in ") + name);
+      } else if (action.sows() && k == action.runDownYears()) {
+        work.add("sow " + name);
+      } else if (!action.sows() && k == 0) {
+        work.add(action.name() + ": " + name);
+      }
+    }
+    return String.join("; ", work);
+  }
+}

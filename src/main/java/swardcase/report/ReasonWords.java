@@ -1,0 +1,197 @@
+package swardcase.report;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import swardcase.farm.Action;
+import swardcase.farm.ActionKind;
+import swardcase.plan.Decision;
+import swardcase.plan.Decision.Option;
+import swardcase.plan.Decision.Verdict;
+import swardcase.plan.Outcome;
+
+/** Why a paddock's answer is what it is, in sentences with the deciding number in them. */
+final class ReasonWords {
+
+  private final Decision decision;
+  private final String currency;
+  private final double rate;
+
+  ReasonWords(Decision decision) {
+    this.decision = decision;
+    currency = decision.model().farm().currency();
+    rate = decision.model().farm().finance().discountRate().likely();
+  }
+
+  /** The verdict in a few words. */
+  String verdict(int paddock) {
+    Verdict verdict = decision.verdict(paddock);
+    return switch (verdict) {
+      case ACT -> capital(plannedAction(paddock).name());
+      case KEEP -> "Keep as it is";
+      case TOO_CLOSE -> "Too close to call";
+    };
+  }
+
+  /** The reason in a sentence or two. */
+  String reason(int paddock) {
+    return switch (decision.verdict(paddock)) {
+      case ACT -> gains(planned(paddock).orElseThrow().outcome());
+      case KEEP -> whyKeep(paddock);
+      case TOO_CLOSE -> whyClose(paddock);
+    };
+  }
+
+  /** The input to find out first; blank where the verdict does not hang on one. */
+  String deciding(int paddock) {
+    return decision.verdict(paddock) == Verdict.TOO_CLOSE
+        ? decision.deciding(paddock).stream().findFirst().map(input -> input.name()).orElse("")
+        : "";
+  }
+
+  /** Why an option was not chosen; blank for the chosen one. */
+  String whyNot(int paddock, Option option) {
+    if (isPlanned(paddock, option)) {
+      return "";
+    }
+    double npv = option.npv().likely();
+    if (npv <= 0) {
+      return "Likely to lose " + money(-npv) + " against keeping.";
+    }
+    Optional<Option> chosen = planned(paddock);
+    return chosen
+        .map(
+            best ->
+                "Likely to gain "
+                    + money(npv)
+                    + ", less than the "
+                    + money(best.npv().likely())
+                    + " of the chosen action.")
+        .orElse(
+            "Likely to gain "
+                + money(npv)
+                + " alone, but not beside the rest of the plan and its limits.");
+  }
+
+  private String gains(Outcome outcome) {
+    double feed = 0;
+    double lambs = 0;
+    double other = 0;
+    double factor = 1;
+    for (int t = 0; t < outcome.years(); t++) {
+      feed += factor * (outcome.supplementSaved(t) + outcome.spareFeed(t));
+      lambs += factor * outcome.lambsSaved(t);
+      other += factor * outcome.cropMargin(t);
+      factor /= 1 + rate;
+    }
+    StringBuilder text = new StringBuilder("Over ").append(outcome.years()).append(" years ");
+    if (lambs >= feed && lambs > 0) {
+      text.append("lambs not lost are worth about ").append(money(lambs));
+      if (feed > 0) {
+        text.append(" and feed about ").append(money(feed));
+      }
+    } else {
+      text.append("feed not bought is worth about ").append(money(Math.max(0, feed)));
+      if (lambs > 0) {
+        text.append(" and lambs not lost about ").append(money(lambs));
+      }
+    }
+    if (other > 0) {
+      text.append(", crops give ").append(money(other));
+    }
+    if (feed < 0) {
+      text.append(", while feed lost to shut paddocks costs ").append(money(-feed));
+    }
+    return text.append(" in today's money, for this paddock alone.").toString();
+  }
+
+  private String whyKeep(int paddock) {
+    String old = Words.percent(oldShare(paddock));
+    Optional<Option> best = best(paddock);
+    if (best.isEmpty()) {
+      return "Nothing else can be done with it.";
+    }
+    Option option = best.get();
+    String name = action(option).name();
+    double outlay =
+        option.costPerHa().likely() * decision.model().farm().paddocks().get(paddock).areaHa();
+    if (option.npv().likely() > 0) {
+      return "To "
+          + name
+          + " would likely gain "
+          + money(option.npv().likely())
+          + " alone, but not beside the rest of the plan and its limits.";
+    }
+    if (action(option).kind() == ActionKind.HOLD_OFF) {
+      return old + " of its clover is old; nothing that could be done brings back its cost.";
+    }
+    return old
+        + " of its clover is old; to "
+        + name
+        + " would cost "
+        + money(outlay)
+        + " and likely lose "
+        + money(-option.npv().likely())
+        + " of it.";
+  }
+
+  private String whyClose(int paddock) {
+    Option option = planned(paddock).or(() -> best(paddock)).orElseThrow();
+    String find =
+        decision.deciding(paddock).stream()
+            .findFirst()
+            .map(input -> " What would settle it soonest: " + input.name() + ".")
+            .orElse("");
+    return "To "
+        + action(option).name()
+        + " likely "
+        + (option.npv().likely() >= 0 ? "gains " : "loses ")
+        + money(Math.abs(option.npv().likely()))
+        + ", but anything from "
+        + signed(option.npv().low())
+        + " to "
+        + signed(option.npv().high())
+        + " is possible."
+        + find;
+  }
+
+  /** The planned action on the paddock alone, if the plan does anything there. */
+  Optional<Option> planned(int paddock) {
+    return decision.options(paddock).stream()
+        .filter(option -> isPlanned(paddock, option))
+        .findFirst();
+  }
+
+  private boolean isPlanned(int paddock, Option option) {
+    return option.action() == decision.plan().action(paddock);
+  }
+
+  private Optional<Option> best(int paddock) {
+    List<Option> options = decision.options(paddock);
+    return options.stream().max(Comparator.comparingDouble(option -> option.npv().likely()));
+  }
+
+  private Action plannedAction(int paddock) {
+    return decision.model().actions().get(decision.plan().action(paddock));
+  }
+
+  private Action action(Option option) {
+    return decision.model().actions().get(option.action());
+  }
+
+  private double oldShare(int paddock) {
+    return decision.likely().oldShare(decision.model().keepAll(), paddock, 0);
+  }
+
+  private String signed(double value) {
+    return value < 0 ? "a loss of " + money(-value) : "a gain of " + money(value);
+  }
+
+  private String money(double value) {
+    return Words.aboutMoney(currency, value);
+  }
+
+  static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+  }
+}

@@ -1,0 +1,219 @@
+package swardcase.report;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import swardcase.chance.Range;
+import swardcase.evidence.Assumption;
+import swardcase.farm.Farm;
+import swardcase.farm.Mob;
+import swardcase.plan.Decision;
+import swardcase.plan.FeedMonths;
+import swardcase.tables.Source;
+import swardcase.tables.Tables;
+
+/** Turns a decision into the tree of records that is printed and saved. */
+public final class ReportBuilder {
+
+  /** Version of the layout of the result document. */
+  public static final String SCHEMA_VERSION = "1.0";
+
+  private static final int SWINGS = 10;
+
+  private final Decision decision;
+  private final Farm farm;
+  private final Tables tables;
+  private final LocalDate date;
+  private final OestrogenWords oestrogen;
+  private final PaddockReport paddocks;
+  private final PlanReport plan;
+
+  private ReportBuilder(Decision decision, LocalDate date) {
+    this.decision = decision;
+    this.date = date;
+    farm = decision.model().farm();
+    tables = decision.model().tables();
+    oestrogen = new OestrogenWords(tables);
+    paddocks = new PaddockReport(decision, oestrogen, date);
+    plan = new PlanReport(decision, date);
+  }
+
+  /**
+   * The report.
+   *
+   * @param decision the answer as numbers
+   * @param program name and version of the program
+   * @param date the date of the sheet, which also says which calendar year the coming one is
+   * @param notices what was odd or missing in the farm folder
+   */
+  public static Report build(
+      Decision decision, String program, LocalDate date, List<String> notices) {
+    return new ReportBuilder(decision, date).build(program, notices);
+  }
+
+  private Report build(String program, List<String> notices) {
+    List<Assumption> assumptions = decision.model().inputs().all();
+    List<String> allNotices = new ArrayList<>(notices);
+    if (!tables.overridden().isEmpty()) {
+      allNotices.add("Rows of your own tables are used: " + String.join("; ", tables.overridden()));
+    }
+    return new Report(
+        SCHEMA_VERSION,
+        program,
+        head(),
+        winterFeed(),
+        feedYear(),
+        reproduction(),
+        paddocks.all(),
+        plan.result(),
+        swings(),
+        Cautions.all(),
+        allNotices,
+        assumptions,
+        sources(assumptions));
+  }
+
+  private Report.FarmHead head() {
+    return new Report.FarmHead(
+        farm.name(),
+        date,
+        farm.currency(),
+        farm.areaHa(),
+        farm.ewesJoined(),
+        farm.finance().horizonYears(),
+        100 * farm.finance().discountRate().likely(),
+        farm.feedYear().growthName(),
+        farm.supplement().name(),
+        farm.feedYear().winterMonths().stream()
+            .map(month -> month.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
+            .collect(Collectors.joining(", ")),
+        farm.extraFeedUse().label());
+  }
+
+  private WinterFeed winterFeed() {
+    Range tonnes = decision.winterSupplementTonnes();
+    String statement;
+    if (decision.winterLossKgDm().high() < 1) {
+      statement = "No outdated cultivars are known here, so no winter feed is lost to them.";
+    } else if (decision.supplementTonnesNow().likely() * 0.01 > tonnes.likely()) {
+      statement =
+          "Winter growth is lost, but the farm is hardly short of feed in winter, so little money"
+              + " hangs on it.";
+    } else {
+      statement =
+          "Old cultivars may cost no winter feed at all: box swards and some field trials found no"
+              + " difference, so the range is wide.";
+    }
+    return new WinterFeed(
+        decision.winterLossKgDm(),
+        decision.winterShortfallMj(),
+        tonnes,
+        decision.winterSupplementCost(),
+        decision.yearSupplementCost(),
+        decision.supplementTonnesNow(),
+        decision.supplementKgPerEweNow(),
+        decision.moreEwesGain(),
+        decision.extraEwes(),
+        statement);
+  }
+
+  private List<FeedMonth> feedYear() {
+    FeedMonths months = FeedMonths.of(decision.model());
+    return IntStream.range(0, 12)
+        .mapToObj(
+            m -> {
+              Month month = Month.of(m + 1);
+              double days = month.minLength();
+              return new FeedMonth(
+                  shortName(month),
+                  farm.feedYear().winterMonths().contains(month),
+                  months.demandMj(m),
+                  months.eatenMj(m),
+                  months.boughtMj(m),
+                  months.boughtWithCurrentMj(m),
+                  months.boughtAfrcMj(m),
+                  months.growthKgDm(m) / days,
+                  months.growthWithCurrentKgDm(m) / days,
+                  months.greenKgDm(m),
+                  months.dryKgDm(m));
+            })
+        .toList();
+  }
+
+  private Reproduction reproduction() {
+    List<Reproduction.MobResult> mobs = new ArrayList<>();
+    for (int g = 0; g < farm.mobs().size(); g++) {
+      Mob mob = farm.mobs().get(g);
+      mobs.add(
+          new Reproduction.MobResult(
+              mob.name(),
+              mob.ewes(),
+              mob.joiningStart().getDayOfMonth()
+                  + " "
+                  + shortName(mob.joiningStart().getMonth())
+                  + ", "
+                  + Words.exact(mob.joiningWeeks().likely())
+                  + " weeks",
+              decision.doseAtJoining(g),
+              decision.unaffectedPercent(g),
+              decision.pregnantPercent(g),
+              oestrogen.mob(decision, g)));
+    }
+    return new Reproduction(
+        farm.ewesJoined(),
+        decision.unaffectedPercent(),
+        decision.pregnantPercent(),
+        decision.sterilePercent(),
+        decision.lambsLost(),
+        decision.lambCost(),
+        oestrogen.flock(decision),
+        mobs,
+        IntStream.range(0, 12)
+            .mapToObj(
+                m ->
+                    new Reproduction.DoseMonth(shortName(Month.of(m + 1)), decision.doseOfMonth(m)))
+            .toList());
+  }
+
+  private List<Swing> swings() {
+    return decision.movingInputs().stream()
+        .limit(SWINGS)
+        .map(
+            j -> {
+              Assumption input = decision.model().inputs().get(j);
+              return new Swing(
+                  input.name(),
+                  input.range().low(),
+                  input.range().high(),
+                  input.unit(),
+                  decision.planNpvAtLow(j),
+                  decision.planNpvAtHigh(j));
+            })
+        .toList();
+  }
+
+  private List<Source> sources(List<Assumption> assumptions) {
+    Set<String> keys = new TreeSet<>();
+    assumptions.forEach(assumption -> addKeys(keys, assumption.source()));
+    farm.feedYear().seasons().forEach(season -> addKeys(keys, season.source()));
+    farm.feedYear().quality().forEach(month -> addKeys(keys, month.source()));
+    return keys.stream().map(tables.sources()::get).filter(source -> source != null).toList();
+  }
+
+  private static void addKeys(Set<String> keys, String source) {
+    for (String key : source.split(";")) {
+      keys.add(key.strip());
+    }
+  }
+
+  static String shortName(Month month) {
+    return month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+  }
+}

@@ -1,0 +1,115 @@
+package swardcase.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import swardcase.chance.Range;
+
+/** The report as a summary for a terminal: the answer, the three numbers, a line a paddock. */
+public final class TerminalView {
+
+  private static final int WIDTH = 100;
+
+  private TerminalView() {}
+
+  /** The summary as lines. */
+  public static List<String> of(Report report) {
+    String currency = report.farm().currency();
+    List<String> lines = new ArrayList<>();
+    lines.add(plain(report.farm().name()) + ", " + report.farm().date());
+    lines.add("");
+    lines.add(report.plan().headline());
+    lines.add("");
+    lines.addAll(threeNumbers(report, currency));
+    lines.add("");
+    lines.addAll(paddocks(report, currency));
+    lines.add("");
+    for (PaddockResult paddock : report.paddocks()) {
+      lines.addAll(wrap(plain(paddock.name()) + ": " + plain(paddock.reason())));
+    }
+    if (!report.notices().isEmpty()) {
+      lines.add("");
+      lines.add("Please note");
+      report.notices().forEach(notice -> lines.addAll(wrap("- " + plain(notice))));
+    }
+    lines.add("");
+    lines.addAll(wrap(report.cautions().get(0) + " " + report.cautions().get(1)));
+    return lines;
+  }
+
+  private static List<String> threeNumbers(Report report, String currency) {
+    WinterFeed feed = report.winterFeed();
+    Reproduction ewes = report.reproduction();
+    PlanResult plan = report.plan();
+    TextTable table = TextTable.of("A year, as things stand", "likely (range)", "in money");
+    table.row(
+        "Winter feed short, old cultivars",
+        Words.range(feed.supplementTonnes()) + " t " + report.farm().supplement(),
+        Words.money(currency, feed.supplementCost()));
+    table.row(
+        "Lambs not marked, oestrogen",
+        Words.range(ewes.lambsLostPerYear()),
+        Words.money(currency, ewes.costPerYear()));
+    table.row(
+        "Plan over " + report.farm().horizonYears() + " years",
+        "costs " + Words.money(currency, plan.cost()),
+        "gains " + Words.money(currency, plan.npv()));
+    return table.lines();
+  }
+
+  private static List<String> paddocks(Report report, String currency) {
+    TextTable table =
+        TextTable.of(
+            "Paddock",
+            ">ha",
+            "What to do",
+            "Start",
+            ">Cost " + currency,
+            ">Gain " + currency + " (range)",
+            ">Winter feed lost kg/ha",
+            "Oestrogen");
+    for (PaddockResult paddock : report.paddocks()) {
+      boolean acts = paddock.startYear().isPresent();
+      table.row(
+          plain(paddock.name()),
+          Words.exact(paddock.areaHa()),
+          paddock.verdict(),
+          year(paddock.startYear()),
+          acts ? Words.likely(paddock.cost()) : "",
+          acts ? Words.range(paddock.npv()) : "",
+          amount(paddock.dryMatterLostKgPerHa()),
+          paddock.oestrogenRating());
+    }
+    return table.lines();
+  }
+
+  private static String amount(Range range) {
+    return range.high() == 0 ? "0" : Words.range(range);
+  }
+
+  private static String year(OptionalInt year) {
+    return year.isPresent() ? Integer.toString(year.getAsInt()) : "";
+  }
+
+  /** Text without control characters, which a terminal would obey. */
+  static String plain(String text) {
+    return text.replaceAll("\\p{Cntrl}", " ");
+  }
+
+  private static List<String> wrap(String text) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split(" ")) {
+      if (line.length() + word.length() + 1 > WIDTH && !line.isEmpty()) {
+        lines.add(line.toString());
+        line.setLength(0);
+        line.append("  ");
+      } else if (!line.isEmpty()) {
+        line.append(' ');
+      }
+      line.append(word);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+}
