@@ -1,5 +1,6 @@
 package swardcase.tables;
 
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -178,7 +179,7 @@ enum TableFile {
 
   private static String[] districtColumns() {
     List<String> columns = new ArrayList<>(List.of("name"));
-    for (java.time.Month month : java.time.Month.values()) {
+    for (Month month : Month.values()) {
       columns.add(growthColumn(month));
     }
     columns.addAll(List.of("winter_months", "quality_profile", "evidence", "source"));
@@ -186,7 +187,7 @@ enum TableFile {
   }
 
   /** The heading of a month's daily growth, such as {@code july_kg_dm_per_ha_day}. */
-  static String growthColumn(java.time.Month month) {
+  static String growthColumn(Month month) {
     return month.name().toLowerCase(Locale.ROOT) + "_kg_dm_per_ha_day";
   }
 }

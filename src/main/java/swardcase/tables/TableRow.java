@@ -20,18 +20,24 @@ import swardcase.evidence.SetBy;
  */
 record TableRow(CsvRow cells, SetBy setBy, Set<String> sourceKeys) {
 
-  private static final Map<String, Evidence> MARKS =
+  private static final Map<String, Evidence> ALL_MARKS =
+      Stream.of(Evidence.values())
+          .collect(Collectors.toUnmodifiableMap(Evidence::label, Function.identity()));
+
+  private static final Map<String, Evidence> REFERENCE_MARKS =
       Stream.of(Evidence.values())
           .filter(mark -> mark != Evidence.FARM)
           .collect(Collectors.toUnmodifiableMap(Evidence::label, Function.identity()));
 
   /**
-   * The mark in this cell. In a user's table a blank cell means that the farm says so; in the
-   * program's tables it is a fault.
+   * The mark in this cell. In a user's table {@code farm} and a blank cell mean that the farm says
+   * so; in the program's tables both are faults.
    */
   Evidence evidence(String column) {
     Optional<Evidence> mark =
-        setBy == SetBy.OVERRIDE ? cells.findChoice(column, MARKS) : cells.choice(column, MARKS);
+        setBy == SetBy.OVERRIDE
+            ? cells.findChoice(column, ALL_MARKS)
+            : cells.choice(column, REFERENCE_MARKS);
     return mark.orElse(Evidence.FARM);
   }
 
