@@ -19,7 +19,7 @@ import swardcase.tables.Tables;
 class FeedBudgetLawsTest {
 
   private static final Tables TABLES = FeedFixtures.tables();
-  private static final int FARMS = 200;
+  private static final int FARMS = 100;
 
   /** Rounding of sums of some thousands of kilograms. */
   private static final double ROUNDING = 1e-8;

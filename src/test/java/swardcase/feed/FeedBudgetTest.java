@@ -99,6 +99,36 @@ class FeedBudgetTest {
     assertThat(grainKg).isCloseTo(56, within(0.25 * 56));
   }
 
+  /** Our own figures as printed in docs/method/feed-budget.md: to the digits printed there. */
+  @ParameterizedTest
+  @CsvSource({
+    "250, 44, 16, 2.5",
+    "330, 47, 18, 2.7",
+    "450, 51, 21, 3.0",
+    "600, 56, 26, 3.5",
+  })
+  void figures_ofTheMethodDocument_areThoseOfTheProgram(
+      int ewes, double grainSca, double grainAfrc, double addedByLoss) {
+    double[] tenthLost = FeedFixtures.filled(1);
+    Arrays.fill(tenthLost, 10, 16, 0.9);
+    double sca = grainKgPerEwe(ewes, EnergyMethod.SCA_1990, FeedFixtures.ONES);
+    assertThat(sca).isCloseTo(grainSca, within(0.5));
+    assertThat(grainKgPerEwe(ewes, EnergyMethod.AFRC_1993, FeedFixtures.ONES))
+        .isCloseTo(grainAfrc, within(0.5));
+    assertThat(grainKgPerEwe(ewes, EnergyMethod.SCA_1990, tenthLost) - sca)
+        .isCloseTo(addedByLoss, within(0.05));
+  }
+
+  private static double grainKgPerEwe(int ewes, EnergyMethod method, double[] growth) {
+    Farm farm = FeedFixtures.farm(ewes);
+    StockDemand demand = StockDemand.of(farm, TABLES, method, new double[] {0.92});
+    FeedResult result = new FeedResult();
+    new FeedBudget(farm, demand, TABLES)
+        .run(1, growth, 1, FeedParameters.likely(farm, TABLES), result);
+    double mjPerEwe = result.boughtMjPerHa() * farm.areaHa() / ewes;
+    return new SupplementCost(300, 13, 0.9, 0).tonnes(mjPerEwe) * 1000;
+  }
+
   @Test
   void stepOfAHalfMonth_byHand_isTheStated() {
     Farm farm = FeedFixtures.farm(330);
