@@ -117,6 +117,20 @@ class CompositionTest {
     assertThat(found.chanceHighOestrogenAbove(0.2, ALL_CLOVER)).isCloseTo(expected, within(1e-12));
   }
 
+  /** Pinned: the worked numbers of docs/method/composition.md, no evidence. */
+  @Test
+  void workedNumbers_ofTheMethodPage_areAsPrinted() {
+    Range clover = Range.of(0.3, 0.5, 0.7);
+    Composition third = of(1.5, plants(30, "Dinninup"), plants(70, "Riverina"));
+    assertThat(third.share(0).low()).isCloseTo(0.21, within(0.005));
+    assertThat(third.share(0).high()).isCloseTo(0.39, within(0.005));
+    assertThat(third.chanceHighOestrogenAbove(0.2, clover)).isCloseTo(0.10, within(0.005));
+    assertThat(third.morePlantsToSettle(0.2, clover, 0.95)).hasValue(180);
+    Composition half = of(1.5, plants(50, "Dinninup"), plants(50, "Riverina"));
+    assertThat(half.chanceHighOestrogenAbove(0.2, clover)).isCloseTo(0.84, within(0.005));
+    assertThat(half.morePlantsToSettle(0.2, clover, 0.95)).isEmpty();
+  }
+
   /** Against plain simulation: standard error below 0.5/√200,000 = 0.0011, four allowed. */
   @Test
   void chanceHighOestrogenAbove_uncertainClover_matchesSimulation() {

@@ -3,7 +3,11 @@ package swardcase.sward;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.SortedMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Climate;
 import swardcase.tables.Cultivar.HardSeed;
@@ -107,6 +111,35 @@ class SeedBankTrialsTest {
     bank.run(settings, shares);
     assertThat(shares[2 * 3]).isLessThan(oldShare);
     assertThat(bank.bankKgPerHa(3, 0)).isGreaterThan(seedLeft);
+  }
+
+  /** Pinned: the table of docs/method/seed-bank.md, today's behaviour and no evidence. */
+  @ParameterizedTest
+  @CsvSource({
+    "HOT_DRY_SUMMER, 0, 10, 0, 1.0, 99 99 99 99",
+    "HOT_DRY_SUMMER, 0, 10, 0, 1.5, 98 99 97 90",
+    "HOT_DRY_SUMMER, 3, 10, 0.95, 1.0, 25 39 44 45",
+    "HOT_DRY_SUMMER, 3, 10, 0.95, 1.5, 18 25 16 7",
+    "HOT_DRY_SUMMER, 3, 20, 0.97, 1.0, 9 26 32 34",
+    "HOT_DRY_SUMMER, 3, 20, 0.97, 1.5, 6 17 12 5",
+    "HOT_DRY_SUMMER, 1, 10, 0.95, 1.0, 57 70 74 75",
+    "HOT_DRY_SUMMER, 1, 10, 0.95, 1.5, 47 53 38 18",
+    "COOL, 3, 10, 0.95, 1.0, 40 79 74 74",
+    "COOL, 3, 10, 0.95, 1.5, 31 68 49 36"
+  })
+  void oldShare_ofTheMethodPage_isAsPrinted(
+      Climate climate, int runDown, double sown, double kill, double crowding, String percent) {
+    SeedBankSettings settings = oldAndNew(climate, crowding);
+    settings.runDownYears = runDown;
+    settings.sownKgPerHa = sown;
+    settings.seedlingKill = kill;
+    double[] shares = run(settings);
+    String found =
+        IntStream.of(1, 2, 5, 10)
+            .mapToObj(year -> Math.round(100 * shares[2 * (runDown + year - 1)]))
+            .map(String::valueOf)
+            .collect(Collectors.joining(" "));
+    assertThat(found).isEqualTo(percent);
   }
 
   private static SeedBankSettings oldAndNew(Climate climate, double crowding) {
