@@ -145,6 +145,11 @@ final class FeedFixtures {
   }
 
   static Farm farm(List<Paddock> paddocks, List<Mob> mobs, List<OtherStock> other) {
+    return farm(KATANNING, paddocks, mobs, other);
+  }
+
+  static Farm farm(
+      List<Double> averageGrowth, List<Paddock> paddocks, List<Mob> mobs, List<OtherStock> other) {
     List<SeasonGrowth> seasons = new ArrayList<>();
     for (SeasonType type : SeasonType.values()) {
       double factor = 0.7 + 0.3 * type.ordinal();
@@ -152,7 +157,7 @@ final class FeedFixtures {
           new SeasonGrowth(
               type,
               told(type == SeasonType.AVERAGE ? 0.5 : 0.25),
-              KATANNING.stream().map(growth -> growth * factor).toList(),
+              averageGrowth.stream().map(growth -> growth * factor).toList(),
               Evidence.INFERRED,
               "",
               SetBy.USER));

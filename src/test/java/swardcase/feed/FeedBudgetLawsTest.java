@@ -1,0 +1,229 @@
+package swardcase.feed;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import swardcase.farm.Farm;
+import swardcase.farm.HalfMonths;
+import swardcase.farm.Mob;
+import swardcase.farm.OtherStock;
+import swardcase.farm.Paddock;
+import swardcase.tables.Tables;
+
+/** Laws that hold for any farm: seeded random farms, so that a failure repeats. */
+class FeedBudgetLawsTest {
+
+  private static final Tables TABLES = FeedFixtures.tables();
+  private static final int FARMS = 100;
+
+  /** Rounding of sums of some thousands of kilograms. */
+  private static final double ROUNDING = 1e-8;
+
+  private record Case(Farm farm, FeedParameters parameters, double[] growth, int season) {
+
+    static Case random(SplittableRandom random) {
+      List<Paddock> paddocks = new ArrayList<>();
+      for (int i = 0; i <= random.nextInt(4); i++) {
+        paddocks.add(
+            FeedFixtures.paddock(
+                "P" + i,
+                random.nextDouble(1, 80),
+                random.nextDouble(0, 1),
+                random.nextDouble(0.4, 1.6)));
+      }
+      double area = paddocks.stream().mapToDouble(Paddock::areaHa).sum();
+      int ewes = 1 + (int) (area * random.nextDouble(0, 12));
+      List<Mob> mobs = List.of(FeedFixtures.mob(ewes, random.nextDouble(35, 80), 90, 130, 100));
+      List<OtherStock> other =
+          List.of(FeedFixtures.wethers((int) (area * random.nextDouble(0, 3))));
+      FeedParameters parameters =
+          new FeedParameters(
+              random.nextDouble(0, 0.2),
+              random.nextDouble(0, 0.8),
+              random.nextDouble(500, 1000),
+              random.nextDouble(0.85, 1.15),
+              random.nextDouble(0.7, 1.4));
+      double[] growth = new double[HalfMonths.COUNT];
+      for (int p = 0; p < growth.length; p++) {
+        growth[p] = random.nextDouble(0.5, 1.2);
+      }
+      return new Case(
+          FeedFixtures.farm(paddocks, mobs, other), parameters, growth, random.nextInt(3));
+    }
+
+    FeedResult run(double growthFactor, double eweMultiplier) {
+      return run(farm, growthFactor, eweMultiplier);
+    }
+
+    FeedResult run(Farm other, double growthFactor, double eweMultiplier) {
+      double[] multiplied = growth.clone();
+      for (int p = 0; p < multiplied.length; p++) {
+        multiplied[p] *= growthFactor;
+      }
+      FeedResult result = new FeedResult();
+      new FeedBudget(other, FeedFixtures.demand(other, TABLES), TABLES)
+          .run(season, multiplied, eweMultiplier, parameters, result);
+      assertThat(result.repeats).isTrue();
+      return result;
+    }
+  }
+
+  private interface Law {
+    void check(Case any, SplittableRandom random);
+  }
+
+  private static void forAnyFarm(long seed, Law law) {
+    SplittableRandom random = new SplittableRandom(seed);
+    for (int i = 0; i < FARMS; i++) {
+      law.check(Case.random(random), random);
+    }
+  }
+
+  @Test
+  void feed_inAnyYear_isConserved() {
+    forAnyFarm(
+        1,
+        (any, random) -> {
+          FeedResult r = any.run(1, 1);
+          assertThat(r.grownKgDmPerHa() + r.carriedInKgDmPerHa)
+              .isCloseTo(
+                  r.eatenKgDmPerHa() + r.uneatenKgDmPerHa() + r.carriedOutKgDmPerHa(),
+                  within(ROUNDING));
+          assertThat(r.carriedOutKgDmPerHa()).isCloseTo(r.carriedInKgDmPerHa, within(2e-6));
+        });
+  }
+
+  @Test
+  void pools_atAnyTime_areNotNegativeAndEatenFeedWasThere() {
+    forAnyFarm(
+        2,
+        (any, random) -> {
+          FeedResult r = any.run(1, random.nextDouble(0, 5));
+          for (int p = 0; p < HalfMonths.COUNT; p++) {
+            assertThat(r.greenKgDmPerHa[p]).isNotNegative();
+            assertThat(r.dryKgDmPerHa[p]).isNotNegative();
+            assertThat(r.boughtMjPerHa[p]).isNotNegative();
+            assertThat(r.decayedKgDmPerHa[p]).isNotNegative();
+            assertThat(r.diedKgDmPerHa[p]).isNotNegative();
+          }
+        });
+  }
+
+  @Test
+  void supplement_withMoreGrowth_neverRises() {
+    forAnyFarm(
+        3,
+        (any, random) -> {
+          double factor = 1 + random.nextDouble(0, 0.5);
+          assertThat(any.run(factor, 1).boughtMjPerHa())
+              .isLessThanOrEqualTo(any.run(1, 1).boughtMjPerHa() + ROUNDING);
+        });
+  }
+
+  @Test
+  void supplement_withMoreEwes_neverFalls() {
+    forAnyFarm(
+        4,
+        (any, random) -> {
+          double factor = 1 + random.nextDouble(0, 0.5);
+          assertThat(any.run(1, factor).boughtMjPerHa())
+              .isGreaterThanOrEqualTo(any.run(1, 1).boughtMjPerHa() - ROUNDING);
+        });
+  }
+
+  @Test
+  void farm_ofTwiceTheAreaAndStock_isTheSamePerHectare() {
+    forAnyFarm(
+        5,
+        (any, random) -> {
+          List<Paddock> twice = new ArrayList<>(any.farm().paddocks());
+          for (Paddock p : any.farm().paddocks()) {
+            twice.add(
+                FeedFixtures.paddock(
+                    p.name() + " again",
+                    p.areaHa(),
+                    p.cloverShare().likely(),
+                    p.growthIndex().likely()));
+          }
+          Mob mob = any.farm().mobs().get(0);
+          Farm doubled =
+              FeedFixtures.farm(
+                  twice,
+                  List.of(
+                      FeedFixtures.mob(2 * mob.ewes(), mob.liveweightKg().likely(), 90, 130, 100)),
+                  List.of(FeedFixtures.wethers(2 * any.farm().otherStock().get(0).head())));
+          assertSame(any.run(doubled, 1, 1), any.run(1, 1));
+        });
+  }
+
+  @Test
+  void paddocks_inAnyOrder_giveTheSame() {
+    forAnyFarm(
+        6,
+        (any, random) -> {
+          List<Paddock> reversed = new ArrayList<>(any.farm().paddocks());
+          Collections.reverse(reversed);
+          Farm shuffled = FeedFixtures.farm(reversed, any.farm().mobs(), any.farm().otherStock());
+          assertSame(any.run(shuffled, 1, 1), any.run(1, 1));
+        });
+  }
+
+  @Test
+  void farm_withoutStock_buysAndEatsNothing() {
+    Farm empty =
+        FeedFixtures.farm(List.of(FeedFixtures.paddock("Home", 50, 0.3, 1)), List.of(), List.of());
+    FeedResult result = FeedFixtures.run(empty, FeedFixtures.ONES, 1);
+    assertThat(result.boughtMjPerHa()).isZero();
+    assertThat(result.eatenKgDmPerHa()).isZero();
+    assertThat(result.uneatenKgDmPerHa()).isCloseTo(result.grownKgDmPerHa(), within(1e-5));
+  }
+
+  @Test
+  void ewes_takenAway_leaveTheNeedOfOtherStock() {
+    forAnyFarm(
+        7,
+        (any, random) -> {
+          FeedResult r = any.run(1, 0);
+          StockDemand demand = FeedFixtures.demand(any.farm(), TABLES);
+          for (int p = 0; p < HalfMonths.COUNT; p++) {
+            double other = demand.otherMjPerDay(p) * HalfMonths.days(p) / any.farm().areaHa();
+            assertThat(r.demandMjPerHa[p])
+                .isCloseTo(other * any.parameters().demandMultiplier(), within(ROUNDING));
+          }
+        });
+  }
+
+  /** A winter growth loss shows in supplement only when the farm is short. */
+  @Test
+  void winterLoss_onALightlyStockedFarm_costsLittleBesideAHeavilyStocked() {
+    double[] loss = FeedFixtures.filled(1);
+    for (int p = 8; p < 16; p++) {
+      loss[p] = 0.9;
+    }
+    double light = perEwe(loss, 100);
+    double heavy = perEwe(loss, 600);
+    assertThat(light).isNotNegative();
+    assertThat(heavy).isGreaterThan(light);
+  }
+
+  private static double perEwe(double[] growth, int ewes) {
+    Farm farm = FeedFixtures.farm(ewes);
+    double lost =
+        FeedFixtures.run(farm, growth, 1).boughtMjPerHa()
+            - FeedFixtures.run(farm, FeedFixtures.ONES, 1).boughtMjPerHa();
+    return lost / ewes;
+  }
+
+  private static void assertSame(FeedResult actual, FeedResult expected) {
+    for (int p = 0; p < HalfMonths.COUNT; p++) {
+      assertThat(actual.greenKgDmPerHa[p]).isCloseTo(expected.greenKgDmPerHa[p], within(1e-6));
+      assertThat(actual.dryKgDmPerHa[p]).isCloseTo(expected.dryKgDmPerHa[p], within(1e-6));
+      assertThat(actual.boughtMjPerHa[p]).isCloseTo(expected.boughtMjPerHa[p], within(1e-6));
+    }
+  }
+}

@@ -1,0 +1,257 @@
+package swardcase.sward;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Random;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import swardcase.chance.Pert;
+import swardcase.chance.Proportion;
+import swardcase.chance.Range;
+import swardcase.farm.Identification;
+import swardcase.farm.Paddock;
+import swardcase.farm.PaddockUse;
+import swardcase.tables.Cultivar;
+import swardcase.tables.Tables;
+
+class CompositionTest {
+
+  private static final Tables TABLES = StandTables.tables();
+  private static final Range ALL_CLOVER = Range.exactly(1);
+
+  /**
+   * Hand arithmetic: 30 Dinninup and 60 Riverina, design effect 1.5, three names with the rest: α =
+   * 20 + 1/3, 40 + 1/3, 1/3 of 61.
+   */
+  @Test
+  void alpha_twoNamesAndTheRest_matchesHandArithmetic() {
+    Composition found = of(1.5, plants(30, "Dinninup"), plants(60, "Riverina"));
+    assertThat(found.size()).isEqualTo(3);
+    assertThat(found.cultivar(0).name()).isEqualTo("Dinninup");
+    assertThat(found.alpha(0)).isCloseTo(20 + 1 / 3d, within(1e-12));
+    assertThat(found.alpha(1)).isCloseTo(40 + 1 / 3d, within(1e-12));
+    assertThat(found.cultivar(2).name()).isEqualTo("unidentified");
+    assertThat(found.meanShare(2)).isCloseTo(1 / 183d, within(1e-12));
+    assertThat(found.share(0).likely()).isEqualTo(found.meanShare(0));
+  }
+
+  @Test
+  void alpha_severalCandidates_isSplitEvenly() {
+    Composition found = of(1, plants(9, "Yarloop", "Dinninup", "unidentified"));
+    assertThat(found.size()).isEqualTo(3);
+    for (int i = 0; i < 3; i++) {
+      assertThat(found.alpha(i)).isCloseTo(3 + 1 / 3d, within(1e-12));
+    }
+  }
+
+  @Test
+  void of_nobodyLooked_isUnidentifiedAlone() {
+    Composition found = of(1.5);
+    assertThat(found.size()).isEqualTo(1);
+    assertThat(found.cultivar(0).name()).isEqualTo("unidentified");
+    assertThat(found.alpha(0)).isEqualTo(1);
+    assertThat(found.share(0)).isEqualTo(Range.exactly(1));
+    assertThat(of(1.5, plants(0, "Yarloop")).size()).isEqualTo(1);
+  }
+
+  @Test
+  void share_ofGroups_addsUpToOne() {
+    Composition found =
+        of(2, plants(12, "Dinninup"), plants(5, "Yarloop"), plants(40, "Mount Barker"));
+    double high = found.share(Cultivar::highOestrogen).likely();
+    double others = found.share(cultivar -> !cultivar.highOestrogen()).likely();
+    assertThat(high + others).isCloseTo(1, within(1e-12));
+    assertThat(found.share(cultivar -> true)).isEqualTo(Range.exactly(1));
+    assertThat(found.share(cultivar -> false)).isEqualTo(Range.exactly(0));
+    double sum = 0;
+    for (int i = 0; i < found.size(); i++) {
+      sum += found.meanShare(i);
+    }
+    assertThat(sum).isCloseTo(1, within(1e-12));
+  }
+
+  @Test
+  void of_identificationsInAnyOrder_isTheSame() {
+    List<Identification> found =
+        new ArrayList<>(
+            List.of(
+                plants(12, "Dinninup"),
+                plants(3, "Yarloop", "Riverina"),
+                plants(5, "Dinninup"),
+                plants(2, "unidentified"),
+                plants(7, "unidentified old")));
+    Composition first = of(1.5, found.toArray(new Identification[0]));
+    Random random = new Random(1);
+    for (int k = 0; k < 20; k++) {
+      Collections.shuffle(found, random);
+      Composition other = of(1.5, found.toArray(new Identification[0]));
+      for (int i = 0; i < first.size(); i++) {
+        assertThat(other.cultivar(i)).isEqualTo(first.cultivar(i));
+        assertThat(other.alpha(i)).isCloseTo(first.alpha(i), within(1e-12));
+      }
+    }
+  }
+
+  @Test
+  void share_ofClumpedPlants_isLessCertain() {
+    Range loose = of(1, plants(20, "Dinninup"), plants(80, "Riverina")).share(0);
+    Range clumped = of(3, plants(20, "Dinninup"), plants(80, "Riverina")).share(0);
+    assertThat(clumped.high() - clumped.low()).isGreaterThan(1.4 * (loose.high() - loose.low()));
+  }
+
+  /** Pure clover: the Beta tail itself, mixed over high and not high for the third of a plant. */
+  @Test
+  void chanceHighOestrogenAbove_pureClover_isTheBetaTail() {
+    Composition found = of(1, plants(20, "Dinninup"), plants(80, "Riverina"));
+    double third = 1 / 3d;
+    double expected =
+        0.75 * Proportion.betaAbove(0.2, 20 + third, 80 + 2 * third)
+            + 0.25 * Proportion.betaAbove(0.2, 20 + 2 * third, 80 + third);
+    assertThat(found.chanceHighOestrogenAbove(0.2, ALL_CLOVER)).isCloseTo(expected, within(1e-12));
+  }
+
+  /** Pinned: the worked numbers of docs/method/composition.md, no evidence. */
+  @Test
+  void workedNumbers_ofTheMethodPage_areAsPrinted() {
+    Range clover = Range.of(0.3, 0.5, 0.7);
+    Composition third = of(1.5, plants(30, "Dinninup"), plants(70, "Riverina"));
+    assertThat(third.share(0).low()).isCloseTo(0.21, within(0.005));
+    assertThat(third.share(0).high()).isCloseTo(0.39, within(0.005));
+    assertThat(third.chanceHighOestrogenAbove(0.2, clover)).isCloseTo(0.10, within(0.005));
+    assertThat(third.morePlantsToSettle(0.2, clover, 0.95)).hasValue(180);
+    Composition half = of(1.5, plants(50, "Dinninup"), plants(50, "Riverina"));
+    assertThat(half.chanceHighOestrogenAbove(0.2, clover)).isCloseTo(0.84, within(0.005));
+    assertThat(half.morePlantsToSettle(0.2, clover, 0.95)).isEmpty();
+  }
+
+  /** Against plain simulation: standard error below 0.5/√200,000 = 0.0011, four allowed. */
+  @Test
+  void chanceHighOestrogenAbove_uncertainClover_matchesSimulation() {
+    Composition found = of(1.5, plants(30, "Yarloop"), plants(30, "Mount Barker"));
+    Range clover = Range.of(0.2, 0.4, 0.7);
+    Pert pert = Pert.of(clover);
+    SplittableRandom random = new SplittableRandom(6);
+    double[] draw = new double[3];
+    int n = 200_000;
+    double above = 0;
+    for (int k = 0; k < n; k++) {
+      found.shares().sample(random, draw);
+      double high = draw[1] + (random.nextDouble() < 0.25 ? draw[2] : 0);
+      above += pert.quantile(random.nextDouble()) * high > 0.2 ? 1 : 0;
+    }
+    assertThat(found.cultivar(1).name()).isEqualTo("Yarloop");
+    assertThat(found.chanceHighOestrogenAbove(0.2, clover)).isCloseTo(above / n, within(0.0045));
+  }
+
+  @Test
+  void chanceHighOestrogenAbove_higherLimitOrLessClover_isNeverMore() {
+    Composition found = of(1.5, plants(25, "Dinninup"), plants(50, "Riverina"));
+    double previous = 1;
+    for (int i = 1; i <= 20; i++) {
+      double chance = found.chanceHighOestrogenAbove(i / 20.0, Range.of(0.4, 0.6, 0.8));
+      assertThat(chance).isBetween(0d, previous);
+      assertThat(found.chanceHighOestrogenAbove(i / 20.0, Range.of(0.3, 0.5, 0.7)))
+          .isLessThanOrEqualTo(chance);
+      previous = chance;
+    }
+    assertThat(found.chanceHighOestrogenAbove(0.2, Range.exactly(0))).isZero();
+  }
+
+  /** Missing is not zero: what nobody looked at is never called safe. */
+  @Test
+  void chanceHighOestrogenAbove_nobodyLooked_isTheTablesChance() {
+    assertThat(of(1.5).chanceHighOestrogenAbove(0.2, Range.of(0.3, 0.5, 0.7)))
+        .isCloseTo(0.25, within(1e-12));
+    assertThat(of(1.5).chanceHighOestrogenAbove(0.2, Range.exactly(0.1))).isZero();
+  }
+
+  @Test
+  void morePlantsToSettle_clearCases_isEmpty() {
+    Range clover = Range.of(0.4, 0.5, 0.6);
+    assertThat(of(1.5, plants(90, "Dinninup")).morePlantsToSettle(0.2, clover, 0.9)).isEmpty();
+    assertThat(of(1.5, plants(90, "Riverina")).morePlantsToSettle(0.2, clover, 0.9)).isEmpty();
+  }
+
+  @Test
+  void morePlantsToSettle_fewPlantsOffTheLimit_settlesAndIsTheFewest() {
+    Range clover = Range.of(0.45, 0.5, 0.55);
+    Composition found = of(1.5, plants(8, "Dinninup"), plants(8, "Riverina"));
+    OptionalInt more = found.morePlantsToSettle(0.2, clover, 0.9);
+    assertThat(more).isPresent();
+    int n = more.getAsInt();
+    assertThat(n % 10).isZero();
+    assertThat(withMore(found, n).chanceHighOestrogenAbove(0.2, clover)).isGreaterThan(0.9);
+    assertThat(withMore(found, n - 10).chanceHighOestrogenAbove(0.2, clover)).isLessThan(0.9);
+  }
+
+  /** Eight plants each of two cultivars, and {@code n} more in the mean shares of {@code found}. */
+  private static Composition withMore(Composition found, double n) {
+    return of(
+        1.5,
+        plants(8 + n * found.meanShare(0), "Dinninup"),
+        plants(8 + n * found.meanShare(1), "Riverina"),
+        plants(n * found.meanShare(2), "unidentified"));
+  }
+
+  /**
+   * Half of the clover is high; whether that passes 20 % of the sward hangs on the clover share.
+   */
+  @Test
+  void morePlantsToSettle_doubtInTheCloverShare_isEmpty() {
+    Composition found = of(1.5, plants(100, "Dinninup"), plants(100, "Riverina"));
+    Range clover = Range.of(0.1, 0.4, 0.7);
+    assertThat(found.chanceHighOestrogenAbove(0.2, clover)).isBetween(0.1, 0.9);
+    assertThat(found.morePlantsToSettle(0.2, clover, 0.9)).isEmpty();
+  }
+
+  @Test
+  void morePlantsToSettle_plantsThatCannotBeNamed_isEmpty() {
+    Composition found = of(1.5, plants(50, "unidentified"));
+    assertThat(found.chanceHighOestrogenAbove(0.2, Range.exactly(0.5)))
+        .isCloseTo(0.25, within(1e-9));
+    assertThat(found.morePlantsToSettle(0.2, Range.exactly(0.5), 0.9)).isEmpty();
+  }
+
+  @Test
+  void morePlantsToSettle_nobodyLooked_asksForAWalk() {
+    OptionalInt more = of(1.5).morePlantsToSettle(0.2, Range.of(0.3, 0.5, 0.7), 0.95);
+    assertThat(more).isPresent();
+    assertThat(more.getAsInt()).isBetween(10, 60);
+  }
+
+  @Test
+  void of_badDesignEffectOrConfidence_isRefused() {
+    assertThatThrownBy(() -> of(0.5)).hasMessage("design effect must be 1 or more, but was 0.5");
+    assertThatThrownBy(() -> of(Double.NaN)).hasMessageContaining("NaN");
+    assertThatThrownBy(() -> of(1).morePlantsToSettle(0.2, ALL_CLOVER, 0.5))
+        .hasMessage("confidence must be between 0.5 and 1, but was 0.5");
+    assertThatThrownBy(() -> of(1, plants(3, "Nobody")))
+        .hasMessage("there is no cultivar 'Nobody' in the tables");
+  }
+
+  private static Composition of(double designEffect, Identification... found) {
+    Paddock paddock =
+        new Paddock(
+            "Creek",
+            10,
+            StandTables.assumption("clover share", 0.5),
+            StandTables.assumption("growth index", 1),
+            false,
+            true,
+            Optional.empty(),
+            PaddockUse.values()[0],
+            List.of(found));
+    return Composition.of(paddock, TABLES, designEffect);
+  }
+
+  private static Identification plants(double plants, String... candidates) {
+    return new Identification(List.of(candidates), plants);
+  }
+}
