@@ -16,6 +16,8 @@ final class GrowthYear {
   private final double[] growthKgDmPerHa = new double[HalfMonths.COUNT];
   private final boolean[] winter = new boolean[HalfMonths.COUNT];
   private final int breakHalfMonth;
+  private final double winterGrowthKgDmPerHa;
+  private final double winterShare;
 
   GrowthYear(Farm farm) {
     FeedYear year = farm.feedYear();
@@ -30,6 +32,8 @@ final class GrowthYear {
       }
     }
     breakHalfMonth = autumnBreak();
+    winterGrowthKgDmPerHa = sum(true, 0, HalfMonths.COUNT);
+    winterShare = winterGrowthKgDmPerHa / (winterGrowthKgDmPerHa + sum(false, 0, HalfMonths.COUNT));
   }
 
   /**
@@ -86,12 +90,12 @@ final class GrowthYear {
 
   /** Winter growth at the district profile, kg dry matter per ha and year. */
   double winterGrowthKgDmPerHa() {
-    return sum(true, 0, HalfMonths.COUNT);
+    return winterGrowthKgDmPerHa;
   }
 
   /** Share of the year's growth that falls in winter. */
   double winterShare() {
-    return winterGrowthKgDmPerHa() / (winterGrowthKgDmPerHa() + sum(false, 0, HalfMonths.COUNT));
+    return winterShare;
   }
 
   /** Share of winter's growth in the {@code months} after the break. */
