@@ -141,6 +141,7 @@ final class FeedFixtures {
         true,
         Optional.empty(),
         PaddockUse.EWES,
+        Optional.empty(),
         List.of());
   }
 

@@ -246,7 +246,8 @@ class CompositionTest {
             false,
             true,
             Optional.empty(),
-            PaddockUse.values()[0],
+            PaddockUse.EWES,
+            Optional.empty(),
             List.of(found));
     return Composition.of(paddock, TABLES, designEffect);
   }
