@@ -66,12 +66,12 @@ final class CashChart {
   private void label(Canvas canvas, Scale scale, double column, int year) {
     double value = years.get(year).cumulative();
     String words = Words.rounded(value, step);
-    double right = Flow.LEFT + AXIS + (year + 0.8) * column;
+    double middle = Flow.LEFT + AXIS + (year + 0.5) * column;
     double y = scale.at(value) + (value < 0 ? 10 : -4);
-    if (year < 3) {
-      canvas.text(words, right - column * 0.6, y, Style.CELL_BOLD);
+    if (year == years.size() - 1) {
+      canvas.textTo(words, Flow.RIGHT, y, Style.CELL_BOLD);
     } else {
-      canvas.textTo(words, right, y, Style.CELL_BOLD);
+      canvas.textAround(words, middle, y, Style.CELL_BOLD);
     }
   }
 }

@@ -58,14 +58,11 @@ final class YearsPage {
     chart(years, step);
   }
 
-  /** One step for the whole table: three significant figures of its largest number. */
+  /** One step for the whole table: three significant figures of its largest yearly sum. */
   private static double step(List<PlanYear> years) {
     double most =
         years.stream()
-            .mapToDouble(
-                year ->
-                    Math.max(
-                        Math.abs(year.cumulative()), Math.max(year.cost(), Math.abs(year.net()))))
+            .mapToDouble(year -> Math.max(year.cost(), Math.abs(year.net())))
             .max()
             .orElse(1);
     return Math.max(1, Words.step(0, most) / 10);

@@ -325,7 +325,7 @@ final class SampleReports {
             "none",
             "1",
             0,
-            "several",
+            "none",
             List.of(),
             List.of(),
             hold,
