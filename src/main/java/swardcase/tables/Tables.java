@@ -1,5 +1,7 @@
 package swardcase.tables;
 
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,7 +10,6 @@ import swardcase.check.Check;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Action;
 import swardcase.farm.PastureQuality;
-import swardcase.farm.Supplement;
 
 /**
  * All reference data, loaded once and handed down. Look-ups come in pairs: {@code get} must find,
@@ -28,12 +29,25 @@ public record Tables(
     SortedMap<String, Cultivar> cultivars,
     SortedMap<String, District> districts,
     SortedMap<String, List<PastureQuality>> pastureQuality,
-    SortedMap<String, Supplement> supplements,
+    SortedMap<String, SupplementRow> supplements,
     SortedMap<String, Assumption> dryStock,
     SortedMap<String, Assumption> parameters,
     List<Action> actions,
     SortedMap<String, Source> sources,
     List<String> overridden) {
+
+  /** Closes every part against change. */
+  public Tables {
+    cultivars = Collections.unmodifiableSortedMap(cultivars);
+    districts = Collections.unmodifiableSortedMap(districts);
+    pastureQuality = Collections.unmodifiableSortedMap(pastureQuality);
+    supplements = Collections.unmodifiableSortedMap(supplements);
+    dryStock = Collections.unmodifiableSortedMap(dryStock);
+    parameters = Collections.unmodifiableSortedMap(parameters);
+    actions = List.copyOf(actions);
+    sources = Collections.unmodifiableSortedMap(sources);
+    overridden = List.copyOf(overridden);
+  }
 
   /** The cultivar of this name, which must exist. */
   public Cultivar cultivar(String name) {
@@ -42,9 +56,24 @@ public record Tables(
 
   /** The cultivar of this name, case and surrounding space aside. */
   public Optional<Cultivar> findCultivar(String name) {
-    return cultivars.values().stream()
-        .filter(cultivar -> cultivar.name().equalsIgnoreCase(name.strip()))
+    return find(cultivars, name);
+  }
+
+  /** The row of this name in one of the tables, case and surrounding space aside. */
+  public static <T> Optional<T> find(SortedMap<String, T> table, String name) {
+    return table.entrySet().stream()
+        .filter(entry -> entry.getKey().equalsIgnoreCase(name.strip()))
+        .map(Map.Entry::getValue)
         .findFirst();
+  }
+
+  /** The sources of a row, from its keys with semicolons between; none for a blank cell. */
+  public List<Source> sourcesOf(String keys) {
+    return Arrays.stream(keys.split(";"))
+        .map(String::strip)
+        .filter(key -> !key.isEmpty())
+        .map(key -> get(sources, key, "source"))
+        .toList();
   }
 
   /** The parameter with this key, which must exist. */

@@ -1,0 +1,122 @@
+package swardcase.tables;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import swardcase.chance.Range;
+import swardcase.check.Check;
+import swardcase.check.Fault;
+import swardcase.check.FaultsException;
+import swardcase.evidence.Assumption;
+import swardcase.evidence.SetBy;
+import swardcase.farm.PastureQuality;
+
+/**
+ * Loads the reference tables, all or nothing: a single bad row anywhere refuses them, and every
+ * fault is reported at once.
+ *
+ * <p>A folder of the user's may hold files of the same names and headings. Its rows replace the
+ * program's rows of the same key, or are added; they count as {@link SetBy#OVERRIDE}, and {@link
+ * Tables#overridden} names them. In such a folder a blank evidence cell means "told by the farm".
+ * The columns of each file are described in {@code docs/method/tables.md}.
+ */
+public final class TablesLoader {
+
+  private final Path base;
+  private final List<Path> users;
+
+  private TablesLoader(Path base, List<Path> users) {
+    this.base = base;
+    this.users = List.copyOf(users);
+  }
+
+  /** Loads the tables that come with the program. */
+  public static TablesLoader standard() {
+    return new TablesLoader(null, List.of());
+  }
+
+  /** Loads the tables of a folder, which must hold every file, in place of the program's. */
+  public static TablesLoader from(Path folder) {
+    return new TablesLoader(Check.notNull(folder, "folder of the tables"), List.of());
+  }
+
+  /** The same with a user's folder laid over; a later folder wins over an earlier one. */
+  public TablesLoader with(Path userFolder) {
+    Check.notNull(userFolder, "folder of the user's tables");
+    return new TablesLoader(base, Stream.concat(users.stream(), Stream.of(userFolder)).toList());
+  }
+
+  /** The tables; throws {@link FaultsException} with every fault if there is one. */
+  public Tables load() {
+    List<Fault> faults = new ArrayList<>();
+    TableLayers layers = new TableLayers(base, users, faults);
+    SortedMap<String, Source> sources = sources(layers.rows(TableFile.SOURCES));
+    layers.knowSources(sources.keySet());
+    SortedMap<String, List<PastureQuality>> quality =
+        FeedTables.pastureQuality(layers.rows(TableFile.PASTURE_QUALITY), faults);
+    Tables tables =
+        new Tables(
+            CultivarTable.read(layers.rows(TableFile.CULTIVARS)),
+            FeedTables.districts(layers.rows(TableFile.DISTRICTS), quality.keySet()),
+            quality,
+            FeedTables.supplements(layers.rows(TableFile.SUPPLEMENTS)),
+            FeedTables.dryStock(layers.rows(TableFile.DRY_STOCK)),
+            parameters(layers),
+            ActionTables.read(
+                layers.rows(TableFile.ACTIONS),
+                layers.rows(TableFile.ACTION_VALUES),
+                layers.rows(TableFile.ACTION_COSTS),
+                faults),
+            sources,
+            layers.overridden());
+    if (!faults.isEmpty()) {
+      // Numbers of a row may share a source cell, and then its fault.
+      throw new FaultsException(faults.stream().distinct().toList());
+    }
+    return tables;
+  }
+
+  private static SortedMap<String, Source> sources(List<TableRow> rows) {
+    SortedMap<String, Source> sources = new TreeMap<>();
+    for (TableRow row : rows) {
+      CsvRow cells = row.cells();
+      String key = cells.text("key");
+      if (!key.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+        cells.fault("key", "must be small letters and digits with single hyphens");
+      }
+      String citation = cells.text("citation");
+      String read = cells.text("read");
+      String url = cells.findText("url").orElse("");
+      cells
+          .make(() -> new Source(key, citation, url, read))
+          .ifPresent(source -> sources.put(key, source));
+    }
+    return sources;
+  }
+
+  private static SortedMap<String, Assumption> parameters(TableLayers layers) {
+    SortedMap<String, Assumption> parameters = new TreeMap<>();
+    for (TableFile file : TableFile.PARAMETERS) {
+      for (TableRow row : layers.rows(file)) {
+        CsvRow cells = row.cells();
+        String key = cells.text("key");
+        String name = cells.text("name");
+        String unit = cells.text("unit");
+        double any = Double.POSITIVE_INFINITY;
+        Optional<Range> range = cells.range("low", "likely", "high", -any, any);
+        row.assumption(name, range, unit, "evidence", "source")
+            .ifPresent(
+                number -> {
+                  if (parameters.putIfAbsent(key, number) != null) {
+                    cells.fault("key", "must not stand in two parameter tables");
+                  }
+                });
+      }
+    }
+    return parameters;
+  }
+}

@@ -1,0 +1,237 @@
+package swardcase.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import swardcase.chance.Range;
+import swardcase.check.Fault;
+import swardcase.evidence.Assumption;
+import swardcase.evidence.Evidence;
+import swardcase.evidence.SetBy;
+import swardcase.farm.Action;
+import swardcase.farm.ActionKind;
+import swardcase.farm.PastureQuality;
+
+/** What the tables of the program hold. */
+class StandardTablesTest {
+
+  private static final Tables TABLES = TablesLoader.standard().load();
+  private static final Optional<String> PUBLISHED = Optional.of("published");
+
+  private static CsvTable csv(Path path) {
+    List<Fault> faults = new ArrayList<>();
+    CsvTable table = CsvTable.read(path, faults);
+    assertThat(faults).isEmpty();
+    return table;
+  }
+
+  private static Stream<CsvRow> rows(TableFile file) {
+    return csv(Path.of("tables", file.fileName())).rows().stream();
+  }
+
+  @Test
+  void load_standard_hasEveryTableAndNoOverride() {
+    assertThat(TABLES.cultivars()).hasSize(56);
+    assertThat(TABLES.districts()).hasSize(4);
+    assertThat(TABLES.pastureQuality()).hasSize(2);
+    assertThat(TABLES.supplements()).hasSizeGreaterThanOrEqualTo(14);
+    assertThat(TABLES.dryStock()).hasSizeGreaterThanOrEqualTo(12);
+    assertThat(TABLES.actions()).hasSize(7);
+    assertThat(TABLES.sources()).hasSizeGreaterThan(200);
+    assertThat(TABLES.overridden()).isEmpty();
+  }
+
+  @Test
+  void everyRow_withoutSource_givesItsReasonAndIsNotPublished() {
+    for (TableFile file : TableFile.values()) {
+      if (file == TableFile.SOURCES) {
+        continue;
+      }
+      List<String> sourceColumns =
+          file.columns().stream().filter(StandardTablesTest::isSource).toList();
+      rows(file)
+          .filter(row -> sourceColumns.stream().allMatch(c -> row.findText(c).isEmpty()))
+          .forEach(
+              row -> {
+                String where = file.fileName() + ":" + row.line();
+                assertThat(row.findText("note")).as(where).isPresent();
+                file.columns().stream()
+                    .filter(column -> column.endsWith("evidence"))
+                    .forEach(c -> assertThat(row.findText(c)).as(where).isNotEqualTo(PUBLISHED));
+              });
+    }
+  }
+
+  private static boolean isSource(String column) {
+    return column.endsWith("source");
+  }
+
+  /** Published sums are arithmetic on rows of DPIRD, table 2; tolerance half the last digit. */
+  @Test
+  void districts_growthSums_agreeWithThePublishedRows() {
+    List<CsvRow> published =
+        csv(Path.of("src/test/resources/published/district-growth-sums.csv")).rows();
+    assertThat(published).hasSize(4);
+    for (CsvRow row : published) {
+      District district = TABLES.districts().get(row.text("district"));
+      double year = sum(district, List.of(Month.values()));
+      double winter = sum(district, district.winterMonths());
+      assertThat(year / 1000).isCloseTo(row.number("year_t_dm_per_ha"), within(0.0005));
+      assertThat(winter).isCloseTo(row.number("winter_kg_dm_per_ha"), within(0.5));
+      assertThat(district.evidence()).isEqualTo(Evidence.PUBLISHED);
+      assertThat(TABLES.sourcesOf(district.source())).isNotEmpty();
+    }
+  }
+
+  private static double sum(District district, List<Month> months) {
+    return months.stream()
+        .mapToDouble(m -> m.minLength() * district.growthKgDmPerHaPerDay().get(m.ordinal()))
+        .sum();
+  }
+
+  @Test
+  void pastureQuality_northern_isSouthernMovedBySixMonths() {
+    List<PastureQuality> south = TABLES.pastureQuality().get("annual clover, southern");
+    List<PastureQuality> north = TABLES.pastureQuality().get("annual clover, northern");
+    for (int i = 0; i < 12; i++) {
+      PastureQuality there = south.get((i + 6) % 12);
+      PastureQuality here = north.get(i);
+      assertThat(here.month()).isEqualTo(Month.of(i + 1));
+      assertThat(here.greenDigestibility()).isEqualTo(there.greenDigestibility());
+      assertThat(here.dryDigestibility()).isEqualTo(there.dryDigestibility());
+      assertThat(here.greenDyingPerMonth()).isEqualTo(there.greenDyingPerMonth());
+      assertThat(here.dryLostPerMonth()).isEqualTo(there.dryLostPerMonth());
+    }
+    assertThat(south.get(6).greenDigestibility()).isEqualTo(0.77);
+  }
+
+  @Test
+  void cultivars_ofUnknownClass_haveNoFormononetinRatherThanZero() {
+    assertThat(TABLES.cultivars().values())
+        .filteredOn(cultivar -> cultivar.formononetin().isEmpty())
+        .extracting(Cultivar::name)
+        .containsExactlyInAnyOrder(
+            "Bacchus Marsh",
+            "Burnley",
+            "Nangeela",
+            "Midland B",
+            "unidentified",
+            "unidentified old");
+    assertThat(TABLES.cultivars().values().stream().flatMap(c -> c.formononetin().stream()))
+        .hasSize(50)
+        .allSatisfy(value -> assertThat(value.range().low()).isPositive());
+  }
+
+  /**
+   * Named as high: abstract of the 2024 leaf survey (Dinninup, Dwalganup, Geraldton, Yarloop);
+   * above 0.5 %: New Zealand Journal of Experimental Agriculture 11, 205-208 (Yarloop, Howard,
+   * Tallarook).
+   */
+  @Test
+  void cultivars_namedAsHigh_areTheSixPublishedOnes() {
+    assertThat(TABLES.cultivars().values())
+        .filteredOn(Cultivar::highOestrogen)
+        .extracting(Cultivar::name)
+        .containsExactly("Dinninup", "Dwalganup", "Geraldton", "Howard", "Tallarook", "Yarloop");
+  }
+
+  /** Bindoon about 0.1 %, Rosabrook about 0.15 %: DPIRD pages on the two cultivars. */
+  @Test
+  void cultivars_withPublishedFormononetin_keepIt() {
+    assertThat(TABLES.cultivar("Bindoon").formononetin().orElseThrow().likely()).isEqualTo(0.10);
+    assertThat(TABLES.cultivar("Rosabrook").formononetin().orElseThrow().likely()).isEqualTo(0.15);
+  }
+
+  @Test
+  void cultivars_ofOneWinterClass_haveOneRange() {
+    for (Cultivar cultivar : TABLES.cultivars().values()) {
+      assertThat(TABLES.cultivars().values())
+          .filteredOn(other -> other.winterYieldClass().equals(cultivar.winterYieldClass()))
+          .allSatisfy(
+              other ->
+                  assertThat(other.relativeWinterYield().range())
+                      .as(other.name())
+                      .isEqualTo(cultivar.relativeWinterYield().range()));
+    }
+  }
+
+  @Test
+  void cultivars_current_areTheYardstickOfWinterGrowth() {
+    assertThat(TABLES.cultivars().values())
+        .filteredOn(cultivar -> cultivar.era() == Cultivar.Era.CURRENT)
+        .hasSizeGreaterThan(20)
+        .allSatisfy(
+            cultivar ->
+                assertThat(cultivar.relativeWinterYield().range()).isEqualTo(Range.exactly(1)));
+  }
+
+  /** Reed et al. 1985: Yarloop especially productive in autumn and winter. */
+  @Test
+  void yarloop_oldButGoodInWinter_hasNoLikelyLoss() {
+    Cultivar yarloop = TABLES.findCultivar(" yarloop ").orElseThrow();
+    assertThat(yarloop.isOld()).isTrue();
+    assertThat(yarloop.relativeWinterYield().likely()).isEqualTo(1);
+    assertThat(TABLES.sourcesOf(yarloop.source())).extracting(Source::key).contains("reed-1985");
+  }
+
+  /** Agriculture Victoria, FeedTest averages: barley 13 MJ/kg DM, oaten hay 7. */
+  @Test
+  void supplements_fromTheTable_havePublishedEnergyAndFractions() {
+    SupplementRow barley = TABLES.supplements().get("barley");
+    assertThat(barley.energyMjPerKgDm().range()).isEqualTo(Range.of(11, 13, 13));
+    assertThat(barley.dryMatterFraction().likely()).isEqualTo(0.90);
+    assertThat(barley.wasteFraction().range()).isEqualTo(Range.of(0, 0.05, 0.20));
+    assertThat(barley.atTablePrice().orElseThrow().pricePerTonne().likely()).isEqualTo(345);
+    SupplementRow hay = TABLES.supplements().get("oaten hay");
+    assertThat(hay.energyMjPerKgDm().likely()).isEqualTo(7);
+    assertThat(hay.atTablePrice()).isEmpty();
+    Assumption told = Assumption.ofFarm("price of oaten hay", Range.exactly(220), "A$/t");
+    assertThat(hay.atPrice(told).pricePerTonne()).isEqualTo(told);
+  }
+
+  @Test
+  void actions_ofTheTable_makeSense() {
+    assertThat(TABLES.actions())
+        .extracting(Action::key)
+        .containsExactly(
+            "keep", "hold-off", "oversow", "spray-fallow", "crop-1", "crop-2", "crop-3");
+    Action keep = TABLES.actions().get(0);
+    assertThat(keep.kind()).isEqualTo(ActionKind.KEEP);
+    assertThat(keep.costs()).isEmpty();
+    assertThat(keep.growthYearOne().range()).isEqualTo(Range.exactly(1));
+    assertThat(TABLES.actions())
+        .filteredOn(Action::sows)
+        .allSatisfy(a -> assertThat(a.costs()).isNotEmpty());
+    IntStream.rangeClosed(1, 3)
+        .forEach(
+            years -> {
+              Action crop = TABLES.actions().get(3 + years);
+              assertThat(crop.runDownYears()).isEqualTo(years);
+              assertThat(crop.needsArable()).isTrue();
+              assertThat(crop.runDownGrowth().range()).isEqualTo(Range.exactly(0));
+            });
+  }
+
+  /** Industry training material, page of 2024: typically A$200 to 400/ha. */
+  @Test
+  void costs_ofSprayFallow_addUpInsideTheTypicalCapitalCost() {
+    Action action = TABLES.actions().get(3);
+    double likely = action.costs().stream().mapToDouble(line -> line.costPerHa().likely()).sum();
+    assertThat(likely).isBetween(200d, 400d);
+    assertThat(action.costs())
+        .allSatisfy(
+            line -> {
+              assertThat(line.costPerHa().evidence()).isEqualTo(Evidence.INFERRED);
+              assertThat(line.costPerHa().setBy()).isEqualTo(SetBy.DEFAULT);
+              assertThat(line.note()).startsWith("Table default, get a quote.");
+            });
+  }
+}
