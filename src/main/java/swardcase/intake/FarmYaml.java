@@ -44,7 +44,6 @@ record FarmYaml(
   /** Reads every key, so that all faults of the file come together. */
   static FarmYaml read(Fields farm, Tables tables, Defaults defaults) {
     String currency = farm.findText("currency").orElse(USUAL_CURRENCY);
-    StockReader stock = new StockReader(tables, defaults);
     MoneyReader money = new MoneyReader(defaults, currency);
     FarmYaml read =
         new FarmYaml(
@@ -54,8 +53,8 @@ record FarmYaml(
                 .orElse(Climate.HOT_DRY_SUMMER),
             new GrowthReader(tables, defaults).find(farm),
             new MobReader(defaults).list(farm),
-            stock.list(farm),
-            stock.findSupplement(farm),
+            new StockReader(tables).list(farm),
+            new SupplementReader(tables, defaults, currency).find(farm),
             money.prices(farm.section("prices")),
             money.finance(farm.section("finance")),
             farm.findChoice("extra_feed_use", ExtraFeedUse.values(), ExtraFeedUse::label)

@@ -56,10 +56,10 @@ final class Fields {
     return new Place(FILE, line, path);
   }
 
-  /** Where the value of a key stands; the beginning of the part if it is absent. */
+  /** Where a key stands; the beginning of the part if it is absent. */
   Place place(String key) {
     Entry entry = entries.entries().get(key);
-    return new Place(FILE, entry == null ? line : entry.value().line(), inner(key));
+    return new Place(FILE, entry == null ? line : entry.line(), inner(key));
   }
 
   /** The keys in the order of the file. */
@@ -93,11 +93,16 @@ final class Fields {
     Optional<String> text = findText(key);
     Optional<String> name = text.flatMap(t -> nameOf(t, names));
     if (text.isPresent() && name.isEmpty()) {
-      boolean few = NearestName.find(text.get(), names).isEmpty() && names.size() <= FEW_NAMES;
-      String all = few && !what.contains("'") ? ": " + String.join(", ", names) : "";
+      String all = what.contains("'") ? "" : listed(text.get(), names);
       faults.add(place(key), "must be " + what + all, text.get(), names);
     }
     return name;
+  }
+
+  /** The names themselves, where they are few and none is near. */
+  private static String listed(String typed, Collection<String> names) {
+    boolean helps = names.size() <= FEW_NAMES && NearestName.find(typed, names).isEmpty();
+    return helps ? ": " + String.join(", ", names) : "";
   }
 
   /** The one of {@code names} that equals {@code text}, case aside. */
@@ -139,7 +144,7 @@ final class Fields {
         return Optional.empty();
       }
       if (three.size() != 3 || three.get(0) > three.get(1) || three.get(1) > three.get(2)) {
-        fault(key, "must be one number or three rising ones: [low, likely, high]", "" + three);
+        fault(key, "must be one number or three rising ones: [low, likely, high]", shown(three));
         return Optional.empty();
       }
       return Optional.of(Range.of(three.get(0), three.get(1), three.get(2)));
@@ -217,7 +222,7 @@ final class Fields {
             (key, entry) -> {
               if (!asked.contains(key)) {
                 Place at = new Place(FILE, entry.line(), path);
-                faults.add(at, "must be one of the known keys", key, asked);
+                faults.add(at, "must be one of the known keys" + listed(key, asked), key, asked);
               }
             });
   }
@@ -282,6 +287,10 @@ final class Fields {
       return scalar.text();
     }
     return node instanceof Items ? "a list" : "keys of its own";
+  }
+
+  private static String shown(List<Double> numbers) {
+    return numbers.stream().map(Fields::plain).collect(Collectors.joining(", ", "[", "]"));
   }
 
   /** A limit as a person would write it. */

@@ -105,7 +105,7 @@ final class GrowthReader {
             Map.of(SeasonType.AVERAGE, district.growthKgDmPerHaPerDay()),
             district.evidence(),
             district.source(),
-            SetBy.DEFAULT,
+            district.setBy(),
             district.winterMonths(),
             district.quality()));
   }

@@ -17,6 +17,8 @@ final class MobReader {
   private static final List<String> FIGURES =
       List.of("pregnant_percent", "scanning_percent", "marking_percent");
 
+  private static final String JOININGS = "joinings-per-ewe";
+
   private final Defaults defaults;
 
   MobReader(Defaults defaults) {
@@ -66,7 +68,7 @@ final class MobReader {
                     name,
                     ewes.orElseThrow(),
                     ages,
-                    mob.has("ages") ? SetBy.USER : SetBy.DEFAULT,
+                    mob.has("ages") ? SetBy.USER : defaults.get(JOININGS).setBy(),
                     weight,
                     start.orElseThrow(),
                     weeks,
@@ -80,7 +82,7 @@ final class MobReader {
   private List<Double> ages(Fields mob, OptionalInt ewes) {
     List<Double> heads = mob.numbers("ages", 0, 1_000_000);
     if (!mob.has("ages")) {
-      int joinings = (int) Math.round(defaults.get("joinings-per-ewe").likely());
+      int joinings = (int) Math.round(defaults.get(JOININGS).likely());
       return Collections.nCopies(joinings, 1.0 / joinings);
     }
     double sum = heads.stream().mapToDouble(Double::doubleValue).sum();

@@ -23,6 +23,7 @@ final class PaddocksCsv {
 
   static final String FILE = "paddocks.csv";
 
+  private static final double MOST_HA = 100_000;
   private static final List<String> REQUIRED = List.of("paddock", "area_ha");
   private static final List<String> OPTIONAL =
       List.of(
@@ -80,9 +81,9 @@ final class PaddocksCsv {
   }
 
   private Optional<Paddock> find(CsvRow row) {
-    double area = row.number("area_ha", 0, 100_000);
-    if (area == 0) {
-      row.fault("area_ha", "must be more than zero");
+    double area = row.number("area_ha");
+    if (area <= 0 || area > MOST_HA) {
+      row.fault("area_ha", "must be more than zero and not above " + Fields.plain(MOST_HA));
     }
     Optional<Range> clover = clover(row);
     Optional<Range> index = exactly(row.findNumber("growth_index", 0, 5));

@@ -1,7 +1,6 @@
 package swardcase.intake;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -119,19 +118,28 @@ final class PlantsCsv {
   /** {@code Dinninup or Yarloop} and {@code Dinninup / Yarloop} are two candidates. */
   private List<String> candidates(CsvRow row) {
     List<String> candidates = new ArrayList<>();
-    for (String part : Arrays.asList(row.text("cultivar").split("\\s+(?i:or)\\s+|/"))) {
-      String name = part.strip();
-      Optional<String> known = tables.findCultivar(name).map(Cultivar::name);
+    String[] parts = row.text("cultivar").split("\\s+(?i:or)\\s+|/");
+    for (String part : parts) {
+      Optional<String> known = tables.findCultivar(part).map(Cultivar::name);
       if (known.isPresent() && !candidates.contains(known.get())) {
         candidates.add(known.get());
       } else if (known.isEmpty() && row.findText("cultivar").isPresent()) {
-        String nearest =
-            NearestName.find(name, tables.cultivars().keySet())
-                .map(n -> "; '" + name + "' is nearest to '" + n + "'")
-                .orElse("");
-        row.fault("cultivar", "must be in the table of cultivars" + nearest);
+        unknown(row, part.strip(), parts.length == 1);
       }
     }
     return candidates.stream().sorted().toList();
+  }
+
+  private void unknown(CsvRow row, String name, boolean alone) {
+    String rule = "must be in the table of cultivars";
+    if (alone) {
+      row.faultName("cultivar", rule, tables.cultivars().keySet());
+      return;
+    }
+    String nearest =
+        NearestName.find(name, tables.cultivars().keySet())
+            .map(found -> ": '" + name + "' is nearest to '" + found + "'")
+            .orElse(": '" + name + "' is not");
+    row.fault("cultivar", rule + nearest);
   }
 }

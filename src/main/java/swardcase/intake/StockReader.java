@@ -7,21 +7,15 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import swardcase.evidence.Assumption;
 import swardcase.farm.OtherStock;
-import swardcase.farm.Supplement;
 import swardcase.tables.Tables;
 
-/** Reads stock other than ewes, and what is fed when pasture is short. */
+/** Reads stock other than ewes. */
 final class StockReader {
 
-  /** The supplement taken where the farm names none. */
-  static final String USUAL_SUPPLEMENT = "barley";
-
   private final Tables tables;
-  private final Defaults defaults;
 
-  StockReader(Tables tables, Defaults defaults) {
+  StockReader(Tables tables) {
     this.tables = tables;
-    this.defaults = defaults;
   }
 
   List<OtherStock> list(Fields farm) {
@@ -96,64 +90,5 @@ final class StockReader {
               CalendarText.monthNames());
     }
     return month;
-  }
-
-  /** The supplement, by its name alone or with the farm's own numbers. */
-  Optional<Supplement> findSupplement(Fields farm) {
-    if (!farm.has("supplement")) {
-      return Fields.nameOf(USUAL_SUPPLEMENT, tables.supplements().keySet())
-          .map(tables.supplements()::get);
-    }
-    if (farm.isScalar("supplement")) {
-      return farm.findName(
-              "supplement", "a supplement of the tables", tables.supplements().keySet())
-          .map(name -> tables.supplements().get(name));
-    }
-    Fields own = farm.section("supplement");
-    int before = own.faults().count();
-    String name = own.text("name");
-    Optional<Supplement> row =
-        Fields.nameOf(name, tables.supplements().keySet()).map(tables.supplements()::get);
-    if (row.isEmpty() && !(own.has("price_per_tonne") && own.has("energy_mj_per_kg_dm"))) {
-      own.faults()
-          .add(
-              own.place("name"),
-              "must be in the table of supplements, or come with price_per_tonne and"
-                  + " energy_mj_per_kg_dm",
-              name,
-              tables.supplements().keySet());
-    }
-    Optional<Assumption> price =
-        number(own, "price_per_tonne", "price of " + name, "/t", 0, 100_000, 1)
-            .or(() -> row.map(Supplement::pricePerTonne));
-    Optional<Assumption> energy =
-        number(own, "energy_mj_per_kg_dm", "energy of " + name, "MJ/kg DM", 3, 20, 1)
-            .or(() -> row.map(Supplement::energyMjPerKgDm));
-    Assumption dryMatter =
-        number(own, "dry_matter_percent", "dry matter of " + name, "fraction", 10, 100, 100)
-            .or(() -> row.map(Supplement::dryMatterFraction))
-            .orElseGet(() -> defaults.get("supplement-dry-matter"));
-    Assumption waste =
-        number(own, "waste_percent", "waste of " + name, "fraction", 0, 80, 100)
-            .or(() -> row.map(Supplement::wasteFraction))
-            .orElseGet(() -> defaults.get("supplement-waste"));
-    own.finish();
-    return own.faults()
-        .build(
-            before,
-            own.place(),
-            () ->
-                new Supplement(
-                    row.map(Supplement::name).orElse(name),
-                    price.orElseThrow(),
-                    energy.orElseThrow(),
-                    dryMatter,
-                    waste));
-  }
-
-  private static Optional<Assumption> number(
-      Fields own, String key, String name, String unit, double low, double high, double perUnit) {
-    return own.findRange(key, low, high)
-        .map(range -> Assumption.ofFarm(name, Defaults.divided(range, perUnit), unit));
   }
 }
