@@ -88,7 +88,7 @@ final class MobReader {
     double sum = heads.stream().mapToDouble(Double::doubleValue).sum();
     if (!heads.isEmpty() && ewes.isPresent() && Math.abs(sum - ewes.getAsInt()) > 0.5) {
       mob.fault(
-          "ages", "must add up to the ewes of the mob, " + ewes.getAsInt(), Fields.plain(sum));
+          "ages", "must add up to the ewes of the mob, " + ewes.getAsInt(), NumberText.plain(sum));
     }
     return heads.stream().map(head -> head / sum).toList();
   }
@@ -132,7 +132,7 @@ final class MobReader {
   }
 
   private static String shown(Assumption percent) {
-    return Fields.plain(percent.likely())
+    return NumberText.plain(percent.likely())
         + (percent.setBy() == SetBy.USER ? "" : " by default: give your own");
   }
 }

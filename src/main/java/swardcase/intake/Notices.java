@@ -59,7 +59,7 @@ final class Notices {
       if (paddock.cloverShare().likely() > MUCH_CLOVER) {
         say(
             "Clover is given as more than %s %% of the green feed in %s: is that so?",
-            Fields.plain(MUCH_CLOVER * 100), paddock.name());
+            NumberText.plain(MUCH_CLOVER * 100), paddock.name());
       }
     }
     sayOf(
