@@ -1,9 +1,7 @@
 package swardcase.intake;
 
-import java.text.Normalizer;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -57,7 +55,7 @@ final class PaddocksCsv {
     }
     Map<String, Integer> lines = new LinkedHashMap<>();
     for (CsvRow row : table.rows()) {
-      String key = key(row.text("paddock"));
+      String key = Names.key(row.text("paddock"));
       Integer first = lines.putIfAbsent(key, row.line());
       if (first != null && !key.isEmpty()) {
         row.fault("paddock", "must not be given twice; it stands in line " + first + " already");
@@ -72,18 +70,10 @@ final class PaddocksCsv {
     return table.rows().stream().map(row -> row.findText("paddock").orElse("")).toList();
   }
 
-  /** Names that differ only in case, spacing or the coding of accents are one name. */
-  static String key(String name) {
-    return Normalizer.normalize(name, Normalizer.Form.NFC)
-        .replaceAll("[\\s\\p{Z}]+", " ")
-        .strip()
-        .toLowerCase(Locale.ROOT);
-  }
-
   private Optional<Paddock> find(CsvRow row) {
     double area = row.number("area_ha");
     if (area <= 0 || area > MOST_HA) {
-      row.fault("area_ha", "must be more than zero and not above " + Fields.plain(MOST_HA));
+      row.fault("area_ha", "must be more than zero and not above " + NumberText.plain(MOST_HA));
     }
     Optional<Range> clover = clover(row);
     Optional<Range> index = exactly(row.findNumber("growth_index", 0, 5));
@@ -94,7 +84,7 @@ final class PaddocksCsv {
     return row.make(
         () ->
             new Paddock(
-                Normalizer.normalize(row.text("paddock"), Normalizer.Form.NFC),
+                Names.tidy(row.text("paddock")),
                 area,
                 defaults.orUser("clover-share", clover, 100),
                 defaults.orUser("growth-index", index, 1),
@@ -102,7 +92,6 @@ final class PaddocksCsv {
                 arable,
                 leafTest,
                 use,
-                Optional.empty(),
                 List.of()));
   }
 
@@ -146,7 +135,6 @@ final class PaddocksCsv {
         paddock.arable(),
         paddock.leafTest(),
         paddock.use(),
-        paddock.mob(),
         identifications);
   }
 }
