@@ -5,12 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import swardcase.chance.Range;
 import swardcase.check.Fault;
 import swardcase.farm.Identification;
 import swardcase.farm.LeafTest;
+import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
 import swardcase.farm.PaddockUse;
 import swardcase.tables.CsvRow;
@@ -35,13 +34,20 @@ final class PaddocksCsv {
           "formononetin_standard_error",
           "use");
   private static final Map<String, Boolean> YES_NO = Map.of("yes", true, "no", false);
-  private static final Map<String, PaddockUse> USES =
-      Stream.of(PaddockUse.values()).collect(Collectors.toMap(PaddockUse::label, use -> use));
+
+  /** What grazes a paddock: all ewes, one mob of them, or other stock. */
+  private record Use(PaddockUse use, Optional<String> mob) {}
+
+  private static final Use ALL_EWES = new Use(PaddockUse.EWES, Optional.empty());
 
   private final Defaults defaults;
+  private final Map<String, Use> uses = new LinkedHashMap<>();
 
-  PaddocksCsv(Defaults defaults) {
+  PaddocksCsv(Defaults defaults, List<Mob> mobs) {
     this.defaults = defaults;
+    mobs.forEach(mob -> uses.put(mob.name(), new Use(PaddockUse.EWES, Optional.of(mob.name()))));
+    uses.put(PaddockUse.EWES.label(), ALL_EWES);
+    uses.put(PaddockUse.OTHER_STOCK.label(), new Use(PaddockUse.OTHER_STOCK, Optional.empty()));
   }
 
   /** The paddocks by the key of their name, in the order of the file, with nothing found yet. */
@@ -80,7 +86,7 @@ final class PaddocksCsv {
     boolean waterlogged = row.findChoice("waterlogged", YES_NO).orElse(false);
     boolean arable = row.findChoice("arable", YES_NO).orElse(true);
     Optional<LeafTest> leafTest = leafTest(row);
-    PaddockUse use = row.findChoice("use", USES).orElse(PaddockUse.EWES);
+    Use use = row.findChoice("use", uses).orElse(ALL_EWES);
     return row.make(
         () ->
             new Paddock(
@@ -91,7 +97,8 @@ final class PaddocksCsv {
                 waterlogged,
                 arable,
                 leafTest,
-                use,
+                use.use(),
+                use.mob(),
                 List.of()));
   }
 
@@ -135,6 +142,7 @@ final class PaddocksCsv {
         paddock.arable(),
         paddock.leafTest(),
         paddock.use(),
+        paddock.mob(),
         identifications);
   }
 }
