@@ -42,7 +42,7 @@ public final class FarmFolder {
         FileText.find(folder.resolve(Fields.FILE), faults)
             .flatMap(text -> YamlTree.find(Fields.FILE, text, faults))
             .map(top -> FarmYaml.read(new Fields(top, 0, "", faults), tables, defaults));
-    List<Mob> mobs = yaml.map(FarmYaml::mobs).orElse(List.of());
+    Optional<List<Mob>> mobs = faults.count() == 0 ? yaml.map(FarmYaml::mobs) : Optional.empty();
     List<Paddock> paddocks = paddocks(folder, tables, new PaddocksCsv(defaults, mobs), faults);
     faults.throwIfAny();
     Optional<Farm> farm =

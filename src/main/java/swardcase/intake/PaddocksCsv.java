@@ -42,10 +42,14 @@ final class PaddocksCsv {
 
   private final Defaults defaults;
   private final Map<String, Use> uses = new LinkedHashMap<>();
+  private final boolean mobsKnown;
 
-  PaddocksCsv(Defaults defaults, List<Mob> mobs) {
+  /** Without the mobs, whose file has faults of its own, every word in {@code use} is let pass. */
+  PaddocksCsv(Defaults defaults, Optional<List<Mob>> mobs) {
     this.defaults = defaults;
-    mobs.forEach(mob -> uses.put(mob.name(), new Use(PaddockUse.EWES, Optional.of(mob.name()))));
+    mobsKnown = mobs.isPresent();
+    mobs.orElse(List.of())
+        .forEach(mob -> uses.put(mob.name(), new Use(PaddockUse.EWES, Optional.of(mob.name()))));
     uses.put(PaddockUse.EWES.label(), ALL_EWES);
     uses.put(PaddockUse.OTHER_STOCK.label(), new Use(PaddockUse.OTHER_STOCK, Optional.empty()));
   }
@@ -86,7 +90,7 @@ final class PaddocksCsv {
     boolean waterlogged = row.findChoice("waterlogged", YES_NO).orElse(false);
     boolean arable = row.findChoice("arable", YES_NO).orElse(true);
     Optional<LeafTest> leafTest = leafTest(row);
-    Use use = row.findChoice("use", uses).orElse(ALL_EWES);
+    Use use = mobsKnown ? row.findChoice("use", uses).orElse(ALL_EWES) : ALL_EWES;
     return row.make(
         () ->
             new Paddock(
