@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +16,8 @@ import java.util.TimeZone;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -32,21 +36,31 @@ class DecisionSheetTest {
   private static final Map<String, Report> REPORTS = new LinkedHashMap<>();
   private static final Map<String, byte[]> SHEETS = new LinkedHashMap<>();
 
+  /** Writes the sheets, a copy of each into {@code target/sheets} to look at. */
   @BeforeAll
   static void writeSheets() throws IOException {
     VeraGreenfieldFoundryProvider.initialise();
+    Path folder = Files.createDirectories(Path.of("target/sheets"));
     REPORTS.put("twelve paddocks", SampleReports.twelvePaddocks());
     REPORTS.put("one paddock", SampleReports.onePaddock());
     REPORTS.put("long names", SampleReports.longNames());
+    REPORTS.put("40 paddocks", SampleReports.fortyPaddocks());
     REPORTS.put("400 paddocks", SampleReports.fourHundredPaddocks());
     REPORTS.put("empty", SampleReports.empty());
     for (Map.Entry<String, Report> report : REPORTS.entrySet()) {
-      SHEETS.put(report.getKey(), bytes(report.getValue()));
+      byte[] sheet = bytes(report.getValue());
+      SHEETS.put(report.getKey(), sheet);
+      Files.write(folder.resolve(report.getKey().replace(' ', '-') + ".pdf"), sheet);
     }
   }
 
   static Stream<String> names() {
-    return Stream.of("twelve paddocks", "one paddock", "long names", "400 paddocks", "empty");
+    return REPORTS.keySet().stream();
+  }
+
+  /** The largest sheet is left out: it takes half a minute and draws nothing the others do not. */
+  static Stream<String> namesToValidate() {
+    return names().filter(name -> !name.equals("400 paddocks"));
   }
 
   private static byte[] bytes(Report report) throws IOException {
@@ -56,7 +70,7 @@ class DecisionSheetTest {
   }
 
   @ParameterizedTest
-  @MethodSource("names")
+  @MethodSource("namesToValidate")
   void sheet_ofAnyReport_keepsToBothStandards(String name) throws Exception {
     for (String standard : List.of("ua1", "2a")) {
       PDFAFlavour flavour = PDFAFlavour.fromString(standard);
@@ -95,11 +109,17 @@ class DecisionSheetTest {
   @ParameterizedTest
   @MethodSource("names")
   void text_onAnyPage_staysWithinTheMargins(String name) throws IOException {
-    for (PdfText.Run run : PdfText.runs(SHEETS.get(name))) {
-      assertThat(run.left()).as("%s", run).isGreaterThanOrEqualTo(Flow.LEFT - 0.1);
-      assertThat(run.right()).as("%s", run).isLessThanOrEqualTo(Flow.RIGHT + 0.1);
-      assertThat(run.baseline()).as("%s", run).isBetween(20.0, Canvas.HEIGHT - 20);
-    }
+    List<PdfText.Run> runs = PdfText.runs(SHEETS.get(name));
+    assertThat(runs).isNotEmpty();
+    assertThat(
+            runs.stream()
+                .filter(
+                    run ->
+                        run.left() < Flow.LEFT - 0.1
+                            || run.right() > Flow.RIGHT + 0.1
+                            || run.baseline() < 20
+                            || run.baseline() > Canvas.HEIGHT - 20))
+        .isEmpty();
   }
 
   @ParameterizedTest
@@ -112,6 +132,7 @@ class DecisionSheetTest {
       }
     }
     assertThat(byPage).isNotEmpty();
+    List<String> overlaps = new ArrayList<>();
     byPage
         .values()
         .forEach(
@@ -125,10 +146,13 @@ class DecisionSheetTest {
                           || other.right() <= one.left() + 0.1
                           || one.baseline() <= other.baseline() - 0.72 * other.size()
                           || other.baseline() <= one.baseline() - 0.72 * one.size();
-                  assertThat(apart).as("%s and %s", one, other).isTrue();
+                  if (!apart) {
+                    overlaps.add(one + " and " + other);
+                  }
                 }
               }
             });
+    assertThat(overlaps).isEmpty();
   }
 
   @ParameterizedTest
@@ -210,6 +234,34 @@ class DecisionSheetTest {
     }
     assertThat(inOneLine(PdfText.of(SHEETS.get("twelve paddocks"))))
         .doesNotContain("question mark", "?");
+  }
+
+  @Test
+  void figures_ofTheSheet_stateTheirFindingInWords() throws IOException {
+    try (PDDocument document = Loader.loadPDF(SHEETS.get("twelve paddocks"))) {
+      List<String> alternatives = new ArrayList<>();
+      collect(document.getDocumentCatalog().getStructureTreeRoot(), alternatives);
+      assertThat(alternatives).hasSize(5 + 12).noneMatch(String::isBlank);
+      assertThat(String.join("\n", alternatives))
+          .contains(
+              "moves the answer most is winter growth of old cultivars: the net present value is"
+                  + " A$ 100,000",
+              "Most supplement is bought in Apr",
+              "lowest at A$ \u221242,100 in 2028 and stands at A$ 108,600 in 2041",
+              "The dose is highest in Dec",
+              "Dwalganup or Geraldton 46 % (31 to 61 %); Mount Barker");
+    }
+  }
+
+  private static void collect(PDStructureNode node, List<String> alternatives) {
+    for (Object kid : node.getKids()) {
+      if (kid instanceof PDStructureElement element) {
+        if (element.getStructureType().equals("Figure")) {
+          alternatives.add(element.getAlternateDescription());
+        }
+        collect(element, alternatives);
+      }
+    }
   }
 
   @Test

@@ -71,6 +71,10 @@ final class SampleReports {
     return withPaddocks("Great Plain Pastoral", 400, i -> "Paddock " + (i + 1));
   }
 
+  static Report fortyPaddocks() {
+    return withPaddocks("Plain Pastoral", 40, i -> "Paddock " + (i + 1));
+  }
+
   /** Names of sixty characters in several scripts, without a place to break and with one. */
   static Report longNames() {
     List<String> names =
