@@ -393,7 +393,7 @@ final class SampleReports {
     }
     return new PlanResult(
         "Resow 4 of 12 paddocks over two years, hold joining ewes off 4 more and keep the rest: it"
-            + " probably pays, by about A$ 51,000 over 15 years.",
+            + " probably pays, by about A$ 50,000 over 15 years.",
         84.5,
         Range.of(31_000, 40_500, 53_000),
         Range.of(-18_000, 51_200, 138_000),
