@@ -20,7 +20,7 @@ class TextsTest {
   @Test
   void get_putsArgumentsInTheirPlaces_onceOnly() {
     assertThat(Texts.get("cards.name", 3, "{0} and {9}", "12", "keep"))
-        .isEqualTo("3  {0} and {9}, 12 ha: keep");
+        .isEqualTo("3. {0} and {9}, 12 ha: keep");
   }
 
   @Test
