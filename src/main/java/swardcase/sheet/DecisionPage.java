@@ -117,7 +117,8 @@ final class DecisionPage {
 
   private void inBox(String text, Style style, double x, double width, int most) {
     PDStructureElement element = flow.file().element(flow.file().top(), "P");
-    flow.block(element, flow.lettering().wrap(text, style, width - 16, most), style, x + 8);
+    Style fitting = flow.lettering().fitting(text, style, width - 16, most);
+    flow.block(element, flow.lettering().wrap(text, fitting, width - 16, most), fitting, x + 8);
   }
 
   /** A paddock with its place in the user's file, which its card carries too. */

@@ -169,6 +169,24 @@ final class Lettering {
     return words;
   }
 
+  /** The style, made smaller where the longest word would otherwise be broken. */
+  Style unbroken(String text, Style style, double width) {
+    double widest =
+        words(clean(text)).stream().mapToDouble(word -> width(word, style)).max().orElse(0);
+    return widest <= width
+        ? style
+        : style.sized(Math.floor(style.size() * width / widest * 10) / 10);
+  }
+
+  /** The style, made smaller by halves of a point until the text fits in so many lines. */
+  Style fitting(String text, Style style, double width, int most) {
+    Style fitting = style;
+    while (fitting.size() > 5 && wrap(text, fitting, width).size() > most) {
+      fitting = fitting.sized(fitting.size() - 0.5);
+    }
+    return fitting;
+  }
+
   /** The text wrapped to at most {@code most} lines, the last one ending in an ellipsis if cut. */
   List<String> wrap(String text, Style style, double width, int most) {
     List<String> lines = wrap(text, style, width);

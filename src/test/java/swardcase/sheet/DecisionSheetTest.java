@@ -107,6 +107,15 @@ class DecisionSheetTest {
   }
 
   @Test
+  void greatSums_inNarrowPlaces_areNeverBrokenOrCut() throws IOException {
+    byte[] sheet = Sheets.bytes("great sums");
+    assertThat(PdfText.ofPage(sheet, 1))
+        .contains("A$ 500,000,000", "\u2212200,000,000", "530,000,000) in all, on 84.5 ha");
+    assertThat(PdfText.ofPage(sheet, 4))
+        .contains("213,000,000", "\u2212233,000,000", "1,086,000,000");
+  }
+
+  @Test
   void reading_fromTopToBottom_followsThePages() throws IOException {
     String text = inOneLine(PdfText.of(Sheets.bytes("twelve paddocks")));
     List<String> order =

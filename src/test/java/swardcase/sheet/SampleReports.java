@@ -57,10 +57,6 @@ final class SampleReports {
     return withPaddocks("Great Plain Pastoral", 400, i -> "Paddock " + (i + 1));
   }
 
-  static Report fortyPaddocks() {
-    return withPaddocks("Plain Pastoral", 40, i -> "Paddock " + (i + 1));
-  }
-
   /** A farm whose money runs to hundreds of millions. */
   static Report greatSums() {
     Report full = twelvePaddocks();

@@ -21,7 +21,6 @@ final class Sheets {
     REPORTS.put("one paddock", SampleReports.onePaddock());
     REPORTS.put("long names", SampleReports.longNames());
     REPORTS.put("great sums", SampleReports.greatSums());
-    REPORTS.put("40 paddocks", SampleReports.fortyPaddocks());
     REPORTS.put("400 paddocks", SampleReports.fourHundredPaddocks());
     REPORTS.put("empty", SampleReports.empty());
     try {
