@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import swardcase.chance.Range;
 import swardcase.report.PaddockResult;
 import swardcase.report.Report;
 import swardcase.report.Words;
@@ -67,7 +68,7 @@ final class DecisionPage {
         Texts.get("decision.feed.figure", Words.likely(feed.supplementTonnes())),
         Texts.get(
             "decision.feed.range",
-            Words.ends(feed.supplementTonnes()),
+            ends(feed.supplementTonnes(), " t"),
             report.farm().supplement(),
             Words.money(currency, feed.supplementCost())));
     flow.moveTo(top);
@@ -78,7 +79,7 @@ final class DecisionPage {
         Texts.get("decision.lambs.figure", Words.likely(flock.lambsLostPerYear())),
         Texts.get(
             "decision.lambs.range",
-            Words.ends(flock.lambsLostPerYear()),
+            ends(flock.lambsLostPerYear(), ""),
             Words.money(currency, flock.costPerYear())));
     flow.moveTo(top);
     box(
@@ -88,10 +89,15 @@ final class DecisionPage {
         Words.likelyMoney(currency, plan.npv()),
         Texts.get(
             "decision.money.range",
-            Words.ends(plan.npv()),
+            ends(plan.npv(), ""),
             Words.money(currency, plan.cost()),
             Words.exact(plan.hectaresSown())));
     flow.moveTo(top + BOX_HEIGHT + 8);
+  }
+
+  /** The ends in brackets, or nothing for a number without a range. */
+  private static String ends(Range range, String unit) {
+    return range.isExact() ? "" : "(" + Words.ends(range) + unit + ") ";
   }
 
   private void box(int place, double width, String label, String figure, String range) {
@@ -111,7 +117,8 @@ final class DecisionPage {
 
   private void inBox(String text, Style style, double x, double width, int most) {
     PDStructureElement element = flow.file().element(flow.file().top(), "P");
-    flow.block(element, flow.lettering().wrap(text, style, width - 16, most), style, x + 8);
+    Style fitting = flow.lettering().fitting(text, style, width - 16, most);
+    flow.block(element, flow.lettering().wrap(text, fitting, width - 16, most), fitting, x + 8);
   }
 
   /** A paddock with its place in the user's file, which its card carries too. */

@@ -43,13 +43,13 @@ final class GroundsPage {
         new Table(
             flow,
             List.of(
-                Column.words(Texts.get("column.assumption"), 138),
+                Column.words(Texts.get("column.assumption"), 133),
                 Column.numbers(Texts.get("column.low"), 48),
                 Column.numbers(Texts.get("column.likely"), 48),
                 Column.numbers(Texts.get("column.high"), 48),
-                Column.words(Texts.get("column.unit"), 57),
-                Column.words(Texts.get("column.evidence"), 52),
-                Column.words(Texts.get("column.source"), 68),
+                Column.words(Texts.get("column.unit"), 65),
+                Column.words(Texts.get("column.evidence"), 51),
+                Column.words(Texts.get("column.source"), 66),
                 Column.words(Texts.get("column.setBy"), 48)),
             Flow.LEFT,
             3);

@@ -142,15 +142,16 @@ final class PaddockCards {
     if (old.size() < 2) {
       return option.whyNot();
     }
-    int later = Math.min(5, old.size() - 1);
+    int last = old.size() - 1;
+    int later = Math.min(5, last);
     String path =
         Texts.get(
-            "cards.oldShare",
+            later == last ? "cards.oldShare" : "cards.oldShare.later",
             Words.percent(old.get(0)),
             Words.percent(old.get(later)),
             later,
-            Words.percent(old.get(old.size() - 1)),
-            old.size() - 1);
+            Words.percent(old.get(last)),
+            last);
     return option.whyNot().isBlank() ? path : option.whyNot() + " " + path;
   }
 }

@@ -32,6 +32,11 @@ record Style(boolean bold, double size, Tint tint) {
     return size * 0.95;
   }
 
+  /** The same in another size. */
+  Style sized(double newSize) {
+    return new Style(bold, newSize, tint);
+  }
+
   /** The same in the bold face. */
   Style inBold() {
     return new Style(true, size, tint);

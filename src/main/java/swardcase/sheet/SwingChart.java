@@ -26,7 +26,13 @@ final class SwingChart {
     this.lettering = lettering;
     double low = ends().min(Double::compare).orElse(likely);
     double high = ends().max(Double::compare).orElse(likely);
-    this.scale = new Scale(low, high, Flow.LEFT + LABELS + 56, Flow.RIGHT - 56);
+    this.scale = new Scale(low, high, Flow.LEFT + LABELS + numbers(), Flow.RIGHT - numbers());
+  }
+
+  /** Room for the widest number beside a bar, and never less than half the likely value's. */
+  private double numbers() {
+    return 12
+        + ends().mapToDouble(end -> lettering.width(Words.about(end), Style.CELL)).max().orElse(0);
   }
 
   private Stream<Double> ends() {

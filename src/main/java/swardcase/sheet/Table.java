@@ -7,7 +7,8 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeO
 
 /**
  * A tagged table. The first column heads its row; the heading row is drawn again on every page the
- * table runs on to. A row is never broken; no piece of a cell is longer than {@link #MOST_LINES}.
+ * table runs on to. A row is never broken, nor is a number, which is set smaller instead; no piece
+ * of a cell is longer than {@link #MOST_LINES}.
  */
 final class Table {
 
@@ -149,7 +150,7 @@ final class Table {
                 PADDING,
                 inner,
                 column.right(),
-                lines(cells.get(i), inner, most),
+                lines(cells.get(i), column, inner, most),
                 cells.get(i).mark());
         boxes.add(box);
         x += column.width();
@@ -161,7 +162,9 @@ final class Table {
     for (int i = 0; i < columns.size(); i++) {
       if (columns.get(i).below()) {
         double inner = heading ? boxes.get(0).width() : width;
-        Box box = new Box(0, y, inner, false, lines(cells.get(i), inner, MOST_LINES), null);
+        Box box =
+            new Box(
+                0, y, inner, false, lines(cells.get(i), columns.get(i), inner, MOST_LINES), null);
         boxes.add(box);
         y += box.height();
       }
@@ -170,12 +173,16 @@ final class Table {
     return new Placed(boxes, upper, y + PADDING);
   }
 
-  private List<Line> lines(Cell cell, double inner, int most) {
+  private List<Line> lines(Cell cell, Column column, double inner, int most) {
     List<Line> lines = new ArrayList<>();
     for (Cell.Piece piece : cell.pieces()) {
       if (!piece.text().isBlank()) {
-        for (String line : flow.lettering().wrap(piece.text(), piece.style(), inner, most)) {
-          lines.add(new Line(line, piece.style()));
+        Style style =
+            column.right()
+                ? flow.lettering().unbroken(piece.text(), piece.style(), inner)
+                : piece.style();
+        for (String line : flow.lettering().wrap(piece.text(), style, inner, most)) {
+          lines.add(new Line(line, style));
         }
       }
     }

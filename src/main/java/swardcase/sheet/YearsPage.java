@@ -71,7 +71,7 @@ final class YearsPage {
   private void chart(List<PlanYear> years, double step) {
     flow.need(CashChart.HEIGHT + 40);
     flow.part(Texts.get("years.chart", report.farm().currency()));
-    CashChart chart = new CashChart(years, step);
+    CashChart chart = new CashChart(years, step, flow.lettering());
     PlanYear lowest = years.get(chart.lowest());
     PlanYear last = years.get(years.size() - 1);
     String currency = report.farm().currency();
