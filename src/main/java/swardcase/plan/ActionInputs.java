@@ -51,7 +51,7 @@ final class ActionInputs {
 
   /** Enters a number that this kind of action reads; one that it never reads has no place. */
   private int place(boolean read, Inputs inputs, String what, Assumption value) {
-    return read ? inputs.add(value.named(what + ": " + action.name())) : -1;
+    return read ? inputs.addShared(value, what, action.name()) : -1;
   }
 
   Action action() {

@@ -27,6 +27,24 @@ public final class Inputs {
     return assumptions.size() - 1;
   }
 
+  /**
+   * Enters a number under a name that others may share: the price of seed is one doubt, whatever it
+   * is sown by. A number that differs from the one already there gets a name of its own.
+   */
+  public int addShared(Assumption assumption, String name, String qualifier) {
+    boolean taken = false;
+    for (int i = 0; i < assumptions.size(); i++) {
+      String known = assumptions.get(i).name();
+      if (known.equals(name) || known.startsWith(name + ": ")) {
+        if (assumptions.get(i).equals(assumption.named(known))) {
+          return i;
+        }
+        taken = true;
+      }
+    }
+    return add(assumption.named(taken ? name + ": " + qualifier : name));
+  }
+
   /** How many there are. */
   public int size() {
     return assumptions.size();

@@ -91,7 +91,7 @@ public record PaddockResult(
    * @param annuityPerHa the same as an equal yearly sum per ha
    * @param irrPercent internal rate of return in words: a number, {@code none} or {@code several}
    * @param mirrPercent modified internal rate of return, likely, or {@code none}
-   * @param paybackYears discounted, in words: a number or {@code not within 15 years}
+   * @param paybackYears discounted, in words: a number or {@code over 15}
    * @param peakDebt deepest running balance, likely
    * @param benefitCost present value of benefits over that of costs, in words
    * @param cashFlow yearly, likely

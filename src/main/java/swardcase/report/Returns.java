@@ -13,7 +13,7 @@ import swardcase.plan.Outcome;
  *
  * @param irrPercent internal rate of return: a number, {@code none} or {@code several}
  * @param mirrPercent modified internal rate of return at the discount rate, or {@code none}
- * @param paybackYears discounted payback, or {@code not within 15 years}
+ * @param paybackYears discounted payback, or {@code over 15}
  * @param peakDebt deepest running balance at the discount rate, a positive number
  * @param benefitCost present value of gains for each unit of action costs, or {@code none}
  */
@@ -39,9 +39,7 @@ record Returns(
     return new Returns(
         irr,
         orNone(ModifiedRate.of(flows, rate, rate), Returns::percent),
-        payback.isPresent()
-            ? Words.rounded(payback.getAsDouble(), 1)
-            : "not within " + flows.length + " years",
+        payback.isPresent() ? Words.rounded(payback.getAsDouble(), 1) : "over " + flows.length,
         RunningBalance.peakDebt(rate, flows),
         orNone(BenefitCost.ratio(rate, gains, costs), ratio -> Words.rounded(ratio, 0.1)));
   }

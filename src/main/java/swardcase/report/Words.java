@@ -19,6 +19,7 @@ public final class Words {
   private static final char MINUS = '\u2212';
   private static final MathContext EXACT_DIGITS = new MathContext(9, RoundingMode.HALF_UP);
 
+  private static final MathContext FOUR_DIGITS = new MathContext(4, RoundingMode.HALF_UP);
   private static final MathContext SIX_DIGITS = new MathContext(6, RoundingMode.HALF_UP);
 
   private Words() {}
@@ -27,6 +28,11 @@ public final class Words {
   public static String exact(double value) {
     BigDecimal number = BigDecimal.valueOf(value).round(EXACT_DIGITS).stripTrailingZeros();
     return grouped(number, Math.max(0, number.scale()));
+  }
+
+  /** A number of a table of inputs, four significant figures at most: 0.62174 reads 0.6217. */
+  public static String figures(double value) {
+    return exact(BigDecimal.valueOf(value).round(FOUR_DIGITS).doubleValue());
   }
 
   /** A number for a file that programs read: six significant digits, plain, {@code 0.00123457}. */
@@ -54,7 +60,9 @@ public final class Words {
 
   /** Likely value with its ends: {@code 12,000 (4,000 to 21,000)}, or one number if exact. */
   public static String range(Range range) {
-    return range.isExact() ? exactOf(range) : likely(range) + " (" + ends(range) + ")";
+    return range.isExact() || readsAsOne(range)
+        ? likely(range)
+        : likely(range) + " (" + ends(range) + ")";
   }
 
   /** The same with a unit behind it: {@code 38 (10 to 70) t}. */
@@ -67,10 +75,10 @@ public final class Words {
     return range.isExact() ? exactOf(range) : rounded(range.likely(), step(range));
   }
 
-  /** The two ends: {@code 4,000 to 21,000}, or one number if exact. */
+  /** The two ends: {@code 4,000 to 21,000}, or one number if exact or as good as. */
   public static String ends(Range range) {
-    return range.isExact()
-        ? exactOf(range)
+    return range.isExact() || readsAsOne(range)
+        ? likely(range)
         : rounded(range.low(), step(range)) + " to " + rounded(range.high(), step(range));
   }
 
@@ -104,17 +112,24 @@ public final class Words {
 
   /**
    * The step a range is rounded to: two significant figures of its end farthest from zero, but no
-   * coarser than the leading digit of half its width.
+   * coarser than the leading digit of half its width; and never finer than four significant
+   * figures, so that a range too narrow for that reads as one value.
    */
   public static double step(Range range) {
     double ofEnds = step(range.low(), range.high());
     double width = range.high() - range.low();
-    return width > 0 ? Math.min(ofEnds, powerOfTen(width / 2)) : ofEnds;
+    return width > 0 ? Math.max(ofEnds / 100, Math.min(ofEnds, powerOfTen(width / 2))) : ofEnds;
   }
 
   /** The step that leaves two significant figures of the number farther from zero. */
   public static double step(double low, double high) {
     return powerOfTen(Math.max(Math.abs(low), Math.abs(high))) / 10;
+  }
+
+  /** Whether both ends print alike, so that naming them says nothing. */
+  private static boolean readsAsOne(Range range) {
+    double step = step(range);
+    return rounded(range.low(), step).equals(rounded(range.high(), step));
   }
 
   /** Results that carry no range are sums and products: they never deserve nine digits. */

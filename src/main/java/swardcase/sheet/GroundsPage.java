@@ -1,7 +1,9 @@
 package swardcase.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.SetBy;
 import swardcase.report.Report;
@@ -27,7 +29,7 @@ final class GroundsPage {
     assumptions();
     if (!report.sources().isEmpty()) {
       flow.part(Texts.get("grounds.sources"));
-      flow.bullets(report.sources().stream().map(GroundsPage::source).toList(), Style.CELL);
+      sources();
     }
     flow.newPage();
     glossary();
@@ -43,14 +45,14 @@ final class GroundsPage {
         new Table(
             flow,
             List.of(
-                Column.words(Texts.get("column.assumption"), 133),
-                Column.numbers(Texts.get("column.low"), 48),
-                Column.numbers(Texts.get("column.likely"), 48),
-                Column.numbers(Texts.get("column.high"), 48),
-                Column.words(Texts.get("column.unit"), 65),
-                Column.words(Texts.get("column.evidence"), 51),
-                Column.words(Texts.get("column.source"), 66),
-                Column.words(Texts.get("column.setBy"), 48)),
+                Column.words(Texts.get("column.assumption"), 196),
+                Column.numbers(Texts.get("column.low"), 38),
+                Column.numbers(Texts.get("column.likely"), 38),
+                Column.numbers(Texts.get("column.high"), 38),
+                Column.words(Texts.get("column.unit"), 62),
+                Column.words(Texts.get("column.evidence"), 48),
+                Column.words(Texts.get("column.source"), 42),
+                Column.words(Texts.get("column.setBy"), 45)),
             Flow.LEFT,
             3);
     table.head();
@@ -58,24 +60,49 @@ final class GroundsPage {
     flow.gap(4);
   }
 
-  private static List<Cell> row(Assumption assumption) {
-    Style style = assumption.setBy() == SetBy.DEFAULT ? Style.CELL : Style.CELL_BOLD;
+  private List<Cell> row(Assumption assumption) {
+    Style style = assumption.setBy() == SetBy.DEFAULT ? Style.FINE : Style.FINE.inBold();
     boolean exact = assumption.range().isExact();
     return List.of(
         Cell.of(assumption.name(), style),
-        Cell.of(exact ? Texts.get("none") : Words.exact(assumption.range().low()), style),
-        Cell.of(Words.exact(assumption.likely()), style),
-        Cell.of(exact ? Texts.get("none") : Words.exact(assumption.range().high()), style),
+        Cell.of(exact ? Texts.get("none") : Words.figures(assumption.range().low()), style),
+        Cell.of(Words.figures(assumption.likely()), style),
+        Cell.of(exact ? Texts.get("none") : Words.figures(assumption.range().high()), style),
         Cell.of(assumption.unit().equals("-") ? Texts.get("none") : assumption.unit(), style),
         Cell.of(assumption.evidence().label(), style),
-        Cell.of(assumption.source().isBlank() ? Texts.get("none") : assumption.source(), style),
+        Cell.of(numbers(assumption.source()), style),
         Cell.of(assumption.setBy().label(), style));
+  }
+
+  /** The sources of a row by their numbers in the list below the table. */
+  private String numbers(String keys) {
+    List<String> known = report.sources().stream().map(Source::key).toList();
+    String numbers =
+        Arrays.stream(keys.split(";"))
+            .map(key -> known.indexOf(key.strip()) + 1)
+            .filter(number -> number > 0)
+            .map(String::valueOf)
+            .collect(Collectors.joining(", "));
+    return numbers.isEmpty() ? Texts.get("none") : numbers;
+  }
+
+  private void sources() {
+    Table table =
+        new Table(
+            flow, List.of(Column.numbers("", 18), Column.words("", Flow.WIDTH - 18)), Flow.LEFT, 3);
+    table.start();
+    for (int i = 0; i < report.sources().size(); i++) {
+      table.row(
+          List.of(
+              Cell.of(Integer.toString(i + 1), Style.FINE),
+              Cell.of(source(report.sources().get(i)), Style.FINE)));
+    }
   }
 
   private static String source(Source source) {
     String read = source.read().isBlank() ? "" : " " + Texts.get("grounds.read", source.read());
     String url = source.url().isBlank() ? "" : " " + source.url();
-    return source.key() + ": " + source.citation() + url + read;
+    return source.citation() + url + read;
   }
 
   private void glossary() {

@@ -46,7 +46,7 @@ final class PaddockCards {
     Table optionTable = new Table(flow, optionColumns());
     List<NamedShare> clovers = paddock.composition();
     double middle = Math.max(height(factTable, facts), CloverFigure.height(clovers));
-    double whole = wordsHeight(number, paddock) + middle + height(optionTable, options) + 44;
+    double whole = wordsHeight(number, paddock) + middle + height(optionTable, options) + 38;
     flow.need(Math.min(whole, Flow.BOTTOM - Flow.TOP));
     flow.gap(6);
     flow.canvas()
@@ -65,7 +65,7 @@ final class PaddockCards {
       optionTable.head();
       options.forEach(optionTable::row);
     }
-    flow.gap(8);
+    flow.gap(4);
   }
 
   private double wordsHeight(int number, PaddockResult paddock) {
@@ -101,15 +101,15 @@ final class PaddockCards {
 
   private static List<Column> optionColumns() {
     return List.of(
-        Column.words(Texts.get("column.option"), 104),
-        Column.numbers(Texts.get("column.when"), 28),
-        Column.numbers(Texts.get("column.costPerHa"), 66),
-        Column.numbers(Texts.get("column.npv"), 101),
-        Column.numbers(Texts.get("column.annuityPerHa"), 63),
-        Column.numbers(Texts.get("column.irr"), 35),
-        Column.numbers(Texts.get("column.mirr"), 36),
-        Column.numbers(Texts.get("column.payback"), 44),
-        Column.numbers(Texts.get("column.benefitCost"), 30),
+        Column.words(Texts.get("column.option"), 124),
+        Column.numbers(Texts.get("column.when"), 26),
+        Column.numbers(Texts.get("column.costPerHa"), 64),
+        Column.numbers(Texts.get("column.npv"), 112),
+        Column.numbers(Texts.get("column.annuityPerHa"), 40),
+        Column.numbers(Texts.get("column.irr"), 34),
+        Column.numbers(Texts.get("column.mirr"), 34),
+        Column.numbers(Texts.get("column.payback"), 40),
+        Column.numbers(Texts.get("column.benefitCost"), 33),
         Column.below(Texts.get("column.whyNot")));
   }
 
@@ -127,7 +127,7 @@ final class PaddockCards {
                   Style.FINE),
               Cell.inLine(option.costPerHa()),
               Cell.inLine(option.npv()),
-              Cell.inLine(option.annuityPerHa()),
+              Cell.of(Words.likely(option.annuityPerHa()), Style.FINE),
               Cell.of(option.irrPercent(), Style.FINE),
               Cell.of(option.mirrPercent(), Style.FINE),
               Cell.of(option.paybackYears(), Style.FINE),

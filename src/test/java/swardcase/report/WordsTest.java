@@ -31,6 +31,12 @@ class WordsTest {
   }
 
   @Test
+  void range_tooNarrowForFourFigures_readsAsOneValue() {
+    assertThat(Words.range(Range.of(73.9996, 74.0002, 74.0004))).isEqualTo("74.00");
+    assertThat(Words.range(Range.of(61.795, 61.803, 61.809))).isEqualTo("61.80 (61.80 to 61.81)");
+  }
+
+  @Test
   void range_aroundZero_hasNoMinusZero() {
     assertThat(Words.range(Range.of(-12, -0.2, 30))).isEqualTo("0 (\u221212 to 30)");
     assertThat(Words.range(Range.exactly(-0.0))).isEqualTo("0");

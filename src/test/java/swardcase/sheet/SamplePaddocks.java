@@ -110,7 +110,7 @@ final class SamplePaddocks {
             Range.of(-29, -14, 3),
             "none",
             "1.4",
-            "not within 15 years",
+            "over 15",
             3_900,
             "0.4",
             List.of(),
