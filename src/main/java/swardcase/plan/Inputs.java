@@ -28,21 +28,17 @@ public final class Inputs {
   }
 
   /**
-   * Enters a number under a name that others may share: the price of seed is one doubt, whatever it
-   * is sown by. A number that differs from the one already there gets a name of its own.
+   * Enters a number of an action. If another action has the same number from the same source, the
+   * two share it: the price of seed is one doubt, whatever it is sown by.
    */
-  public int addShared(Assumption assumption, String name, String qualifier) {
-    boolean taken = false;
+  public int addShared(Assumption assumption, String name, String action) {
     for (int i = 0; i < assumptions.size(); i++) {
       String known = assumptions.get(i).name();
-      if (known.equals(name) || known.startsWith(name + ": ")) {
-        if (assumptions.get(i).equals(assumption.named(known))) {
-          return i;
-        }
-        taken = true;
+      if (known.startsWith(name + ": ") && assumptions.get(i).equals(assumption.named(known))) {
+        return i;
       }
     }
-    return add(assumption.named(taken ? name + ": " + qualifier : name));
+    return add(assumption.named(name + ": " + action));
   }
 
   /** How many there are. */
