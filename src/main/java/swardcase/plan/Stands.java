@@ -134,6 +134,15 @@ final class Stands {
     }
   }
 
+  /** Takes drawn shares for a run: for each paddock that of each name in its composition. */
+  void set(double[][] drawn) {
+    for (int i = 0; i < species.length; i++) {
+      int present = species[i].length - 1;
+      System.arraycopy(drawn[i], 0, share[i], 0, present);
+      share[i][present] = 0;
+    }
+  }
+
   int size() {
     return species.length;
   }
