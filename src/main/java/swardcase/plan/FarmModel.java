@@ -36,6 +36,11 @@ public final class FarmModel {
     return new Run(this);
   }
 
+  /** A workspace that takes what a plan brings. */
+  public Outcome newOutcome() {
+    return new Outcome(years());
+  }
+
   /** The farm. */
   public Farm farm() {
     return farm;

@@ -125,9 +125,9 @@ final class Stands {
       for (int c = 0; c < present; c++) {
         double likely = composition[i].meanShare(c);
         if (species[i][c].isOld()) {
-          share[i][c] = mean > 0 ? likely * old / mean : 0;
+          share[i][c] = mean > 0 ? Math.min(1, likely * old / mean) : 0;
         } else {
-          share[i][c] = mean < 1 ? likely * (1 - old) / (1 - mean) : 0;
+          share[i][c] = mean < 1 ? Math.min(1, likely * (1 - old) / (1 - mean)) : 0;
         }
       }
       share[i][present] = 0;
