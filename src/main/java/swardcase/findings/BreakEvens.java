@@ -51,7 +51,7 @@ final class BreakEvens {
       add(run.cloverShareInput(i), i, 0, 1);
       add(run.oldShareInput(i), i, 0, 1);
       if (model.actions().get(plan.action(i)).sows()) {
-        add(establishment(inputs, plan.action(i)), i, 0, 1);
+        add(run.establishmentInput(plan.action(i)), i, 0, 1);
       }
     }
     return values;
@@ -62,12 +62,6 @@ final class BreakEvens {
     if (likely > 0) {
       add(input, -1, 0, MOST_PRICE * likely);
     }
-  }
-
-  private int establishment(List<Assumption> inputs, int action) {
-    String name = model.actions().get(action).name();
-    Assumption chance = model.actions().get(action).establishmentChance();
-    return inputs.indexOf(chance.named("chance that the sowing takes: " + name));
   }
 
   /** A number without doubt has no break-even worth printing. */

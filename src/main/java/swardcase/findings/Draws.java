@@ -10,6 +10,7 @@ import swardcase.chance.PairedUniforms;
 import swardcase.chance.Pert;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
+import swardcase.farm.Action;
 import swardcase.farm.Paddock;
 import swardcase.plan.FarmModel;
 import swardcase.sward.Composition;
@@ -20,9 +21,10 @@ import swardcase.sward.Composition;
  *
  * <p>Every uncertain number follows a {@link Pert} distribution and has one uniform number a draw,
  * spread by {@link LatinHypercube}. Shared errors are one number each: the winter growth of a class
- * of cultivars, the formononetin of a cultivar, a price. The price of lambs and that of supplement
- * are tied to each other ({@link PairedUniforms}). The clover of a paddock is drawn from its {@link
- * Composition}, and its share of old cultivars follows from that.
+ * of cultivars, the formononetin of a cultivar, a price, and what different actions have in common,
+ * such as the margin of a crop year. The price of lambs and that of supplement are tied to each
+ * other ({@link PairedUniforms}). The clover of a paddock is drawn from its {@link Composition},
+ * and its share of old cultivars follows from that.
  */
 final class Draws {
 
@@ -32,6 +34,7 @@ final class Draws {
   private final FarmModel model;
   private final long seed;
   private final LatinHypercube uniforms;
+  private final int[] dimension;
   private final double[] low;
   private final double[] width;
   private final Pert[] shape;
@@ -48,6 +51,7 @@ final class Draws {
     List<Assumption> inputs = new ArrayList<>(model.inputs().all());
     int count = inputs.size();
     inputs.add(model.tables().parameter(PRICE_CORRELATION));
+    dimension = dimensions(inputs);
     uniforms = LatinHypercube.of(seed, blocks, perBlock, inputs.size());
     low = inputs.stream().mapToDouble(input -> input.range().low()).toArray();
     width =
@@ -59,8 +63,8 @@ final class Draws {
     for (int d = 0; d < supplementUniform.length; d++) {
       supplementUniform[d] =
           PairedUniforms.second(
-              uniforms.uniform(d, lambPrice),
-              uniforms.uniform(d, supplementPrice),
+              uniforms.uniform(d, dimension[lambPrice]),
+              uniforms.uniform(d, dimension[supplementPrice]),
               value(count, uniforms.uniform(d, count)));
     }
     List<Paddock> paddocks = model.farm().paddocks();
@@ -76,6 +80,29 @@ final class Draws {
         isOld[i][c] = composition[i].cultivar(c).isOld();
       }
     }
+  }
+
+  /** Numbers of different actions that stand for the same thing rise and fall together. */
+  private int[] dimensions(List<Assumption> inputs) {
+    Map<String, Integer> ofName = new HashMap<>();
+    int[] dimensions = new int[inputs.size()];
+    for (int j = 0; j < dimensions.length; j++) {
+      Integer first = ofName.putIfAbsent(nameOf(inputs.get(j)), j);
+      dimensions[j] = first == null ? j : first;
+    }
+    return dimensions;
+  }
+
+  /** Name of an input without the action it belongs to. */
+  String nameOf(Assumption input) {
+    String name = input.name();
+    for (Action action : model.actions()) {
+      String tail = ": " + action.name();
+      if (name.endsWith(tail)) {
+        return name.substring(0, name.length() - tail.length());
+      }
+    }
+    return name;
   }
 
   /** Distributions of one shape share one table. */
@@ -109,6 +136,11 @@ final class Draws {
     return seed;
   }
 
+  /** Inputs with the same dimension move together. */
+  int dimension(int input) {
+    return dimension[input];
+  }
+
   LatinHypercube uniforms() {
     return uniforms;
   }
@@ -130,7 +162,7 @@ final class Draws {
    */
   void fill(int draw, CountedRandom random, double[] x, double[][] shares) {
     for (int j = 0; j < x.length; j++) {
-      x[j] = value(j, uniforms.uniform(draw, j));
+      x[j] = value(j, uniforms.uniform(draw, dimension[j]));
     }
     x[supplementPrice] = value(supplementPrice, supplementUniform[draw]);
     for (int i = 0; i < shares.length; i++) {

@@ -60,7 +60,7 @@ public final class HowSure {
     perfect = DrawnInformation.perfect(simulation.npv());
     PaddockStudy study = new PaddockStudy(simulation, alternatives);
     paddocks = IntStream.range(0, alternatives.paddocks()).parallel().mapToObj(study::of).toList();
-    unknowns = unknowns(ofPlan);
+    unknowns = unknowns(simulation.npv(subject()));
     breakEvens = BreakEvens.of(model, alternatives.plan(Alternatives.PLAN));
   }
 
@@ -111,18 +111,47 @@ public final class HowSure {
     return list;
   }
 
-  private List<Unknown> unknowns(double[] ofPlan) {
+  /** The plan; if it keeps everything, the best of the others, which would be done instead. */
+  private int subject() {
+    if (!plan().equals(alternatives.plan(Alternatives.KEEP_ALL))) {
+      return Alternatives.PLAN;
+    }
+    int subject = Alternatives.PLAN;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int k = Alternatives.KEEP_ALL + 1; k < alternatives.size(); k++) {
+      double mean = Sample.mean(simulation.npv(k));
+      if (mean > most) {
+        most = mean;
+        subject = k;
+      }
+    }
+    return subject;
+  }
+
+  /** Inputs that move together are one unknown; the one that moves the plan most stands for it. */
+  private List<Unknown> unknowns(double[] npvOfSubject) {
     List<Assumption> inputs = simulation.draws().model().inputs().all();
+    double[] explained = new double[inputs.size()];
+    int[] spokesman = new int[inputs.size()];
+    for (int j = 0; j < explained.length; j++) {
+      explained[j] = Sample.varianceShare(simulation.drawn(j), npvOfSubject);
+      int first = simulation.draws().dimension(j);
+      if (j == first || explained[j] > explained[spokesman[first]]) {
+        spokesman[first] = j;
+      }
+    }
     return IntStream.range(0, inputs.size())
         .parallel()
+        .filter(j -> spokesman[simulation.draws().dimension(j)] == j)
         .filter(j -> !inputs.get(j).range().isExact())
         .mapToObj(
             j ->
                 new Unknown(
+                    simulation.draws().nameOf(inputs.get(j)),
                     j,
                     inputs.get(j),
                     DrawnInformation.partial(simulation.npv(), simulation.drawn(j)),
-                    Sample.varianceShare(simulation.drawn(j), ofPlan)))
+                    explained[j]))
         .sorted(
             Comparator.<Unknown>comparingDouble(unknown -> -unknown.value().value())
                 .thenComparing(unknown -> -unknown.varianceShare())
@@ -205,7 +234,10 @@ public final class HowSure {
     return unknowns;
   }
 
-  /** The inputs that explain most of the variance of the plan's gain, most first. */
+  /**
+   * The inputs that explain most of the variance of the plan's gain, most first; where the plan
+   * keeps everything, of the gain of the best other plan.
+   */
   public List<Unknown> byVarianceShare() {
     return unknowns.stream()
         .sorted(Comparator.comparingDouble(unknown -> -unknown.varianceShare()))

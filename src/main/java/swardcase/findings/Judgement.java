@@ -11,7 +11,10 @@ import swardcase.chance.Sample;
  * size of the paddock: 0 if acting is never regretted, 1 if it always is. Both standard errors are
  * those of independent draws.
  *
- * @param chanceItPays share of the draws in which acting gains, 0 to 1
+ * <p>A change takes somebody's time, so a gain counts only beyond the effort ({@link
+ * swardcase.plan.FarmModel#effortPerHa}).
+ *
+ * @param chanceItPays share of the draws in which acting gains more than the effort, 0 to 1
  * @param chanceError standard error of that share
  * @param regretOfActing in money
  * @param regretOfKeeping in money
@@ -28,20 +31,20 @@ public record Judgement(
     double regretShareError) {
 
   /** The chance from which acting is advised. */
-  public static final double ACT_CHANCE = 0.70;
+  public static final double ACT_CHANCE = 2.0 / 3;
 
   /** The share of regret up to which acting is advised. */
-  public static final double ACT_REGRET = 0.30;
+  public static final double ACT_REGRET = 1.0 / 3;
 
   /** The chance up to which keeping is advised. */
-  public static final double KEEP_CHANCE = 0.40;
+  public static final double KEEP_CHANCE = 1.0 / 3;
 
   /** The share of regret from which keeping is advised. */
-  public static final double KEEP_REGRET = 0.60;
+  public static final double KEEP_REGRET = 2.0 / 3;
 
   private static final double ERRORS = 2;
 
-  /** Judges the gain over keeping in each draw. */
+  /** Judges the gain over keeping, less the effort, in each draw. */
   static Judgement of(double[] gain) {
     int n = gain.length;
     double chance = Sample.share(gain, value -> value > 0);

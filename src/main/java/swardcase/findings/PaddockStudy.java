@@ -40,6 +40,7 @@ final class PaddockStudy {
       Arrays.sort(sorted[c]);
     }
     double[] regret = DrawnInformation.expectedRegret(payoff);
+    double effort = model.farm().paddocks().get(paddock).areaHa() * model.effortPerHa();
     LatinHypercube uniforms = simulation.draws().uniforms();
     List<OptionFindings> options = new ArrayList<>();
     for (int c = 0; c < payoff.length; c++) {
@@ -49,7 +50,7 @@ final class PaddockStudy {
               Spread.of(gain[c], uniforms),
               Spread.of(annuities.of(gain[c]), uniforms),
               Sample.share(gain[c], value -> value < -lossLimit),
-              Judgement.of(gain[c]),
+              Judgement.of(c == 0 ? gain[c] : less(gain[c], effort)),
               regret[c],
               beaten(sorted, c, true),
               beaten(sorted, c, false)));
@@ -62,6 +63,10 @@ final class PaddockStudy {
         DrawnInformation.perfect(payoff),
         purchases.leafTest(paddock, payoff),
         purchases.plants(paddock, payoff));
+  }
+
+  private static double[] less(double[] gain, double effort) {
+    return Arrays.stream(gain).map(value -> value - effort).toArray();
   }
 
   private double[][] payoff(int paddock) {

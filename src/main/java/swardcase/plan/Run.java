@@ -343,6 +343,11 @@ public final class Run {
     return stands.cloverShareInput(paddock);
   }
 
+  /** Place of the chance that an action's sowing takes in the inputs; -1 if it does not sow. */
+  public int establishmentInput(int action) {
+    return paths.establishmentInput(action);
+  }
+
   /** Winter growth of the farm relative to current cultivars everywhere. */
   public double winterGrowthNow() {
     return winterNow;

@@ -64,8 +64,9 @@ final class Stands {
       }
       names.add(tables.cultivar(farm.sownCultivar()));
       species[i] = names.toArray(Cultivar[]::new);
-      cloverShare[i] = inputs.add(paddock.cloverShare());
-      growthIndex[i] = inputs.add(paddock.growthIndex());
+      cloverShare[i] =
+          inputs.add(paddock.cloverShare().named("clover share of green feed: " + paddock.name()));
+      growthIndex[i] = inputs.add(paddock.growthIndex().named("growth index: " + paddock.name()));
       Range old = composition[i].share(Cultivar::isOld);
       meanOldShare[i] = old.likely();
       oldShare[i] =
