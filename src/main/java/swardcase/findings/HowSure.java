@@ -1,12 +1,14 @@
 package swardcase.findings;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import swardcase.chance.CertaintyEquivalent;
 import swardcase.chance.DrawnInformation;
+import swardcase.chance.Quantiles;
 import swardcase.chance.Sample;
 import swardcase.check.Check;
 import swardcase.evidence.Assumption;
@@ -177,6 +179,15 @@ public final class HowSure {
   /** Net present value of the plan. */
   public Spread npv() {
     return npv;
+  }
+
+  /** Net present value of the plan below which 0, 5, 10 … 100 of 100 draws lie: 21 values. */
+  public double[] npvQuantiles() {
+    double[] sorted = simulation.npv(Alternatives.PLAN).clone();
+    Arrays.sort(sorted);
+    double[] quantiles = new double[21];
+    Arrays.setAll(quantiles, k -> Quantiles.ofSorted(sorted, k / 20.0));
+    return quantiles;
   }
 
   /** The same as an equal yearly sum. */
