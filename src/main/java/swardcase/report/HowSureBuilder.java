@@ -26,6 +26,8 @@ public final class HowSureBuilder {
   private static final int MOVERS = 10;
   private static final int FIND_OUT = 6;
   private static final double ERRORS = 2;
+  private static final String FARM_ROW = "default.";
+  private static final String WINTER_GROWTH = "winter growth against current cultivars";
 
   private final FarmModel model;
   private final Farm farm;
@@ -122,13 +124,25 @@ public final class HowSureBuilder {
     }
     for (Unknown unknown : found.unknowns()) {
       if (unknown.value().value() > ERRORS * unknown.value().standardError()) {
-        all.add(new FindOut(unknown.name(), unknown.value().value(), OptionalDouble.empty(), ""));
+        String advice =
+            isOfTheFarm(unknown) ? "ask, measure or get a quote" : "only research can tell";
+        all.add(
+            new FindOut(unknown.name(), unknown.value().value(), OptionalDouble.empty(), advice));
       }
     }
     return all.stream()
         .sorted(Comparator.comparingDouble(each -> -each.value()))
         .limit(FIND_OUT)
         .toList();
+  }
+
+  /** Whether somebody on the farm could find it out: prices, costs and what stands in a paddock. */
+  private boolean isOfTheFarm(Unknown unknown) {
+    return !unknown.name().startsWith(WINTER_GROWTH)
+        && model.tables().parameters().entrySet().stream()
+            .noneMatch(
+                row ->
+                    !row.getKey().startsWith(FARM_ROW) && row.getValue().equals(unknown.input()));
   }
 
   private BreakEvenLine breakEven(BreakEvenValue value) {

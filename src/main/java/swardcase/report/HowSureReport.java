@@ -103,8 +103,8 @@ public record HowSureReport(
    * @param what in words
    * @param value what knowing it is worth
    * @param price what it costs; empty where it cannot simply be bought
-   * @param advice {@code worth doing}, {@code not worth doing} or {@code about even}; blank without
-   *     a price
+   * @param advice {@code worth doing}, {@code not worth doing} or {@code about even}; without a
+   *     price, who could tell
    */
   public record FindOut(String what, double value, OptionalDouble price, String advice) {}
 

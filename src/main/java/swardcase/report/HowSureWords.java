@@ -3,6 +3,7 @@ package swardcase.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import swardcase.farm.Farm;
 import swardcase.findings.BreakEvenValue;
 import swardcase.findings.HowSure;
@@ -12,6 +13,8 @@ import swardcase.report.HowSureReport.FindOut;
 
 /** The findings in sentences a farmer reads in a minute. */
 final class HowSureWords {
+
+  private static final Set<String> AS_PER_CENT = Set.of("-", "fraction", "per year");
 
   private final String currency;
   private final HowSure found;
@@ -41,7 +44,7 @@ final class HowSureWords {
   }
 
   static String breakEven(BreakEvenValue value) {
-    boolean share = value.input().unit().equals("-") || value.input().unit().equals("per year");
+    boolean share = AS_PER_CENT.contains(value.input().unit());
     double factor = share ? 100 : 1;
     String unit = share ? " %" : " " + value.input().unit();
     if (value.value().isEmpty()) {
@@ -106,7 +109,13 @@ final class HowSureWords {
                   + ": "
                   + each.advice()
                   + "."
-              : "To know the " + lowerFirst(each.what()) + " for certain " + worth + ".");
+              : "To know the "
+                  + lowerFirst(each.what())
+                  + " for certain "
+                  + worth
+                  + ": "
+                  + each.advice()
+                  + ".");
     }
     return lines;
   }
