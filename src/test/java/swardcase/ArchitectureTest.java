@@ -50,6 +50,18 @@ class ArchitectureTest {
         "sward",
         "feed",
         "reproduction");
+    arrow(
+        "findings",
+        "check",
+        "chance",
+        "evidence",
+        "money",
+        "farm",
+        "tables",
+        "sward",
+        "feed",
+        "reproduction",
+        "plan");
     arrow("intake", "check", "chance", "evidence", "farm", "tables");
     arrow(
         "report",
@@ -62,7 +74,8 @@ class ArchitectureTest {
         "sward",
         "feed",
         "reproduction",
-        "plan");
+        "plan",
+        "findings");
     arrow("sheet", "check", "chance", "evidence", "tables", "report");
     arrow(
         "cli",
@@ -73,6 +86,7 @@ class ArchitectureTest {
         "tables",
         "intake",
         "plan",
+        "findings",
         "report",
         "sheet");
   }

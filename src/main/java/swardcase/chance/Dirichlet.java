@@ -1,6 +1,6 @@
 package swardcase.chance;
 
-import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
 import swardcase.check.Check;
 
 /**
@@ -83,14 +83,25 @@ public final class Dirichlet {
    *
    * @param into as long as {@link #size()}
    */
-  public void sample(SplittableRandom random, double[] into) {
+  public void sample(RandomGenerator random, double[] into) {
+    System.arraycopy(alpha, 0, into, 0, alpha.length);
+    sampleInPlace(random, into);
+  }
+
+  /** Replaces the parameters, each more than zero, by shares drawn with them. */
+  public static void sampleInPlace(RandomGenerator random, double[] parametersThenShares) {
+    double total = 0;
     double sum = 0;
-    for (int i = 0; i < alpha.length; i++) {
-      into[i] = gamma(random, alpha[i]);
-      sum += into[i];
+    double[] share = parametersThenShares;
+    for (int i = 0; i < share.length; i++) {
+      total += share[i];
     }
-    for (int i = 0; i < alpha.length; i++) {
-      into[i] = sum > 0 ? into[i] / sum : mean(i);
+    for (int i = 0; i < share.length; i++) {
+      share[i] = gamma(random, share[i]) / total;
+      sum += share[i];
+    }
+    for (int i = 0; i < share.length; i++) {
+      share[i] = sum > 0 ? share[i] / sum : 1.0 / share.length;
     }
   }
 
@@ -99,7 +110,7 @@ public final class Dirichlet {
    * generating gamma variables", ACM Transactions on Mathematical Software 26, 363-372). A shape
    * below 1 is drawn one higher and multiplied by U^(1/shape), as they advise.
    */
-  static double gamma(SplittableRandom random, double shape) {
+  static double gamma(RandomGenerator random, double shape) {
     if (shape < 1) {
       return gamma(random, shape + 1) * Math.pow(1 - random.nextDouble(), 1 / shape);
     }

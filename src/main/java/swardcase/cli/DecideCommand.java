@@ -11,8 +11,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import swardcase.farm.Farm;
+import swardcase.findings.HowSure;
 import swardcase.intake.LoadedFarm;
 import swardcase.plan.Decision;
 import swardcase.plan.FarmModel;
@@ -37,6 +39,8 @@ import swardcase.tables.Tables;
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE})
 final class DecideCommand implements Callable<Integer> {
+
+  private static final int MOST_DRAWS = 100_000;
 
   @Spec private CommandSpec spec;
   @Mixin private FarmOptions options;
@@ -63,16 +67,44 @@ final class DecideCommand implements Callable<Integer> {
       description = "Sign printed before money instead of the farm's own. Nothing is converted.")
   private String currency;
 
+  @Option(
+      names = "--draws",
+      paramLabel = "N",
+      defaultValue = "" + HowSure.USUAL_DRAWS,
+      description = "Draws of the uncertain numbers, a multiple of 20. Default: ${DEFAULT-VALUE}.")
+  private int draws;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      defaultValue = "" + HowSure.USUAL_SEED,
+      description =
+          "Where the draws start: the same seed, the same sheet. Default: ${DEFAULT-VALUE}.")
+  private long seed;
+
   @Override
   public Integer call() throws IOException {
+    checkDraws();
     Tables tables = options.tables();
     LoadedFarm loaded = options.load(tables);
     Farm farm = currency == null ? loaded.farm() : loaded.farm().withCurrency(currency);
     LocalDate day = date == null ? LocalDate.now() : date;
     Decision decision = Decision.of(new FarmModel(farm, tables));
-    Report report = ReportBuilder.build(decision, Version.text(), day, loaded.notices());
+    Progress progress = new Progress(spec.commandLine().getErr());
+    HowSure howSure = HowSure.of(decision, seed, draws, progress);
+    progress.end();
+    Report report = ReportBuilder.build(decision, howSure, Version.text(), day, loaded.notices());
     write(report);
     return ExitCodes.DONE;
+  }
+
+  private void checkDraws() {
+    if (draws < MOST_DRAWS / 1000 || draws > MOST_DRAWS || draws % HowSure.BLOCKS != 0) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--draws must be a multiple of %d from %d to %d, but was %d"
+              .formatted(HowSure.BLOCKS, MOST_DRAWS / 1000, MOST_DRAWS, draws));
+    }
   }
 
   private void write(Report report) throws IOException {

@@ -91,6 +91,11 @@ final class ActionInputs {
     return x[establishmentChance];
   }
 
+  /** Place of the chance of establishment in the inputs; -1 for an action that does not sow. */
+  int establishmentInput() {
+    return establishmentChance;
+  }
+
   double cropMarginPerHa(double[] x) {
     return cropMarginPerHa < 0 ? 0 : x[cropMarginPerHa];
   }

@@ -209,6 +209,10 @@ final class ActionPaths {
     return actions[a].action().kind() == ActionKind.HOLD_OFF;
   }
 
+  int establishmentInput(int a) {
+    return actions[a].establishmentInput();
+  }
+
   double winter(int i, int a, int k) {
     return winter[at(i, a) + k];
   }

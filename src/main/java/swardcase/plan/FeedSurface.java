@@ -16,9 +16,10 @@ import swardcase.tables.Tables;
  * What the farm has to buy in a year, as a function of how its pasture grows relative to current
  * cultivars everywhere: {@code w} in the winter months and {@code o} in the others.
  *
- * <p>The feed budget is solved on a grid once per run and read between its nodes by straight lines,
- * because a plan asks for it in every year. As it stands ({@code w = now, o = 1}) and with current
- * cultivars ({@code 1, 1}) are nodes, so these two are exact; outside the grid the edge holds.
+ * <p>The feed budget is solved on a grid, each node when it is first asked for in a run, and read
+ * between its nodes by straight lines, because a plan asks for it in every year. As it stands
+ * ({@code w = now, o = 1}) and with current cultivars ({@code 1, 1}) are nodes, so these two are
+ * exact; outside the grid the edge holds.
  */
 final class FeedSurface {
 
@@ -44,8 +45,11 @@ final class FeedSurface {
   private final double[] extraEwes = new double[bought.length];
   private final double[] multiplier = new double[HalfMonths.COUNT];
   private final FeedResult result = new FeedResult();
-  private final double[] lastKey = new double[6];
+  private final double[] key = new double[7];
+  private final double[] lastKey = new double[7];
   private FeedParameters parameters;
+  private double mostRise;
+  private double nowMjPerEwe;
 
   FeedSurface(Farm farm, Tables tables, Inputs inputs, GrowthYear year, boolean runMoreEwes) {
     this(farm, tables, inputs, year, runMoreEwes, EnergyMethod.SCA_1990);
@@ -80,7 +84,7 @@ final class FeedSurface {
     lastKey[0] = Double.NaN;
   }
 
-  /** Solves the grid for a run; {@code winterNow} is {@code w} of the farm as it stands. */
+  /** Takes the numbers of a run; {@code winterNow} is {@code w} of the farm as it stands. */
   void set(double[] x, double winterNow) {
     parameters =
         new FeedParameters(
@@ -89,33 +93,22 @@ final class FeedSurface {
             x[leafAreaBound],
             x[demandMultiplier],
             x[dryLossMultiplier]);
-    double[] key = {
-      winterNow,
-      x[conditionDeficit],
-      x[leafAreaPenalty],
-      x[leafAreaBound],
-      x[demandMultiplier],
-      x[dryLossMultiplier] + 1000 * x[mostEweIncrease]
-    };
+    key[0] = winterNow;
+    key[1] = x[conditionDeficit];
+    key[2] = x[leafAreaPenalty];
+    key[3] = x[leafAreaBound];
+    key[4] = x[demandMultiplier];
+    key[5] = x[dryLossMultiplier];
+    key[6] = x[mostEweIncrease];
     if (Arrays.equals(key, lastKey)) {
       return;
     }
     System.arraycopy(key, 0, lastKey, 0, key.length);
     placeWinterNodes(winterNow);
-    for (int a = 0; a < winterNodes.length; a++) {
-      for (int b = 0; b < OTHER.length; b++) {
-        bought[a * OTHER.length + b] = solve(winterNodes[a], OTHER[b], 1);
-      }
-    }
-    if (runMoreEwes) {
-      double now = bought(winterNow, 1) / ewesPerHa;
-      for (int a = 0; a < winterNodes.length; a++) {
-        for (int b = 0; b < OTHER.length; b++) {
-          extraEwes[a * OTHER.length + b] =
-              extraEwes(winterNodes[a], OTHER[b], now, x[mostEweIncrease]);
-        }
-      }
-    }
+    Arrays.fill(bought, Double.NaN);
+    Arrays.fill(extraEwes, Double.NaN);
+    mostRise = x[mostEweIncrease];
+    nowMjPerEwe = runMoreEwes ? bought(winterNow, 1) / ewesPerHa : 0;
   }
 
   private void placeWinterNodes(double winterNow) {
@@ -213,10 +206,26 @@ final class FeedSurface {
     int b = cell(OTHER, o);
     double u = within(winterNodes, a, w);
     double v = within(OTHER, b, o);
-    int k = a * OTHER.length + b;
-    double left = table[k] * (1 - v) + table[k + 1] * v;
-    double right = table[k + OTHER.length] * (1 - v) + table[k + OTHER.length + 1] * v;
+    double left = u < 1 ? between(table, a, b, v) : 0;
+    double right = u > 0 ? between(table, a + 1, b, v) : 0;
     return left * (1 - u) + right * u;
+  }
+
+  private double between(double[] table, int a, int b, double v) {
+    double low = v < 1 ? node(table, a, b) : 0;
+    double high = v > 0 ? node(table, a, b + 1) : 0;
+    return low * (1 - v) + high * v;
+  }
+
+  private double node(double[] table, int a, int b) {
+    int k = a * OTHER.length + b;
+    if (Double.isNaN(table[k])) {
+      table[k] =
+          table == bought
+              ? solve(winterNodes[a], OTHER[b], 1)
+              : extraEwes(winterNodes[a], OTHER[b], nowMjPerEwe, mostRise);
+    }
+    return table[k];
   }
 
   private static int cell(double[] nodes, double at) {

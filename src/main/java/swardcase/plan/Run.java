@@ -109,8 +109,22 @@ public final class Run {
 
   /** Takes one array of assumptions, in the order of {@link FarmModel#inputs()}. */
   public void set(double[] assumptions) {
+    stands.set(assumptions);
+    setBesideStands(assumptions);
+  }
+
+  /**
+   * The same with the clover of every paddock drawn apart from the array.
+   *
+   * @param shares for each paddock the share of each name in its {@link #composition}
+   */
+  public void set(double[] assumptions, double[][] shares) {
+    stands.set(shares);
+    setBesideStands(assumptions);
+  }
+
+  private void setBesideStands(double[] assumptions) {
     x = assumptions;
-    stands.set(x);
     paths.set(x);
     weightSum = 0;
     double grown = 0;
@@ -317,6 +331,21 @@ public final class Run {
   /** Names and shares of the clover in a paddock. */
   public Composition composition(int paddock) {
     return stands.composition(paddock);
+  }
+
+  /** Place of a paddock's share of old cultivars in the inputs. */
+  public int oldShareInput(int paddock) {
+    return stands.oldShareInput(paddock);
+  }
+
+  /** Place of a paddock's clover share in the inputs. */
+  public int cloverShareInput(int paddock) {
+    return stands.cloverShareInput(paddock);
+  }
+
+  /** Place of the chance that an action's sowing takes in the inputs; -1 if it does not sow. */
+  public int establishmentInput(int action) {
+    return paths.establishmentInput(action);
   }
 
   /** Winter growth of the farm relative to current cultivars everywhere. */

@@ -126,11 +126,20 @@ final class Stands {
       for (int c = 0; c < present; c++) {
         double likely = composition[i].meanShare(c);
         if (species[i][c].isOld()) {
-          share[i][c] = mean > 0 ? likely * old / mean : 0;
+          share[i][c] = mean > 0 ? Math.min(1, likely * old / mean) : 0;
         } else {
-          share[i][c] = mean < 1 ? likely * (1 - old) / (1 - mean) : 0;
+          share[i][c] = mean < 1 ? Math.min(1, likely * (1 - old) / (1 - mean)) : 0;
         }
       }
+      share[i][present] = 0;
+    }
+  }
+
+  /** Takes drawn shares for a run: for each paddock that of each name in its composition. */
+  void set(double[][] drawn) {
+    for (int i = 0; i < species.length; i++) {
+      int present = species[i].length - 1;
+      System.arraycopy(drawn[i], 0, share[i], 0, present);
       share[i][present] = 0;
     }
   }

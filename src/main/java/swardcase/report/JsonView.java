@@ -15,6 +15,7 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
@@ -32,6 +33,7 @@ public final class JsonView {
                   .addSerializer(double.class, write(JsonView::number))
                   .addSerializer(LocalDate.class, write((date, to) -> to.writeString("" + date)))
                   .addSerializer(OptionalInt.class, write(JsonView::optional))
+                  .addSerializer(OptionalDouble.class, write(JsonView::optional))
                   .addSerializer(raw(Optional.class), write(JsonView::optional)))
           .build();
 
@@ -71,6 +73,14 @@ public final class JsonView {
 
   private static void number(Double value, JsonGenerator to) throws IOException {
     to.writeNumber(Words.sixDigits(value));
+  }
+
+  private static void optional(OptionalDouble value, JsonGenerator to) throws IOException {
+    if (value.isPresent()) {
+      number(value.getAsDouble(), to);
+    } else {
+      to.writeNull();
+    }
   }
 
   private static void optional(OptionalInt value, JsonGenerator to) throws IOException {

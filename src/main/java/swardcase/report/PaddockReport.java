@@ -11,10 +11,12 @@ import java.util.stream.IntStream;
 import swardcase.chance.Range;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
+import swardcase.findings.HowSure;
+import swardcase.findings.PaddockFindings;
+import swardcase.findings.Verdict;
 import swardcase.money.NetPresentValue;
 import swardcase.plan.Decision;
 import swardcase.plan.Decision.Option;
-import swardcase.plan.Decision.Verdict;
 import swardcase.plan.Plan;
 import swardcase.sward.Composition;
 import swardcase.tables.Cultivar;
@@ -25,17 +27,19 @@ final class PaddockReport {
   private static final double SETTLED = 0.9;
 
   private final Decision decision;
+  private final HowSure howSure;
   private final Farm farm;
   private final OestrogenWords oestrogen;
   private final ReasonWords reasons;
   private final int firstYear;
   private final double rate;
 
-  PaddockReport(Decision decision, OestrogenWords oestrogen, LocalDate date) {
+  PaddockReport(Decision decision, HowSure howSure, OestrogenWords oestrogen, LocalDate date) {
     this.decision = decision;
+    this.howSure = howSure;
     this.oestrogen = oestrogen;
     farm = decision.model().farm();
-    reasons = new ReasonWords(decision);
+    reasons = new ReasonWords(decision, howSure);
     firstYear = PlanReport.firstYear(date);
     rate = farm.finance().discountRate().likely();
   }
@@ -48,7 +52,8 @@ final class PaddockReport {
     Paddock paddock = farm.paddocks().get(i);
     Composition composition = decision.likely().composition(i);
     Plan plan = decision.plan();
-    boolean keeps = plan.action(i) == decision.model().keep();
+    boolean keeps = plan.action(i) == decision.model().keep() || reasons.call(i) == Verdict.KEEP;
+    int action = keeps ? decision.model().keep() : plan.action(i);
     Range clover = paddock.cloverShare().range();
     Range high = composition.share(Cultivar::highOestrogen);
     boolean unknown = oestrogen.isUnknown(paddock, composition);
@@ -73,18 +78,24 @@ final class PaddockReport {
         decision.supplementTonnes(i),
         decision.supplementCost(i),
         reasons.verdict(i),
-        decision.model().actions().get(plan.action(i)).key(),
-        decision.model().actions().get(plan.action(i)).name(),
+        decision.model().actions().get(action).key(),
+        decision.model().actions().get(action).name(),
         keeps ? OptionalInt.empty() : OptionalInt.of(firstYear + plan.start(i)),
         reasons.reason(i),
         reasons.deciding(i),
         decision.planCost(i),
-        decision.planNpv(i),
+        keeps ? Range.exactly(0) : planGain(i),
         reasons
             .planned(i)
             .map(option -> Arrays.stream(option.outcome().cashFlow()).boxed().toList())
             .orElse(List.of()),
         decision.options(i).stream().map(option -> of(i, option)).toList());
+  }
+
+  /** The planned action against keeping, the rest of the plan being done. */
+  private Range planGain(int i) {
+    PaddockFindings findings = howSure.paddock(i);
+    return findings.options().get(findings.weighed()).gain().range();
   }
 
   private static List<PaddockResult.NamedShare> shares(Composition composition) {
@@ -104,9 +115,9 @@ final class PaddockReport {
     double area = farm.paddocks().get(i).areaHa();
     int years = option.outcome().years();
     Plan alone = decision.model().keepAll().with(i, option.action(), option.start());
-    Range npv = option.npv();
+    Range npv = reasons.npv(i, option);
     boolean chosen =
-        option.action() == decision.plan().action(i) && decision.verdict(i) != Verdict.KEEP;
+        option.action() == decision.plan().action(i) && reasons.call(i) != Verdict.KEEP;
     return new PaddockResult.OptionResult(
         decision.model().actions().get(option.action()).key(),
         decision.model().actions().get(option.action()).name(),

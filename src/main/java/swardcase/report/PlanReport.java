@@ -3,12 +3,11 @@ package swardcase.report;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import swardcase.chance.Range;
 import swardcase.farm.Action;
 import swardcase.farm.Farm;
-import swardcase.money.NetPresentValue;
+import swardcase.findings.HowSure;
+import swardcase.findings.Verdict;
 import swardcase.plan.Decision;
-import swardcase.plan.Decision.Verdict;
 import swardcase.plan.Outcome;
 import swardcase.plan.Plan;
 
@@ -16,11 +15,13 @@ import swardcase.plan.Plan;
 final class PlanReport {
 
   private final Decision decision;
+  private final HowSure howSure;
   private final Farm farm;
   private final int firstYear;
 
-  PlanReport(Decision decision, LocalDate date) {
+  PlanReport(Decision decision, HowSure howSure, LocalDate date) {
     this.decision = decision;
+    this.howSure = howSure;
     farm = decision.model().farm();
     firstYear = firstYear(date);
   }
@@ -34,17 +35,12 @@ final class PlanReport {
     double rate = farm.finance().discountRate().likely();
     Outcome outcome = decision.outcome();
     Returns returns = Returns.of(outcome, rate);
-    Range npv = decision.planNpv();
-    int years = outcome.years();
     return new PlanResult(
         headline(),
         sownHa(),
         decision.planCost(),
-        npv,
-        Range.of(
-            NetPresentValue.annuity(npv.low(), rate, years),
-            NetPresentValue.annuity(npv.likely(), rate, years),
-            NetPresentValue.annuity(npv.high(), rate, years)),
+        howSure.npv().range(),
+        howSure.annuity().range(),
         returns.irrPercent(),
         returns.mirrPercent(),
         returns.paybackYears(),
@@ -58,8 +54,9 @@ final class PlanReport {
     int act = 0;
     int close = 0;
     for (int i = 0; i < farm.paddocks().size(); i++) {
-      act += decision.verdict(i) == Verdict.ACT ? 1 : 0;
-      close += decision.verdict(i) == Verdict.TOO_CLOSE ? 1 : 0;
+      Verdict verdict = howSure.paddock(i).verdict();
+      act += verdict == Verdict.ACT || verdict == Verdict.HOLD_OFF ? 1 : 0;
+      close += verdict == Verdict.TOO_CLOSE ? 1 : 0;
     }
     int keep = farm.paddocks().size() - act - close;
     if (act == 0 && close == 0) {

@@ -3,31 +3,51 @@ package swardcase.report;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import swardcase.chance.Range;
 import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
+import swardcase.findings.HowSure;
+import swardcase.findings.Verdict;
 import swardcase.plan.Decision;
 import swardcase.plan.Decision.Option;
-import swardcase.plan.Decision.Verdict;
 import swardcase.plan.Outcome;
 
 /** Why a paddock's answer is what it is, in sentences with the deciding number in them. */
 final class ReasonWords {
 
   private final Decision decision;
+  private final HowSure howSure;
   private final String currency;
   private final double rate;
 
-  ReasonWords(Decision decision) {
+  ReasonWords(Decision decision, HowSure howSure) {
     this.decision = decision;
+    this.howSure = howSure;
     currency = decision.model().farm().currency();
     rate = decision.model().farm().finance().discountRate().likely();
   }
 
+  /** What to do, as the draws have it. */
+  Verdict call(int paddock) {
+    return howSure.paddock(paddock).verdict();
+  }
+
+  /**
+   * Net present value of an option, the rest of the plan being done; of the option alone where it
+   * does not fit beside the plan.
+   */
+  Range npv(int paddock, Option option) {
+    return howSure.paddock(paddock).options().stream()
+        .filter(found -> found.choice().action() == option.action())
+        .findFirst()
+        .map(found -> found.gain().range())
+        .orElse(option.npv());
+  }
+
   /** The verdict in a few words. */
   String verdict(int paddock) {
-    Verdict verdict = decision.verdict(paddock);
-    return switch (verdict) {
-      case ACT -> capital(plannedAction(paddock).name());
+    return switch (call(paddock)) {
+      case ACT, HOLD_OFF -> capital(plannedAction(paddock).name());
       case KEEP -> "Keep as it is";
       case TOO_CLOSE -> "Too close to call";
     };
@@ -35,8 +55,8 @@ final class ReasonWords {
 
   /** The reason in a sentence or two. */
   String reason(int paddock) {
-    return switch (decision.verdict(paddock)) {
-      case ACT -> gains(planned(paddock).orElseThrow().outcome());
+    return switch (call(paddock)) {
+      case ACT, HOLD_OFF -> gains(planned(paddock).orElseThrow().outcome());
       case KEEP -> whyKeep(paddock);
       case TOO_CLOSE -> whyClose(paddock);
     };
@@ -44,7 +64,7 @@ final class ReasonWords {
 
   /** The input to find out first; blank where the verdict does not hang on one. */
   String deciding(int paddock) {
-    return decision.verdict(paddock) == Verdict.TOO_CLOSE
+    return call(paddock) == Verdict.TOO_CLOSE
         ? decision.deciding(paddock).stream().findFirst().map(input -> input.name()).orElse("")
         : "";
   }
@@ -54,7 +74,7 @@ final class ReasonWords {
     if (isPlanned(paddock, option)) {
       return "";
     }
-    double npv = option.npv().likely();
+    double npv = npv(paddock, option).likely();
     if (npv <= 0) {
       return "Likely to lose " + money(-npv) + " against keeping.";
     }
@@ -65,7 +85,7 @@ final class ReasonWords {
                 "Likely to gain "
                     + money(npv)
                     + ", less than the "
-                    + money(best.npv().likely())
+                    + money(npv(paddock, best).likely())
                     + " of the chosen action.")
         .orElse(
             "Likely to gain "
@@ -115,12 +135,13 @@ final class ReasonWords {
     String name = action(option).name();
     double outlay =
         option.costPerHa().likely() * decision.model().farm().paddocks().get(paddock).areaHa();
-    if (option.npv().likely() > 0) {
+    double npv = npv(paddock, option).likely();
+    if (npv > 0) {
       return "To "
           + name
           + " would likely gain "
-          + money(option.npv().likely())
-          + " alone, but not beside the rest of the plan and its limits.";
+          + money(npv)
+          + ", too little or too seldom to be worth it.";
     }
     if (action(option).kind() == ActionKind.HOLD_OFF) {
       return old + " of its clover is old; nothing that could be done brings back its cost.";
@@ -131,7 +152,7 @@ final class ReasonWords {
         + " would cost "
         + money(outlay)
         + " and likely lose "
-        + money(-option.npv().likely())
+        + money(-npv)
         + " of it.";
   }
 
@@ -142,15 +163,16 @@ final class ReasonWords {
             .findFirst()
             .map(input -> " What would settle it soonest: " + input.name() + ".")
             .orElse("");
+    Range npv = npv(paddock, option);
     return "To "
         + action(option).name()
         + " likely "
-        + (option.npv().likely() >= 0 ? "gains " : "loses ")
-        + money(Math.abs(option.npv().likely()))
+        + (npv.likely() >= 0 ? "gains " : "loses ")
+        + money(Math.abs(npv.likely()))
         + ", but anything from "
-        + signed(option.npv().low())
+        + signed(npv.low())
         + " to "
-        + signed(option.npv().high())
+        + signed(npv.high())
         + " is possible."
         + find;
   }
@@ -168,7 +190,8 @@ final class ReasonWords {
 
   private Optional<Option> best(int paddock) {
     List<Option> options = decision.options(paddock);
-    return options.stream().max(Comparator.comparingDouble(option -> option.npv().likely()));
+    return options.stream()
+        .max(Comparator.comparingDouble(option -> npv(paddock, option).likely()));
   }
 
   private Action plannedAction(int paddock) {

@@ -2,6 +2,7 @@ package swardcase.report;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import swardcase.evidence.Assumption;
 import swardcase.tables.Source;
 
@@ -21,6 +22,7 @@ import swardcase.tables.Source;
  * @param notices what is odd, missing or overridden in this farm's folder
  * @param assumptions every number the answer rests on
  * @param sources those of the sources table that are named by an assumption
+ * @param howSure how sure the answer is; empty if it was not drawn
  */
 public record Report(
     String schemaVersion,
@@ -35,7 +37,8 @@ public record Report(
     List<String> cautions,
     List<String> notices,
     List<Assumption> assumptions,
-    List<Source> sources) {
+    List<Source> sources,
+    Optional<HowSureReport> howSure) {
 
   /** Copies the lists. */
   public Report {

@@ -6,6 +6,7 @@ import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -14,6 +15,7 @@ import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
+import swardcase.findings.HowSure;
 import swardcase.plan.Decision;
 import swardcase.plan.FeedMonths;
 import swardcase.tables.Source;
@@ -28,6 +30,7 @@ public final class ReportBuilder {
   private static final int SWINGS = 10;
 
   private final Decision decision;
+  private final HowSure howSure;
   private final Farm farm;
   private final Tables tables;
   private final LocalDate date;
@@ -35,27 +38,29 @@ public final class ReportBuilder {
   private final PaddockReport paddocks;
   private final PlanReport plan;
 
-  private ReportBuilder(Decision decision, LocalDate date) {
+  private ReportBuilder(Decision decision, HowSure howSure, LocalDate date) {
     this.decision = decision;
+    this.howSure = howSure;
     this.date = date;
     farm = decision.model().farm();
     tables = decision.model().tables();
     oestrogen = new OestrogenWords(tables);
-    paddocks = new PaddockReport(decision, oestrogen, date);
-    plan = new PlanReport(decision, date);
+    paddocks = new PaddockReport(decision, howSure, oestrogen, date);
+    plan = new PlanReport(decision, howSure, date);
   }
 
   /**
    * The report.
    *
    * @param decision the answer as numbers
+   * @param howSure how sure it is
    * @param program name and version of the program
    * @param date the date of the sheet, which also says which calendar year the coming one is
    * @param notices what was odd or missing in the farm folder
    */
   public static Report build(
-      Decision decision, String program, LocalDate date, List<String> notices) {
-    return new ReportBuilder(decision, date).build(program, notices);
+      Decision decision, HowSure howSure, String program, LocalDate date, List<String> notices) {
+    return new ReportBuilder(decision, howSure, date).build(program, notices);
   }
 
   private Report build(String program, List<String> notices) {
@@ -77,7 +82,8 @@ public final class ReportBuilder {
         Cautions.all(),
         allNotices,
         assumptions,
-        sources(assumptions));
+        sources(assumptions),
+        Optional.of(HowSureBuilder.build(decision.model(), howSure)));
   }
 
   private Report.FarmHead head() {

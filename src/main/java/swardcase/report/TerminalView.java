@@ -27,6 +27,17 @@ public final class TerminalView {
     for (PaddockResult paddock : report.paddocks()) {
       lines.addAll(wrap(plain(paddock.name()) + ": " + plain(paddock.reason())));
     }
+    report
+        .howSure()
+        .ifPresent(
+            sure -> {
+              lines.add("");
+              lines.add("How sure?");
+              sure.howSure().forEach(line -> lines.addAll(wrap("- " + plain(line))));
+              lines.add("");
+              lines.add("What should you find out before you spend?");
+              sure.before().forEach(line -> lines.addAll(wrap("- " + plain(line))));
+            });
     if (!report.notices().isEmpty()) {
       lines.add("");
       lines.add("Please note");
@@ -96,7 +107,7 @@ public final class TerminalView {
     return text.replaceAll("\\p{Cntrl}", " ");
   }
 
-  private static List<String> wrap(String text) {
+  static List<String> wrap(String text) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.split(" ")) {

@@ -2,6 +2,7 @@ package swardcase.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import swardcase.report.HowSureReport;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
 import swardcase.report.Swing;
@@ -26,6 +27,7 @@ final class HowSurePage {
     flow.newPage();
     flow.section(Texts.get("sure.heading"));
     flow.paragraph(Texts.get("sure.intro"), Style.BODY);
+    report.howSure().ifPresent(this::drawn);
     totals();
     flow.part(Texts.get("sure.swings"));
     swings();
@@ -35,6 +37,34 @@ final class HowSurePage {
       notices.add(Texts.get("sure.replaced"));
     }
     list("sure.notices", notices);
+  }
+
+  /** Two questions, each with a few sentences and one picture. */
+  private void drawn(HowSureReport sure) {
+    String currency = report.farm().currency();
+    flow.part(Texts.get("sure.question"));
+    flow.bullets(sure.howSure(), Style.BODY);
+    if (sure.npv().low() < sure.npv().high()) {
+      SpreadChart spread = new SpreadChart(sure, currency, flow.lettering());
+      String finding =
+          Texts.get(
+              "sure.spread.alt",
+              Words.percent(sure.chanceItPays()),
+              Words.money(currency, sure.npv()));
+      flow.figure(SpreadChart.HEIGHT, finding, spread::paint);
+    }
+    flow.part(Texts.get("sure.before"));
+    flow.bullets(sure.before(), Style.BODY);
+    if (!sure.findOut().isEmpty()) {
+      FindOutChart chart = new FindOutChart(sure.findOut(), currency, flow.lettering());
+      String finding =
+          Texts.get(
+              "sure.findOut.alt",
+              sure.findOut().get(0).what(),
+              Words.aboutMoney(currency, sure.findOut().get(0).value()));
+      flow.figure(chart.height(), finding, chart::paint);
+    }
+    flow.part(Texts.get("sure.totals"));
   }
 
   private void totals() {

@@ -1,11 +1,13 @@
 package swardcase.sward;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.random.RandomGenerator;
 import swardcase.chance.Dirichlet;
 import swardcase.chance.Pert;
 import swardcase.chance.Proportion;
@@ -22,7 +24,9 @@ import swardcase.tables.Tables;
  * <p>The shares have a Dirichlet posterior. Each of the K names, one of them "the rest", starts
  * with 1/K and gains its plants divided by the design effect, because plants along a walked line
  * are clumped: with an effect of 2, a hundred plants count as fifty. Plants that could be any of
- * several cultivars are split evenly between them.
+ * several cultivars are split evenly between them in the means; in a draw ({@link #sample}) they
+ * are all of one of them, since one walker who cannot tell two cultivars apart has met one of the
+ * two.
  *
  * <p>The rest, always last, is the table's row {@code unidentified}. If nobody looked at a plant it
  * is the only one.
@@ -44,10 +48,15 @@ public final class Composition {
   private final double unknownHighChance;
   private final double designEffect;
   private final boolean lookedAt;
+  private final double[] certain;
+  private final int[][] candidates;
+  private final double[] candidatePlants;
 
   private Composition(
       List<Cultivar> cultivars,
       double[] alpha,
+      double[] certain,
+      List<Candidates> unresolved,
       double unknownHighChance,
       double designEffect,
       boolean lookedAt) {
@@ -56,7 +65,13 @@ public final class Composition {
     this.unknownHighChance = unknownHighChance;
     this.designEffect = designEffect;
     this.lookedAt = lookedAt;
+    this.certain = certain;
+    this.candidates = unresolved.stream().map(Candidates::places).toArray(int[][]::new);
+    this.candidatePlants = unresolved.stream().mapToDouble(Candidates::plants).toArray();
   }
+
+  /** Plants, divided by the design effect, that are all of one of these places. */
+  private record Candidates(int[] places, double plants) {}
 
   /**
    * The posterior of a paddock.
@@ -90,8 +105,51 @@ public final class Composition {
     }
     alpha[names - 1] = rest / designEffect + 1.0 / names;
     cultivars.add(tables.cultivar(UNIDENTIFIED));
+    double[] certain = new double[names];
+    Arrays.fill(certain, 1.0 / names);
+    List<Candidates> unresolved = new ArrayList<>();
+    if (lookedAt) {
+      List<String> order = cultivars.stream().map(Cultivar::name).toList();
+      for (Identification found : paddock.identifications()) {
+        double counted = found.plants() / designEffect;
+        int[] places = found.candidates().stream().mapToInt(order::indexOf).toArray();
+        if (places.length == 1) {
+          certain[places[0]] += counted;
+        } else {
+          unresolved.add(new Candidates(places, counted));
+        }
+      }
+    }
     double unknownHighChance = tables.parameter(UNKNOWN_HIGH_CHANCE).likely();
-    return new Composition(cultivars, alpha, unknownHighChance, designEffect, lookedAt);
+    return new Composition(
+        cultivars, alpha, certain, unresolved, unknownHighChance, designEffect, lookedAt);
+  }
+
+  /**
+   * Draws shares into {@code into}: for plants that may be any of several cultivars one of these is
+   * picked, each with the same chance, and takes them all; then the shares follow the Dirichlet
+   * distribution of the counts. Their means over many draws are those of {@link #meanShare}.
+   * Allocates nothing.
+   *
+   * @param into as long as {@link #size()}
+   */
+  public void sample(RandomGenerator random, double[] into) {
+    System.arraycopy(certain, 0, into, 0, certain.length);
+    for (int k = 0; k < candidates.length; k++) {
+      int[] places = candidates[k];
+      into[places[(int) (random.nextDouble() * places.length)]] += candidatePlants[k];
+    }
+    Dirichlet.sampleInPlace(random, into);
+  }
+
+  /** How many plants along the line tell as much as one picked at random. */
+  public double designEffect() {
+    return designEffect;
+  }
+
+  /** Whether anybody looked at a plant. */
+  public boolean lookedAt() {
+    return lookedAt;
   }
 
   /** How many names there are, the rest included. */

@@ -2,6 +2,7 @@ package swardcase.sheet;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import swardcase.chance.Range;
@@ -120,7 +121,8 @@ final class SampleReports {
         full.cautions(),
         full.notices(),
         full.assumptions(),
-        full.sources());
+        full.sources(),
+        Optional.empty());
   }
 
   /** Names of sixty characters in several scripts, without a place to break and with one. */
@@ -171,7 +173,8 @@ final class SampleReports {
         CAUTIONS,
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   private static Report withPaddocks(String farm, int count, IntFunction<String> name) {
@@ -213,6 +216,7 @@ final class SampleReports {
                 "https://example.org/a/very/long/address/that/has/no/place/to/break/at/all/and/runs"
                     + "/over/the/edge",
                 "abstract"),
-            new Source("invented2014", "C. Nobody 2014, Another invented source", "", "")));
+            new Source("invented2014", "C. Nobody 2014, Another invented source", "", "")),
+        Optional.empty());
   }
 }

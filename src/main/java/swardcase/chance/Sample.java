@@ -1,0 +1,70 @@
+package swardcase.chance;
+
+import java.util.function.DoublePredicate;
+import swardcase.check.Check;
+
+/** Plain sums over drawn values, always in the order of the draws. */
+public final class Sample {
+
+  private Sample() {}
+
+  /** Arithmetic mean. */
+  public static double mean(double[] values) {
+    Check.that(values.length > 0, "a mean needs at least one value");
+    double sum = 0;
+    for (double value : values) {
+      sum += value;
+    }
+    return sum / values.length;
+  }
+
+  /** Standard deviation, dividing by one less than the number of values; 0 for one value. */
+  public static double standardDeviation(double[] values) {
+    double mean = mean(values);
+    double squares = 0;
+    for (double value : values) {
+      squares += (value - mean) * (value - mean);
+    }
+    return values.length == 1 ? 0 : Math.sqrt(squares / (values.length - 1));
+  }
+
+  /** Share of the values of which this holds. */
+  public static double share(double[] values, DoublePredicate holds) {
+    int count = 0;
+    for (double value : values) {
+      count += holds.test(value) ? 1 : 0;
+    }
+    return (double) count / values.length;
+  }
+
+  /** The first values less the second, one by one. */
+  public static double[] difference(double[] first, double[] second) {
+    Check.that(first.length == second.length, "samples must be equally long");
+    double[] difference = new double[first.length];
+    for (int i = 0; i < difference.length; i++) {
+      difference[i] = first[i] - second[i];
+    }
+    return difference;
+  }
+
+  /**
+   * Squared linear correlation: the share of the variance of one that a straight line in the other
+   * explains. 0 if either never varies.
+   */
+  public static double varianceShare(double[] x, double[] y) {
+    Check.that(x.length == y.length, "samples must be equally long");
+    double meanX = mean(x);
+    double meanY = mean(y);
+    double xx = 0;
+    double yy = 0;
+    double xy = 0;
+    for (int i = 0; i < x.length; i++) {
+      double dx = x[i] - meanX;
+      double dy = y[i] - meanY;
+      xx += dx * dx;
+      yy += dy * dy;
+      xy += dx * dy;
+    }
+    return xx > 0 && yy > 0 ? Math.min(1, xy * xy / (xx * yy)) : 0;
+  }
+}

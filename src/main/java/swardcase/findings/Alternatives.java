@@ -1,0 +1,82 @@
+package swardcase.findings;
+
+import java.util.ArrayList;
+import java.util.List;
+import swardcase.plan.FarmModel;
+import swardcase.plan.Plan;
+import swardcase.plan.PlanSearch;
+
+/**
+ * The plans that are weighed against one another: the plan, keeping everything, and the plan with
+ * any one paddock kept or given another action, as far as the limits of the farm allow.
+ */
+final class Alternatives {
+
+  /** Place of the plan itself. */
+  static final int PLAN = 0;
+
+  /** Place of keeping everything. */
+  static final int KEEP_ALL = 1;
+
+  private final List<Plan> plans = new ArrayList<>();
+  private final List<List<Choice>> choices = new ArrayList<>();
+  private final List<List<Integer>> places = new ArrayList<>();
+
+  /**
+   * The alternatives around a plan.
+   *
+   * @param options for each paddock the actions to look at, keeping aside
+   */
+  Alternatives(FarmModel model, Plan plan, List<List<Choice>> options) {
+    PlanSearch search = new PlanSearch(model);
+    plans.add(plan);
+    plans.add(model.keepAll());
+    for (int i = 0; i < plan.paddocks(); i++) {
+      Choice planned = new Choice(plan.action(i), plan.start(i));
+      choices.add(new ArrayList<>());
+      places.add(new ArrayList<>());
+      add(i, new Choice(model.keep(), 0), plan.with(i, model.keep(), 0));
+      if (planned.action() != model.keep()) {
+        add(i, planned, plan);
+      }
+      for (Choice option : options.get(i)) {
+        Plan changed = plan.with(i, option.action(), option.start());
+        if (option.action() != planned.action() && search.feasible(changed)) {
+          add(i, option, changed);
+        }
+      }
+    }
+  }
+
+  private void add(int paddock, Choice choice, Plan plan) {
+    int known = plans.indexOf(plan);
+    if (known < 0) {
+      known = plans.size();
+      plans.add(plan);
+    }
+    choices.get(paddock).add(choice);
+    places.get(paddock).add(known);
+  }
+
+  int size() {
+    return plans.size();
+  }
+
+  Plan plan(int place) {
+    return plans.get(place);
+  }
+
+  int paddocks() {
+    return choices.size();
+  }
+
+  /** Choices of a paddock, keeping first, then the planned action if it has one. */
+  List<Choice> choices(int paddock) {
+    return choices.get(paddock);
+  }
+
+  /** Place of the plan that has this choice. */
+  int place(int paddock, int choice) {
+    return places.get(paddock).get(choice);
+  }
+}

@@ -1,0 +1,93 @@
+package swardcase.findings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import swardcase.chance.BreakEven;
+import swardcase.evidence.Assumption;
+import swardcase.farm.Farm;
+import swardcase.plan.FarmModel;
+import swardcase.plan.Outcome;
+import swardcase.plan.Plan;
+import swardcase.plan.Run;
+
+/** Break-even values of the inputs people ask about, the other inputs staying likely. */
+final class BreakEvens {
+
+  private static final double MOST_PRICE = 4;
+  private static final double MOST_RATE = 0.5;
+
+  private final FarmModel model;
+  private final Run run;
+  private final Outcome outcome;
+  private final Plan plan;
+  private final List<BreakEvenValue> values = new ArrayList<>();
+
+  private BreakEvens(FarmModel model, Plan plan) {
+    this.model = model;
+    this.plan = plan;
+    run = model.newRun();
+    outcome = model.newOutcome();
+  }
+
+  /**
+   * Of the plan: lamb price, supplement price, discount rate. Of each paddock the plan acts on: its
+   * clover share, its share of old cultivars, and the chance that the sowing takes.
+   */
+  static List<BreakEvenValue> of(FarmModel model, Plan plan) {
+    return new BreakEvens(model, plan).all();
+  }
+
+  private List<BreakEvenValue> all() {
+    Farm farm = model.farm();
+    List<Assumption> inputs = model.inputs().all();
+    addPrice(inputs.indexOf(farm.prices().netValuePerLamb()));
+    addPrice(inputs.indexOf(farm.supplement().pricePerTonne()));
+    add(inputs.indexOf(farm.finance().discountRate()), -1, 0, MOST_RATE);
+    for (int i = 0; i < plan.paddocks(); i++) {
+      if (plan.action(i) == model.keep()) {
+        continue;
+      }
+      add(run.cloverShareInput(i), i, 0, 1);
+      add(run.oldShareInput(i), i, 0, 1);
+      if (model.actions().get(plan.action(i)).sows()) {
+        add(run.establishmentInput(plan.action(i)), i, 0, 1);
+      }
+    }
+    return values;
+  }
+
+  private void addPrice(int input) {
+    double likely = model.inputs().get(input).likely();
+    if (likely > 0) {
+      add(input, -1, 0, MOST_PRICE * likely);
+    }
+  }
+
+  /** A number without doubt has no break-even worth printing. */
+  private void add(int input, int paddock, double low, double high) {
+    if (model.inputs().get(input).range().isExact()) {
+      return;
+    }
+    double[] x = model.inputs().likely();
+    double likely = x[input];
+    Plan without = paddock < 0 ? model.keepAll() : plan.with(paddock, model.keep(), 0);
+    DoubleUnaryOperator gain =
+        value -> {
+          x[input] = value;
+          run.set(x);
+          run.evaluate(without, outcome);
+          double kept = outcome.npv();
+          run.evaluate(plan, outcome);
+          return outcome.npv() - kept;
+        };
+    values.add(
+        new BreakEvenValue(
+            model.inputs().get(input),
+            paddock,
+            low,
+            high,
+            BreakEven.find(gain, low, high, likely),
+            gain.applyAsDouble(likely)));
+  }
+}

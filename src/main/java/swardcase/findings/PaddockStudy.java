@@ -1,0 +1,121 @@
+package swardcase.findings;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import swardcase.chance.Dominance;
+import swardcase.chance.DrawnInformation;
+import swardcase.chance.LatinHypercube;
+import swardcase.chance.Sample;
+import swardcase.farm.Action;
+import swardcase.farm.ActionKind;
+import swardcase.plan.FarmModel;
+
+/** Works out the findings of one paddock from the draws. */
+final class PaddockStudy {
+
+  private final FarmModel model;
+  private final Simulation simulation;
+  private final Alternatives alternatives;
+  private final Annuities annuities;
+  private final Purchases purchases;
+  private final double lossLimit;
+
+  PaddockStudy(Simulation simulation, Alternatives alternatives) {
+    this.simulation = simulation;
+    this.alternatives = alternatives;
+    model = simulation.draws().model();
+    annuities = new Annuities(simulation);
+    purchases = new Purchases(simulation);
+    lossLimit = model.farm().management().lossLimit().likely();
+  }
+
+  PaddockFindings of(int paddock) {
+    double[][] payoff = payoff(paddock);
+    double[][] gain = new double[payoff.length][];
+    double[][] sorted = new double[payoff.length][];
+    for (int c = 0; c < payoff.length; c++) {
+      gain[c] = Sample.difference(payoff[c], payoff[0]);
+      sorted[c] = gain[c].clone();
+      Arrays.sort(sorted[c]);
+    }
+    double[] regret = DrawnInformation.expectedRegret(payoff);
+    double effort = model.farm().paddocks().get(paddock).areaHa() * model.effortPerHa();
+    LatinHypercube uniforms = simulation.draws().uniforms();
+    List<OptionFindings> options = new ArrayList<>();
+    for (int c = 0; c < payoff.length; c++) {
+      options.add(
+          new OptionFindings(
+              alternatives.choices(paddock).get(c),
+              Spread.of(gain[c], uniforms),
+              Spread.of(annuities.of(gain[c]), uniforms),
+              Sample.share(gain[c], value -> value < -lossLimit),
+              Judgement.of(c == 0 ? gain[c] : less(gain[c], effort)),
+              regret[c],
+              beaten(sorted, c, true),
+              beaten(sorted, c, false)));
+    }
+    int weighed = weighed(paddock, options);
+    return new PaddockFindings(
+        verdict(paddock, options, weighed),
+        options,
+        weighed,
+        DrawnInformation.perfect(payoff),
+        purchases.leafTest(paddock, payoff),
+        purchases.plants(paddock, payoff));
+  }
+
+  private static double[] less(double[] gain, double effort) {
+    return Arrays.stream(gain).map(value -> value - effort).toArray();
+  }
+
+  private double[][] payoff(int paddock) {
+    double[][] payoff = new double[alternatives.choices(paddock).size()][];
+    for (int c = 0; c < payoff.length; c++) {
+      payoff[c] = simulation.npv(alternatives.place(paddock, c));
+    }
+    return payoff;
+  }
+
+  private static List<Integer> beaten(double[][] sorted, int c, boolean firstDegree) {
+    List<Integer> beaten = new ArrayList<>();
+    for (int other = 0; other < sorted.length; other++) {
+      boolean beats =
+          firstDegree
+              ? Dominance.firstDegree(sorted[c], sorted[other])
+              : Dominance.secondDegree(sorted[c], sorted[other]);
+      if (other != c && beats) {
+        beaten.add(other);
+      }
+    }
+    return beaten;
+  }
+
+  /** The planned action stands behind keeping; a kept paddock is judged by its best option. */
+  private int weighed(int paddock, List<OptionFindings> options) {
+    if (options.size() == 1 || isActedOn(paddock)) {
+      return options.size() == 1 ? 0 : 1;
+    }
+    int best = 1;
+    for (int c = 2; c < options.size(); c++) {
+      best = options.get(c).gain().mean() > options.get(best).gain().mean() ? c : best;
+    }
+    return best;
+  }
+
+  private boolean isActedOn(int paddock) {
+    return alternatives.plan(Alternatives.PLAN).action(paddock) != model.keep();
+  }
+
+  private Verdict verdict(int paddock, List<OptionFindings> options, int weighed) {
+    if (options.stream().skip(1).allMatch(option -> option.judgement().speaksForKeeping())) {
+      return Verdict.KEEP;
+    }
+    OptionFindings planned = options.get(weighed);
+    if (!isActedOn(paddock) || !planned.judgement().speaksForActing()) {
+      return Verdict.TOO_CLOSE;
+    }
+    Action action = model.actions().get(planned.choice().action());
+    return action.kind() == ActionKind.HOLD_OFF ? Verdict.HOLD_OFF : Verdict.ACT;
+  }
+}

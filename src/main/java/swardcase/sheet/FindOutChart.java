@@ -1,0 +1,49 @@
+package swardcase.sheet;
+
+import java.util.List;
+import swardcase.report.HowSureReport.FindOut;
+import swardcase.report.Words;
+
+/** What knowing is worth: a bar for each thing that could be found out, its price as a diamond. */
+final class FindOutChart {
+
+  private static final double ROW = 18;
+  private static final double LABELS = 230;
+  private static final double HEAD = 16;
+
+  private final List<FindOut> items;
+  private final String currency;
+  private final Lettering lettering;
+
+  FindOutChart(List<FindOut> items, String currency, Lettering lettering) {
+    this.items = items;
+    this.currency = currency;
+    this.lettering = lettering;
+  }
+
+  double height() {
+    return HEAD + items.size() * ROW + 4;
+  }
+
+  void paint(Canvas canvas, double top) {
+    canvas.text(
+        lettering.clean(Texts.get("sure.findOut", currency)), Flow.LEFT, top + 9, Style.NOTE);
+    double most = 0;
+    for (FindOut item : items) {
+      most = Math.max(most, Math.max(item.value(), item.price().orElse(0)));
+    }
+    Scale scale = new Scale(0, most, Flow.LEFT + LABELS, Flow.RIGHT - 56);
+    for (int i = 0; i < items.size(); i++) {
+      FindOut item = items.get(i);
+      double y = top + HEAD + i * ROW + ROW / 2;
+      canvas.text(
+          lettering.shorten(item.what(), Style.CELL, LABELS - 8), Flow.LEFT, y + 3, Style.CELL);
+      double to = scale.at(item.value());
+      double width = Math.max(0.6, to - scale.from());
+      canvas.box(scale.from(), y - 4, width, 8, Tint.OCHRE);
+      canvas.frame(scale.from(), y - 4, width, 8, 0.5, Tint.INK);
+      canvas.text(Words.about(item.value()), to + 7, y + 2.8, Style.CELL);
+      item.price().ifPresent(price -> canvas.diamond(scale.at(price), y, 4, false));
+    }
+  }
+}

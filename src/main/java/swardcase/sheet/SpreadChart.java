@@ -1,0 +1,59 @@
+package swardcase.sheet;
+
+import java.util.List;
+import swardcase.report.HowSureReport;
+import swardcase.report.Words;
+
+/**
+ * The chance that the plan brings at least so much, falling from 100 to 0, with its range below.
+ */
+final class SpreadChart {
+
+  static final double HEIGHT = 150;
+  private static final double HEAD = 16;
+  private static final double AXIS = 34;
+  private static final double FOOT = 44;
+
+  private final HowSureReport sure;
+  private final String currency;
+  private final Lettering lettering;
+
+  SpreadChart(HowSureReport sure, String currency, Lettering lettering) {
+    this.sure = sure;
+    this.currency = currency;
+    this.lettering = lettering;
+  }
+
+  void paint(Canvas canvas, double top) {
+    canvas.text(
+        lettering.clean(Texts.get("sure.spread", currency)), Flow.LEFT, top + 9, Style.NOTE);
+    List<Double> quantiles = sure.npvQuantiles();
+    int last = quantiles.size() - 1;
+    // The one in twenty at either end would squeeze what most draws bring.
+    double low = Math.min(0, quantiles.get(1));
+    double high = Math.max(0, quantiles.get(last - 1));
+    Scale across = new Scale(low, high, Flow.LEFT + AXIS, Flow.RIGHT - 20);
+    double bottom = top + HEIGHT - FOOT;
+    Scale up = new Scale(0, 100, bottom, top + HEAD);
+    for (int percent = 0; percent <= 100; percent += 25) {
+      double y = up.at(percent);
+      canvas.line(Flow.LEFT + AXIS, y, Flow.RIGHT - 20, y, 0.4, Tint.RULE);
+      canvas.textTo(Integer.toString(percent), Flow.LEFT + AXIS - 5, y + 2.6, Style.NOTE);
+    }
+    canvas.line(across.at(0), top + HEAD, across.at(0), bottom, 0.8, Tint.INK);
+    for (int k = 2; k < last; k++) {
+      canvas.line(
+          across.at(quantiles.get(k - 1)),
+          up.at(100 - 100.0 * (k - 1) / last),
+          across.at(quantiles.get(k)),
+          up.at(100 - 100.0 * k / last),
+          1.4,
+          Tint.INK);
+    }
+    RangeBar.draw(canvas, sure.npv(), across, bottom + 12, 8);
+    for (double tick : across.ticks(6)) {
+      canvas.line(across.at(tick), bottom, across.at(tick), bottom + 3, 0.4, Tint.INK);
+      canvas.textAround(Words.exact(tick), across.at(tick), bottom + 30, Style.NOTE);
+    }
+  }
+}

@@ -1,0 +1,117 @@
+package swardcase.chance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class DrawnInformationTest {
+
+  private static final int DRAWS = 40_000;
+
+  // Two doubts, each yes or no: A is yes in 0.3 of cases and brings 100, B in 0.6 and brings 50;
+  // acting costs 55. States in the order neither, A, B, both.
+  private static final double[] CHANCE = {0.7 * 0.4, 0.3 * 0.4, 0.7 * 0.6, 0.3 * 0.6};
+  private static final double[][] PAYOFF = {{0, 0, 0, 0}, {-55, 45, -5, 95}};
+
+  private final double[][] drawn = new double[2][DRAWS];
+  private final double[] a = new double[DRAWS];
+  private final double[] test = new double[DRAWS];
+
+  DrawnInformationTest() {
+    SplittableRandom random = new SplittableRandom(21);
+    for (int d = 0; d < DRAWS; d++) {
+      boolean hasA = random.nextDouble() < 0.3;
+      boolean hasB = random.nextDouble() < 0.6;
+      a[d] = hasA ? 1 : 0;
+      test[d] = random.nextDouble() < (hasA ? 0.8 : 0.1) ? 1 : 0;
+      drawn[1][d] = (hasA ? 100 : 0) + (hasB ? 50 : 0) - 55;
+    }
+  }
+
+  /** Independent: every state listed. Tolerance: four standard errors of the draws. */
+  @Test
+  void perfect_smallDecision_agreesWithEnumeration() {
+    double exact = ValueOfInformation.perfect(CHANCE, PAYOFF);
+    DrawnInformation simulated = DrawnInformation.perfect(drawn);
+    assertThat(exact).isCloseTo(22.5 - 5, within(1e-9));
+    assertThat(simulated.value()).isCloseTo(exact, within(4 * simulated.standardError()));
+  }
+
+  @Test
+  void partial_smallDecision_agreesWithEnumeration() {
+    // A known is a test whose result is A itself.
+    double exact =
+        ValueOfInformation.ofTest(CHANCE, new double[][] {{1, 0, 1, 0}, {0, 1, 0, 1}}, PAYOFF);
+    DrawnInformation simulated = DrawnInformation.partial(drawn, a);
+    assertThat(exact).isCloseTo(0.3 * 75 - 5, within(1e-9));
+    assertThat(simulated.value()).isCloseTo(exact, within(4 * simulated.standardError()));
+  }
+
+  @Test
+  void partial_ofATestWithErrors_agreesWithEnumeration() {
+    double[][] likelihood = {{0.9, 0.2, 0.9, 0.2}, {0.1, 0.8, 0.1, 0.8}};
+    double exact = ValueOfInformation.ofTest(CHANCE, likelihood, PAYOFF);
+    DrawnInformation simulated = DrawnInformation.partial(drawn, test);
+    assertThat(exact).isBetween(5.0, 17.5);
+    assertThat(simulated.value()).isCloseTo(exact, within(4 * simulated.standardError()));
+  }
+
+  @Test
+  void partial_ofAnythingUnrelated_isWorthNothingWithinItsError() {
+    SplittableRandom random = new SplittableRandom(2);
+    double[] unrelated = random.doubles(DRAWS).toArray();
+    DrawnInformation simulated = DrawnInformation.partial(drawn, unrelated);
+    assertThat(simulated.value()).isLessThanOrEqualTo(4 * simulated.standardError());
+  }
+
+  /** Both identities hold draw by draw, so they hold exactly. */
+  @Test
+  void values_ofAnyDecision_keepTheirLaws() {
+    SplittableRandom random = new SplittableRandom(77);
+    for (int trial = 0; trial < 50; trial++) {
+      int draws = random.nextInt(1, 900);
+      double[][] payoff = new double[random.nextInt(1, 6)][draws];
+      double[] known = random.doubles(draws).map(u -> Math.rint(20 * u)).toArray();
+      for (double[] choice : payoff) {
+        double slope = random.nextDouble(-3, 3);
+        for (int d = 0; d < draws; d++) {
+          choice[d] = slope * known[d] + 10 * random.nextGaussian();
+        }
+      }
+      double perfect = DrawnInformation.perfect(payoff).value();
+      double least = Double.POSITIVE_INFINITY;
+      for (double regret : DrawnInformation.expectedRegret(payoff)) {
+        least = Math.min(least, regret);
+      }
+      assertThat(perfect).as("least regret, trial %s", trial).isCloseTo(least, within(1e-9));
+      double partial = DrawnInformation.partial(payoff, known).value();
+      assertThat(partial).as("trial %s", trial).isBetween(0.0, perfect + 1e-9);
+    }
+  }
+
+  @Test
+  void partial_oneChoiceOnly_isWorthNothing() {
+    DrawnInformation value = DrawnInformation.partial(new double[][] {drawn[1]}, a);
+    assertThat(value).isEqualTo(new DrawnInformation(0, 0));
+  }
+
+  /** Expected regrets of the lease exercise: 77.5, 83.75, 88.75 (our arithmetic, its inputs). */
+  @Test
+  void expectedRegret_leaseExercise_matchesTheArithmetic() {
+    double[][] payoff = new double[3][20];
+    double[][] lease = {{650, 200, -25, -75}, {45, 45, 45, 45}, {250, 100, 0, 0}};
+    int[] times = {2, 3, 5, 10};
+    int d = 0;
+    for (int s = 0; s < 4; s++) {
+      for (int k = 0; k < times[s]; k++, d++) {
+        for (int choice = 0; choice < 3; choice++) {
+          payoff[choice][d] = lease[choice][s];
+        }
+      }
+    }
+    assertThat(DrawnInformation.expectedRegret(payoff))
+        .containsExactly(new double[] {77.5, 83.75, 88.75}, within(1e-9));
+  }
+}

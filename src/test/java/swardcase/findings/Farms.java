@@ -1,0 +1,43 @@
+package swardcase.findings;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import swardcase.farm.Farm;
+import swardcase.intake.FarmFolder;
+import swardcase.plan.FarmModel;
+import swardcase.plan.Plan;
+import swardcase.plan.PlanSearch;
+import swardcase.tables.Tables;
+import swardcase.tables.TablesLoader;
+
+/** The invented farms made ready, each with its plan and every option at its best start. */
+record Farms(FarmModel model, Plan plan, List<List<Choice>> options) {
+
+  static Farms of(String name) {
+    Tables tables = TablesLoader.standard().load();
+    Farm farm = FarmFolder.read(Path.of("demo-data", name), tables).farm();
+    FarmModel model = new FarmModel(farm, tables);
+    PlanSearch search = new PlanSearch(model);
+    var run = model.newRun();
+    List<List<Choice>> options = new ArrayList<>();
+    for (int i = 0; i < farm.paddocks().size(); i++) {
+      List<Choice> ofPaddock = new ArrayList<>();
+      for (int a = 0; a < model.actions().size(); a++) {
+        if (a != model.keep() && run.allowed(i, a)) {
+          ofPaddock.add(new Choice(a, 0));
+        }
+      }
+      options.add(ofPaddock);
+    }
+    return new Farms(model, search.best(), options);
+  }
+
+  HowSure howSure(long seed, int draws) {
+    return HowSure.of(model, plan, options, seed, draws, share -> {});
+  }
+
+  Alternatives alternatives() {
+    return new Alternatives(model, plan, options);
+  }
+}

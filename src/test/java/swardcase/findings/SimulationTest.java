@@ -1,0 +1,48 @@
+package swardcase.findings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
+import java.util.concurrent.ForkJoinPool;
+import org.junit.jupiter.api.Test;
+
+class SimulationTest {
+
+  private static final Farms FARM = Farms.of("current-farm");
+  private final Alternatives alternatives = FARM.alternatives();
+
+  private Simulation simulate(long seed) {
+    return Simulation.of(new Draws(FARM.model(), seed, 20, 5), alternatives, share -> {});
+  }
+
+  @Test
+  void of_oneThreadOrMany_givesTheSameBits() {
+    Simulation many = simulate(3);
+    Simulation one = new ForkJoinPool(1).submit(() -> simulate(3)).join();
+    assertThat(one.npv()).isDeepEqualTo(many.npv());
+    assertThat(simulate(4).npv()).isNotEqualTo(many.npv());
+  }
+
+  @Test
+  void of_keepingEverything_bringsNothingInAnyDraw() {
+    assertThat(simulate(3).npv(Alternatives.KEEP_ALL)).containsOnly(0);
+  }
+
+  /** What the draws are run through allocates a fixed few hundred bytes for each, not more. */
+  @Test
+  void run_afterWarmingUp_allocatesAlmostNothing() {
+    Draws draws = new Draws(FARM.model(), 1, 20, 20);
+    Simulation.Workspace workspace = Simulation.workspace(draws, alternatives);
+    for (int d = 0; d < draws.count(); d++) {
+      workspace.run(d);
+    }
+    ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    long before = threads.getCurrentThreadAllocatedBytes();
+    for (int d = 0; d < draws.count(); d++) {
+      workspace.run(d);
+    }
+    long perDraw = (threads.getCurrentThreadAllocatedBytes() - before) / draws.count();
+    assertThat(perDraw).isLessThan(256);
+  }
+}
