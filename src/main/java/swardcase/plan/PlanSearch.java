@@ -1,6 +1,5 @@
 package swardcase.plan;
 
-import swardcase.farm.Action;
 import swardcase.farm.Farm;
 
 /**
@@ -100,13 +99,8 @@ public final class PlanSearch {
   private double outOfGrazingHa(Plan plan, int t) {
     double sum = 0;
     for (int i = 0; i < plan.paddocks(); i++) {
-      Action action = model.actions().get(plan.action(i));
       int k = t - plan.start(i);
-      boolean shut =
-          action.sows()
-              && k >= 0
-              && (k == action.runDownYears() || (k < action.runDownYears() && action.cropped()));
-      sum += shut ? model.farm().paddocks().get(i).areaHa() : 0;
+      sum += k >= 0 && run.isShut(plan.action(i), k) ? model.farm().paddocks().get(i).areaHa() : 0;
     }
     return sum;
   }
