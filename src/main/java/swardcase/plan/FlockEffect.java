@@ -26,7 +26,8 @@ final class FlockEffect {
   /** Weeks before joining from which held paddocks are free of ewes. */
   static final int WEEKS_BEFORE_JOINING = 8;
 
-  private static final int NODES = 65;
+  /** Strengths on each side of the grid. */
+  static final int NODES = 65;
 
   private final Mob mob;
   private final double[] ageShare;

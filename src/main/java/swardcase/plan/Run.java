@@ -337,6 +337,10 @@ public final class Run {
     return Math.pow(1 + x[discountRate], -year);
   }
 
+  boolean runsMoreEwes() {
+    return model.runMoreEwes();
+  }
+
   double weightSum() {
     return weightSum;
   }

@@ -54,4 +54,9 @@ final class YearSums {
   static int at(int mob, int sum) {
     return FARM + mob * OF_MOB + sum;
   }
+
+  /** Whether a sum is a mob's safe feed. */
+  static boolean isSafe(int sum) {
+    return sum >= FARM && (sum - FARM) % OF_MOB == SAFE;
+  }
 }
