@@ -28,6 +28,15 @@ final class LocalSearch {
 
   /** Improves {@code pick} in place and gives its value; minus infinity if it passes limits. */
   double improve(int[] pick) {
+    return improve(pick, true);
+  }
+
+  /** The same with changes of one paddock only. */
+  double improveSingly(int[] pick) {
+    return improve(pick, false);
+  }
+
+  private double improve(int[] pick, boolean pairs) {
     double value = table.value(pick, sums);
     double excess = table.excess(sums);
     while (excess > 0) {
@@ -40,7 +49,7 @@ final class LocalSearch {
     }
     for (int round = 0; round < 20 * pick.length; round++) {
       double gained = improveOne(pick, value);
-      if (gained <= GAIN) {
+      if (gained <= GAIN && pairs) {
         gained = improveTwo(pick, value);
       }
       if (gained <= GAIN) {

@@ -19,6 +19,9 @@ final class PlanBound {
   private final PlanTable table;
   private final int size;
   private final YearCeiling[] year;
+  private final Reach reach;
+  private final double[] lowest;
+  private final double[] highest;
   private final double[] low;
   private final double[] high;
   private final double[] price;
@@ -29,8 +32,10 @@ final class PlanBound {
   private final double[] bestWorth;
   private final int[] pick;
   private final int[] bestPick;
+  private final int[] picked;
   private final double[] state;
   private double bound;
+  private double inHand;
 
   PlanBound(PlanTable table) {
     this.table = table;
@@ -39,6 +44,11 @@ final class PlanBound {
     for (int t = 0; t < year.length; t++) {
       year[t] = new YearCeiling(table, t);
     }
+    reach = new Reach(table);
+    lowest = new double[size];
+    highest = new double[size];
+    Arrays.fill(lowest, Double.NEGATIVE_INFINITY);
+    Arrays.fill(highest, Double.POSITIVE_INFINITY);
     low = new double[size];
     high = new double[size];
     price = new double[size];
@@ -48,6 +58,7 @@ final class PlanBound {
     worth = new double[table.choices()];
     bestWorth = new double[table.choices()];
     pick = new int[table.paddocks()];
+    picked = new int[table.choices()];
     bestPick = new int[table.paddocks()];
     alone = new double[table.choices()];
     for (int c = 0; c < alone.length; c++) {
@@ -76,8 +87,12 @@ final class PlanBound {
       }
       double step = 1e-3 * Math.max(1, Math.abs(sums[k]));
       moved[k] = sums[k] + step;
-      slopes[k] = (table.value(moved) - value) / step;
+      double slope = (table.value(moved) - value) / step;
       moved[k] = sums[k];
+      int mob = YearSums.mob(sum);
+      int ofFirst =
+          mob < 0 ? k : k - YearSums.at(mob, 0) + YearSums.at(table.run().firstAlike(mob), 0);
+      slopes[ofFirst] += slope;
     }
     return slopes;
   }
@@ -90,25 +105,45 @@ final class PlanBound {
    * @param inHand value that is sought to be proved best
    * @param sumsInHand sums of that plan, near which the bound is made tight
    * @param trials how many prices to try
+   * @param first whether these are all choices still in the game, so that what is found of their
+   *     reach holds for later calls too
+   * @param again whether the call before had the same open choices or more, so that its prices can
+   *     narrow the reach: a better pick cannot lose at them more than the bound lies above the
+   *     value
    */
-  double of(boolean[] open, double[] from, double inHand, double[] sumsInHand, int trials) {
-    setRanges(open);
-    for (int t = year.length - 1; t >= 0; t--) {
-      year[t].setRanges(open, low, high);
+  double of(
+      boolean[] open,
+      double[] from,
+      double inHand,
+      double[] sumsInHand,
+      int trials,
+      boolean first,
+      boolean again) {
+    setReach(open, first, again);
+    for (YearCeiling ceiling : year) {
+      ceiling.setRanges(low, high);
+      ceiling.clearWeights(sumsInHand);
     }
     for (YearCeiling ceiling : year) {
-      ceiling.clearWeights();
+      ceiling.shareOut(year);
     }
     for (YearCeiling ceiling : year) {
-      ceiling.shareOut(year, sumsInHand);
+      ceiling.setLevel();
     }
     System.arraycopy(from, 0, price, 0, size);
     project();
+    Arrays.fill(picked, 0);
+    this.inHand = inHand;
     bound = Double.POSITIVE_INFINITY;
     double length = 1;
     int stalled = 0;
     for (int trial = 0; trial < trials; trial++) {
       double tried = tryPrices(open);
+      if (2 * trial >= trials) {
+        for (int c : pick) {
+          picked[c]++;
+        }
+      }
       if (tried < bound) {
         boolean clearly = !(bound - tried < 1e-3 * Math.max(1, bound - inHand));
         stalled = clearly ? 0 : stalled + 1;
@@ -136,24 +171,38 @@ final class PlanBound {
     System.arraycopy(pick, 0, bestPick, 0, pick.length);
   }
 
-  private void setRanges(boolean[] open) {
-    Arrays.fill(low, 0);
-    Arrays.fill(high, 0);
-    for (int i = 0; i < table.paddocks(); i++) {
-      for (int k = 0; k < size; k++) {
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        for (int c = table.first(i); c < table.first(i + 1); c++) {
-          if (open[c]) {
-            double value = table.added(c, k);
-            least = Math.min(least, value);
-            most = Math.max(most, value);
-          }
-        }
-        low[k] += least;
-        high[k] += most;
+  private void setReach(boolean[] open, boolean first, boolean again) {
+    reach.of(open, low, high);
+    for (int k = 0; k < size; k++) {
+      low[k] = Math.max(low[k], lowest[k]);
+      high[k] = Math.min(high[k], highest[k]);
+    }
+    Reach.Limit loss = loss();
+    for (YearCeiling ceiling : year) {
+      ceiling.startReach();
+      if (first && !again) {
+        ceiling.limit(reach, open, low, high);
+      }
+      if (again) {
+        ceiling.limit(reach, loss, open, low, high);
+      }
+      if (first) {
+        ceiling.keepReach();
       }
     }
+    if (first) {
+      System.arraycopy(low, 0, lowest, 0, size);
+      System.arraycopy(high, 0, highest, 0, size);
+    }
+  }
+
+  /** What each choice loses at the best prices, and what a pick may lose and still be better. */
+  private Reach.Limit loss() {
+    double[] loss = new double[table.choices()];
+    for (int c = 0; c < loss.length; c++) {
+      loss[c] = bestWorth[bestPick[table.paddock(c)]] - bestWorth[c];
+    }
+    return new Reach.Limit(loss, bound - inHand);
   }
 
   private double tryPrices(boolean[] open) {
@@ -223,7 +272,10 @@ final class PlanBound {
 
   private boolean isPriced(int k) {
     int sum = k % table.sums();
-    return sum != YearSums.MARGIN
+    int mob = YearSums.mob(sum);
+    boolean alike = mob >= 0 && !YearSums.isSafe(sum) && table.run().firstAlike(mob) != mob;
+    return !alike
+        && sum != YearSums.MARGIN
         && !(sum == YearSums.COST && Double.isInfinite(table.most(k)))
         && !(YearSums.isSafe(sum) && Double.isInfinite(table.least(k)));
   }
@@ -252,6 +304,11 @@ final class PlanBound {
     return bestPick.clone();
   }
 
+  /** How often each choice looked best in the second half of the trials. */
+  int[] picked() {
+    return picked.clone();
+  }
+
   /** What a choice is worth apart from feed and flock: margins less costs, end value, effort. */
   double alone(int choice) {
     return alone[choice];
@@ -260,5 +317,9 @@ final class PlanBound {
   /** A value that no pick with this choice can pass. */
   double boundWith(int choice) {
     return bound - bestWorth[bestPick[table.paddock(choice)]] + bestWorth[choice];
+  }
+
+  YearCeiling ceil(int t) {
+    return year[t];
   }
 }

@@ -40,7 +40,7 @@ public final class PlanSearch {
     }
   }
 
-  private record Node(boolean[] open, double bound, double[] prices) {}
+  private record Node(boolean[] open, double bound, double[] prices, int[] picked) {}
 
   private final FarmModel model;
   private final Run run;
@@ -108,6 +108,14 @@ public final class PlanSearch {
     }
   }
 
+  /** Tries a pick that prices suggest; changes of two paddocks only if it comes near the best. */
+  private void repair(int[] pick) {
+    double value = local.improveSingly(pick);
+    if (value > bestValue - 0.02 * Math.abs(bestValue)) {
+      tryFrom(pick);
+    }
+  }
+
   /** Takes the gains of every choice for what they are at a pick, and shares the limits out. */
   private void ration(PlanBound bound, int[] at) {
     table.sum(at, sums);
@@ -160,11 +168,16 @@ public final class PlanSearch {
     for (int count = 0; count < NODES && !nodes.isEmpty(); count += 2) {
       Node node = takeHighest(nodes);
       int paddock = widest(node);
+      if (paddock < 0) {
+        continue;
+      }
       for (boolean half : new boolean[] {true, false}) {
         boolean[] open = split(node, paddock, half);
         Node part = tighten(bound, open, node.prices(), NODE_TRIALS, 2);
         if (part.bound() > bestValue + close()) {
-          nodes.add(new Node(part.open(), Math.min(part.bound(), node.bound()), part.prices()));
+          nodes.add(
+              new Node(
+                  part.open(), Math.min(part.bound(), node.bound()), part.prices(), part.picked()));
         }
       }
       nodes.removeIf(other -> other.bound() <= bestValue + close());
@@ -193,9 +206,17 @@ public final class PlanSearch {
       double before = lowest;
       lowest =
           Math.min(
-              lowest, bound.of(open, prices, bestValue, sums, round == 0 ? trials : trials / 2));
+              lowest,
+              bound.of(
+                  open,
+                  prices,
+                  bestValue,
+                  sums,
+                  round == 0 ? trials : trials / 2,
+                  rounds == ROUNDS,
+                  round > 0));
       prices = bound.prices();
-      tryFrom(bound.pick());
+      repair(bound.pick());
       if (lowest <= bestValue + close() || !close(bound, open)) {
         break;
       }
@@ -203,7 +224,7 @@ public final class PlanSearch {
         break;
       }
     }
-    return new Node(open, lowest, prices);
+    return new Node(open, lowest, prices, bound.picked());
   }
 
   /**
@@ -229,44 +250,47 @@ public final class PlanSearch {
     return closed;
   }
 
-  /** The paddock whose open choices differ most in what hangs on them. */
+  /** The paddock about which the prices are least of one mind, large ones first. */
   private int widest(Node node) {
-    int widest = 0;
+    int widest = -1;
     double most = -1;
     for (int i = 0; i < table.paddocks(); i++) {
-      double low = Double.POSITIVE_INFINITY;
-      double high = Double.NEGATIVE_INFINITY;
       int count = 0;
+      double all = 0;
+      double top = 0;
       for (int c = table.first(i); c < table.first(i + 1); c++) {
         if (node.open()[c]) {
-          double sum = 0;
-          for (int k = 0; k < sums.length; k++) {
-            sum += Math.abs(node.prices()[k]) * table.added(c, k);
-          }
-          low = Math.min(low, sum);
-          high = Math.max(high, sum);
           count++;
+          all += node.picked()[c];
+          top = Math.max(top, node.picked()[c]);
         }
       }
-      if (count > 1 && high - low > most) {
-        most = high - low;
+      double area = model.farm().paddocks().get(i).areaHa();
+      double doubt = area * (0.01 + (all > 0 ? 1 - top / all : 0));
+      if (count > 1 && doubt > most) {
+        most = doubt;
         widest = i;
       }
     }
     return widest;
   }
 
-  /** One part has the choice of the plan in hand, or the first open one; the other has the rest. */
+  /**
+   * One part has the action that was picked most, or of one action the start; the other the rest.
+   */
   private boolean[] split(Node node, int paddock, boolean one) {
     boolean[] open = node.open().clone();
-    int chosen = bestPick[paddock];
-    if (!open[chosen]) {
-      for (int c = table.first(paddock + 1) - 1; c >= table.first(paddock); c--) {
-        chosen = open[c] ? c : chosen;
+    int top = -1;
+    boolean oneAction = true;
+    for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
+      if (open[c]) {
+        oneAction &= top < 0 || table.action(c) == table.action(top);
+        top = top < 0 || node.picked()[c] > node.picked()[top] ? c : top;
       }
     }
     for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
-      open[c] = open[c] && one == (c == chosen);
+      boolean same = oneAction ? c == top : table.action(c) == table.action(top);
+      open[c] = open[c] && one == same;
     }
     return open;
   }

@@ -218,6 +218,15 @@ final class PlanTable {
     return sum;
   }
 
+  /** Stretches a span of every sum so that it takes a choice in. */
+  void widen(int choice, double[] low, double[] high) {
+    int from = choice * years * sums;
+    for (int k = 0; k < low.length; k++) {
+      low[k] = Math.min(low[k], added[from + k]);
+      high[k] = Math.max(high[k], added[from + k]);
+    }
+  }
+
   /** Puts one choice in place of another. */
   void exchange(int before, int after, double[] into) {
     int out = before * years * sums;

@@ -321,6 +321,9 @@ public final class Run {
   }
 
   double spareFeedGain(double w, double o) {
+    if (x[spareFeedValue] == 0) {
+      return 0;
+    }
     double more = feed.spare(w, o) - feed.spare(winterNow, 1);
     return more * areaHa / 1000 * x[spareFeedValue];
   }
@@ -351,6 +354,15 @@ public final class Run {
 
   FlockEffect flock(int mob) {
     return flock[mob];
+  }
+
+  /** The first mob that grazes just the paddocks that this one does. */
+  int firstAlike(int mob) {
+    int first = 0;
+    while (!Arrays.equals(grazes[first], grazes[mob])) {
+      first++;
+    }
+    return first;
   }
 
   int mobs() {

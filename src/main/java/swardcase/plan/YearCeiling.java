@@ -7,12 +7,20 @@ import java.util.Arrays;
  * choices could reach.
  *
  * <p>The feed part is read from a grid by straight lines in both directions, so between grid lines
- * it is highest at a corner; so is the flock part, even with the feed taken as a further factor of
- * the price. Corners are therefore all that is looked at. Sterility couples years: ewes in lamb are
- * fertile x whole, and whole is a mean of exp(-sum of past seasons). The exponential lies below its
- * chord, and the product below u1 f + f0 (u - u1) and below u0 f + f1 (u - u0) for factors in
- * f0..f1 and u0..u1; the lower of the two at the plan in hand is taken. That leaves sums over
- * years.
+ * it is highest at a corner. So is the flock part, even with the feed taken as a further factor of
+ * the price and with squares added. Corners are therefore all that is looked at.
+ *
+ * <p>Sterility couples years: ewes in lamb are fertile x whole, f u, and u is a mean over ages of
+ * exp(-E) with E a sum of past seasons e. About the plan in hand, marked *, with d = E - E*,
+ *
+ * <pre>
+ * f u  = u* f + f* (u - u*) + (f - f*)(u - u*)
+ * exp(-E) <= exp(-E*) (1 - d + b d^2 / 2)            b the most of (exp(-d) - 1 + d) / (d^2 / 2)
+ * (f - f*)(u - u*) <= r (f - f*)^2 / 2 + (u - u*)^2 / (2 r)            for any r > 0
+ * d^2 <= n x sum over the n seasons of (e - e*)^2
+ * </pre>
+ *
+ * <p>which leaves a sum over years that is exact at the plan in hand.
  */
 final class YearCeiling {
 
@@ -21,6 +29,7 @@ final class YearCeiling {
   private final int t;
   private final int from;
   private final MobCeiling[] mob;
+  private final int[] first;
 
   private double[] wPoints = {};
   private double[] oPoints = {};
@@ -37,8 +46,10 @@ final class YearCeiling {
     run = table.run();
     from = t * table.sums();
     mob = new MobCeiling[run.mobs()];
+    first = new int[mob.length];
     for (int g = 0; g < mob.length; g++) {
       mob[g] = new MobCeiling(table, t, g);
+      first[g] = run.firstAlike(g);
     }
   }
 
@@ -46,8 +57,46 @@ final class YearCeiling {
     return mob[g];
   }
 
+  void startReach() {
+    for (MobCeiling ceiling : mob) {
+      ceiling.startReach();
+    }
+  }
+
+  void keepReach() {
+    for (MobCeiling ceiling : mob) {
+      ceiling.keepReach();
+    }
+  }
+
+  /** Narrows the reach of the sums by the limits of the farm. */
+  void limit(Reach reach, boolean[] open, double[] low, double[] high) {
+    limit(reach, reach.out(t), open, low, high);
+    for (int g = 0; g < mob.length; g++) {
+      if (first[g] == g) {
+        for (Reach.Limit limit : mob[g].limits(reach)) {
+          mob[g].limit(reach, limit, open, low, high);
+        }
+      }
+    }
+  }
+
+  /** Narrows the reach of the sums by one limit. */
+  void limit(Reach reach, Reach.Limit limit, boolean[] open, double[] low, double[] high) {
+    for (int sum : new int[] {YearSums.WINTER, YearSums.OTHER, YearSums.HELD}) {
+      int k = from + sum;
+      low[k] = Math.max(low[k], reach.least(open, k, limit));
+      high[k] = Math.min(high[k], reach.most(open, k, limit));
+    }
+    for (int g = 0; g < mob.length; g++) {
+      if (first[g] == g) {
+        mob[g].limit(reach, limit, open, low, high);
+      }
+    }
+  }
+
   /** Takes the reach of every sum. */
-  void setRanges(boolean[] open, double[] low, double[] high) {
+  void setRanges(double[] low, double[] high) {
     double whole = run.weightSum();
     heldLow = low[from + YearSums.HELD] / whole;
     heldHigh = high[from + YearSums.HELD] / whole;
@@ -77,8 +126,11 @@ final class YearCeiling {
         saved[k] = discount * run.saved(w, o);
       }
     }
-    for (MobCeiling ceiling : mob) {
-      ceiling.setRanges(open, low, high);
+    for (int g = 0; g < mob.length; g++) {
+      if (first[g] == g) {
+        mob[g].setRanges(low, high);
+      }
+      mob[g].readOn(mob[first[g]]);
     }
   }
 
@@ -98,21 +150,39 @@ final class YearCeiling {
     return Arrays.copyOf(points, count);
   }
 
-  void clearWeights() {
+  void clearWeights(double[] sumsInHand) {
     for (MobCeiling ceiling : mob) {
-      ceiling.clearWeights();
+      ceiling.clearWeights(sumsInHand);
     }
   }
 
   /** Shares the year's ewes in lamb out to this year and those before it. */
-  void shareOut(YearCeiling[] years, double[] sumsInHand) {
+  void shareOut(YearCeiling[] years) {
+    for (MobCeiling ceiling : mob) {
+      ceiling.shareOut(years);
+    }
+  }
+
+  /** Mobs on the same paddocks share their strengths, so that their ceilings are one. */
+  void setLevel() {
     for (int g = 0; g < mob.length; g++) {
-      mob[g].shareOut(years, sumsInHand);
+      mob[g].setLevel();
+      if (first[g] != g) {
+        mob[first[g]].addLevel(mob[g]);
+      }
     }
   }
 
   /** The most at these prices; writes the sums at which it is reached. */
   double most(double[] price, double[] state) {
+    double sum = feedOnly(price, state);
+    for (int g = 0; g < mob.length; g++) {
+      sum += first[g] == g ? mob[g].most(price, state) : 0;
+    }
+    return sum;
+  }
+
+  double feedOnly(double[] price, double[] state) {
     double whole = run.weightSum();
     double alpha = price[from + YearSums.WINTER] * whole;
     double beta = price[from + YearSums.OTHER] * whole;
@@ -123,9 +193,6 @@ final class YearCeiling {
     state[from + YearSums.WINTER] = (bestW + lost) * whole;
     state[from + YearSums.OTHER] = (bestO + lost) * whole;
     state[from + YearSums.HELD] = held * whole;
-    for (MobCeiling ceiling : mob) {
-      sum += ceiling.most(price, state);
-    }
     return sum;
   }
 

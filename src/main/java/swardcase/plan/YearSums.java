@@ -59,4 +59,9 @@ final class YearSums {
   static boolean isSafe(int sum) {
     return sum >= FARM && (sum - FARM) % OF_MOB == SAFE;
   }
+
+  /** The mob whose sum it is; less than 0 if it is the farm's. */
+  static int mob(int sum) {
+    return Math.floorDiv(sum - FARM, OF_MOB);
+  }
 }
