@@ -17,6 +17,7 @@ final class LocalSearch {
   private final double[] moved;
   private final double[] movedTwice;
   private final double[] single;
+  private final boolean[] closed;
 
   LocalSearch(PlanTable table) {
     this.table = table;
@@ -24,6 +25,19 @@ final class LocalSearch {
     moved = new double[sums.length];
     movedTwice = new double[sums.length];
     single = new double[table.choices()];
+    closed = new boolean[table.choices()];
+  }
+
+  /** Leaves an action of a paddock out of what is tried. */
+  void close(int paddock, int action) {
+    for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
+      closed[c] |= table.action(c) == action;
+    }
+  }
+
+  /** Tries everything again. */
+  void openAll() {
+    Arrays.fill(closed, false);
   }
 
   /** Improves {@code pick} in place and gives its value; minus infinity if it passes limits. */
@@ -83,7 +97,7 @@ final class LocalSearch {
 
   private boolean move(double[] from, int[] pick, int choice, double[] into) {
     int now = pick[table.paddock(choice)];
-    if (now == choice) {
+    if (now == choice || closed[choice]) {
       return false;
     }
     System.arraycopy(from, 0, into, 0, from.length);
@@ -103,7 +117,7 @@ final class LocalSearch {
     int change = -1;
     for (int c = 0; c < table.choices(); c++) {
       if (!move(sums, pick, c, moved)) {
-        single[c] = value;
+        single[c] = closed[c] ? Double.NEGATIVE_INFINITY : value;
         continue;
       }
       single[c] = worth(pick, c);

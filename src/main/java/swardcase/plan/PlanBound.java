@@ -318,8 +318,4 @@ final class PlanBound {
   double boundWith(int choice) {
     return bound - bestWorth[bestPick[table.paddock(choice)]] + bestWorth[choice];
   }
-
-  YearCeiling ceil(int t) {
-    return year[t];
-  }
 }

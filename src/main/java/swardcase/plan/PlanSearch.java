@@ -22,6 +22,8 @@ public final class PlanSearch {
   private static final int NODE_TRIALS = 60;
   private static final int ROUNDS = 8;
   private static final int NODES = 60;
+  private static final int NODES_TIMES_CHOICES = 24_000;
+  private static final int NEXT_BEST_TRIED = 6;
   private static final long BRANCHES = 20_000;
   private static final double CLOSE = 0.5;
 
@@ -34,9 +36,14 @@ public final class PlanSearch {
    */
   public record Found(Plan plan, double value, double bound) {
 
+    /** Whether no plan is better by more than a ten thousandth, or by half a unit of money. */
+    public boolean isProved() {
+      return bound - value <= close(value) * (1 + 1e-9);
+    }
+
     /** How far a better plan could be ahead, as a share of the bound; 0 if none is. */
     public double gap() {
-      return bound <= 0 ? 0 : Math.max(0, bound - value) / bound;
+      return isProved() ? 0 : (bound - value) / bound;
     }
   }
 
@@ -67,6 +74,13 @@ public final class PlanSearch {
   /** The best plan found; keeping everything is always among the candidates. */
   public Plan best() {
     return find().orElseThrow().plan();
+  }
+
+  /** Whether no plan was found that keeps within the limits. */
+  public boolean isImpossible() {
+    int[] pick = new int[table.paddocks()];
+    Arrays.setAll(pick, table::first);
+    return local.improveSingly(pick) == Double.NEGATIVE_INFINITY;
   }
 
   /** The best plan found with its bound; empty if no plan keeps within the limits. */
@@ -155,7 +169,11 @@ public final class PlanSearch {
   }
 
   private double close() {
-    return Math.max(CLOSE, 1e-4 * bestValue);
+    return close(bestValue);
+  }
+
+  private static double close(double value) {
+    return Math.max(CLOSE, 1e-4 * value);
   }
 
   private double prove(PlanBound bound, boolean[] all) {
@@ -165,7 +183,8 @@ public final class PlanSearch {
     if (root.bound() > bestValue + close()) {
       nodes.add(root);
     }
-    for (int count = 0; count < NODES && !nodes.isEmpty(); count += 2) {
+    int mostNodes = Math.min(NODES, NODES_TIMES_CHOICES / table.choices());
+    for (int count = 0; count < mostNodes && !nodes.isEmpty(); count += 2) {
       Node node = takeHighest(nodes);
       int paddock = widest(node);
       if (paddock < 0) {
@@ -293,6 +312,65 @@ public final class PlanSearch {
       open[c] = open[c] && one == same;
     }
     return open;
+  }
+
+  /**
+   * The best plan found in which some paddock has another action than in {@code best}; empty if
+   * there is none within the limits. Its bound is not sought, so it is infinite.
+   */
+  public Optional<Found> nextBest(Plan best) {
+    int[] from = table.pick(best);
+    List<int[]> tried = new ArrayList<>();
+    for (int i = 0; i < table.paddocks(); i++) {
+      bestChange(from, i).ifPresent(tried::add);
+    }
+    tried.sort((a, b) -> Double.compare(table.value(b, sums), table.value(a, sums)));
+    int[] next = null;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int[] pick : tried.subList(0, Math.min(NEXT_BEST_TRIED, tried.size()))) {
+      for (int i = 0; i < pick.length; i++) {
+        if (pick[i] != from[i]) {
+          local.close(i, table.action(from[i]));
+        }
+      }
+      double value = local.improveSingly(pick);
+      local.openAll();
+      if (value > most) {
+        most = value;
+        next = pick;
+      }
+    }
+    return next == null
+        ? Optional.empty()
+        : Optional.of(new Found(table.plan(next), most, Double.POSITIVE_INFINITY));
+  }
+
+  /** The pick with another action on one paddock that is worth most within the limits. */
+  private Optional<int[]> bestChange(int[] from, int paddock) {
+    int[] best = null;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
+      if (table.action(c) != table.action(from[paddock])) {
+        int[] pick = from.clone();
+        pick[paddock] = c;
+        double value = table.value(pick, sums);
+        if (value > most && table.excess(sums) == 0) {
+          most = value;
+          best = pick;
+        }
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  /** What a plan gains if a limit is lifted, at least. */
+  public double worthOfLifting(PlanLimit limit, Plan plan) {
+    table.lift(limit);
+    int[] pick = table.pick(plan);
+    double before = table.value(pick, sums);
+    double after = local.improveSingly(pick);
+    table.restoreLimits();
+    return Math.max(0, after - before);
   }
 
   /**

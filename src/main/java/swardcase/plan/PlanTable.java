@@ -119,6 +119,27 @@ final class PlanTable {
     }
   }
 
+  /** Lifts one of the limits of the farm, for what that would be worth. */
+  void lift(PlanLimit limit) {
+    for (int t = 0; t < years; t++) {
+      int at = t * sums;
+      switch (limit) {
+        case MONEY -> most[at + YearSums.COST] = Double.POSITIVE_INFINITY;
+        case OUT_OF_GRAZING -> most[at + YearSums.OUT] = Double.POSITIVE_INFINITY;
+        case FEED_AT_JOINING -> {
+          for (int g = 0; g < run.mobs(); g++) {
+            least[at + YearSums.at(g, YearSums.SAFE)] = Double.NEGATIVE_INFINITY;
+          }
+        }
+      }
+    }
+  }
+
+  /** Puts every limit back. */
+  void restoreLimits() {
+    setLimits(model.farm().finance());
+  }
+
   Run run() {
     return run;
   }

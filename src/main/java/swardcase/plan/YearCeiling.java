@@ -175,14 +175,14 @@ final class YearCeiling {
 
   /** The most at these prices; writes the sums at which it is reached. */
   double most(double[] price, double[] state) {
-    double sum = feedOnly(price, state);
+    double sum = ofFeed(price, state);
     for (int g = 0; g < mob.length; g++) {
       sum += first[g] == g ? mob[g].most(price, state) : 0;
     }
     return sum;
   }
 
-  double feedOnly(double[] price, double[] state) {
+  private double ofFeed(double[] price, double[] state) {
     double whole = run.weightSum();
     double alpha = price[from + YearSums.WINTER] * whole;
     double beta = price[from + YearSums.OTHER] * whole;

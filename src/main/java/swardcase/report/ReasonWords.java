@@ -36,7 +36,7 @@ final class ReasonWords {
   /** The reason in a sentence or two. */
   String reason(int paddock) {
     return switch (decision.verdict(paddock)) {
-      case ACT -> gains(planned(paddock).orElseThrow().outcome());
+      case ACT -> gains(planned(paddock).orElseThrow().outcome()) + within(paddock);
       case KEEP -> whyKeep(paddock);
       case TOO_CLOSE -> whyClose(paddock);
     };
@@ -59,6 +59,9 @@ final class ReasonWords {
       return "Likely to lose " + money(-npv) + " against keeping.";
     }
     Optional<Option> chosen = planned(paddock);
+    if (npv < decision.effort(paddock) && chosen.isEmpty()) {
+      return "Likely to gain " + money(npv) + ", not enough for the effort.";
+    }
     return chosen
         .map(
             best ->
@@ -71,6 +74,21 @@ final class ReasonWords {
             "Likely to gain "
                 + money(npv)
                 + " alone, but not beside the rest of the plan and its limits.");
+  }
+
+  /** On its own, and as the plan's last piece. */
+  private String within(int paddock) {
+    double alone = planned(paddock).orElseThrow().npv().likely();
+    double within = decision.planNpv(paddock).likely();
+    return " After its costs it "
+        + gainsOrLoses(alone)
+        + " on its own and "
+        + gainsOrLoses(within)
+        + " within the plan.";
+  }
+
+  private String gainsOrLoses(double value) {
+    return value < 0 ? "loses " + money(-value) : "gains " + money(value);
   }
 
   private String gains(Outcome outcome) {
@@ -115,6 +133,13 @@ final class ReasonWords {
     String name = action(option).name();
     double outlay =
         option.costPerHa().likely() * decision.model().farm().paddocks().get(paddock).areaHa();
+    if (option.npv().likely() > 0 && option.npv().likely() < decision.effort(paddock)) {
+      return "To "
+          + name
+          + " would likely gain "
+          + money(option.npv().likely())
+          + ", not enough for the effort.";
+    }
     if (option.npv().likely() > 0) {
       return "To "
           + name

@@ -27,6 +27,10 @@ public final class TerminalView {
     for (PaddockResult paddock : report.paddocks()) {
       lines.addAll(wrap(plain(paddock.name()) + ": " + plain(paddock.reason())));
     }
+    lines.add("");
+    lines.add("The plan");
+    report.plan().notes().forEach(note -> lines.addAll(wrap("- " + plain(note))));
+    report.plan().loan().ifPresent(loan -> lines.addAll(wrap("- " + loan(loan, currency))));
     if (!report.notices().isEmpty()) {
       lines.add("");
       lines.add("Please note");
@@ -81,6 +85,21 @@ public final class TerminalView {
           paddock.oestrogenRating());
     }
     return table.lines();
+  }
+
+  private static String loan(LoanAccount loan, String currency) {
+    return "Borrowing "
+        + Words.aboutMoney(currency, loan.borrowed())
+        + " over "
+        + loan.years()
+        + " years at "
+        + Words.exact(loan.ratePercent())
+        + " %, the account is at most "
+        + Words.aboutMoney(currency, loan.peakDebt())
+        + " in debt and "
+        + (loan.yearPositive().isPresent()
+            ? "out of it for good from " + loan.yearPositive().getAsInt() + "."
+            : "still in debt after the years counted.");
   }
 
   private static String amount(Range range) {
