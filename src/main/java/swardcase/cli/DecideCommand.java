@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -16,8 +17,10 @@ import picocli.CommandLine.Spec;
 import swardcase.farm.Farm;
 import swardcase.findings.HowSure;
 import swardcase.intake.LoadedFarm;
+import swardcase.plan.Choice;
 import swardcase.plan.Decision;
 import swardcase.plan.FarmModel;
+import swardcase.plan.PlanSearch;
 import swardcase.report.CsvView;
 import swardcase.report.JsonView;
 import swardcase.report.Report;
@@ -44,6 +47,7 @@ final class DecideCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private FarmOptions options;
+  @Mixin private FarmChanges changes;
 
   @Option(names = "--pdf", paramLabel = "FILE", description = "Write the decision sheet (A4, PDF).")
   private Path pdf;
@@ -87,9 +91,15 @@ final class DecideCommand implements Callable<Integer> {
     checkDraws();
     Tables tables = options.tables();
     LoadedFarm loaded = options.load(tables);
-    Farm farm = currency == null ? loaded.farm() : loaded.farm().withCurrency(currency);
+    Farm read = changes.change(loaded.farm());
+    Farm farm = currency == null ? read : read.withCurrency(currency);
     LocalDate day = date == null ? LocalDate.now() : date;
-    Decision decision = Decision.of(new FarmModel(farm, tables));
+    FarmModel model = new FarmModel(farm, tables);
+    List<Choice> fixed = changes.fixed(model, ReportBuilder.firstYear(day));
+    if (!fixed.isEmpty() && new PlanSearch(model, fixed).isImpossible()) {
+      throw changes.beyondLimits();
+    }
+    Decision decision = Decision.of(model, fixed);
     Progress progress = new Progress(spec.commandLine().getErr());
     HowSure howSure = HowSure.of(decision, seed, draws, progress);
     progress.end();

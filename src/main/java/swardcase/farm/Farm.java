@@ -90,4 +90,23 @@ public record Farm(
         actions,
         sownCultivar);
   }
+
+  /** The same farm with another rate, horizon or limit. */
+  public Farm withFinance(Finance other) {
+    return new Farm(
+        name,
+        currency,
+        climate,
+        feedYear,
+        paddocks,
+        mobs,
+        otherStock,
+        supplement,
+        prices,
+        other,
+        extraFeedUse,
+        management,
+        actions,
+        sownCultivar);
+  }
 }

@@ -36,4 +36,28 @@ public record Finance(
     Check.notNull(endValuePerHa, "end value");
     Check.notNull(loan, "loan");
   }
+
+  /** The same with another most money a year. */
+  public Finance withBudgetPerYear(double budget) {
+    return new Finance(
+        discountRate,
+        horizonYears,
+        horizonSetBy,
+        OptionalDouble.of(budget),
+        mostOutOfGrazing,
+        endValuePerHa,
+        loan);
+  }
+
+  /** The same with another number of years counted, set by the user. */
+  public Finance withHorizonYears(int years) {
+    return new Finance(
+        discountRate, years, SetBy.USER, budgetPerYear, mostOutOfGrazing, endValuePerHa, loan);
+  }
+
+  /** The same with another discount rate. */
+  public Finance withDiscountRate(Assumption rate) {
+    return new Finance(
+        rate, horizonYears, horizonSetBy, budgetPerYear, mostOutOfGrazing, endValuePerHa, loan);
+  }
 }

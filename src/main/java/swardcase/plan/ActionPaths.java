@@ -213,6 +213,13 @@ final class ActionPaths {
     return actions[a].establishmentInput();
   }
 
+  /** Whether the paddock is out of grazing for a part of year {@code k} or all of it. */
+  boolean isShut(int a, int k) {
+    Action action = actions[a].action();
+    return action.sows()
+        && (k == action.runDownYears() || (k < action.runDownYears() && action.cropped()));
+  }
+
   double winter(int i, int a, int k) {
     return winter[at(i, a) + k];
   }

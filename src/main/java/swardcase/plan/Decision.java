@@ -1,7 +1,10 @@
 package swardcase.plan;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.plan.DecisionMeasures.OfFarm;
@@ -47,11 +50,32 @@ public final class Decision {
   private final OneAtATime ranges;
   private final List<List<Option>> options = new ArrayList<>();
 
-  private Decision(FarmModel model) {
+  private final List<Choice> fixed;
+  private final PlanSearch.Found found;
+  private final Optional<PlanSearch.Found> nextBest;
+  private final double costOfFixing;
+  private final Map<PlanLimit, Double> worthOfLifting = new EnumMap<>(PlanLimit.class);
+
+  private Decision(FarmModel model, List<Choice> fixed) {
     this.model = model;
+    this.fixed = List.copyOf(fixed);
     run = model.newRun();
     PlanSearch search = new PlanSearch(model);
-    plan = search.best();
+    PlanSearch chosen = fixed.isEmpty() ? search : new PlanSearch(model, fixed);
+    found =
+        chosen
+            .find()
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        "no plan with the choices made beforehand keeps within the limits"));
+    plan = found.plan();
+    nextBest = chosen.nextBest(plan);
+    costOfFixing =
+        fixed.isEmpty() ? 0 : Math.max(0, search.find().orElseThrow().value() - found.value());
+    for (PlanLimit limit : PlanLimit.values()) {
+      worthOfLifting.put(limit, chosen.worthOfLifting(limit, plan));
+    }
     outcome = new Outcome(model.years());
     run.evaluate(plan, outcome);
     for (int i = 0; i < plan.paddocks(); i++) {
@@ -68,7 +92,16 @@ public final class Decision {
 
   /** Decides. */
   public static Decision of(FarmModel model) {
-    return new Decision(model);
+    return new Decision(model, List.of());
+  }
+
+  /**
+   * Decides with some choices made beforehand.
+   *
+   * @throws IllegalArgumentException if no plan with them keeps within the limits
+   */
+  public static Decision of(FarmModel model, List<Choice> fixed) {
+    return new Decision(model, fixed);
   }
 
   private void collectOptions() {
@@ -103,6 +136,33 @@ public final class Decision {
     return run;
   }
 
+  /** Choices that were made beforehand. */
+  public List<Choice> fixed() {
+    return fixed;
+  }
+
+  /** What these choices cost: the value of the best plan found without them less this one's. */
+  public double costOfFixing() {
+    return costOfFixing;
+  }
+
+  /** The plan's value, which is its net present value less effort, and the bound on it. */
+  public PlanSearch.Found found() {
+    return found;
+  }
+
+  /** The best plan found that has another action for some paddock. */
+  public Optional<PlanSearch.Found> nextBest() {
+    return nextBest;
+  }
+
+  /**
+   * What the plan's value would rise by if a limit were lifted, at least; 0 if it does not bind.
+   */
+  public double worthOfLifting(PlanLimit limit) {
+    return worthOfLifting.get(limit);
+  }
+
   /** The plan. */
   public Plan plan() {
     return plan;
@@ -125,10 +185,16 @@ public final class Decision {
           ? Verdict.ACT
           : Verdict.TOO_CLOSE;
     }
+    double effort = effort(paddock);
     boolean close =
         options.get(paddock).stream()
-            .anyMatch(option -> option.chanceItPays() > 1 - Odds.ENOUGH_TO_KEEP);
+            .anyMatch(option -> Odds.above(option.npv(), effort) > 1 - Odds.ENOUGH_TO_KEEP);
     return close ? Verdict.TOO_CLOSE : Verdict.KEEP;
+  }
+
+  /** What a change of a paddock must be worth to be made. */
+  public double effort(int paddock) {
+    return model.effortPerHa() * model.farm().paddocks().get(paddock).areaHa();
   }
 
   /** The inputs that move the plan's gain on a paddock, or its best option's, most first. */

@@ -42,6 +42,7 @@ final class FeedSurface {
 
   private final double[] winterNodes = new double[BELOW.length + 4];
   private final double[] bought = new double[winterNodes.length * OTHER.length];
+  private final double[] spare = new double[bought.length];
   private final double[] extraEwes = new double[bought.length];
   private final double[] multiplier = new double[HalfMonths.COUNT];
   private final FeedResult result = new FeedResult();
@@ -50,6 +51,7 @@ final class FeedSurface {
   private FeedParameters parameters;
   private double mostRise;
   private double nowMjPerEwe;
+  private double uneaten;
 
   FeedSurface(Farm farm, Tables tables, Inputs inputs, GrowthYear year, boolean runMoreEwes) {
     this(farm, tables, inputs, year, runMoreEwes, EnergyMethod.SCA_1990);
@@ -106,6 +108,7 @@ final class FeedSurface {
     System.arraycopy(key, 0, lastKey, 0, key.length);
     placeWinterNodes(winterNow);
     Arrays.fill(bought, Double.NaN);
+    Arrays.fill(spare, Double.NaN);
     Arrays.fill(extraEwes, Double.NaN);
     mostRise = x[mostEweIncrease];
     nowMjPerEwe = runMoreEwes ? bought(winterNow, 1) / ewesPerHa : 0;
@@ -125,9 +128,11 @@ final class FeedSurface {
   /** Energy bought, MJ per ha and year, mean over season types, at a multiple of ewe numbers. */
   private double solve(double w, double o, double ewes) {
     double sum = 0;
+    uneaten = 0;
     for (int season = 0; season < chance.length; season++) {
       run(season, w, o, ewes, result);
       sum += chance[season] * result.boughtMjPerHa();
+      uneaten += chance[season] * result.uneatenKgDmPerHa();
     }
     return sum;
   }
@@ -188,12 +193,24 @@ final class FeedSurface {
 
   /** Feed that nobody ate, kg dry matter per ha and year, mean over season types. */
   double spare(double w, double o) {
-    double sum = 0;
-    for (int season = 0; season < chance.length; season++) {
-      run(season, w, o, 1, result);
-      sum += chance[season] * result.uneatenKgDmPerHa();
-    }
-    return sum;
+    return read(spare, w, o);
+  }
+
+  /** Values of {@code w} between which every answer is read by straight lines. */
+  double[] winterNodes() {
+    return winterNodes.clone();
+  }
+
+  /** The same of {@code o}. */
+  static double[] otherNodes() {
+    return OTHER.clone();
+  }
+
+  /** Ewes' part of what all stock would eat in a half-month. */
+  double eweShareOfAppetite(int halfMonth) {
+    double ewes = demand.eweAppetiteKgDmPerDay(halfMonth);
+    double all = ewes + demand.otherAppetiteKgDmPerDay(halfMonth);
+    return all > 0 ? ewes / all : 0;
   }
 
   /** What stock other than ewes would eat in a half-month, kg dry matter per ha of farm. */
@@ -220,10 +237,12 @@ final class FeedSurface {
   private double node(double[] table, int a, int b) {
     int k = a * OTHER.length + b;
     if (Double.isNaN(table[k])) {
-      table[k] =
-          table == bought
-              ? solve(winterNodes[a], OTHER[b], 1)
-              : extraEwes(winterNodes[a], OTHER[b], nowMjPerEwe, mostRise);
+      if (table == extraEwes) {
+        table[k] = extraEwes(winterNodes[a], OTHER[b], nowMjPerEwe, mostRise);
+      } else {
+        bought[k] = solve(winterNodes[a], OTHER[b], 1);
+        spare[k] = uneaten;
+      }
     }
     return table[k];
   }

@@ -26,7 +26,8 @@ final class FlockEffect {
   /** Weeks before joining from which held paddocks are free of ewes. */
   static final int WEEKS_BEFORE_JOINING = 8;
 
-  private static final int NODES = 65;
+  /** Strengths on each side of the grid. */
+  static final int NODES = 65;
 
   private final Mob mob;
   private final double[] ageShare;
@@ -35,7 +36,7 @@ final class FlockEffect {
   private final boolean[] heldWindow = new boolean[HalfMonths.COUNT];
   private final double[] dose = new double[HalfMonths.COUNT];
   private final double[] multiplier;
-  private final double[] exposure;
+  private final double[] spared;
   private final double[] fertile = new double[NODES * NODES];
   private final double[] season = new double[NODES * NODES];
   private final int d50;
@@ -53,7 +54,7 @@ final class FlockEffect {
   private double strengthNow;
   private double perCycle;
   private double unaffected;
-  private double seasonNow;
+  private double sparedNow;
   private double sterileNow;
   private double shareNow;
 
@@ -68,7 +69,7 @@ final class FlockEffect {
       heldWindow[HalfMonths.ofDay(day)] = true;
     }
     multiplier = new double[JoiningExposure.cycles(joiningWeeks)];
-    exposure = new double[farm.finance().horizonYears()];
+    spared = new double[farm.finance().horizonYears()];
     d50 = inputs.add(tables.parameter("oestrogen.d50"));
     steepness = inputs.add(tables.parameter("oestrogen.steepness"));
     rampDays = inputs.add(tables.parameter("oestrogen.ramp-days"));
@@ -96,17 +97,17 @@ final class FlockEffect {
     Arrays.fill(season, Double.NaN);
     double told = x[pregnantPercent] / 100;
     fill(now, now);
-    seasonNow = seasonExposure();
-    sterileNow = sterileShareNow();
+    sparedNow = spared(seasonExposure());
+    sterileNow = 1 - wholeShareNow();
     unaffected =
         mob.scanningBasis() == ScanningBasis.OBSERVED
             ? Pregnancy.unaffectedShare(told, joiningWeeks, multiplier, sterileNow)
             : told;
     perCycle = Pregnancy.perCycleConception(unaffected, joiningWeeks);
     // Read from the grid like every other year, so that keeping everything changes nothing.
-    seasonNow = read(season, now, now);
-    sterileNow = sterileShareNow();
-    shareNow = (1 - sterileNow) * read(fertile, now, now);
+    sparedNow = spared(read(season, now, now));
+    sterileNow = 1 - wholeShareNow();
+    shareNow = wholeShareNow() * read(fertile, now, now);
   }
 
   /** Half-months in which held paddocks are free of this mob. */
@@ -155,23 +156,55 @@ final class FlockEffect {
    * @param strengthHeld strength of those the mob grazes in the held weeks
    */
   double share(int year, double strength, double strengthHeld) {
-    exposure[year] = read(season, strength, strengthHeld);
-    double sterile = 0;
-    double sum = 0;
+    spared[year] = spared(read(season, strength, strengthHeld));
+    double whole = 0;
+    double product = 1;
     for (int age = 0; age < ageShare.length; age++) {
       int before = year - 1 - age;
-      sum += before >= 0 ? exposure[before] : seasonNow;
-      sterile += ageShare[age] * Sterility.sterileShare(sum, x[sterilityQ]);
+      product *= before >= 0 ? spared[before] : sparedNow;
+      whole += ageShare[age] * product;
     }
-    return (1 - sterile) * read(fertile, strength, strengthHeld);
+    return whole * read(fertile, strength, strengthHeld);
   }
 
-  private double sterileShareNow() {
-    double sterile = 0;
-    for (int age = 0; age < ageShare.length; age++) {
-      sterile += ageShare[age] * Sterility.sterileShare((age + 1) * seasonNow, x[sterilityQ]);
+  /** Share of ewes that a season leaves whole. Over seasons the shares multiply. */
+  double spared(double seasonExposure) {
+    return 1 - Sterility.sterileShare(seasonExposure, x[sterilityQ]);
+  }
+
+  private double wholeShareNow() {
+    double whole = 0;
+    double product = 1;
+    for (double share : ageShare) {
+      product *= sparedNow;
+      whole += share * product;
     }
-    return sterile;
+    return whole;
+  }
+
+  /** Share in lamb before sterility, at two strengths. */
+  double fertile(double strength, double strengthHeld) {
+    return read(fertile, strength, strengthHeld);
+  }
+
+  /** Exposure of a season at two strengths. */
+  double season(double strength, double strengthHeld) {
+    return read(season, strength, strengthHeld);
+  }
+
+  /** Strengths lie this far apart on the grid, the first at 0. */
+  double spacing() {
+    return spacing;
+  }
+
+  /** Share of the joined ewes at each number of joinings, first the maidens. */
+  double[] ageShares() {
+    return ageShare.clone();
+  }
+
+  /** Share of ewes that a season as paddocks are grazed now leaves whole. */
+  double sparedNow() {
+    return sparedNow;
   }
 
   private double read(double[] table, double strength, double strengthHeld) {

@@ -1,56 +1,376 @@
 package swardcase.plan;
 
-import swardcase.farm.Action;
-import swardcase.farm.Farm;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 
 /**
- * Finds the plan of highest net present value at likely values, within the money per year and the
- * share of the farm that may be out of grazing at once.
+ * Finds the plan of highest value at likely assumptions: net present value less the effort of each
+ * change, within the money per year, the share of the farm out of grazing at once, and enough feed
+ * for the ewes at joining. The whole farm is evaluated each time, so that a tonne of supplement is
+ * saved once.
  *
- * <p>Starting from keeping everything, the one change of one paddock that gains most is made, and
- * this is repeated until no change gains. The whole farm is evaluated each time, so that a tonne of
- * supplement is saved once.
+ * <p>Plans come from {@link LocalSearch}, started from keeping everything and from {@link
+ * Rationing} of the gains as they are at a plan in hand. {@link PlanBound} then takes choices out
+ * of the game that cannot be part of a better plan, and what is left is split paddock by paddock,
+ * so that on a small farm the best plan is proved, and on a large one the distance to it is known.
  */
 public final class PlanSearch {
 
+  private static final int ROOT_TRIALS = 250;
+  private static final int NODE_TRIALS = 60;
+  private static final int ROUNDS = 8;
+  private static final int NODES = 60;
+  private static final int NODES_TIMES_CHOICES = 24_000;
+  private static final int NEXT_BEST_TRIED = 6;
+  private static final long BRANCHES = 20_000;
+  private static final double CLOSE = 0.5;
+
+  /**
+   * A plan with what is known of how good it is.
+   *
+   * @param plan the plan
+   * @param value its net present value less effort
+   * @param bound no plan has a higher value than this
+   */
+  public record Found(Plan plan, double value, double bound) {
+
+    /** Whether no plan is better by more than a ten thousandth, or by half a unit of money. */
+    public boolean isProved() {
+      return bound - value <= close(value) * (1 + 1e-9);
+    }
+
+    /** How far a better plan could be ahead, as a share of the bound; 0 if none is. */
+    public double gap() {
+      return isProved() ? 0 : (bound - value) / bound;
+    }
+  }
+
+  private record Node(boolean[] open, double bound, double[] prices, int[] picked) {}
+
   private final FarmModel model;
   private final Run run;
-  private final Outcome outcome;
+  private final PlanTable table;
+  private final LocalSearch local;
+  private final double[] sums;
+  private int[] bestPick;
+  private double bestValue = Double.NEGATIVE_INFINITY;
 
   /** A search with its own workspace. */
   public PlanSearch(FarmModel model) {
-    this.model = model;
-    run = model.newRun();
-    outcome = new Outcome(model.years());
+    this(model, List.of());
   }
 
-  /** The best plan found. */
+  /** A search among the plans in which these choices are made beforehand. */
+  public PlanSearch(FarmModel model, List<Choice> fixed) {
+    this.model = model;
+    run = model.newRun();
+    table = new PlanTable(model, run, fixed);
+    local = new LocalSearch(table);
+    sums = new double[table.years() * table.sums()];
+  }
+
+  /** The best plan found; keeping everything is always among the candidates. */
   public Plan best() {
-    Plan plan = model.keepAll();
-    double value = 0;
-    for (int round = 0; round < 4 * plan.paddocks(); round++) {
-      Plan better = null;
-      double most = value + 0.5;
-      for (int i = 0; i < plan.paddocks(); i++) {
-        for (int a = 0; a < model.actions().size(); a++) {
-          int starts = a == model.keep() ? 1 : model.startYears();
-          for (int s = 0; s < starts && run.allowed(i, a); s++) {
-            Plan changed = plan.with(i, a, s);
-            double npv = changed.equals(plan) ? value : npv(changed);
-            if (npv > most && isWithinLimits(changed)) {
-              most = npv;
-              better = changed;
-            }
+    return find().orElseThrow().plan();
+  }
+
+  /** Whether no plan was found that keeps within the limits. */
+  public boolean isImpossible() {
+    int[] pick = new int[table.paddocks()];
+    Arrays.setAll(pick, table::first);
+    return local.improveSingly(pick) == Double.NEGATIVE_INFINITY;
+  }
+
+  /** The best plan found with its bound; empty if no plan keeps within the limits. */
+  public Optional<Found> find() {
+    return find(allOpen());
+  }
+
+  private boolean[] allOpen() {
+    boolean[] open = new boolean[table.choices()];
+    Arrays.fill(open, true);
+    return open;
+  }
+
+  private Optional<Found> find(boolean[] open) {
+    bestPick = new int[table.paddocks()];
+    bestValue = Double.NEGATIVE_INFINITY;
+    int[] start = new int[table.paddocks()];
+    Arrays.setAll(start, table::first);
+    PlanBound bound = new PlanBound(table);
+    tryFrom(start);
+    ration(bound, start);
+    int[] changed = everythingChanged();
+    ration(bound, changed);
+    tryFrom(changed);
+    if (bestValue == Double.NEGATIVE_INFINITY) {
+      return Optional.empty();
+    }
+    ration(bound, bestPick.clone());
+    double most = prove(bound, open);
+    return Optional.of(new Found(table.plan(bestPick), bestValue, Math.max(most, bestValue)));
+  }
+
+  private void tryFrom(int[] from) {
+    int[] pick = from.clone();
+    double value = local.improve(pick);
+    if (value > bestValue + 1e-6) {
+      bestValue = value;
+      bestPick = pick;
+    }
+  }
+
+  /** Tries a pick that prices suggest; changes of two paddocks only if it comes near the best. */
+  private void repair(int[] pick) {
+    double value = local.improveSingly(pick);
+    if (value > bestValue - 0.02 * Math.abs(bestValue)) {
+      tryFrom(pick);
+    }
+  }
+
+  /** Takes the gains of every choice for what they are at a pick, and shares the limits out. */
+  private void ration(PlanBound bound, int[] at) {
+    table.sum(at, sums);
+    double[] slopes = bound.slopes(sums);
+    double[] gains = new double[table.choices()];
+    for (int c = 0; c < gains.length; c++) {
+      gains[c] = bound.alone(c) + table.priced(c, slopes);
+    }
+    int[] pick = table.ration(gains, BRANCHES).pick();
+    if (pick.length > 0) {
+      tryFrom(pick);
+    }
+  }
+
+  /** Everywhere the choice that brings the strength of the clover down most over the years. */
+  private int[] everythingChanged() {
+    int[] pick = new int[table.paddocks()];
+    for (int i = 0; i < pick.length; i++) {
+      pick[i] = table.first(i);
+      double least = Double.POSITIVE_INFINITY;
+      for (int c = table.first(i); c < table.first(i + 1); c++) {
+        double strength = 0;
+        for (int t = 0; t < table.years(); t++) {
+          for (int g = 0; g < run.mobs(); g++) {
+            strength +=
+                table.added(c, t * table.sums() + YearSums.at(g, YearSums.DOSE))
+                    + table.added(c, t * table.sums() + YearSums.at(g, YearSums.DOSE_HELD));
           }
         }
+        if (strength < least - 1e-9) {
+          least = strength;
+          pick[i] = c;
+        }
       }
-      if (better == null) {
+    }
+    return pick;
+  }
+
+  private double close() {
+    return close(bestValue);
+  }
+
+  private static double close(double value) {
+    return Math.max(CLOSE, 1e-4 * value);
+  }
+
+  private double prove(PlanBound bound, boolean[] all) {
+    List<Node> nodes = new ArrayList<>();
+    table.sum(bestPick, sums);
+    Node root = tighten(bound, all.clone(), bound.slopes(sums), ROOT_TRIALS, ROUNDS);
+    if (root.bound() > bestValue + close()) {
+      nodes.add(root);
+    }
+    int mostNodes = Math.min(NODES, NODES_TIMES_CHOICES / table.choices());
+    for (int count = 0; count < mostNodes && !nodes.isEmpty(); count += 2) {
+      Node node = takeHighest(nodes);
+      int paddock = widest(node);
+      if (paddock < 0) {
+        continue;
+      }
+      for (boolean half : new boolean[] {true, false}) {
+        boolean[] open = split(node, paddock, half);
+        Node part = tighten(bound, open, node.prices(), NODE_TRIALS, 2);
+        if (part.bound() > bestValue + close()) {
+          nodes.add(
+              new Node(
+                  part.open(), Math.min(part.bound(), node.bound()), part.prices(), part.picked()));
+        }
+      }
+      nodes.removeIf(other -> other.bound() <= bestValue + close());
+    }
+    double most = bestValue + close();
+    for (Node node : nodes) {
+      most = Math.max(most, node.bound());
+    }
+    return most;
+  }
+
+  private static Node takeHighest(List<Node> nodes) {
+    int highest = 0;
+    for (int k = 1; k < nodes.size(); k++) {
+      highest = nodes.get(k).bound() > nodes.get(highest).bound() ? k : highest;
+    }
+    return nodes.remove(highest);
+  }
+
+  /** Lowers a bound and closes what it proves worse, again and again while that closes more. */
+  private Node tighten(PlanBound bound, boolean[] open, double[] from, int trials, int rounds) {
+    double[] prices = from;
+    double lowest = Double.POSITIVE_INFINITY;
+    for (int round = 0; round < rounds; round++) {
+      table.sum(bestPick, sums);
+      double before = lowest;
+      lowest =
+          Math.min(
+              lowest,
+              bound.of(
+                  open,
+                  prices,
+                  bestValue,
+                  sums,
+                  round == 0 ? trials : trials / 2,
+                  rounds == ROUNDS,
+                  round > 0));
+      prices = bound.prices();
+      repair(bound.pick());
+      if (lowest <= bestValue + close() || !close(bound, open)) {
         break;
       }
-      plan = better;
-      value = most;
+      if (round > 1 && lowest > before - 0.005 * (before - bestValue)) {
+        break;
+      }
     }
-    return plan;
+    return new Node(open, lowest, prices, bound.picked());
+  }
+
+  /**
+   * Closes choices that no better plan has; false if a paddock has none left or none was closed.
+   */
+  private boolean close(PlanBound bound, boolean[] open) {
+    boolean[] was = open.clone();
+    boolean closed = false;
+    for (int i = 0; i < table.paddocks(); i++) {
+      int left = 0;
+      for (int c = table.first(i); c < table.first(i + 1); c++) {
+        if (was[c] && bound.boundWith(c) <= bestValue + close()) {
+          open[c] = false;
+          closed = true;
+        }
+        left += open[c] ? 1 : 0;
+      }
+      if (left == 0) {
+        System.arraycopy(
+            was, table.first(i), open, table.first(i), table.first(i + 1) - table.first(i));
+      }
+    }
+    return closed;
+  }
+
+  /** The paddock about which the prices are least of one mind, large ones first. */
+  private int widest(Node node) {
+    int widest = -1;
+    double most = -1;
+    for (int i = 0; i < table.paddocks(); i++) {
+      int count = 0;
+      double all = 0;
+      double top = 0;
+      for (int c = table.first(i); c < table.first(i + 1); c++) {
+        if (node.open()[c]) {
+          count++;
+          all += node.picked()[c];
+          top = Math.max(top, node.picked()[c]);
+        }
+      }
+      double area = model.farm().paddocks().get(i).areaHa();
+      double doubt = area * (0.01 + (all > 0 ? 1 - top / all : 0));
+      if (count > 1 && doubt > most) {
+        most = doubt;
+        widest = i;
+      }
+    }
+    return widest;
+  }
+
+  /**
+   * One part has the action that was picked most, or of one action the start; the other the rest.
+   */
+  private boolean[] split(Node node, int paddock, boolean one) {
+    boolean[] open = node.open().clone();
+    int top = -1;
+    boolean oneAction = true;
+    for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
+      if (open[c]) {
+        oneAction &= top < 0 || table.action(c) == table.action(top);
+        top = top < 0 || node.picked()[c] > node.picked()[top] ? c : top;
+      }
+    }
+    for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
+      boolean same = oneAction ? c == top : table.action(c) == table.action(top);
+      open[c] = open[c] && one == same;
+    }
+    return open;
+  }
+
+  /**
+   * The best plan found in which some paddock has another action than in {@code best}; empty if
+   * there is none within the limits. Its bound is not sought, so it is infinite.
+   */
+  public Optional<Found> nextBest(Plan best) {
+    int[] from = table.pick(best);
+    List<int[]> tried = new ArrayList<>();
+    for (int i = 0; i < table.paddocks(); i++) {
+      bestChange(from, i).ifPresent(tried::add);
+    }
+    tried.sort((a, b) -> Double.compare(table.value(b, sums), table.value(a, sums)));
+    int[] next = null;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int[] pick : tried.subList(0, Math.min(NEXT_BEST_TRIED, tried.size()))) {
+      for (int i = 0; i < pick.length; i++) {
+        if (pick[i] != from[i]) {
+          local.close(i, table.action(from[i]));
+        }
+      }
+      double value = local.improveSingly(pick);
+      local.openAll();
+      if (value > most) {
+        most = value;
+        next = pick;
+      }
+    }
+    return next == null
+        ? Optional.empty()
+        : Optional.of(new Found(table.plan(next), most, Double.POSITIVE_INFINITY));
+  }
+
+  /** The pick with another action on one paddock that is worth most within the limits. */
+  private Optional<int[]> bestChange(int[] from, int paddock) {
+    int[] best = null;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
+      if (table.action(c) != table.action(from[paddock])) {
+        int[] pick = from.clone();
+        pick[paddock] = c;
+        double value = table.value(pick, sums);
+        if (value > most && table.excess(sums) == 0) {
+          most = value;
+          best = pick;
+        }
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  /** What a plan gains if a limit is lifted, at least. */
+  public double worthOfLifting(PlanLimit limit, Plan plan) {
+    table.lift(limit);
+    int[] pick = table.pick(plan);
+    double before = table.value(pick, sums);
+    double after = local.improveSingly(pick);
+    table.restoreLimits();
+    return Math.max(0, after - before);
   }
 
   /**
@@ -58,56 +378,31 @@ public final class PlanSearch {
    * limits of the farm do not count here.
    */
   public int bestStart(int paddock, int action) {
+    int[] pick = new int[table.paddocks()];
+    Arrays.setAll(pick, table::first);
     int best = 0;
     double most = Double.NEGATIVE_INFINITY;
-    for (int s = 0; s < model.startYears(); s++) {
-      double npv = npv(model.keepAll().with(paddock, action, s));
-      if (npv > most) {
-        most = npv;
-        best = s;
+    for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
+      if (table.action(c) == action) {
+        pick[paddock] = c;
+        double value = table.value(pick, sums);
+        if (value > most) {
+          most = value;
+          best = table.start(c);
+        }
       }
     }
     return best;
   }
 
-  private double npv(Plan plan) {
-    run.evaluate(plan, outcome);
-    return outcome.npv();
-  }
-
-  /** Whether a plan keeps within the money of each year and the share out of grazing at once. */
+  /** Whether a plan keeps within the limits of the farm. */
   public boolean feasible(Plan plan) {
-    run.evaluate(plan, outcome);
-    return isWithinLimits(plan);
+    table.sum(table.pick(plan), sums);
+    return table.excess(sums) == 0;
   }
 
-  /** The same for the plan that was evaluated last. */
-  private boolean isWithinLimits(Plan plan) {
-    Farm farm = model.farm();
-    for (int t = 0; t < model.years(); t++) {
-      if (farm.finance().budgetPerYear().isPresent()
-          && outcome.actionCost(t) > farm.finance().budgetPerYear().getAsDouble() + 1e-6) {
-        return false;
-      }
-      if (outOfGrazingHa(plan, t)
-          > farm.finance().mostOutOfGrazing().likely() * farm.areaHa() + 1e-9) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private double outOfGrazingHa(Plan plan, int t) {
-    double sum = 0;
-    for (int i = 0; i < plan.paddocks(); i++) {
-      Action action = model.actions().get(plan.action(i));
-      int k = t - plan.start(i);
-      boolean shut =
-          action.sows()
-              && k >= 0
-              && (k == action.runDownYears() || (k < action.runDownYears() && action.cropped()));
-      sum += shut ? model.farm().paddocks().get(i).areaHa() : 0;
-    }
-    return sum;
+  /** Net present value of a plan less the effort of its changes. */
+  public double value(Plan plan) {
+    return table.value(table.pick(plan), sums);
   }
 }

@@ -36,11 +36,12 @@ public final class Run {
   private final double[] paddockArea;
   private final double[] paddockWeight;
   private final boolean[][] grazes;
-  private final double[] dose;
-  private final double[] grazed;
-  private final double[] doseHeld;
-  private final double[] grazedHeld;
+  private final double[] sums;
+  private final JoiningFeed joiningFeed;
   private final double[] greenShare = new double[HalfMonths.COUNT];
+  private final double[] onOffer = new double[HalfMonths.COUNT];
+  private final double[] growth = new double[HalfMonths.COUNT];
+  private final double[] eatenByEwes = new double[HalfMonths.COUNT];
   private final FeedResult feedNow = new FeedResult();
 
   private final int discountRate;
@@ -61,6 +62,9 @@ public final class Run {
   private double winterNow;
   private double boughtNowMjPerHa;
   private double pricePerMj;
+  private double grownInYear;
+  private double grownWhenHeld;
+  private double appetiteWhenHeld;
 
   Run(FarmModel model) {
     this.model = model;
@@ -84,10 +88,8 @@ public final class Run {
         grazes[g][i] = farm.paddocks().get(i).isGrazedBy(mobs.get(g));
       }
     }
-    dose = new double[flock.length];
-    grazed = new double[flock.length];
-    doseHeld = new double[flock.length];
-    grazedHeld = new double[flock.length];
+    sums = new double[YearSums.size(flock.length)];
+    joiningFeed = new JoiningFeed(farm, grazes);
     discountRate = inputs.add(farm.finance().discountRate());
     supplementPrice = inputs.add(farm.supplement().pricePerTonne());
     supplementEnergy = inputs.add(farm.supplement().energyMjPerKgDm());
@@ -141,53 +143,75 @@ public final class Run {
             .cost(1);
     feed.set(x, winterNow);
     boughtNowMjPerHa = feed.bought(winterNow, 1);
-    setGreenShare();
+    readFeedYear();
+    setHeld();
+    Arrays.fill(sums, 0);
+    double taken = 0;
+    for (int i = 0; i < paddockArea.length; i++) {
+      addTo(sums, i, keep, 0);
+      taken += paddockWeight[i] * wholeYear(i, keep, 0);
+    }
     double strongest = paths.strongest();
     for (int g = 0; g < flock.length; g++) {
-      clearStrengths();
-      for (int i = 0; i < paddockArea.length; i++) {
-        addStrength(i, keep, 0);
-      }
-      flock[g].set(x, greenShare, strength(g), strongest);
+      flock[g].set(x, greenShare, strength(sums, 0, g), strongest);
+      double open = sums[YearSums.at(g, YearSums.SAFE)];
+      joiningFeed.set(g, flock[g], onOffer, growth, eatenByEwes, taken, open);
     }
   }
 
-  private void clearStrengths() {
-    Arrays.fill(dose, 0);
-    Arrays.fill(grazed, 0);
-    Arrays.fill(doseHeld, 0);
-    Arrays.fill(grazedHeld, 0);
-  }
-
-  /** Adds what a paddock gives to each mob that grazes it, by feed taken. */
-  private void addStrength(int i, int a, int k) {
-    double taken = paddockWeight[i] * wholeYear(i, a, k);
+  /** Adds what a paddock gives in year {@code k} of an action to the sums of a year. */
+  private void addTo(double[] into, int i, int a, int k) {
+    double weight = paddockWeight[i];
+    double taken = weight * wholeYear(i, a, k);
     double strong = taken * paths.strength(i, a, k);
+    boolean heldOff = paths.holdsOff(a);
+    into[YearSums.WINTER] += weight * paths.winter(i, a, k);
+    into[YearSums.OTHER] += weight * paths.other(i, a, k);
+    into[YearSums.HELD] += heldOff ? taken : 0;
+    into[YearSums.COST] += paddockArea[i] * paths.costPerHa(i, a, k);
+    into[YearSums.MARGIN] += paddockArea[i] * paths.marginPerHa(i, a, k);
+    into[YearSums.OUT] += paths.isShut(a, k) ? paddockArea[i] : 0;
     for (int g = 0; g < flock.length; g++) {
       if (!grazes[g][i]) {
         continue;
       }
-      dose[g] += strong;
-      grazed[g] += taken;
-      if (!paths.holdsOff(a)) {
-        doseHeld[g] += strong;
-        grazedHeld[g] += taken;
+      into[YearSums.at(g, YearSums.DOSE)] += strong;
+      into[YearSums.at(g, YearSums.GRAZED)] += taken;
+      if (!heldOff) {
+        into[YearSums.at(g, YearSums.DOSE_HELD)] += strong;
+        into[YearSums.at(g, YearSums.GRAZED_HELD)] += taken;
+        into[YearSums.at(g, YearSums.SAFE)] += taken * joiningFeed.part(g, i);
       }
     }
   }
 
-  private double strength(int g) {
-    return grazed[g] > 0 ? dose[g] / grazed[g] : 0;
+  /** The sums that a paddock's choice adds to every year: {@code [year * sums + sum]}. */
+  void addYears(int paddock, int action, int start, double[] into) {
+    for (int t = 0; t < years; t++) {
+      Arrays.fill(sums, 0);
+      int k = t - start;
+      addTo(sums, paddock, k < 0 ? model.keep() : action, Math.max(0, k));
+      System.arraycopy(sums, 0, into, t * sums.length, sums.length);
+    }
+  }
+
+  private static double strength(double[] of, int at, int g) {
+    double grazed = of[at + YearSums.at(g, YearSums.GRAZED)];
+    return grazed > 0 ? of[at + YearSums.at(g, YearSums.DOSE)] / grazed : 0;
   }
 
   /** A mob with nowhere left to go in the held weeks stays where it was. */
-  private double strengthHeld(int g) {
-    return grazedHeld[g] > 0 ? doseHeld[g] / grazedHeld[g] : strength(g);
+  private static double strengthHeld(double[] of, int at, int g) {
+    double grazed = of[at + YearSums.at(g, YearSums.GRAZED_HELD)];
+    return grazed > 0 ? of[at + YearSums.at(g, YearSums.DOSE_HELD)] / grazed : strength(of, at, g);
   }
 
   /** Strength of intake in each half-month: green counts whole, dry feed by its own factor. */
-  private void setGreenShare() {
+  private void readFeedYear() {
     Arrays.fill(greenShare, 0);
+    Arrays.fill(onOffer, 0);
+    Arrays.fill(growth, 0);
+    Arrays.fill(eatenByEwes, 0);
     for (int season = 0; season < farm.feedYear().seasons().size(); season++) {
       feed.run(season, winterNow, 1, 1, feedNow);
       double chance = farm.feedYear().seasons().get(season).chance().likely();
@@ -197,6 +221,9 @@ public final class Run {
         if (green + dry > 0) {
           greenShare[p] += chance * (green + x[dryFactor] * dry) / (green + dry);
         }
+        onOffer[p] += chance * (feedNow.greenKgDmPerHa[p] + feedNow.dryKgDmPerHa[p]);
+        growth[p] += chance * feedNow.growthKgDmPerHa[p];
+        eatenByEwes[p] += chance * (green + dry) * feed.eweShareOfAppetite(p);
       }
     }
   }
@@ -211,69 +238,69 @@ public final class Run {
     double factor = 1;
     double npv = 0;
     for (int t = 0; t < years; t++) {
-      evaluateYear(plan, t, out);
+      Arrays.fill(sums, 0);
+      double old = 0;
+      for (int i = 0; i < paddockArea.length; i++) {
+        int k = t - plan.start(i);
+        int a = k < 0 ? model.keep() : plan.action(i);
+        addTo(sums, i, a, Math.max(0, k));
+        old += paddockArea[i] * paths.oldShare(i, a, Math.max(0, k));
+      }
+      out.oldShare[t] = old / areaHa;
+      evaluateYear(t, sums, 0, out);
       npv += factor * out.net(t);
       factor /= 1 + x[discountRate];
     }
-    out.npv = npv + endValue(plan) * factor * (1 + x[discountRate]);
-  }
-
-  private void evaluateYear(Plan plan, int t, Outcome out) {
-    double winter = 0;
-    double other = 0;
-    double held = 0;
-    clearStrengths();
-    double old = 0;
-    double cost = 0;
-    double margin = 0;
+    double end = 0;
     for (int i = 0; i < paddockArea.length; i++) {
-      int chosen = plan.action(i);
-      int k = t - plan.start(i);
-      int a = k < 0 ? model.keep() : chosen;
-      int slot = Math.max(0, k);
-      double weight = paddockWeight[i];
-      winter += weight * paths.winter(i, a, slot);
-      other += weight * paths.other(i, a, slot);
-      addStrength(i, a, slot);
-      held += paths.holdsOff(a) ? weight * wholeYear(i, a, slot) : 0;
-      cost += paddockArea[i] * paths.costPerHa(i, a, slot);
-      margin += paddockArea[i] * paths.marginPerHa(i, a, slot);
-      old += paddockArea[i] * paths.oldShare(i, a, slot);
+      end += endValueNow(i, plan.action(i));
     }
-    double lost = lostWhereHeld(held);
-    double w = winter / weightSum - lost;
-    double o = other / weightSum - lost;
-    out.winterGrowth[t] = winter / weightSum;
-    out.oldShare[t] = old / areaHa;
-    out.actionCost[t] = cost;
-    out.cropMargin[t] = margin;
-    double bought = feed.bought(w, o);
-    out.spareFeed[t] = 0;
-    if (model.runMoreEwes() && bought < boughtNowMjPerHa) {
-      out.supplementSaved[t] = 0;
-      out.spareFeed[t] = gainOfMoreEwes(feed.extraEwes(w, o) * farm.ewesJoined());
-    } else {
-      out.supplementSaved[t] = (boughtNowMjPerHa - bought) * areaHa * pricePerMj;
-    }
-    out.spareFeed[t] += spareFeedGain(w, o);
-    lambs(t, out);
+    out.npv = npv + end;
   }
 
-  private void lambs(int t, Outcome out) {
+  /**
+   * Fills a year of {@code out} from the year's sums, which stand from {@code at} on. Years must be
+   * asked for in rising order from 0, because ewes carry earlier years with them.
+   */
+  void evaluateYear(int t, double[] of, int at, Outcome out) {
+    double lost = lostWhereHeld(of[at + YearSums.HELD] / weightSum);
+    double w = of[at + YearSums.WINTER] / weightSum - lost;
+    double o = of[at + YearSums.OTHER] / weightSum - lost;
+    out.winterGrowth[t] = of[at + YearSums.WINTER] / weightSum;
+    out.actionCost[t] = of[at + YearSums.COST];
+    out.cropMargin[t] = of[at + YearSums.MARGIN];
+    double saved = saved(w, o);
+    boolean more = model.runMoreEwes() && saved > 0;
+    out.supplementSaved[t] = more ? 0 : saved;
+    out.spareFeed[t] = (more ? moreEwes(w, o) : 0) + spareFeedGain(w, o);
     double gain = 0;
     double pregnant = 0;
     int ewes = 0;
     for (int g = 0; g < flock.length; g++) {
       FlockEffect effect = flock[g];
-      Mob mob = effect.mob();
-      double share = effect.share(t, strength(g), strengthHeld(g));
-      double more = share - effect.shareNow();
-      gain += more * mob.ewes() * (lambsPerPregnantEwe(mob) * x[lambValue] + x[dryEweCost]);
-      pregnant += share * mob.ewes();
-      ewes += mob.ewes();
+      double share = effect.share(t, strength(of, at, g), strengthHeld(of, at, g));
+      gain += (share - effect.shareNow()) * valueOfShare(g);
+      pregnant += share * effect.mob().ewes();
+      ewes += effect.mob().ewes();
     }
     out.lambsSaved[t] = gain;
     out.pregnantShare[t] = ewes > 0 ? pregnant / ewes : 0;
+  }
+
+  /** Money for supplement saved at a growth, whole farm and year. */
+  double saved(double w, double o) {
+    return (boughtNowMjPerHa - feed.bought(w, o)) * areaHa * pricePerMj;
+  }
+
+  /** Gain of the further ewes that a growth would carry. */
+  double moreEwes(double w, double o) {
+    return gainOfMoreEwes(feed.extraEwes(w, o) * farm.ewesJoined());
+  }
+
+  /** Money if all ewes of a mob were in lamb that otherwise none would be. */
+  double valueOfShare(int g) {
+    Mob mob = flock[g].mob();
+    return mob.ewes() * (lambsPerPregnantEwe(mob) * x[lambValue] + x[dryEweCost]);
   }
 
   /** Lambs marked for each ewe in lamb, as the mob's own figures have it. */
@@ -285,25 +312,29 @@ public final class Run {
    * Growth lost, as a share of the farm's, where ewes are held off and other stock cannot take the
    * feed. Other stock are taken to eat their appetite from held paddocks in the held weeks.
    */
-  private double lostWhereHeld(double heldWeight) {
-    if (heldWeight == 0 || flock.length == 0) {
-      return 0;
-    }
-    double grown = 0;
-    double all = 0;
-    double appetite = 0;
-    for (int p = 0; p < HalfMonths.COUNT; p++) {
-      all += year.growthKgDmPerHa(p);
-      if (flock[0].isHeld(p)) {
-        grown += year.growthKgDmPerHa(p);
-        appetite += feed.otherAppetiteKgDmPerHa(p);
-      }
-    }
-    double heldShare = heldWeight / weightSum;
-    return Math.max(0, heldShare * grown - appetite) / all;
+  double lostWhereHeld(double heldShare) {
+    return Math.max(0, heldShare * grownWhenHeld - appetiteWhenHeld) / grownInYear;
   }
 
-  private double spareFeedGain(double w, double o) {
+  /** The held share from which feed is lost; {@code lostWhereHeld} rises in a line from there. */
+  double heldWithoutLoss() {
+    return grownWhenHeld > 0 ? appetiteWhenHeld / grownWhenHeld : 1;
+  }
+
+  private void setHeld() {
+    grownInYear = 0;
+    grownWhenHeld = 0;
+    appetiteWhenHeld = 0;
+    for (int p = 0; p < HalfMonths.COUNT; p++) {
+      grownInYear += year.growthKgDmPerHa(p);
+      if (flock.length > 0 && flock[0].isHeld(p)) {
+        grownWhenHeld += year.growthKgDmPerHa(p);
+        appetiteWhenHeld += feed.otherAppetiteKgDmPerHa(p);
+      }
+    }
+  }
+
+  double spareFeedGain(double w, double o) {
     if (x[spareFeedValue] == 0) {
       return 0;
     }
@@ -311,14 +342,50 @@ public final class Run {
     return more * areaHa / 1000 * x[spareFeedValue];
   }
 
-  private double endValue(Plan plan) {
-    double sum = 0;
-    for (int i = 0; i < paddockArea.length; i++) {
-      if (model.actions().get(plan.action(i)).sows() && plan.start(i) < years) {
-        sum += paddockArea[i] * x[endValue];
-      }
+  /** Value now of what a paddock is worth beyond the horizon for having been sown. */
+  double endValueNow(int paddock, int action) {
+    return model.actions().get(action).sows()
+        ? paddockArea[paddock] * x[endValue] * discount(years - 1)
+        : 0;
+  }
+
+  /** Value now of one unit of money in a year. */
+  double discount(int year) {
+    return Math.pow(1 + x[discountRate], -year);
+  }
+
+  boolean runsMoreEwes() {
+    return model.runMoreEwes();
+  }
+
+  double weightSum() {
+    return weightSum;
+  }
+
+  FeedSurface feed() {
+    return feed;
+  }
+
+  FlockEffect flock(int mob) {
+    return flock[mob];
+  }
+
+  /** The first mob that grazes just the paddocks that this one does. */
+  int firstAlike(int mob) {
+    int first = 0;
+    while (!Arrays.equals(grazes[first], grazes[mob])) {
+      first++;
     }
-    return sum;
+    return first;
+  }
+
+  int mobs() {
+    return flock.length;
+  }
+
+  /** Feed that a mob needs in the held weeks, in the unit of {@link YearSums#SAFE}. */
+  double safeFeedNeeded(int mob) {
+    return joiningFeed.needed(mob);
   }
 
   // What the farm is like now, in this run.
@@ -326,6 +393,11 @@ public final class Run {
   /** Whether an action can be done on a paddock at all. */
   public boolean allowed(int paddock, int action) {
     return paths.allowed(paddock, action);
+  }
+
+  /** Whether year {@code k} of an action takes the paddock out of grazing. */
+  boolean isShut(int action, int k) {
+    return paths.isShut(action, k);
   }
 
   /** Names and shares of the clover in a paddock. */

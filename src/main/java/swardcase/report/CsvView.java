@@ -1,9 +1,11 @@
 package swardcase.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
@@ -21,6 +23,7 @@ public final class CsvView {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("paddocks.csv", paddocks(report));
     files.put("options.csv", options(report));
+    files.put("old-share.csv", oldShare(report));
     files.put("years.csv", years(report));
     files.put("feed.csv", feed(report));
     files.put("assumptions.csv", assumptions(report));
@@ -112,6 +115,32 @@ public final class CsvView {
                 o.benefitCost(),
                 o.chosen() ? "yes" : "no",
                 o.whyNot()));
+      }
+    }
+    return text(rows);
+  }
+
+  /** Share of old cultivars by year, for every option of every paddock. */
+  private static String oldShare(Report report) {
+    List<List<Object>> rows = new ArrayList<>();
+    rows.add(List.of("paddock", "action", "start_year", "chosen", "cheapest", "year", "old_share"));
+    for (PaddockResult p : report.paddocks()) {
+      Optional<PaddockResult.OptionResult> cheapest =
+          p.options().stream()
+              .filter(o -> o.costPerHa().likely() > 0)
+              .min(Comparator.comparingDouble(o -> o.costPerHa().likely()));
+      for (PaddockResult.OptionResult o : p.options()) {
+        for (int t = 0; t < o.oldShareByYear().size(); t++) {
+          rows.add(
+              List.of(
+                  p.name(),
+                  o.name(),
+                  o.startYear().isPresent() ? o.startYear().getAsInt() : "",
+                  o.chosen() ? "yes" : "no",
+                  cheapest.equals(Optional.of(o)) ? "yes" : "no",
+                  report.plan().years().get(t).year(),
+                  o.oldShareByYear().get(t)));
+        }
       }
     }
     return text(rows);

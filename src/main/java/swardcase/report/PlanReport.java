@@ -47,7 +47,8 @@ final class PlanReport {
         returns.peakDebt(),
         returns.benefitCost(),
         years(),
-        List.of());
+        new PlanNotes(decision, firstYear).all(),
+        farm.finance().loan().map(loan -> LoanAccount.of(outcome, loan, rate, firstYear)));
   }
 
   private String headline() {

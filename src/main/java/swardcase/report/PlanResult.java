@@ -1,6 +1,7 @@
 package swardcase.report;
 
 import java.util.List;
+import java.util.Optional;
 import swardcase.chance.Range;
 
 /**
@@ -18,6 +19,7 @@ import swardcase.chance.Range;
  * @param benefitCost in words
  * @param years year by year
  * @param notes how the plan was found: bound and gap, limits that bind, next-best plan
+ * @param loan the account if the costs are borrowed; empty if the farm has no loan
  */
 public record PlanResult(
     String headline,
@@ -31,7 +33,38 @@ public record PlanResult(
     double peakDebt,
     String benefitCost,
     List<PlanYear> years,
-    List<String> notes) {
+    List<String> notes,
+    Optional<LoanAccount> loan) {
+
+  /** A plan that is not paid for by a loan. */
+  public PlanResult(
+      String headline,
+      double hectaresSown,
+      Range cost,
+      Range npv,
+      Range annuity,
+      String irrPercent,
+      String mirrPercent,
+      String paybackYears,
+      double peakDebt,
+      String benefitCost,
+      List<PlanYear> years,
+      List<String> notes) {
+    this(
+        headline,
+        hectaresSown,
+        cost,
+        npv,
+        annuity,
+        irrPercent,
+        mirrPercent,
+        paybackYears,
+        peakDebt,
+        benefitCost,
+        years,
+        notes,
+        Optional.empty());
+  }
 
   /** Copies the lists. */
   public PlanResult {

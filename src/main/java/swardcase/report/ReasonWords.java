@@ -56,7 +56,7 @@ final class ReasonWords {
   /** The reason in a sentence or two. */
   String reason(int paddock) {
     return switch (call(paddock)) {
-      case ACT, HOLD_OFF -> gains(planned(paddock).orElseThrow().outcome());
+      case ACT, HOLD_OFF -> gains(planned(paddock).orElseThrow().outcome()) + within(paddock);
       case KEEP -> whyKeep(paddock);
       case TOO_CLOSE -> whyClose(paddock);
     };
@@ -79,6 +79,9 @@ final class ReasonWords {
       return "Likely to lose " + money(-npv) + " against keeping.";
     }
     Optional<Option> chosen = planned(paddock);
+    if (npv < decision.effort(paddock) && chosen.isEmpty()) {
+      return "Likely to gain " + money(npv) + ", not enough for the effort.";
+    }
     return chosen
         .map(
             best ->
@@ -91,6 +94,21 @@ final class ReasonWords {
             "Likely to gain "
                 + money(npv)
                 + " alone, but not beside the rest of the plan and its limits.");
+  }
+
+  /** On its own, and as the plan's last piece. */
+  private String within(int paddock) {
+    double alone = planned(paddock).orElseThrow().npv().likely();
+    double within = decision.planNpv(paddock).likely();
+    return " After its costs it "
+        + gainsOrLoses(alone)
+        + " on its own and "
+        + gainsOrLoses(within)
+        + " within the plan.";
+  }
+
+  private String gainsOrLoses(double value) {
+    return value < 0 ? "loses " + money(-value) : "gains " + money(value);
   }
 
   private String gains(Outcome outcome) {
@@ -136,6 +154,9 @@ final class ReasonWords {
     double outlay =
         option.costPerHa().likely() * decision.model().farm().paddocks().get(paddock).areaHa();
     double npv = npv(paddock, option).likely();
+    if (npv > 0 && npv < decision.effort(paddock)) {
+      return "To " + name + " would likely gain " + money(npv) + ", not enough for the effort.";
+    }
     if (npv > 0) {
       return "To "
           + name

@@ -63,6 +63,11 @@ public final class ReportBuilder {
     return new ReportBuilder(decision, howSure, date).build(program, notices);
   }
 
+  /** The calendar year that is called the coming one: the one after the sheet's date. */
+  public static int firstYear(LocalDate date) {
+    return PlanReport.firstYear(date);
+  }
+
   private Report build(String program, List<String> notices) {
     List<Assumption> assumptions = decision.model().inputs().all();
     List<String> allNotices = new ArrayList<>(notices);

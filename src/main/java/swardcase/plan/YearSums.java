@@ -1,0 +1,67 @@
+package swardcase.plan;
+
+/**
+ * Places of the sums over paddocks on which a year of a plan depends, and on nothing else. Feed
+ * taken is in hectares of ordinary growth; strength is formononetin, per cent of green intake.
+ */
+final class YearSums {
+
+  /** Winter growth, area x index x factor. */
+  static final int WINTER = 0;
+
+  /** Growth of the other months, as {@link #WINTER}. */
+  static final int OTHER = 1;
+
+  /** Feed of paddocks that ewes are held off. */
+  static final int HELD = 2;
+
+  /** Action costs. */
+  static final int COST = 3;
+
+  /** Crop margins. */
+  static final int MARGIN = 4;
+
+  /** Hectares out of grazing. */
+  static final int OUT = 5;
+
+  private static final int FARM = 6;
+
+  /** Strength x feed of a mob's paddocks. */
+  static final int DOSE = 0;
+
+  /** Feed of a mob's paddocks. */
+  static final int GRAZED = 1;
+
+  /** Strength x feed of those it is not held off. */
+  static final int DOSE_HELD = 2;
+
+  /** Feed of those it is not held off. */
+  static final int GRAZED_HELD = 3;
+
+  /** The mob's part of that feed where other mobs graze the paddock too. */
+  static final int SAFE = 4;
+
+  private static final int OF_MOB = 5;
+
+  private YearSums() {}
+
+  /** How many sums there are for so many mobs. */
+  static int size(int mobs) {
+    return FARM + mobs * OF_MOB;
+  }
+
+  /** Place of one of a mob's sums. */
+  static int at(int mob, int sum) {
+    return FARM + mob * OF_MOB + sum;
+  }
+
+  /** Whether a sum is a mob's safe feed. */
+  static boolean isSafe(int sum) {
+    return sum >= FARM && (sum - FARM) % OF_MOB == SAFE;
+  }
+
+  /** The mob whose sum it is; less than 0 if it is the farm's. */
+  static int mob(int sum) {
+    return Math.floorDiv(sum - FARM, OF_MOB);
+  }
+}
