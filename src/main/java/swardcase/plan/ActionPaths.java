@@ -170,12 +170,13 @@ final class ActionPaths {
     oldShare[slot] = old;
   }
 
+  /** Summed as losses, so that current cultivars alone give exactly 1. */
   private double meanYield(double[] x, int i, double[] shares, int from) {
-    double sum = 0;
+    double loss = 0;
     for (int c = 0; c < stands.species(i); c++) {
-      sum += shares[from + c] * stands.winterYield(x, i, c);
+      loss += shares[from + c] * (1 - stands.winterYield(x, i, c));
     }
-    return sum;
+    return 1 - loss;
   }
 
   private double strength(double[] x, int i, double clover, double[] shares, int from) {

@@ -33,7 +33,7 @@ final class Stands {
   private final int[] cloverShare;
   private final int[] growthIndex;
   private final int[] oldShare;
-  private final double[] meanOldShare;
+  private final double[] likelyOldShare;
   private final int[] leafTest;
   private final int[][] winterYield;
   private final int[][] formononetin;
@@ -47,7 +47,7 @@ final class Stands {
     cloverShare = new int[n];
     growthIndex = new int[n];
     oldShare = new int[n];
-    meanOldShare = new double[n];
+    likelyOldShare = new double[n];
     leafTest = new int[n];
     winterYield = new int[n][];
     formononetin = new int[n][];
@@ -67,8 +67,8 @@ final class Stands {
       cloverShare[i] =
           inputs.add(paddock.cloverShare().named("clover share of green feed: " + paddock.name()));
       growthIndex[i] = inputs.add(paddock.growthIndex().named("growth index: " + paddock.name()));
-      Range old = composition[i].share(Cultivar::isOld);
-      meanOldShare[i] = old.likely();
+      Range old = oldShare(composition[i]);
+      likelyOldShare[i] = old.likely();
       oldShare[i] =
           inputs.add(
               new Assumption(
@@ -105,6 +105,16 @@ final class Stands {
     }
   }
 
+  private static Range oldShare(Composition composition) {
+    double likely = 0;
+    for (int c = 0; c < composition.size(); c++) {
+      likely += composition.cultivar(c).isOld() ? composition.likelyShare(c) : 0;
+    }
+    likely = Math.min(1, likely);
+    Range interval = composition.share(Cultivar::isOld);
+    return Range.of(Math.min(likely, interval.low()), likely, Math.max(likely, interval.high()));
+  }
+
   private static Assumption asInput(Paddock paddock, LeafTest test) {
     double half = NORMAL_90 * test.standardErrorPercent();
     double mean = test.formononetinPercentOfLeaf();
@@ -115,20 +125,21 @@ final class Stands {
   }
 
   /**
-   * Takes the shares for a run: the composition's means, with the old cultivars as a group moved to
-   * the share in {@code x} and the rest filling up, each group in its own proportions.
+   * Takes the shares for a run: the likely ones of the composition, with the old cultivars as a
+   * group moved to the share in {@code x} and the rest filling up, each group in its own
+   * proportions.
    */
   void set(double[] x) {
     for (int i = 0; i < species.length; i++) {
       double old = x[oldShare[i]];
-      double mean = meanOldShare[i];
+      double usual = likelyOldShare[i];
       int present = species[i].length - 1;
       for (int c = 0; c < present; c++) {
-        double likely = composition[i].meanShare(c);
+        double likely = composition[i].likelyShare(c);
         if (species[i][c].isOld()) {
-          share[i][c] = mean > 0 ? Math.min(1, likely * old / mean) : 0;
+          share[i][c] = usual > 0 ? Math.min(1, likely * old / usual) : 0;
         } else {
-          share[i][c] = mean < 1 ? Math.min(1, likely * (1 - old) / (1 - mean)) : 0;
+          share[i][c] = usual < 1 ? Math.min(1, likely * (1 - old) / (1 - usual)) : 0;
         }
       }
       share[i][present] = 0;

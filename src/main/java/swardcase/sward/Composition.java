@@ -142,6 +142,14 @@ public final class Composition {
     Dirichlet.sampleInPlace(random, into);
   }
 
+  /**
+   * The most likely share: that of the plants counted. A cultivar that nobody found has none,
+   * though {@link #meanShare} leaves it a little; a paddock nobody walked has its mean.
+   */
+  public double likelyShare(int i) {
+    return lookedAt ? (alpha(i) - 1.0 / size()) / (shares.total() - 1) : meanShare(i);
+  }
+
   /** How many plants along the line tell as much as one picked at random. */
   public double designEffect() {
     return designEffect;
