@@ -110,7 +110,7 @@ final class Stands {
     for (int c = 0; c < composition.size(); c++) {
       likely += composition.cultivar(c).isOld() ? composition.likelyShare(c) : 0;
     }
-    likely = Math.min(1, likely);
+    likely = likely > 1 - 1e-9 ? 1 : likely;
     Range interval = composition.share(Cultivar::isOld);
     return Range.of(Math.min(likely, interval.low()), likely, Math.max(likely, interval.high()));
   }
@@ -141,6 +141,9 @@ final class Stands {
         } else {
           share[i][c] = usual < 1 ? Math.min(1, likely * (1 - old) / (1 - usual)) : 0;
         }
+      }
+      if (usual == 1) {
+        share[i][present - 1] = Math.max(0, 1 - old); // nothing else was counted: what was missed
       }
       share[i][present] = 0;
     }
