@@ -18,7 +18,7 @@ final class Failures {
   static int wrongUse(ParameterException failure, String[] arguments) {
     CommandLine line = failure.getCommandLine();
     PrintWriter err = line.getErr();
-    err.println(failure.getMessage());
+    err.println(PlainText.of(failure.getMessage()));
     UnmatchedArgumentException.printSuggestions(failure, err);
     err.print(line.getHelp().fullSynopsis());
     err.println("Try '" + line.getCommandSpec().qualifiedName() + " --help'.");
@@ -50,7 +50,7 @@ final class Failures {
 
   static void print(FaultsException faults, PrintWriter err) {
     for (Fault fault : faults.faults()) {
-      err.println(fault.message().replaceAll("\\p{Cntrl}", " "));
+      err.println(PlainText.of(fault.message()));
     }
     int count = faults.faults().size();
     err.println(

@@ -9,7 +9,10 @@ public final class Main {
 
   /** Runs a command and leaves with its exit code. */
   public static void main(String[] arguments) {
-    System.exit(commandLine().execute(arguments));
+    CommandLine line = commandLine();
+    line.setOut(EncodableWriter.printer(System.out));
+    line.setErr(EncodableWriter.printer(System.err));
+    System.exit(line.execute(arguments));
   }
 
   /** The program as a command line, ready to be executed. */
@@ -17,6 +20,7 @@ public final class Main {
     return new CommandLine(new Swardcase())
         .setParameterExceptionHandler(Failures::wrongUse)
         .setExecutionExceptionHandler(Failures::whileRunning)
+        .setExpandAtFiles(false)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setUsageHelpAutoWidth(true);
   }
