@@ -1,5 +1,8 @@
 package swardcase.cli;
 
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
+import java.nio.charset.Charset;
 import picocli.CommandLine;
 
 /** Where the program starts. */
@@ -17,7 +20,14 @@ public final class Main {
 
   /** The program as a command line, ready to be executed. */
   public static CommandLine commandLine() {
+    return commandLine(
+        new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())));
+  }
+
+  /** The same, reading what is typed from {@code in}. */
+  static CommandLine commandLine(BufferedReader in) {
     return new CommandLine(new Swardcase())
+        .addSubcommand(new StartCommand(in))
         .setParameterExceptionHandler(Failures::wrongUse)
         .setExecutionExceptionHandler(Failures::whileRunning)
         .setExpandAtFiles(false)

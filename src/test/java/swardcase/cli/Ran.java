@@ -1,8 +1,11 @@
 package swardcase.cli;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.StringReader;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -14,9 +17,14 @@ record Ran(int code, String out, String err) {
 
   /** Runs the program in this process with its output caught. */
   static Ran command(Object... arguments) {
+    return typing("", arguments);
+  }
+
+  /** The same with lines typed by the user. */
+  static Ran typing(String typed, Object... arguments) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    CommandLine line = Main.commandLine();
+    CommandLine line = Main.commandLine(new BufferedReader(new StringReader(typed)));
     line.setUsageHelpAutoWidth(false);
     line.setOut(new PrintWriter(out, true));
     line.setErr(new PrintWriter(err, true));
@@ -29,7 +37,7 @@ record Ran(int code, String out, String err) {
     try (Stream<Path> paths = Files.walk(folder)) {
       return paths.skip(1).map(path -> folder.relativize(path).toString()).sorted().toList();
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 }
