@@ -18,6 +18,17 @@ import swardcase.tables.Tables;
  */
 final class AnswerCheck {
 
+  /** They fit any answer, so that only what was answered can be at fault. */
+  private static final Map<String, String> STAND_INS =
+      Map.of(
+          "name", "x",
+          "paddocks", "x 1",
+          "joining-start", "1 January",
+          "in-lamb", "1",
+          "scanned", "400",
+          "marked", "0",
+          "figures", "unaffected");
+
   private final Tables tables;
 
   AnswerCheck(Tables tables) {
@@ -26,12 +37,8 @@ final class AnswerCheck {
 
   /** What is wrong with these answers, in words; blank if nothing is. */
   String problem(Map<String, String> answers) {
-    Map<String, String> whole = new LinkedHashMap<>();
-    whole.put("name", "x");
+    Map<String, String> whole = new LinkedHashMap<>(STAND_INS);
     whole.put("growth", tables.districts().firstKey());
-    whole.put("paddocks", "x 1");
-    whole.put("joining-start", "1 January");
-    whole.put("figures", "unaffected");
     whole.putAll(answers);
     try {
       Path folder = Files.createTempDirectory("swardcase");

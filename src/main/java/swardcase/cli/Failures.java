@@ -1,5 +1,6 @@
 package swardcase.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import picocli.CommandLine;
@@ -36,8 +37,10 @@ final class Failures {
       err.println(failure.getMessage());
       return ExitCodes.BAD_INPUT;
     }
-    if (failure instanceof UncheckedIOException) {
-      err.println("Cannot read: " + failure.getCause().getMessage() + ". Nothing was written.");
+    if (failure instanceof UncheckedIOException || failure instanceof IOException) {
+      Throwable cause = failure instanceof IOException ? failure : failure.getCause();
+      err.println(
+          "Cannot read: " + PlainText.of("" + cause.getMessage()) + ". Nothing was written.");
       return ExitCodes.BAD_INPUT;
     }
     err.println(

@@ -61,19 +61,18 @@ final class Interview {
   }
 
   private boolean accepts(Question question, String typed, Map<String, String> answers) {
-    String answer = typed.isEmpty() ? question.usual() : typed;
-    if (answer.isEmpty() && question.required()) {
+    Map<String, String> with = new LinkedHashMap<>(answers);
+    with.put(question.key(), question.settled(typed));
+    if (question.lacks(with)) {
       out.println("  This one is needed. Write ? for help, back for the question before.");
       return false;
     }
-    Map<String, String> with = new LinkedHashMap<>(answers);
-    with.put(question.key(), answer);
     String problem = check.problem(with);
     if (!problem.isEmpty()) {
       out.println("  It " + PlainText.of(problem) + ". Write ? for help, back for the one before.");
       return false;
     }
-    answers.put(question.key(), answer);
+    answers.putAll(with);
     return true;
   }
 }

@@ -28,4 +28,14 @@ record Question(
     String behind = usual.isEmpty() ? (required ? "" : " [leave out]") : " [" + usual + "]";
     return text + (unit.isEmpty() ? "" : ", " + unit) + behind + ": ";
   }
+
+  /** What was typed, or the usual answer if nothing was. */
+  String settled(String typed) {
+    return typed.isEmpty() ? usual : typed;
+  }
+
+  /** Whether these answers lack a needed one to this question. */
+  boolean lacks(Map<String, String> answers) {
+    return required && answers.getOrDefault(key, "").isEmpty();
+  }
 }

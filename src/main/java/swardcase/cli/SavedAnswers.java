@@ -1,6 +1,7 @@
 package swardcase.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -25,7 +26,8 @@ final class SavedAnswers {
   Map<String, String> read() throws IOException {
     Map<String, String> answers = new LinkedHashMap<>();
     if (Files.exists(file)) {
-      for (String line : Files.readAllLines(file)) {
+      String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
+      for (String line : text.lines().toList()) {
         int colon = line.indexOf(':');
         if (colon > 0) {
           answers.put(line.substring(0, colon), line.substring(colon + 1).strip());

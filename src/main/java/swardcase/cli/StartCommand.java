@@ -99,6 +99,10 @@ final class StartCommand implements Callable<Integer> {
           .println("Stopped. To go on, run it again: swardcase start " + folder);
       return ExitCodes.BAD_INPUT;
     }
+    String problem = check.problem(answers);
+    if (!problem.isEmpty()) {
+      throw wrong("These answers do not fit together: " + problem);
+    }
     write(FarmTemplate.of(answers));
     saved.delete();
     out.println("Put the clover per cent into paddocks.csv and the counts of the walk into");
@@ -110,25 +114,27 @@ final class StartCommand implements Callable<Integer> {
   private Map<String, String> answers(
       List<Question> questions, AnswerCheck check, Map<String, String> before) {
     List<String> keys = questions.stream().map(Question::key).toList();
-    Map<String, String> answers = new LinkedHashMap<>();
-    keys.stream().filter(before::containsKey).forEach(key -> answers.put(key, before.get(key)));
-    if (!check.problem(answers).isEmpty()) {
-      answers.clear();
-    }
-    for (Map.Entry<String, String> answer : given.entrySet()) {
-      if (!keys.contains(answer.getKey())) {
-        throw wrong(
-            "There is no question '"
-                + answer.getKey()
-                + "'"
-                + NearestName.find(answer.getKey(), keys)
-                    .map(near -> "; did you mean '" + near + "'?")
-                    .orElse(""));
+    for (String key : given.keySet()) {
+      if (!keys.contains(key)) {
+        String hint =
+            NearestName.find(key, keys).map(near -> "; did you mean '" + near + "'?").orElse("");
+        throw wrong("There is no question '" + key + "'" + hint);
       }
-      answers.put(answer.getKey(), PlainText.of(answer.getValue()).strip());
+    }
+    Map<String, String> answers = new LinkedHashMap<>();
+    for (Question question : questions) {
+      boolean now = given.containsKey(question.key());
+      String text = now ? given.get(question.key()) : before.get(question.key());
+      if (text == null) {
+        continue;
+      }
+      answers.put(question.key(), question.settled(PlainText.of(text).strip()));
       String problem = check.problem(answers);
-      if (!problem.isEmpty()) {
-        throw wrong("Answer '" + answer.getKey() + "' " + problem);
+      if (now && !problem.isEmpty()) {
+        throw wrong("Answer '" + question.key() + "' " + problem);
+      }
+      if (!problem.isEmpty() || question.lacks(answers)) {
+        answers.remove(question.key());
       }
     }
     return answers;
@@ -137,9 +143,9 @@ final class StartCommand implements Callable<Integer> {
   private void takeUsual(List<Question> questions, Map<String, String> answers) {
     List<String> missing = new ArrayList<>();
     for (Question question : questions) {
-      if (question.asked().test(answers) && answers.getOrDefault(question.key(), "").isEmpty()) {
-        answers.put(question.key(), question.usual());
-        if (question.required() && question.usual().isEmpty()) {
+      if (question.asked().test(answers)) {
+        answers.putIfAbsent(question.key(), question.usual());
+        if (question.lacks(answers)) {
           missing.add(question.key());
         }
       }

@@ -3,6 +3,7 @@ package swardcase.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -127,6 +128,71 @@ class StartCommandTest {
     assertThat(key.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(key.err()).startsWith("There is no question 'ews'; did you mean 'ewes'?");
     assertThat(folder).doesNotExist();
+  }
+
+  @Test
+  void start_lowFigures_areNotHeldAgainstDefaultsThatAreStillToBeAsked() {
+    String typed = ALL.replace("84\n100 122 130\n92", "60\n80\n\n70");
+
+    Ran ran = Ran.typing(typed, "start", folder);
+
+    assertThat(ran.code()).isZero();
+    assertThat(ran.out()).contains("It must not be above scanning_percent, which is 80");
+    assertThat(FarmFolder.read(folder, TABLES).farm().mobs().get(0).markingPercent().likely())
+        .isEqualTo(70);
+  }
+
+  @Test
+  void start_optionsThatDoNotFitTogether_areRefused() {
+    Ran ran =
+        Ran.command(
+            "start",
+            folder,
+            "--no-questions",
+            "--answer=name=A",
+            "--answer=growth=Katanning",
+            "--answer=paddocks=B 1",
+            "--answer=ewes=9",
+            "--answer=joining-start=1 Feb",
+            "--answer=marked=150");
+
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err())
+        .startsWith("These answers do not fit together: must not be above scanning_percent");
+    assertThat(folder).doesNotExist();
+  }
+
+  @Test
+  void start_neededAnswerGivenBlank_isRefused() {
+    Ran ran =
+        Ran.command(
+            "start",
+            folder,
+            "--no-questions",
+            "--answer=name=",
+            "--answer=growth=Katanning",
+            "--answer=paddocks=B 1");
+
+    assertThat(ran.err()).startsWith("Answer 'name' must be given");
+  }
+
+  @Test
+  void start_savedAnswersDamaged_keepsThoseThatCanBe() throws IOException {
+    Files.createDirectories(folder);
+    Files.write(
+        folder.resolve(SavedAnswers.FILE),
+        "name: Flats\ngrowth: Nowhere\newes: many\n\u0000\n: x\nnonsense: 3\ncurrency: NZ$\n"
+            .getBytes(StandardCharsets.UTF_16BE));
+    Ran broken = Ran.typing("", "start", folder);
+    Files.writeString(
+        folder.resolve(SavedAnswers.FILE),
+        "name: Flats\ngrowth: Nowhere\newes: many\nnonsense: 3\ncurrency: NZ$\n");
+    Ran ran = Ran.typing("", "start", folder);
+
+    assertThat(broken.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(broken.out()).startsWith("Name of the farm");
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.out()).startsWith("District whose pasture growth");
   }
 
   @Test
