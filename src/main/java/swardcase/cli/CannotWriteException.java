@@ -2,7 +2,6 @@ package swardcase.cli;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -12,9 +11,12 @@ final class CannotWriteException extends IOException {
 
   private static final long serialVersionUID = 1L;
 
+  CannotWriteException(Path file, String reason) {
+    super("Cannot write " + file + ": " + reason + ". What stood there before still stands.");
+  }
+
   CannotWriteException(Path file, IOException cause) {
-    super(
-        "Cannot write " + file + ": " + reason(cause) + ". What stood there before still stands.");
+    this(file, reason(cause));
     initCause(cause);
   }
 
@@ -24,9 +26,6 @@ final class CannotWriteException extends IOException {
     }
     if (failure instanceof NoSuchFileException) {
       return "its folder does not exist and cannot be made";
-    }
-    if (failure instanceof FileAlreadyExistsException) {
-      return "a file stands where its folder should be";
     }
     if (failure instanceof FileSystemException file && file.getReason() != null) {
       return file.getReason();

@@ -33,8 +33,8 @@ final class CheckCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     out.printf(
         "%s: no faults. %d paddocks, %d ewes joined.%n",
-        farm.name().replaceAll("\\p{Cntrl}", " "), farm.paddocks().size(), farm.ewesJoined());
-    loaded.notices().forEach(notice -> out.println("- " + notice));
+        PlainText.of(farm.name()), farm.paddocks().size(), farm.ewesJoined());
+    loaded.notices().forEach(notice -> out.println("- " + PlainText.of(notice)));
     return ExitCodes.DONE;
   }
 }

@@ -61,6 +61,7 @@ final class DecideCommand implements Callable<Integer> {
   @Option(
       names = "--date",
       paramLabel = "YYYY-MM-DD",
+      converter = SheetDate.class,
       description =
           "Date of the sheet; the year after it is the first one planned. Default: today.")
   private LocalDate date;
@@ -89,6 +90,9 @@ final class DecideCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     checkDraws();
+    if (currency != null && !currency.matches("[^\\p{Cntrl}]{1,12}")) {
+      throw new ParameterException(spec.commandLine(), "--currency must be 1 to 12 plain signs");
+    }
     Tables tables = options.tables();
     LoadedFarm loaded = options.load(tables);
     Farm read = changes.change(loaded.farm());
@@ -119,18 +123,21 @@ final class DecideCommand implements Callable<Integer> {
 
   private void write(Report report) throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    if (pdf != null) {
-      WholeFile.write(pdf, to -> DecisionSheet.write(report, to));
-    }
-    if (json != null) {
-      WholeFile.write(json, JsonView.of(report));
-    }
-    if (csv != null) {
-      for (Map.Entry<String, String> file : CsvView.of(report).entrySet()) {
-        WholeFile.write(csv.resolve(file.getKey()), file.getValue());
+    try (WholeFiles files = new WholeFiles(options.files())) {
+      if (pdf != null) {
+        files.add(pdf, to -> DecisionSheet.write(report, to));
       }
+      if (json != null) {
+        files.add(json, JsonView.of(report));
+      }
+      if (csv != null) {
+        for (Map.Entry<String, String> file : CsvView.of(report).entrySet()) {
+          files.add(csv.resolve(file.getKey()), file.getValue());
+        }
+      }
+      files.commit();
     }
-    TerminalView.of(report).forEach(out::println);
+    TerminalView.of(report).forEach(line -> out.println(PlainText.of(line)));
     out.println();
     for (Path written : Arrays.asList(csv, json, pdf)) {
       if (written != null) {

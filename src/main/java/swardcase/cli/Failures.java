@@ -1,5 +1,6 @@
 package swardcase.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import picocli.CommandLine;
@@ -18,7 +19,7 @@ final class Failures {
   static int wrongUse(ParameterException failure, String[] arguments) {
     CommandLine line = failure.getCommandLine();
     PrintWriter err = line.getErr();
-    err.println(failure.getMessage());
+    err.println(PlainText.of(failure.getMessage()));
     UnmatchedArgumentException.printSuggestions(failure, err);
     err.print(line.getHelp().fullSynopsis());
     err.println("Try '" + line.getCommandSpec().qualifiedName() + " --help'.");
@@ -36,8 +37,10 @@ final class Failures {
       err.println(failure.getMessage());
       return ExitCodes.BAD_INPUT;
     }
-    if (failure instanceof UncheckedIOException) {
-      err.println("Cannot read: " + failure.getCause().getMessage() + ". Nothing was written.");
+    if (failure instanceof UncheckedIOException || failure instanceof IOException) {
+      Throwable cause = failure instanceof IOException ? failure : failure.getCause();
+      err.println(
+          "Cannot read: " + PlainText.of("" + cause.getMessage()) + ". Nothing was written.");
       return ExitCodes.BAD_INPUT;
     }
     err.println(
@@ -50,7 +53,7 @@ final class Failures {
 
   static void print(FaultsException faults, PrintWriter err) {
     for (Fault fault : faults.faults()) {
-      err.println(fault.message().replaceAll("\\p{Cntrl}", " "));
+      err.println(PlainText.of(fault.message()));
     }
     int count = faults.faults().size();
     err.println(

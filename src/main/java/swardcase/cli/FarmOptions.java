@@ -1,11 +1,14 @@
 package swardcase.cli;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.tables.Tables;
+import swardcase.tables.TablesLoader;
 
 /** The farm folder and the tables: what every command about a farm is told. */
 final class FarmOptions {
@@ -28,5 +31,15 @@ final class FarmOptions {
 
   LoadedFarm load(Tables reference) {
     return FarmFolder.read(folder, reference);
+  }
+
+  /** The files that these options make the program read. */
+  List<Path> files() {
+    Stream<Path> ofFarm = FarmFolder.FILES.stream().map(folder::resolve);
+    Stream<Path> ofTables =
+        tables == null
+            ? Stream.of()
+            : TablesLoader.names().stream().map(name -> tables.resolve(name + ".csv"));
+    return Stream.concat(ofFarm, ofTables).toList();
   }
 }

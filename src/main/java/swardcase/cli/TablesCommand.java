@@ -4,8 +4,9 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Help.Ansi.Style;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -63,10 +64,14 @@ final class TablesCommand implements Callable<Integer> {
   }
 
   private static void print(TableListing table, PrintWriter out) {
-    CommandLine.Help.Ansi ansi = CommandLine.Help.Ansi.AUTO;
+    boolean bold = Ansi.AUTO.enabled();
     for (TableListing.Row row : table.rows()) {
-      out.println(ansi.new Text("@|bold " + row.title() + "|@") + (row.ofUser() ? " (yours)" : ""));
-      row.cells().forEach(cell -> out.println("  " + label(cell.heading()) + ": " + cell.text()));
+      String title = PlainText.of(row.title());
+      String heading = bold ? Style.bold.on() + title + Style.bold.off() : title;
+      out.println(heading + (row.ofUser() ? " (yours)" : ""));
+      row.cells()
+          .forEach(
+              cell -> out.println("  " + label(cell.heading()) + ": " + PlainText.of(cell.text())));
     }
     if (!table.sources().isEmpty()) {
       out.println();
@@ -76,7 +81,14 @@ final class TablesCommand implements Callable<Integer> {
           .forEach(
               source ->
                   out.println(
-                      "  " + source.key() + ": " + source.citation() + " [" + source.read() + "]"));
+                      PlainText.of(
+                          "  "
+                              + source.key()
+                              + ": "
+                              + source.citation()
+                              + " ["
+                              + source.read()
+                              + "]")));
     }
   }
 

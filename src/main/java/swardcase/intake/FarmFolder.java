@@ -22,6 +22,9 @@ import swardcase.tables.Tables;
  */
 public final class FarmFolder {
 
+  /** The names of the files. */
+  public static final List<String> FILES = List.of(Fields.FILE, PaddocksCsv.FILE, PlantsCsv.FILE);
+
   private FarmFolder() {}
 
   /**

@@ -20,7 +20,7 @@ import java.util.OptionalInt;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 
-/** The result document as JSON; its layout is described in {@code docs/results.md}. */
+/** The result document as JSON; its layout is {@code docs/result.schema.json}. */
 public final class JsonView {
 
   private static final ObjectMapper MAPPER =

@@ -3,16 +3,14 @@ package swardcase.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import swardcase.Damage;
 import swardcase.check.FaultsException;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
@@ -23,46 +21,6 @@ class FarmFolderMutationTest {
   private static final Tables TABLES = TablesLoader.standard().load();
   private static final int MUTANTS = 250;
   private static final String[] FILES = {"farm.yaml", "paddocks.csv", "plants.csv"};
-  private static final String[] PIECES = {
-    "",
-    "\n",
-    "\"",
-    "'",
-    ":",
-    "- ",
-    "[",
-    "]",
-    "{",
-    "}",
-    "&a ",
-    "*a",
-    "!!int ",
-    "---\n",
-    "#",
-    ",",
-    ";",
-    "\t",
-    "-1",
-    "1e400",
-    "NaN",
-    "null",
-    "~",
-    "yes",
-    "0",
-    "|",
-    ">",
-    "%",
-    "@",
-    "\u0000",
-    "\u0085",
-    "\uFEFF",
-    "\uD83D\uDC11",
-    "? ",
-    "<<",
-    "unidentified",
-    "9999999999999999999"
-  };
-
   @TempDir private Path folder;
 
   @ParameterizedTest
@@ -76,7 +34,7 @@ class FarmFolderMutationTest {
     for (int mutant = 0; mutant < MUTANTS; mutant++) {
       String damaged = FILES[random.nextInt(FILES.length)];
       byte[] sound = Files.readAllBytes(Path.of("demo-data", demo, damaged));
-      Files.write(folder.resolve(damaged), damage(sound, random));
+      Files.write(folder.resolve(damaged), Damage.to(sound, random));
       try {
         assertThat(FarmFolder.read(folder, TABLES).farm().paddocks()).isNotEmpty();
       } catch (FaultsException faults) {
@@ -88,25 +46,5 @@ class FarmFolderMutationTest {
       Files.write(folder.resolve(damaged), sound);
     }
     assertThat(refused).isBetween(MUTANTS / 5, MUTANTS - 1);
-  }
-
-  private static byte[] damage(byte[] bytes, SplittableRandom random) throws IOException {
-    byte[] changed = bytes;
-    for (int times = 1 + random.nextInt(3); times > 0; times--) {
-      int at = random.nextInt(changed.length + 1);
-      int to = Math.min(changed.length, at + random.nextInt(8));
-      ByteArrayOutputStream out = new ByteArrayOutputStream();
-      out.write(changed, 0, at);
-      switch (random.nextInt(6)) {
-        case 0 -> out.write(random.nextInt(256));
-        case 1 -> out.write(changed, Math.max(0, at - 40), Math.min(40, at));
-        case 2 -> to = random.nextInt(4) == 0 ? changed.length : to;
-        default ->
-            out.write(PIECES[random.nextInt(PIECES.length)].getBytes(StandardCharsets.UTF_8));
-      }
-      out.write(changed, to, changed.length - to);
-      changed = Arrays.copyOf(out.toByteArray(), out.size());
-    }
-    return changed;
   }
 }

@@ -1,0 +1,53 @@
+package swardcase.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisabledOnOs(OS.WINDOWS)
+class LauncherTest {
+
+  @TempDir private Path folder;
+
+  @Test
+  void launcher_withoutItsProgramFile_saysWhichFileIsMissing() throws Exception {
+    Path launcher = launcher();
+
+    Process process = new ProcessBuilder("sh", launcher.toString(), "--help").start();
+    String err = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+
+    assertThat(process.waitFor()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(err)
+        .isEqualTo(
+            "Swardcase cannot find its program file "
+                + folder.toRealPath().resolve("swardcase.jar")
+                + ".\n");
+  }
+
+  @Test
+  void launcher_withoutJava_saysSo() throws Exception {
+    ProcessBuilder builder = new ProcessBuilder("sh", launcher().toString(), "--help");
+    builder.environment().put("JAVA_HOME", folder.resolve("none").toString());
+
+    Process process = builder.start();
+    String err = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+
+    assertThat(process.waitFor()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(err).isEqualTo("Swardcase needs Java 17 or newer: none was found.\n");
+  }
+
+  private Path launcher() throws IOException {
+    return Files.copy(
+        Path.of("src/main/launcher/swardcase"),
+        Files.createDirectories(folder.resolve("bin")).resolve("swardcase"),
+        StandardCopyOption.REPLACE_EXISTING);
+  }
+}
