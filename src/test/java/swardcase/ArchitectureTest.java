@@ -64,6 +64,7 @@ class ArchitectureTest {
         "reproduction",
         "plan");
     arrow("sheet", "check", "chance", "evidence", "tables", "report");
+    arrow("workbook", "check", "chance", "evidence", "tables", "report");
     arrow(
         "cli",
         "check",
@@ -74,7 +75,8 @@ class ArchitectureTest {
         "intake",
         "plan",
         "report",
-        "sheet");
+        "sheet",
+        "workbook");
   }
 
   private static void arrow(String from, String... to) {
@@ -126,6 +128,8 @@ class ArchitectureTest {
     onlyIn("sheet", "org.apache.pdfbox..");
     onlyIn("cli", "picocli..");
     onlyIn("intake", "org.yaml..");
+    onlyIn("intake", "org.dhatim.fastexcel.reader..");
+    onlyIn("workbook", "org.dhatim.fastexcel");
   }
 
   private static void onlyIn(String room, String library) {
