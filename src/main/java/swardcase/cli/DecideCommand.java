@@ -70,7 +70,7 @@ final class DecideCommand implements Callable<Integer> {
     Farm farm = currency == null ? loaded.farm() : loaded.farm().withCurrency(currency);
     LocalDate day = date == null ? LocalDate.now() : date;
     Decision decision = Decision.of(new FarmModel(farm, tables));
-    Report report = ReportBuilder.build(decision, Version.text(), day, loaded.notices());
+    Report report = ReportBuilder.build(decision, Version.text(), day, loaded.remarks());
     write(report);
     return ExitCodes.DONE;
   }

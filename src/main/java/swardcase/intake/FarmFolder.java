@@ -49,7 +49,8 @@ public final class FarmFolder {
     Optional<Farm> farm =
         faults.build(0, new Place(Fields.FILE, 0, ""), () -> yaml.orElseThrow().farm(paddocks));
     faults.throwIfAny();
-    return new LoadedFarm(farm.orElseThrow(), Notices.of(farm.get(), tables, defaults));
+    return new LoadedFarm(
+        farm.orElseThrow(), Doubts.of(farm.get(), tables), Notices.of(farm.get(), defaults));
   }
 
   private static List<Paddock> paddocks(
