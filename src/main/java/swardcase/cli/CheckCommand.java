@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import swardcase.check.FaultsException;
 import swardcase.farm.Farm;
 import swardcase.intake.Doubt;
 import swardcase.intake.LoadedFarm;
@@ -33,7 +34,7 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    LoadedFarm loaded = options.load(options.tables());
+    LoadedFarm loaded = load();
     Farm farm = loaded.farm();
     out.printf(
         "%s: no faults. %d paddocks, %d ewes joined.%n",
@@ -50,6 +51,15 @@ final class CheckCommand implements Callable<Integer> {
       loaded.notices().forEach(notice -> out.println("- " + plain(notice)));
     }
     return ExitCodes.DONE;
+  }
+
+  private LoadedFarm load() {
+    try {
+      return options.load(options.tables());
+    } catch (FaultsException faults) {
+      spec.commandLine().getErr().println("Faults");
+      throw faults;
+    }
   }
 
   /** Text without control characters, which a terminal would obey. */

@@ -16,6 +16,7 @@ import swardcase.farm.Farm;
 import swardcase.intake.LoadedFarm;
 import swardcase.plan.Decision;
 import swardcase.plan.FarmModel;
+import swardcase.report.Budget;
 import swardcase.report.CsvView;
 import swardcase.report.JsonView;
 import swardcase.report.Report;
@@ -23,6 +24,7 @@ import swardcase.report.ReportBuilder;
 import swardcase.report.TerminalView;
 import swardcase.sheet.DecisionSheet;
 import swardcase.tables.Tables;
+import swardcase.workbook.BudgetWorkbook;
 
 /** The whole job: reads a farm folder, decides, prints and writes. */
 @Command(
@@ -51,6 +53,12 @@ final class DecideCommand implements Callable<Integer> {
   private Path csv;
 
   @Option(
+      names = "--xlsx",
+      paramLabel = "FILE",
+      description = "Write the budget as a workbook whose prices can be changed.")
+  private Path xlsx;
+
+  @Option(
       names = "--date",
       paramLabel = "YYYY-MM-DD",
       description =
@@ -71,17 +79,20 @@ final class DecideCommand implements Callable<Integer> {
     LocalDate day = date == null ? LocalDate.now() : date;
     Decision decision = Decision.of(new FarmModel(farm, tables));
     Report report = ReportBuilder.build(decision, Version.text(), day, loaded.remarks());
-    write(report);
+    write(report, Budget.of(decision, report));
     return ExitCodes.DONE;
   }
 
-  private void write(Report report) throws IOException {
+  private void write(Report report, Budget budget) throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     if (pdf != null) {
       WholeFile.write(pdf, to -> DecisionSheet.write(report, to));
     }
     if (json != null) {
       WholeFile.write(json, JsonView.of(report));
+    }
+    if (xlsx != null) {
+      WholeFile.write(xlsx, to -> BudgetWorkbook.write(report, budget, to));
     }
     if (csv != null) {
       for (Map.Entry<String, String> file : CsvView.of(report).entrySet()) {
@@ -90,7 +101,7 @@ final class DecideCommand implements Callable<Integer> {
     }
     TerminalView.of(report).forEach(out::println);
     out.println();
-    for (Path written : Arrays.asList(csv, json, pdf)) {
+    for (Path written : Arrays.asList(csv, json, pdf, xlsx)) {
       if (written != null) {
         out.println("Written: " + written);
       }

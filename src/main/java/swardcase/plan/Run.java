@@ -249,11 +249,15 @@ public final class Run {
     double gain = 0;
     double pregnant = 0;
     int ewes = 0;
+    out.lambs[t] = 0;
+    out.ewesInLamb[t] = 0;
     for (int g = 0; g < flock.length; g++) {
       FlockEffect effect = flock[g];
       Mob mob = effect.mob();
       double share = effect.share(t, strength(g), strengthHeld(g));
       double more = share - effect.shareNow();
+      out.ewesInLamb[t] += more * mob.ewes();
+      out.lambs[t] += more * mob.ewes() * lambsPerPregnantEwe(mob);
       gain += more * mob.ewes() * (lambsPerPregnantEwe(mob) * x[lambValue] + x[dryEweCost]);
       pregnant += share * mob.ewes();
       ewes += mob.ewes();
