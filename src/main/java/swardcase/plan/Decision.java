@@ -103,6 +103,14 @@ public final class Decision {
     return run;
   }
 
+  DecisionMeasures measures() {
+    return measures;
+  }
+
+  OneAtATime ranges() {
+    return ranges;
+  }
+
   /** The plan. */
   public Plan plan() {
     return plan;

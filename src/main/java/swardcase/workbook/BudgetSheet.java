@@ -5,6 +5,7 @@ import static swardcase.workbook.Grid.column;
 import static swardcase.workbook.Grid.fixed;
 
 import java.util.List;
+import java.util.Locale;
 import org.dhatim.fastexcel.Worksheet;
 import swardcase.evidence.Assumption;
 import swardcase.report.Budget;
@@ -126,17 +127,11 @@ final class BudgetSheet {
     grid.formula(
         row,
         VALUE,
-        "IF(AND(MIN("
-            + net
-            + ")<0,MAX("
-            + net
-            + ")>0),MIRR("
-            + net
-            + ","
-            + rate
-            + ","
-            + rate
-            + "),\"none\")",
+        String.format(
+            Locale.ROOT,
+            "IF(AND(MIN(%1$s)<0,MAX(%1$s)>0),MIRR(%1$s,%2$s,%2$s),\"none\")",
+            net,
+            rate),
         Grid.PERCENT);
     grid.text(row, 2, plan.mirrPercent());
     row++;
