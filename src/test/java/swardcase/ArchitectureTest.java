@@ -77,6 +77,7 @@ class ArchitectureTest {
         "plan",
         "findings");
     arrow("sheet", "check", "chance", "evidence", "tables", "report");
+    arrow("workbook", "check", "chance", "evidence", "tables", "report");
     arrow(
         "cli",
         "check",
@@ -88,7 +89,8 @@ class ArchitectureTest {
         "plan",
         "findings",
         "report",
-        "sheet");
+        "sheet",
+        "workbook");
   }
 
   private static void arrow(String from, String... to) {
@@ -140,6 +142,8 @@ class ArchitectureTest {
     onlyIn("sheet", "org.apache.pdfbox..");
     onlyIn("cli", "picocli..");
     onlyIn("intake", "org.yaml..");
+    onlyIn("intake", "org.dhatim.fastexcel.reader..");
+    onlyIn("workbook", "org.dhatim.fastexcel");
   }
 
   private static void onlyIn(String room, String library) {

@@ -21,6 +21,7 @@ import swardcase.plan.Choice;
 import swardcase.plan.Decision;
 import swardcase.plan.FarmModel;
 import swardcase.plan.PlanSearch;
+import swardcase.report.Budget;
 import swardcase.report.CsvView;
 import swardcase.report.JsonView;
 import swardcase.report.Report;
@@ -28,6 +29,7 @@ import swardcase.report.ReportBuilder;
 import swardcase.report.TerminalView;
 import swardcase.sheet.DecisionSheet;
 import swardcase.tables.Tables;
+import swardcase.workbook.BudgetWorkbook;
 
 /** The whole job: reads a farm folder, decides, prints and writes. */
 @Command(
@@ -57,6 +59,12 @@ final class DecideCommand implements Callable<Integer> {
 
   @Option(names = "--csv", paramLabel = "DIR", description = "Write tables for a spreadsheet.")
   private Path csv;
+
+  @Option(
+      names = "--xlsx",
+      paramLabel = "FILE",
+      description = "Write the budget as a workbook whose prices can be changed.")
+  private Path xlsx;
 
   @Option(
       names = "--date",
@@ -107,8 +115,8 @@ final class DecideCommand implements Callable<Integer> {
     Progress progress = new Progress(spec.commandLine().getErr());
     HowSure howSure = HowSure.of(decision, seed, draws, progress);
     progress.end();
-    Report report = ReportBuilder.build(decision, howSure, Version.text(), day, loaded.notices());
-    write(report);
+    Report report = ReportBuilder.build(decision, howSure, Version.text(), day, loaded.remarks());
+    write(report, Budget.of(decision, report));
     return ExitCodes.DONE;
   }
 
@@ -121,7 +129,7 @@ final class DecideCommand implements Callable<Integer> {
     }
   }
 
-  private void write(Report report) throws IOException {
+  private void write(Report report, Budget budget) throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     try (WholeFiles files = new WholeFiles(options.files())) {
       if (pdf != null) {
@@ -129,6 +137,9 @@ final class DecideCommand implements Callable<Integer> {
       }
       if (json != null) {
         files.add(json, JsonView.of(report));
+      }
+      if (xlsx != null) {
+        files.add(xlsx, to -> BudgetWorkbook.write(report, budget, to));
       }
       if (csv != null) {
         for (Map.Entry<String, String> file : CsvView.of(report).entrySet()) {
@@ -139,7 +150,7 @@ final class DecideCommand implements Callable<Integer> {
     }
     TerminalView.of(report).forEach(line -> out.println(PlainText.of(line)));
     out.println();
-    for (Path written : Arrays.asList(csv, json, pdf)) {
+    for (Path written : Arrays.asList(csv, json, pdf, xlsx)) {
       if (written != null) {
         out.println("Written: " + written);
       }

@@ -16,7 +16,7 @@ final class FarmOptions {
   @Parameters(
       index = "0",
       paramLabel = "FARM",
-      description = "Farm folder: farm.yaml, paddocks.csv, plants.csv.")
+      description = "Farm folder: farm.yaml, paddocks.csv, plants.csv (or farm.xlsx).")
   private Path folder;
 
   @Option(

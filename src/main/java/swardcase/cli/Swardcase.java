@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
       DecideCommand.class,
       CheckCommand.class,
       SamplingCommand.class,
+      ExplainCommand.class,
       TablesCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",

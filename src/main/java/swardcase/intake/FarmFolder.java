@@ -18,17 +18,19 @@ import swardcase.tables.Tables;
 
 /**
  * A farm folder: {@code farm.yaml}, {@code paddocks.csv} and {@code plants.csv}, of which the last
- * may be missing. The keys and columns are described in {@code docs/inputs.md}.
+ * may be missing; a workbook {@code farm.xlsx} may hold the two tables instead. The keys and
+ * columns are described in {@code docs/inputs.md}.
  */
 public final class FarmFolder {
 
   /** The names of the files. */
-  public static final List<String> FILES = List.of(Fields.FILE, PaddocksCsv.FILE, PlantsCsv.FILE);
+  public static final List<String> FILES =
+      List.of(Fields.FILE, PaddocksCsv.TABLE + ".csv", PlantsCsv.TABLE + ".csv", FarmWorkbook.FILE);
 
   private FarmFolder() {}
 
   /**
-   * Reads the three files.
+   * Reads the files.
    *
    * @param folder where they are
    * @param tables supplies names that the files may use, and the defaults for what they leave out
@@ -51,24 +53,24 @@ public final class FarmFolder {
     Optional<Farm> farm =
         faults.build(0, new Place(Fields.FILE, 0, ""), () -> yaml.orElseThrow().farm(paddocks));
     faults.throwIfAny();
-    return new LoadedFarm(farm.orElseThrow(), Notices.of(farm.get(), tables, defaults));
+    return new LoadedFarm(
+        farm.orElseThrow(), Doubts.of(farm.get(), tables), Notices.of(farm.get(), defaults));
   }
 
   private static List<Paddock> paddocks(
       Path folder, Tables tables, PaddocksCsv reader, FaultList faults) {
     List<Fault> ofTables = new ArrayList<>();
-    Optional<CsvTable> rows = table(folder.resolve(PaddocksCsv.FILE), ofTables, faults);
+    FarmTables files = FarmTables.of(folder, ofTables, faults);
+    Optional<CsvTable> rows = files.get(PaddocksCsv.TABLE);
     Map<String, Paddock> paddocks =
         rows.map(table -> reader.read(table, ofTables)).orElse(Map.of());
-    Path plants = folder.resolve(PlantsCsv.FILE);
-    Map<String, List<Identification>> found = Map.of();
-    if (Files.exists(plants)) {
-      List<String> names = rows.map(PaddocksCsv::names).orElse(List.of());
-      found =
-          table(plants, ofTables, faults)
-              .map(table -> new PlantsCsv(tables).read(table, names))
-              .orElse(Map.of());
-    }
+    List<String> names = rows.map(PaddocksCsv::names).orElse(List.of());
+    String from = rows.map(CsvTable::name).orElse("");
+    Map<String, List<Identification>> found =
+        files
+            .find(PlantsCsv.TABLE)
+            .map(table -> new PlantsCsv(tables).read(table, names, from))
+            .orElse(Map.of());
     faults.addAll(ofTables);
     List<Paddock> whole = new ArrayList<>();
     for (Map.Entry<String, Paddock> paddock : paddocks.entrySet()) {
@@ -76,10 +78,5 @@ public final class FarmFolder {
           PaddocksCsv.with(paddock.getValue(), found.getOrDefault(paddock.getKey(), List.of())));
     }
     return whole;
-  }
-
-  /** A table whose file is there, is text and is not too large. */
-  private static Optional<CsvTable> table(Path file, List<Fault> ofTables, FaultList faults) {
-    return FileText.find(file, faults).map(text -> CsvTable.read(file, ofTables));
   }
 }

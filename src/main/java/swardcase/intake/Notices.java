@@ -11,33 +11,20 @@ import swardcase.farm.Action;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
-import swardcase.tables.Cultivar;
-import swardcase.tables.Tables;
 
-/** Says in plain sentences what is odd about a farm that can be worked on all the same. */
+/** Says in plain sentences what a farm folder leaves out and what was taken in its place. */
 final class Notices {
 
-  /** Clover is seldom more of a sward than this. */
-  private static final double MUCH_CLOVER = 0.9;
-
-  /** Fewer plants than this say little about a paddock. */
-  private static final int FEW_PLANTS = 30;
-
-  /** Joinings are seldom longer. */
-  private static final int LONG_JOINING_WEEKS = 12;
-
   private final Farm farm;
-  private final Tables tables;
   private final List<String> notices = new ArrayList<>();
 
-  private Notices(Farm farm, Tables tables) {
+  private Notices(Farm farm) {
     this.farm = farm;
-    this.tables = tables;
   }
 
   /** The notices in a fixed order: paddocks, mobs, sowing, money. */
-  static List<String> of(Farm farm, Tables tables, Defaults defaults) {
-    Notices all = new Notices(farm, tables);
+  static List<String> of(Farm farm, Defaults defaults) {
+    Notices all = new Notices(farm);
     all.paddocks();
     all.mobs();
     all.sowing();
@@ -49,19 +36,6 @@ final class Notices {
     sayOf(
         "Nobody looked at the clover of %s: what grows there is unknown, not safe.",
         names(paddock -> paddock.plantsLookedAt() == 0));
-    for (Paddock paddock : farm.paddocks()) {
-      long plants = Math.round(paddock.plantsLookedAt());
-      if (plants > 0 && plants < FEW_PLANTS) {
-        say(
-            "Only %s plants were looked at in %s: fewer than %s say little.",
-            plants, paddock.name(), FEW_PLANTS);
-      }
-      if (paddock.cloverShare().likely() > MUCH_CLOVER) {
-        say(
-            "Clover is given as more than %s %% of the green feed in %s: is that so?",
-            NumberText.plain(MUCH_CLOVER * 100), paddock.name());
-      }
-    }
     sayOf(
         "The clover share of %s is a default: estimate it in the paddock.",
         names(paddock -> paddock.cloverShare().setBy() == SetBy.DEFAULT));
@@ -72,16 +46,7 @@ final class Notices {
   }
 
   private void mobs() {
-    if (farm.mobs().isEmpty()) {
-      say("The farm has no ewes: nothing is said about fertility.");
-    }
-    if (farm.mobs().isEmpty() && farm.otherStock().isEmpty()) {
-      say("The farm has no stock at all: extra feed is worth nothing to it.");
-    }
     for (Mob mob : farm.mobs()) {
-      if (mob.joiningWeeks().range().high() > LONG_JOINING_WEEKS) {
-        say("%s are joined for more than %s weeks: is that so?", mob.name(), LONG_JOINING_WEEKS);
-      }
       List<String> defaults =
           List.of(mob.pregnantPercent(), mob.scanningPercent(), mob.markingPercent()).stream()
               .filter(figure -> figure.setBy() == SetBy.DEFAULT)
@@ -94,11 +59,7 @@ final class Notices {
   }
 
   private void sowing() {
-    Cultivar sown = tables.cultivar(farm.sownCultivar());
-    if (sown.era() != Cultivar.Era.CURRENT || sown.highOestrogen()) {
-      say("%s is to be sown, and it is not a current cultivar of the table.", sown.name());
-    }
-    if (sown.name().equals(FarmYaml.USUAL_SOWN)) {
+    if (farm.sownCultivar().equals(FarmYaml.USUAL_SOWN)) {
       say("No cultivar to sow is chosen: ask an agronomist which suits your rain and soil.");
     }
   }

@@ -15,10 +15,10 @@ import swardcase.farm.PaddockUse;
 import swardcase.tables.CsvRow;
 import swardcase.tables.CsvTable;
 
-/** Reads {@code paddocks.csv}, one row a paddock. */
+/** Reads the table of paddocks, {@code paddocks.csv} or a sheet, one row a paddock. */
 final class PaddocksCsv {
 
-  static final String FILE = "paddocks.csv";
+  static final String TABLE = "paddocks";
 
   private static final double MOST_HA = 100_000;
   private static final List<String> REQUIRED = List.of("paddock", "area_ha");
@@ -61,7 +61,7 @@ final class PaddocksCsv {
       return paddocks;
     }
     if (table.rows().isEmpty()) {
-      faults.add(new Fault(FILE, 0, "", "must have a paddock", "", ""));
+      faults.add(new Fault(table.name(), 0, "", "must have a paddock", "", ""));
     }
     Map<String, Integer> lines = new LinkedHashMap<>();
     for (CsvRow row : table.rows()) {

@@ -13,12 +13,12 @@ import swardcase.tables.CsvTable;
 import swardcase.tables.Tables;
 
 /**
- * Reads {@code plants.csv}: what was found on the walk over each paddock, as counts or as per cent
- * of a number of plants looked at.
+ * Reads the table of plants, {@code plants.csv} or a sheet: what was found on the walk over each
+ * paddock, as counts or as per cent of a number of plants looked at.
  */
 final class PlantsCsv {
 
-  static final String FILE = "plants.csv";
+  static final String TABLE = "plants";
 
   /** The row of the cultivar table for plants nobody could name. */
   static final String UNIDENTIFIED = "unidentified";
@@ -48,16 +48,18 @@ final class PlantsCsv {
   /**
    * The identifications by the key of the paddock's name.
    *
-   * @param paddocks the names of the paddocks, as written in {@code paddocks.csv}
+   * @param paddocks the names of the paddocks, as written in their table
+   * @param paddocksName what the user calls that table
    */
-  Map<String, List<Identification>> read(CsvTable table, List<String> paddocks) {
+  Map<String, List<Identification>> read(
+      CsvTable table, List<String> paddocks, String paddocksName) {
     Map<String, Walk> walks = new LinkedHashMap<>();
     if (table.demand(REQUIRED, OPTIONAL)) {
       List<String> keys = paddocks.stream().map(Names::key).toList();
       for (CsvRow row : table.rows()) {
         String key = Names.key(row.text("paddock"));
         if (!key.isEmpty() && !keys.isEmpty() && !keys.contains(key)) {
-          row.faultName("paddock", "must be a paddock of " + PaddocksCsv.FILE, paddocks);
+          row.faultName("paddock", "must be a paddock of " + paddocksName, paddocks);
         }
         read(row, walks.computeIfAbsent(key, name -> new Walk()));
       }

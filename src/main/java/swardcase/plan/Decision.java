@@ -163,6 +163,14 @@ public final class Decision {
     return worthOfLifting.get(limit);
   }
 
+  DecisionMeasures measures() {
+    return measures;
+  }
+
+  OneAtATime ranges() {
+    return ranges;
+  }
+
   /** The plan. */
   public Plan plan() {
     return plan;

@@ -13,6 +13,8 @@ public final class Outcome {
   final double[] actionCost;
   final double[] supplementSaved;
   final double[] lambsSaved;
+  final double[] lambs;
+  final double[] ewesInLamb;
   final double[] cropMargin;
   final double[] spareFeed;
   final double[] oldShare;
@@ -24,6 +26,8 @@ public final class Outcome {
     actionCost = new double[years];
     supplementSaved = new double[years];
     lambsSaved = new double[years];
+    lambs = new double[years];
+    ewesInLamb = new double[years];
     cropMargin = new double[years];
     spareFeed = new double[years];
     oldShare = new double[years];
@@ -35,6 +39,8 @@ public final class Outcome {
     actionCost = from.actionCost.clone();
     supplementSaved = from.supplementSaved.clone();
     lambsSaved = from.lambsSaved.clone();
+    lambs = from.lambs.clone();
+    ewesInLamb = from.ewesInLamb.clone();
     cropMargin = from.cropMargin.clone();
     spareFeed = from.spareFeed.clone();
     oldShare = from.oldShare.clone();
@@ -66,6 +72,16 @@ public final class Outcome {
   /** Value of lambs not lost, and of dry ewes that are not. */
   public double lambsSaved(int year) {
     return lambsSaved[year];
+  }
+
+  /** Lambs marked beyond those marked if everything is kept. */
+  public double lambs(int year) {
+    return lambs[year];
+  }
+
+  /** Ewes in lamb beyond those in lamb if everything is kept. */
+  public double ewesInLamb(int year) {
+    return ewesInLamb[year];
   }
 
   /** Margin of crops grown while the seed bank runs down. */

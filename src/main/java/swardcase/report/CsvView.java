@@ -236,10 +236,7 @@ public final class CsvView {
     if (value instanceof Double number) {
       return Words.sixDigits(number);
     }
-    String text = String.valueOf(value).replaceAll("\\p{Cntrl}", " ");
-    if (!text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0) {
-      text = "'" + text;
-    }
+    String text = SafeText.of(String.valueOf(value));
     return text.matches("[^\",;]*") ? text : '"' + text.replace("\"", "\"\"") + '"';
   }
 }

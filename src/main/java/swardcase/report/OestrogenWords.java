@@ -48,6 +48,18 @@ final class OestrogenWords {
     return dose.high() >= TELLABLE_DOSE ? "slight, may be more" : "none to speak of";
   }
 
+  /** How a rating comes from the dose, in a sentence. */
+  String rule() {
+    return "Rated by this dose: 'severe while green' from "
+        + Words.exact(severeDose)
+        + " %, 'marked while green' from "
+        + Words.exact(TELLABLE_DOSE)
+        + " %, 'slight, may be more' if only the high end reaches that, else 'none to speak of';"
+        + " 'unknown' if more than "
+        + Words.percent(UNKNOWN_SHARE)
+        + " of the clover has a formononetin nobody knows and there is no leaf test.";
+  }
+
   /** Where a paddock's formononetin comes from. */
   String note(Paddock paddock, Composition composition) {
     if (paddock.leafTest().isPresent()) {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.stream.Stream;
 import swardcase.check.Fault;
 import swardcase.check.NearestName;
@@ -76,6 +77,32 @@ public final class CsvTable {
     return lines.isEmpty() && faults.size() > before
         ? new CsvTable(name, List.of(new CsvText.Line(1, List.of())), faults)
         : new CsvTable(name, lines, faults);
+  }
+
+  /**
+   * A table from cells that were read elsewhere, such as from a sheet of a workbook. Rows may be
+   * shorter than the headings; a row whose first cell starts with {@code #} and a space is a
+   * comment.
+   *
+   * @param name where they stood, as printed in faults
+   * @param cells trimmed cells by row number from 1
+   */
+  public static CsvTable ofCells(
+      String name, SortedMap<Integer, List<String>> cells, List<Fault> faults) {
+    List<CsvText.Line> lines = new ArrayList<>();
+    int columns = 0;
+    for (Map.Entry<Integer, List<String>> row : cells.entrySet()) {
+      List<String> filled = new ArrayList<>(row.getValue());
+      if (filled.stream().allMatch(String::isEmpty) || filled.get(0).startsWith("# ")) {
+        continue;
+      }
+      columns = lines.isEmpty() ? filled.size() : columns;
+      while (filled.size() < columns) {
+        filled.add("");
+      }
+      lines.add(new CsvText.Line(row.getKey(), List.copyOf(filled)));
+    }
+    return new CsvTable(name, lines, faults);
   }
 
   private static CsvTable missing(String name, List<Fault> faults) {

@@ -97,8 +97,6 @@ class FarmFolderTest {
         .containsExactly(
             "Nobody looked at the clover of House, Flat: what grows there is unknown, not safe.",
             "The clover share of House, Flat is a default: estimate it in the paddock.",
-            "The farm has no ewes: nothing is said about fertility.",
-            "The farm has no stock at all: extra feed is worth nothing to it.",
             "No cultivar to sow is chosen: ask an agronomist which suits your rain and soil.",
             "These prices are table defaults, so put in your own: net value of a lamb, further cost"
                 + " of a dry ewe, cost of replacing a ewe, yearly margin of a further ewe before"
@@ -332,28 +330,6 @@ class FarmFolderTest {
   }
 
   @Test
-  void doubts_aboutAFarm_areNoticedOnce() throws IOException {
-    write(
-        "paddocks.csv",
-        "paddock,area_ha,clover_percent_low,clover_percent,clover_percent_high\n"
-            + "House,10,90,95,99\nFlat,20,,30,\n");
-    write("plants.csv", "paddock,cultivar,plants\nHouse,Dinninup,12\nFlat,Dinninup,40\n");
-    addToYaml(
-        "sow: Dinninup\nmobs:\n  - {name: Ewes, ewes: 9, joining_start: 1 Feb, joining_weeks: 13}\n");
-
-    assertThat(read().notices())
-        .startsWith(
-            "Only 12 plants were looked at in House: fewer than 30 say little.",
-            "Clover is given as more than 90 % of the green feed in House: is that so?",
-            "The clover share of Flat is one number and is taken as exact: give clover_percent_low"
-                + " and clover_percent_high if it is an estimate.",
-            "Ewes are joined for more than 12 weeks: is that so?",
-            "For Ewes these are defaults: ewes in lamb per 100 joined, lambs scanned per 100 ewes"
-                + " joined, lambs marked per 100 ewes joined.",
-            "Dinninup is to be sown, and it is not a current cultivar of the table.");
-  }
-
-  @Test
   void folder_withoutFiles_namesThem() throws IOException {
     Files.delete(folder.resolve("farm.yaml"));
     Files.delete(folder.resolve("paddocks.csv"));
@@ -425,6 +401,7 @@ class FarmFolderTest {
     assertThat(mixed.paddocks()).hasSize(12);
     assertThat(mixed.ewesJoined() / mixed.areaHa()).isCloseTo(3.3, within(0.05));
     assertThat(northern.notices()).isEmpty();
+    assertThat(northern.doubts()).isEmpty();
     assertThat(northern.farm().paddocks()).extracting(p -> p.name()).contains("Pā Tārare");
     assertThat(current.paddocks())
         .flatExtracting(paddock -> paddock.identifications())

@@ -1,0 +1,122 @@
+package swardcase.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import swardcase.check.NearestName;
+import swardcase.farm.Farm;
+import swardcase.farm.Paddock;
+import swardcase.plan.Decision;
+import swardcase.plan.Explanations;
+import swardcase.plan.FarmModel;
+import swardcase.report.ExplainView;
+import swardcase.tables.Tables;
+
+/** Says where a printed number comes from. */
+@Command(
+    name = "explain",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description = {
+      "Says where a number of the decision sheet comes from: its formula, its parts down to the"
+          + " numbers of the farm folder and the tables, and what moves it most.",
+      "Without WHAT, lists what can be explained."
+    },
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE})
+final class ExplainCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+  @Mixin private FarmOptions options;
+
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "WHAT",
+      description = "The number to be explained, such as plan-gain.")
+  private String what;
+
+  @Option(
+      names = "--paddock",
+      paramLabel = "NAME",
+      description = "The paddock, for a number of a paddock.")
+  private String paddock;
+
+  @Option(
+      names = "--depth",
+      paramLabel = "N",
+      defaultValue = "3",
+      description = "Levels of parts shown. Default: ${DEFAULT-VALUE}.")
+  private int depth;
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    Tables tables = options.tables();
+    Farm farm = options.load(tables).farm();
+    if (what == null) {
+      list(out);
+      return ExitCodes.DONE;
+    }
+    ExplainTopic topic =
+        ExplainTopic.find(what)
+            .orElseThrow(
+                () -> wrong("There is no number '" + what + "'", what, ExplainTopic.keys()));
+    int place = topic.isOfPaddock() ? place(farm) : -1;
+    if (!topic.isOfPaddock() && paddock != null) {
+      throw new ParameterException(
+          spec.commandLine(), "'" + topic.key() + "' is of the whole farm: leave out --paddock");
+    }
+    Decision decision = Decision.of(new FarmModel(farm, tables));
+    if (topic == ExplainTopic.OESTROGEN) {
+      ExplainView.rating(decision, place).forEach(out::println);
+    }
+    ExplainView.of(
+            topic.explain(Explanations.of(decision), place), farm.currency(), Math.max(0, depth))
+        .forEach(out::println);
+    return ExitCodes.DONE;
+  }
+
+  private void list(PrintWriter out) {
+    out.println("Of the farm");
+    print(out, false);
+    out.println("Of a paddock, with --paddock NAME");
+    print(out, true);
+  }
+
+  private static void print(PrintWriter out, boolean ofPaddock) {
+    for (ExplainTopic topic : ExplainTopic.values()) {
+      if (topic.isOfPaddock() == ofPaddock) {
+        out.printf("  %-19s %s%n", topic.key(), topic.says());
+      }
+    }
+  }
+
+  private int place(Farm farm) {
+    List<String> names = farm.paddocks().stream().map(Paddock::name).toList();
+    if (paddock == null) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "'" + what + "' is of a paddock: give --paddock and one of: " + String.join(", ", names));
+    }
+    for (int i = 0; i < names.size(); i++) {
+      if (names.get(i).equalsIgnoreCase(paddock.strip())) {
+        return i;
+      }
+    }
+    throw wrong("There is no paddock '" + paddock + "'", paddock, names);
+  }
+
+  private ParameterException wrong(String message, String typed, List<String> names) {
+    String hint =
+        NearestName.find(typed, names).map(near -> "; did you mean '" + near + "'?").orElse("");
+    return new ParameterException(spec.commandLine(), message + hint);
+  }
+}

@@ -1,0 +1,77 @@
+package swardcase.cli;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import swardcase.plan.Explanation;
+import swardcase.plan.Explanations;
+
+/** What can be explained; the numbers of the first page. */
+enum ExplainTopic {
+  WINTER_FEED("winter-feed", "winter feed short, t", Explanations::winterFeed),
+  WINTER_FEED_COST("winter-feed-cost", "winter feed short, money", Explanations::winterFeedCost),
+  WINTER_GROWTH_LOST(
+      "winter-growth-lost", "winter growth lost, whole farm", Explanations::winterGrowthLost),
+  LAMBS("lambs", "lambs not marked", Explanations::lambs),
+  LAMB_COST("lamb-cost", "what they cost", Explanations::lambCost),
+  PLAN_COST("plan-cost", "cost of the plan", Explanations::planCost),
+  PLAN_GAIN("plan-gain", "gain of the plan", Explanations::planGain),
+  COST("cost", "cost of the planned action", (all, i) -> all.paddocks().cost(i)),
+  GAIN("gain", "gain of the planned action", (all, i) -> all.paddocks().gain(i)),
+  GROWTH_LOST(
+      "growth-lost", "winter growth lost, kg DM/ha", (all, i) -> all.paddocks().growthLost(i)),
+  SUPPLEMENT("supplement", "its part of the winter feed", (all, i) -> all.paddocks().supplement(i)),
+  SUPPLEMENT_COST(
+      "supplement-cost", "the same, money", (all, i) -> all.paddocks().supplementCost(i)),
+  OESTROGEN(
+      "oestrogen", "oestrogen rating and the dose behind it", (all, i) -> all.paddocks().dose(i)),
+  FORMONONETIN(
+      "formononetin", "formononetin in the leaf", (all, i) -> all.paddocks().formononetin(i)),
+  OLD_SHARE("old-share", "share of old cultivars", (all, i) -> all.paddocks().oldShare(i));
+
+  private final String key;
+  private final String says;
+  private final boolean ofPaddock;
+  private final BiFunction<Explanations, Integer, Explanation> explain;
+
+  ExplainTopic(String key, String says, Function<Explanations, Explanation> explain) {
+    this.key = key;
+    this.says = says;
+    this.ofPaddock = false;
+    this.explain = (all, none) -> explain.apply(all);
+  }
+
+  ExplainTopic(String key, String says, BiFunction<Explanations, Integer, Explanation> explain) {
+    this.key = key;
+    this.says = says;
+    this.ofPaddock = true;
+    this.explain = explain;
+  }
+
+  static Optional<ExplainTopic> find(String key) {
+    return Arrays.stream(values()).filter(topic -> topic.key.equalsIgnoreCase(key)).findFirst();
+  }
+
+  static List<String> keys() {
+    return Arrays.stream(values()).map(topic -> topic.key).toList();
+  }
+
+  String key() {
+    return key;
+  }
+
+  String says() {
+    return says;
+  }
+
+  boolean isOfPaddock() {
+    return ofPaddock;
+  }
+
+  /** The explanation; the place of the paddock counts only for a number of a paddock. */
+  Explanation explain(Explanations all, int paddock) {
+    return explain.apply(all, paddock);
+  }
+}

@@ -1,0 +1,58 @@
+package swardcase.workbook;
+
+import java.util.List;
+import org.dhatim.fastexcel.Worksheet;
+import swardcase.report.PaddockResult;
+import swardcase.report.Report;
+
+/** Every action looked at on every paddock, each on its own against keeping. */
+final class OptionsSheet {
+
+  private OptionsSheet() {}
+
+  static void fill(Worksheet sheet, Report report) {
+    Grid grid = new Grid(sheet, 20, 9, 30, 8, 9, 12, 12, 12, 12, 12, 10, 12, 10, 9, 60);
+    grid.head(
+        0,
+        List.of(
+            "Paddock",
+            "Area, ha",
+            "Action",
+            "Chosen",
+            "Start",
+            "Cost per ha",
+            "Gain, low",
+            "Gain, likely",
+            "Gain, high",
+            "Yearly per ha",
+            "IRR",
+            "MIRR",
+            "Payback, years",
+            "Benefit : cost",
+            "Why not"));
+    grid.freezeBelow(0);
+    int row = 1;
+    for (PaddockResult paddock : report.paddocks()) {
+      for (PaddockResult.OptionResult option : paddock.options()) {
+        grid.text(row, 0, paddock.name());
+        grid.number(row, 1, paddock.areaHa(), Grid.AMOUNT);
+        grid.text(row, 2, option.name());
+        grid.text(row, 3, option.chosen() ? "yes" : "no");
+        if (option.startYear().isPresent()) {
+          grid.number(row, 4, option.startYear().getAsInt(), "0");
+        }
+        grid.number(row, 5, option.costPerHa().likely(), Grid.MONEY);
+        grid.number(row, 6, option.npv().low(), Grid.MONEY);
+        grid.number(row, 7, option.npv().likely(), Grid.MONEY);
+        grid.number(row, 8, option.npv().high(), Grid.MONEY);
+        grid.number(row, 9, option.annuityPerHa().likely(), Grid.AMOUNT);
+        grid.text(row, 10, option.irrPercent());
+        grid.text(row, 11, option.mirrPercent());
+        grid.text(row, 12, option.paybackYears());
+        grid.text(row, 13, option.benefitCost());
+        grid.wrapped(row, 14, option.whyNot());
+        row++;
+      }
+    }
+  }
+}

@@ -1,0 +1,102 @@
+package swardcase.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import swardcase.tables.Tables;
+import swardcase.tables.TablesLoader;
+
+class DoubtsTest {
+
+  private static final Tables TABLES = TablesLoader.standard().load();
+
+  private static final String MOB =
+      "mobs:\n  - {name: Ewes, ewes: %s, joining_start: 1 Feb, joining_weeks: %s}\n";
+
+  @TempDir private Path folder;
+
+  @BeforeEach
+  void writeSoundFarm() throws IOException {
+    yaml(String.format(MOB, 90, 6));
+    paddocks("House,20,30,45,60");
+    plants("House,Dinninup,40");
+  }
+
+  private void yaml(String text) throws IOException {
+    Files.writeString(folder.resolve("farm.yaml"), "name: A\ngrowth: Katanning\n" + text);
+  }
+
+  private void paddocks(String rows) throws IOException {
+    Files.writeString(
+        folder.resolve("paddocks.csv"),
+        "paddock,area_ha,clover_percent_low,clover_percent,clover_percent_high\n" + rows);
+  }
+
+  private void plants(String rows) throws IOException {
+    Files.writeString(folder.resolve("plants.csv"), "paddock,cultivar,plants\n" + rows);
+  }
+
+  private List<String> doubts() {
+    return FarmFolder.read(folder, TABLES).doubts().stream().map(Doubt::what).toList();
+  }
+
+  @Test
+  void farm_withoutOddities_raisesNone() {
+    assertThat(doubts()).isEmpty();
+  }
+
+  @Test
+  void doubts_ofAllKinds_areEachSaidOnceInOrder() throws IOException {
+    paddocks("House,20,90,95,99\nFlat,80,20,30,40\nTiny,5,0,0.3,1\n");
+    plants("House,Dinninup,12\nFlat,Dinninup,40\nTiny,Dinninup,40\n");
+    yaml("sow: Dinninup\n" + String.format(MOB, 90, 20));
+
+    assertThat(doubts())
+        .containsExactly(
+            "Only 12 plants were looked at in House.",
+            "Clover is given as 95 % of the green feed in House.",
+            "40 plants were looked at on the 80 ha of Flat.",
+            "Clover is given as 0.3 % of the green feed in Tiny.",
+            "Ewes are joined for up to 20 weeks.",
+            "Dinninup is to be sown, and it is not a current cultivar of the table.");
+  }
+
+  @Test
+  void doubt_aboutAFractionForPerCent_saysWhatFollows() throws IOException {
+    paddocks("House,20,0.2,0.3,0.4");
+
+    assertThat(FarmFolder.read(folder, TABLES).doubts())
+        .extracting(Doubt::consequence)
+        .containsExactly(
+            "The column is in per cent: if 30 % is meant, all that rests on the clover is a hundred"
+                + " times too small.");
+  }
+
+  @Test
+  void farm_withoutStock_isDoubted() throws IOException {
+    yaml("");
+    assertThat(doubts()).containsExactly("The farm has no stock at all.");
+
+    yaml("other_stock:\n  - {name: wethers, head: 10, dse_per_head: 1}\n");
+    assertThat(doubts()).containsExactly("The farm has no ewes.");
+  }
+
+  @Test
+  void stocking_aboveAllThatGrows_isDoubtedAndBelowIsNot() throws IOException {
+    // Katanning grows about 5.5 t DM/ha; a dry sheep needs about 0.3 t of green feed a year.
+    yaml(String.format(MOB, 20 * 15, 6));
+    assertThat(doubts()).isEmpty();
+
+    yaml(String.format(MOB, 20 * 30, 6));
+    assertThat(doubts())
+        .singleElement()
+        .asString()
+        .startsWith("The stock are at least 30.0 dry sheep equivalents a hectare");
+  }
+}

@@ -1,0 +1,210 @@
+package swardcase.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import swardcase.evidence.Assumption;
+import swardcase.farm.Action;
+import swardcase.farm.Farm;
+import swardcase.intake.FarmFolder;
+import swardcase.money.BenefitCost;
+import swardcase.money.InternalRate;
+import swardcase.money.ModifiedRate;
+import swardcase.money.NetPresentValue;
+import swardcase.plan.Decision;
+import swardcase.plan.FarmModel;
+import swardcase.plan.Outcome;
+import swardcase.plan.Run;
+import swardcase.report.Budget;
+import swardcase.report.Report;
+import swardcase.report.ReportBuilder;
+import swardcase.tables.Tables;
+import swardcase.tables.TablesLoader;
+
+/**
+ * The workbook is worked out again by the formula evaluator of Apache POI, which shares no code
+ * with its writer. Money agrees within a millionth part: both reckon in doubles, in another order.
+ */
+class BudgetWorkbookTest {
+
+  private static final Tables TABLES = TablesLoader.standard().load();
+  private static final LocalDate DATE = LocalDate.of(2026, 5, 1);
+
+  private static Decision decide(String farm) {
+    Farm read = FarmFolder.read(Path.of("demo-data", farm), TABLES).farm();
+    return Decision.of(new FarmModel(read, TABLES));
+  }
+
+  private static Report report(Decision decision) {
+    return ReportBuilder.build(decision, "Swardcase test", DATE, List.of("=1+1", "odd"));
+  }
+
+  private static byte[] write(Decision decision) throws IOException {
+    Report report = report(decision);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    BudgetWorkbook.write(report, Budget.of(decision, report), bytes);
+    return bytes.toByteArray();
+  }
+
+  private static Row row(Sheet sheet, String label) {
+    for (Row row : sheet) {
+      Cell cell = row.getCell(0);
+      if (cell != null
+          && cell.getCellType() == CellType.STRING
+          && cell.getStringCellValue().equals(label)) {
+        return row;
+      }
+    }
+    throw new AssertionError("no row " + label);
+  }
+
+  private static double result(XSSFWorkbook book, String label) {
+    XSSFFormulaEvaluator evaluator = new XSSFFormulaEvaluator(book);
+    return evaluator.evaluate(row(book.getSheet("Budget"), label).getCell(1)).getNumberValue();
+  }
+
+  private static void isOrNone(XSSFWorkbook book, String label, OptionalDouble expected) {
+    XSSFFormulaEvaluator evaluator = new XSSFFormulaEvaluator(book);
+    var value = evaluator.evaluate(row(book.getSheet("Budget"), label).getCell(1));
+    if (expected.isEmpty()) {
+      assertThat(value.getStringValue()).as(label).isEqualTo("none");
+    } else {
+      assertThat(value.getNumberValue()).as(label).isCloseTo(expected.getAsDouble(), offset(1e-6));
+    }
+  }
+
+  private static XSSFWorkbook open(byte[] bytes) throws IOException {
+    return new XSSFWorkbook(new ByteArrayInputStream(bytes));
+  }
+
+  private static void set(XSSFWorkbook book, Assumption input, double value) {
+    row(book.getSheet("Budget"), input.name()).getCell(1).setCellValue(value);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"mixed-farm", "northern-farm"})
+  void results_workedOutAgain_areThoseOfTheProgram(String name) throws IOException {
+    Decision decision = decide(name);
+    Outcome outcome = decision.outcome();
+    double rate = decision.model().farm().finance().discountRate().likely();
+    double[] flows = outcome.cashFlow();
+    double[] costs = new double[flows.length];
+    double[] gains = new double[flows.length];
+    for (int t = 0; t < flows.length; t++) {
+      costs[t] = outcome.actionCost(t);
+      gains[t] = flows[t] + costs[t];
+    }
+    double money = 1e-6 * Math.max(1, Math.abs(outcome.npv()));
+
+    try (XSSFWorkbook book = open(write(decision))) {
+      assertThat(result(book, "net present value")).isCloseTo(outcome.npv(), offset(money));
+      assertThat(result(book, "the same as an equal yearly sum"))
+          .isCloseTo(NetPresentValue.annuity(outcome.npv(), rate, flows.length), offset(money));
+      var rates = InternalRate.of(flows);
+      if (!rates.several()) {
+        isOrNone(
+            book,
+            "internal rate of return",
+            rates.none() ? OptionalDouble.empty() : OptionalDouble.of(rates.rates().get(0)));
+      }
+      isOrNone(book, "modified internal rate of return", ModifiedRate.of(flows, rate, rate));
+      isOrNone(book, "benefit : cost", BenefitCost.ratio(rate, gains, costs));
+      assertThat(result(book, "cost, not discounted"))
+          .isCloseTo(decision.planCost().likely(), offset(money));
+    }
+  }
+
+  @Test
+  void prices_changedInTheirCells_changeTheResultAsTheProgramWould() throws IOException {
+    Decision decision = decideWithEndValue();
+    Farm farm = decision.model().farm();
+    List<Assumption> inputs =
+        List.of(
+            farm.prices().netValuePerLamb(),
+            farm.prices().costPerDryEwe(),
+            farm.supplement().pricePerTonne(),
+            farm.finance().discountRate(),
+            farm.finance().endValuePerHa());
+    double[] changed = {77, 12, 555, 0.03, 41};
+    List<Double> seen = new ArrayList<>();
+
+    try (XSSFWorkbook book = open(write(decision))) {
+      double[] x = decision.model().inputs().likely();
+      for (int i = 0; i < changed.length; i++) {
+        int place = decision.model().inputs().all().indexOf(inputs.get(i));
+        assertThat(place).as(inputs.get(i).name()).isNotNegative();
+        x[place] = changed[i];
+        set(book, inputs.get(i), changed[i]);
+        Run run = decision.model().newRun();
+        run.set(x);
+        Outcome outcome = decision.outcome().copy();
+        run.evaluate(decision.plan(), outcome);
+        double npv = result(book, "net present value");
+        assertThat(npv)
+            .as(inputs.get(i).name())
+            .isCloseTo(outcome.npv(), offset(1e-6 * Math.abs(outcome.npv())));
+        seen.add(npv);
+      }
+    }
+    assertThat(seen).as("each cell moves the result").doesNotHaveDuplicates();
+  }
+
+  /** A plan that sows, with a price on every quantity, so that no cell is without effect. */
+  private static Decision decideWithEndValue() {
+    Farm read = FarmFolder.read(Path.of("src/test/resources/farms/sowing"), TABLES).farm();
+    Decision decision = Decision.of(new FarmModel(read, TABLES));
+    boolean sows = false;
+    for (int i = 0; i < decision.plan().paddocks(); i++) {
+      Action action = decision.model().actions().get(decision.plan().action(i));
+      sows |= action.sows();
+    }
+    assertThat(sows).as("the plan sows").isTrue();
+    return decision;
+  }
+
+  @Test
+  void workbook_writtenTwice_isTheSameByteForByte() throws Exception {
+    Decision decision = decide("northern-farm");
+    byte[] first = write(decision);
+    Thread.sleep(1100);
+
+    assertThat(write(decision)).isEqualTo(first);
+  }
+
+  @Test
+  void text_thatLooksLikeAFormula_staysText() throws IOException {
+    try (XSSFWorkbook book = open(write(decide("northern-farm")))) {
+      List<String> cells = new ArrayList<>();
+      for (Sheet sheet : book) {
+        for (Row row : sheet) {
+          for (Cell cell : row) {
+            if (cell.getCellType() == CellType.FORMULA) {
+              assertThat(sheet.getSheetName()).isEqualTo("Budget");
+              assertThat(cell.getColumnIndex()).isIn(1, 6, 7, 9, 10, 11, 12, 13, 14, 15);
+            } else if (cell.getCellType() == CellType.STRING) {
+              cells.add(cell.getStringCellValue());
+            }
+          }
+        }
+      }
+      assertThat(cells).contains("'=1+1").noneMatch(text -> text.matches("[=+@-].*"));
+    }
+  }
+}
