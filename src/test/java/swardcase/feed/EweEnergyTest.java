@@ -8,6 +8,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import swardcase.evaluation.FeedChecks;
 import swardcase.tables.Tables;
 
 /** Ewe energy against published rows, published coefficients and arithmetic done by hand. */
@@ -16,6 +17,7 @@ class EweEnergyTest {
   private static final Tables TABLES = FeedFixtures.tables();
   private static final AfrcEnergy AFRC = new AfrcEnergy(TABLES);
   private static final ScaEnergy SCA = new ScaEnergy(TABLES);
+  private static final FeedChecks CHECKS = new FeedChecks(TABLES);
   private static final Conceptus CONCEPTUS = new Conceptus(TABLES);
   private static final EweEnergy BY_SCA = new EweEnergy(TABLES, EnergyMethod.SCA_1990);
   private static final EweEnergy BY_AFRC = new EweEnergy(TABLES, EnergyMethod.AFRC_1993);
@@ -141,31 +143,10 @@ class EweEnergyTest {
   void rows_ofPublishedTables_differByTheStatedShare() {
     for (Map<String, String> row : FeedFixtures.published("ewe-energy-rows.csv")) {
       double published = FeedFixtures.number(row, "publishedMjPerDay");
-      assertThat((computed(row) / published - 1) * 100)
+      assertThat((CHECKS.eweMjPerDay(row) / published - 1) * 100)
           .as(row.toString())
           .isCloseTo(FeedFixtures.number(row, "differencePercent"), within(0.5));
     }
-  }
-
-  private static double computed(Map<String, String> row) {
-    double weight = FeedFixtures.number(row, "weightKg");
-    double energy = FeedFixtures.number(row, "energyMjPerKgDm");
-    double litter = FeedFixtures.number(row, "litterKg");
-    if (litter > 0) {
-      EweEnergy ewe = row.get("equation").equals("SCA_GRAZING") ? BY_SCA : BY_AFRC;
-      double sum = 0;
-      for (int day = 120; day <= 147; day++) {
-        sum += ewe.pregnantMjPerDay(weight, day, litter);
-      }
-      return sum / 28;
-    }
-    return switch (row.get("equation")) {
-      case "AFRC_HOUSED" -> AFRC.maintenanceMjPerDay(weight, energy, AfrcEnergy.Activity.HOUSED);
-      case "AFRC_LOWLAND" -> BY_AFRC.dryMjPerDay(weight);
-      case "SCA_PLAIN" -> SCA.maintenanceMjPerDay(weight, 4, energy);
-      case "SCA_GRAZING" -> BY_SCA.dryMjPerDay(weight);
-      default -> throw new IllegalArgumentException(row.toString());
-    };
   }
 
   /**
