@@ -7,6 +7,8 @@ import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 
@@ -28,17 +30,31 @@ public final class PublishedRows {
   }
 
   private static List<Map<String, String>> rows(String resource) {
-    CsvSchema header = CsvSchema.emptySchema().withHeader().withComments();
-    try (InputStream file = PublishedRows.class.getResourceAsStream(resource);
-        MappingIterator<Map<String, String>> rows =
-            new CsvMapper()
-                .readerForMapOf(String.class)
-                .with(header)
-                .with(CsvParser.Feature.TRIM_SPACES)
-                .readValues(file)) {
-      return rows.readAll();
+    try (InputStream file = PublishedRows.class.getResourceAsStream(resource)) {
+      return rows(file);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Rows of a file, by column. */
+  static List<Map<String, String>> rows(Path path) {
+    try (InputStream file = Files.newInputStream(path)) {
+      return rows(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static List<Map<String, String>> rows(InputStream file) throws IOException {
+    CsvSchema header = CsvSchema.emptySchema().withHeader().withComments();
+    try (MappingIterator<Map<String, String>> rows =
+        new CsvMapper()
+            .readerForMapOf(String.class)
+            .with(header)
+            .with(CsvParser.Feature.TRIM_SPACES)
+            .readValues(file)) {
+      return rows.readAll();
     }
   }
 

@@ -52,6 +52,24 @@ class EweEnergyTest {
     assertThat(BY_SCA.dryMjPerDay(50)).isCloseTo(8.25, within(0.005));
   }
 
+  /**
+   * Inferred, by hand, on hilly ground with nothing eaten: 0.05 x 2 / (1.5 + 3) x 50 / 0.7 = 1.587;
+   * the 2007 form walks 2 x 20/40 / (0.057 x 1.5 + 0.16) = 4.073 km, which takes 0.756.
+   */
+  @Test
+  void grazing_onHillyGround_isAsWorkedByHand() {
+    GrazingConditions hills = new GrazingConditions(2, 1.5, 0.02, 0.68, 10);
+    assertThat(SCA.grazing1990MjPerDay(50, hills, 0)).isCloseTo(1.587, within(0.0005));
+    assertThat(SCA.grazing2007MjPerDay(50, hills, 0, 20)).isCloseTo(0.756, within(0.0005));
+  }
+
+  /** Milk steps down after thirty days, which are days 0 to 29. */
+  @Test
+  void milk_onTheThirtiethDay_isTheEarlyOne() {
+    assertThat(BY_SCA.milkKgPerDay(50, 29, 1)).isEqualTo(1.36);
+    assertThat(BY_SCA.milkKgPerDay(50, 30, 1)).isEqualTo(0.67);
+  }
+
   /** IPCC 2019, volume 4, chapter 10: 0.217 MJ/kg^0.75 for sheep, three digits. */
   @Test
   void fastingCoefficient_ofAfrc_isTheOneOfIpcc() {
@@ -224,5 +242,7 @@ class EweEnergyTest {
         .hasMessageContaining("metabolisability of the feed must be from 0.35 to 0.75");
     assertThatThrownBy(() -> CONCEPTUS.energyMj(-1)).hasMessageContaining("days from conception");
     assertThatThrownBy(() -> BY_SCA.milkKgPerDay(50, 1, 3)).hasMessageContaining("lambs reared");
+    assertThat(EnergyMethod.SCA_1990.label()).isEqualTo("SCA 1990");
+    assertThat(EnergyMethod.AFRC_1993.label()).isEqualTo("AFRC 1993");
   }
 }

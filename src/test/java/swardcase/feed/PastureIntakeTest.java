@@ -91,6 +91,8 @@ class PastureIntakeTest {
     assertThatThrownBy(() -> INTAKE.quality(0.7, Double.NaN))
         .hasMessageContaining("legume share must be from 0 to 1, but was NaN");
     assertThat(INTAKE.quality(0.1, 0)).isZero();
+    assertThatThrownBy(() -> INTAKE.milkFactor(10, 3))
+        .hasMessage("lambs reared must be from 0 to 2, but was 3");
   }
 
   /**

@@ -94,6 +94,29 @@ class SeedBankSettingsTest {
     assertThat(new SeedBank(1, 1).initialKgPerHa()).isZero();
   }
 
+  @Test
+  void retention_ofOldSeedForEver_isRefusedInAnyCultivar() {
+    for (int cultivar = 0; cultivar < 2; cultivar++) {
+      SeedBankSettings settings = sound();
+      settings.retention(cultivar, 0.4, 0.3, 0.7, 1);
+      assertThatThrownBy(() -> settings.refuseBad(2))
+          .hasMessage("retention of old hard seed must be below 1");
+    }
+  }
+
+  @Test
+  void bank_whereNothingStands_isEmpty() {
+    SeedBankSettings settings = sound();
+    settings.initialShare[0] = 0;
+    settings.initialShare[1] = 0;
+    SeedBank bank = new SeedBank(2, 4);
+    double[] shares = new double[8];
+    bank.run(settings, shares);
+    assertThat(bank.initialKgPerHa()).isZero();
+    assertThat(bank.finalKgPerHa()).isZero();
+    assertThat(shares).containsOnly(0);
+  }
+
   /** A pure stand of the first of two cultivars: all seed in the ground is its own. */
   @Test
   void bankKgPerHa_ofEachCultivar_isItsOwn() {
