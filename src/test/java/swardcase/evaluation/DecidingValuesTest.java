@@ -34,7 +34,11 @@ class DecidingValuesTest {
 
   private static final Path DOCUMENT = Path.of("docs/evaluation.md");
   private static final String FROM = "<!-- deciding values: written by DecidingValuesTest -->\n";
-  private static final List<String> FARMS = List.of("current-farm", "mixed-farm", "northern-farm");
+  private static final List<String> FARMS = List.of("mixed-farm", "northern-farm", "current-farm");
+
+  /** Further options of the command, such as fewer draws. */
+  private static final String OPTIONS = System.getProperty("deciding.options", "");
+
   private static final double LIMIT = 0.05;
 
   @TempDir private Path work;
@@ -57,16 +61,16 @@ class DecidingValuesTest {
 
   @Test
   void valuesThatMoveADecision_areWrittenDown() throws IOException {
-    StringBuilder text = new StringBuilder(FROM);
+    String document = Files.readString(DOCUMENT, StandardCharsets.UTF_8);
+    int at = document.indexOf(FROM);
+    assertThat(at).as("the mark in " + DOCUMENT).isPositive();
+    StringBuilder text = new StringBuilder(document.substring(0, at)).append(FROM);
     for (String farm : FARMS) {
       List<Effect> effects = effects(Path.of("demo-data", farm));
       assertThat(effects).allSatisfy(e -> assertThat(e.change().evidence()).isNotBlank());
       write(text, farm, effects);
+      Files.writeString(DOCUMENT, text, StandardCharsets.UTF_8);
     }
-    String document = Files.readString(DOCUMENT, StandardCharsets.UTF_8);
-    int at = document.indexOf(FROM);
-    assertThat(at).as("the mark in " + DOCUMENT).isPositive();
-    Files.writeString(DOCUMENT, document.substring(0, at) + text, StandardCharsets.UTF_8);
   }
 
   private List<Effect> effects(Path farm) throws IOException {
@@ -151,6 +155,9 @@ class DecidingValuesTest {
     if (tables != null) {
       arguments.addAll(List.of("--tables", tables.toString()));
     }
+    if (!OPTIONS.isEmpty()) {
+      arguments.addAll(List.of(OPTIONS.split(" ")));
+    }
     PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
     CommandLine program = Main.commandLine().setOut(nowhere).setErr(nowhere);
     int code = program.execute(arguments.toArray(String[]::new));
@@ -170,7 +177,7 @@ class DecidingValuesTest {
       text.append(
           String.format(
               Locale.ROOT,
-              "| %s | %s | %s | %s | %s | %.0f | %s | %s |%n",
+              "| %s | %s | %s | %s | %s | %.0f | %s | %s |\n",
               change.input(),
               change.file().replace(".csv", ""),
               change.range(),
