@@ -19,6 +19,14 @@ class DirichletTest {
   }
 
   @Test
+  void parts_ofOneTwoThree_areAsGiven() {
+    Dirichlet shares = Dirichlet.of(1, 2, 3);
+    assertThat(shares.size()).isEqualTo(3);
+    assertThat(shares.alpha(1)).isEqualTo(2);
+    assertThat(shares.total()).isEqualTo(6);
+  }
+
+  @Test
   void covariance_overARow_addsUpToZero() {
     Dirichlet shares = Dirichlet.of(0.3, 4, 11, 2.5);
     for (int i = 0; i < shares.size(); i++) {

@@ -101,6 +101,16 @@ class PertTest {
     assertThat(pert.probabilityBelow(3)).isEqualTo(1);
   }
 
+  /** Where the tables of the quantile function meet, to the accuracy the class promises. */
+  @Test
+  void quantile_whereTablesMeet_isTheBetaInverse() {
+    Pert pert = Pert.of(Range.of(0, 0.5, 1));
+    BetaDistribution beta = new BetaDistribution(null, 3, 3, 1e-12);
+    for (double u : new double[] {1 / 32d, 31 / 32d}) {
+      assertThat(pert.quantile(u)).isCloseTo(beta.inverseCumulativeProbability(u), within(1e-5));
+    }
+  }
+
   @Test
   void of_weightThatIsNoNumber_isRefused() {
     assertThatThrownBy(() -> Pert.of(Range.of(0, 1, 2), Double.NaN))

@@ -72,6 +72,17 @@ class ProportionTest {
     assertThat(Proportion.of(3, 10).chanceAbove(1, 1)).isZero();
   }
 
+  /** A share of which there is nothing is 0, one of which there is all is 1. */
+  @Test
+  void betaAbove_nothingOrAll_isCertain() {
+    assertThat(Proportion.betaAbove(-0.1, 0, 3)).isEqualTo(1);
+    assertThat(Proportion.betaAbove(0, 0, 3)).isZero();
+    assertThat(Proportion.betaAbove(0.5, 0, 3)).isZero();
+    assertThat(Proportion.betaAbove(0.99, 3, 0)).isEqualTo(1);
+    assertThat(Proportion.betaAbove(1, 3, 0)).isZero();
+    assertThat(Proportion.betaAbove(1, 3, 2)).isZero();
+  }
+
   @Test
   void of_badCounts_areRefused() {
     assertThatThrownBy(() -> Proportion.of(11, 10))

@@ -58,6 +58,15 @@ class SampleSizeTest {
         .hasMessage("share must be between 0 and 1, but was 0.0");
     assertThatThrownBy(() -> SampleSize.forOneShare(0.2, 0, 0.95))
         .hasMessage("half width must be more than zero, but was 0");
+    assertThatThrownBy(() -> SampleSize.toSeeOne(1, 0.95))
+        .hasMessage("share must be between 0 and 1, but was 1.0");
+    assertThatThrownBy(() -> SampleSize.toSeeOne(0.1, 1))
+        .hasMessage("chance must be between 0 and 1, but was 1.0");
+    assertThatThrownBy(() -> SampleSize.toSeeOne(0.1, 0))
+        .hasMessage("chance must be between 0 and 1, but was 0.0");
+    assertThatThrownBy(() -> Proportion.zOf(0))
+        .hasMessage("confidence must be between 0 and 1, but was 0.0");
+    assertThat(SampleSize.chanceOfMoreThan(0, 1, 0.3)).isEqualTo(0.3);
     assertThatThrownBy(() -> SampleSize.chanceOfMoreThan(10, 10, 0.5))
         .hasMessage("hits must be from 0 to 10, but was 10");
   }

@@ -47,6 +47,42 @@ class FeedBudgetTest {
     }
   }
 
+  /** By hand: 25 ha of growth index 0.6 and 75 ha of 1.4 grow 1.2 times the row. */
+  @Test
+  void growth_ofPaddocksOfOtherIndex_isTheirMeanByArea() {
+    Farm farm =
+        FeedFixtures.farm(
+            List.of(
+                FeedFixtures.paddock("Sand", 25, 0.3, 0.6),
+                FeedFixtures.paddock("Loam", 75, 0.3, 1.4)),
+            List.of(),
+            List.of());
+    FeedResult result = new FeedResult();
+    new FeedBudget(farm, FeedFixtures.demand(farm, TABLES), TABLES)
+        .run(1, FeedFixtures.ONES, 1, new FeedParameters(0.1, 0, 800, 1, 1), result);
+    assertThat(result.grownKgDmPerHa()).isCloseTo(1.2 * 5560, within(1e-6));
+    assertThat(result.spareGreenKgDmPerHa()).isCloseTo(1.2 * 5560, within(1e-3));
+  }
+
+  /** Twice the land with twice the stock is the same hectare. */
+  @Test
+  void budget_ofTwiceTheFarm_isTheSameByTheHectare() {
+    FeedResult one = FeedFixtures.run(withWethers(100), FeedFixtures.ONES, 1);
+    FeedResult two = FeedFixtures.run(withWethers(200), FeedFixtures.ONES, 1);
+    assertThat(one.eatenGreenKgDmPerHa[12]).isPositive();
+    for (int p = 0; p < HalfMonths.COUNT; p++) {
+      assertThat(two.eatenGreenKgDmPerHa[p]).isCloseTo(one.eatenGreenKgDmPerHa[p], within(1e-6));
+      assertThat(two.boughtMjPerHa[p]).isCloseTo(one.boughtMjPerHa[p], within(1e-6));
+    }
+  }
+
+  private static Farm withWethers(int areaHa) {
+    return FeedFixtures.farm(
+        List.of(FeedFixtures.paddock("Home", areaHa, 0.3, 1)),
+        FeedFixtures.mobs(2 * areaHa),
+        List.of(FeedFixtures.wethers(2 * areaHa)));
+  }
+
   /** Inferred by hand: 16 x 31 = 496 kg DM/ha grown in July at Katanning. */
   @Test
   void growth_inJulyAtKatanning_is496() {

@@ -12,35 +12,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class InternalRateTest {
 
-  /**
-   * Spreadsheet documentation of the IRR function (-2.1, 8.7, -44.4 %); solutions to Brealey, Myers
-   * and Marcus, chapter 8 (21.86, 23.38 %).
-   */
-  @ParameterizedTest
-  @CsvSource({
-    "-70000 12000 15000 18000 21000, -2.1, 0.1",
-    "-70000 12000 15000 18000 21000 26000, 8.7, 0.1",
-    "-70000 12000 15000, -44.4, 0.1",
-    "-200 80 80 80 80, 21.86, 0.01",
-    "-200 100 100 100, 23.38, 0.01"
-  })
-  void of_publishedFlows_isThePublishedRate(String flows, double percent, double digit) {
-    assertThat(100 * InternalRate.of(Flows.parse(flows)).find().orElseThrow())
-        .isCloseTo(percent, within(digit / 2));
-  }
-
-  /** Flows of numpy-financial and of spreadsheet documentation; the rates worked separately. */
-  @ParameterizedTest
-  @CsvSource({
-    "-40000 5000 8000 12000 30000, 10.58226",
-    "-70000 22000 25000 28000 31000, 17.74359",
-    "-120000 39000 30000 21000 37000 46000, 13.07355395"
-  })
-  void of_workedFlows_isTheWorkedRate(String flows, double percent) {
-    assertThat(100 * InternalRate.of(Flows.parse(flows)).find().orElseThrow())
-        .isCloseTo(percent, within(5e-6));
-  }
-
   /** Arithmetic: 1 + r = x solves 1600 x^2 - 10000 x + 10000 = 0, so x is 1.25 or 5. */
   @Test
   void of_twoSignChanges_findsBothRatesAndNoSingleOne() {

@@ -1,0 +1,228 @@
+package swardcase.evaluation;
+
+import static swardcase.evaluation.PublishedRows.number;
+import static swardcase.evaluation.PublishedRows.published;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import swardcase.feed.AfrcEnergy;
+import swardcase.feed.Conceptus;
+import swardcase.feed.EnergyMethod;
+import swardcase.feed.EweEnergy;
+import swardcase.feed.GrazingConditions;
+import swardcase.feed.PastureIntake;
+import swardcase.feed.ScaEnergy;
+import swardcase.feed.SupplementCost;
+import swardcase.tables.Tables;
+
+/** Published rows on sheep feed beside the calculators of feed. */
+public final class FeedChecks {
+
+  private static final double AGE_YEARS = 4;
+  private static final double WETHERS_AGE_YEARS = 3;
+  private static final double DSE_MJ_OF_THE_TABLE = 8.2;
+
+  private final AfrcEnergy afrc;
+  private final ScaEnergy sca;
+  private final Conceptus conceptus;
+  private final PastureIntake intake;
+  private final EweEnergy bySca;
+  private final EweEnergy byAfrc;
+  private final double demandRange;
+
+  /** Reads the coefficients from the tables. */
+  public FeedChecks(Tables tables) {
+    afrc = new AfrcEnergy(tables);
+    sca = new ScaEnergy(tables);
+    conceptus = new Conceptus(tables);
+    intake = new PastureIntake(tables);
+    bySca = new EweEnergy(tables, EnergyMethod.SCA_1990);
+    byAfrc = new EweEnergy(tables, EnergyMethod.AFRC_1993);
+    demandRange = tables.parameter("feed.demand-multiplier").range().high() - 1;
+  }
+
+  /** Forage energy, coefficients and single needs. */
+  public List<PublishedCheck> values() {
+    return published("feed-values.csv").stream()
+        .map(
+            row -> {
+              String what =
+                  row.get("what")
+                      + (row.get("argument").isEmpty() ? "" : " " + row.get("argument"))
+                      + (row.get("weight_kg").isEmpty() ? "" : ", " + row.get("weight_kg") + " kg")
+                      + (row.get("lambs").isEmpty() ? "" : ", lambs " + row.get("lambs"));
+              return PublishedCheck.ofRow(what, row, value(row));
+            })
+        .toList();
+  }
+
+  private double value(Map<String, String> row) {
+    return switch (row.get("what")) {
+      case "forage energy at digestibility" -> intake.energyMjPerKgDm(number(row, "argument"));
+      case "fasting heat of AFRC" -> afrc.fastingMjPerDay(number(row, "weight_kg"));
+      case "grazing wether by the 1990 form, green t/ha" -> wether(row, true);
+      case "grazing wether by the 2007 form, green t/ha" -> wether(row, false);
+      case "conceptus of a kg of lamb on day" -> conceptus.needMjPerDay(number(row, "argument"), 1);
+      case "housed triplet ewe on day" ->
+          afrc.maintenanceMjPerDay(number(row, "weight_kg"), 10.5, AfrcEnergy.Activity.HOUSED)
+              + conceptus.needMjPerDay(number(row, "argument"), number(row, "lambs"));
+      case "ewe in milk on day" ->
+          inMilk(
+              number(row, "weight_kg"), (int) number(row, "argument"), (int) number(row, "lambs"));
+      default -> throw new IllegalArgumentException(row.toString());
+    };
+  }
+
+  private double wether(Map<String, String> row, boolean form1990) {
+    double weight = number(row, "weight_kg");
+    GrazingConditions grazing = new GrazingConditions(1, number(row, "argument"), 0.02, 0.68, 10);
+    return sca.maintenanceMjPerDay(weight, WETHERS_AGE_YEARS, 10)
+        + (form1990
+            ? sca.grazing1990MjPerDay(weight, grazing, 0.02 * weight)
+            : sca.grazing2007MjPerDay(weight, grazing, 0.02 * weight, 20));
+  }
+
+  private double inMilk(double weight, int day, int lambs) {
+    return bySca.lactatingMjPerDay(weight, bySca.milkKgPerDay(weight, day, lambs));
+  }
+
+  /** Daily needs of ewes: agreement is a difference inside the range that every run carries. */
+  public List<PublishedCheck> eweRows() {
+    return published("ewe-energy-rows.csv").stream().map(this::eweRow).toList();
+  }
+
+  private PublishedCheck eweRow(Map<String, String> row) {
+    double printed = number(row, "publishedMjPerDay");
+    String litter = number(row, "litterKg") > 0 ? ", litter " + row.get("litterKg") + " kg" : "";
+    String what =
+        "%s, %s kg%s, by %s"
+            .formatted(
+                row.get("state"),
+                row.get("weightKg"),
+                litter,
+                row.get("equation").toLowerCase(Locale.ROOT).replace('_', ' '));
+    return new PublishedCheck(
+        what,
+        row.get("source"),
+        row.get("publishedMjPerDay"),
+        eweMjPerDay(row),
+        demandRange * printed,
+        Math.round(100 * demandRange) + " %, the range of need in every run");
+  }
+
+  /** Need of the ewe in a row of ewe-energy-rows.csv, MJ ME a day. */
+  public double eweMjPerDay(Map<String, String> row) {
+    double weight = number(row, "weightKg");
+    double energy = number(row, "energyMjPerKgDm");
+    double litter = number(row, "litterKg");
+    if (litter > 0) {
+      EweEnergy ewe = row.get("equation").equals("SCA_GRAZING") ? bySca : byAfrc;
+      double sum = 0;
+      for (int day = 120; day <= 147; day++) {
+        sum += ewe.pregnantMjPerDay(weight, day, litter);
+      }
+      return sum / 28;
+    }
+    return switch (row.get("equation")) {
+      case "AFRC_HOUSED" -> afrc.maintenanceMjPerDay(weight, energy, AfrcEnergy.Activity.HOUSED);
+      case "AFRC_LOWLAND" -> byAfrc.dryMjPerDay(weight);
+      case "SCA_PLAIN" -> sca.maintenanceMjPerDay(weight, AGE_YEARS, energy);
+      case "SCA_GRAZING" -> bySca.dryMjPerDay(weight);
+      default -> throw new IllegalArgumentException(row.toString());
+    };
+  }
+
+  /** Dry sheep equivalents: a table's own energy, or ours, over 8.2 MJ. */
+  public List<PublishedCheck> dryEquivalents() {
+    return published("dry-sheep-equivalents.csv").stream().map(this::dryEquivalent).toList();
+  }
+
+  private PublishedCheck dryEquivalent(Map<String, String> row) {
+    boolean ownEnergy = !row.get("mjPerDay").isEmpty();
+    double weight = number(row, "weightKg");
+    double energy =
+        ownEnergy
+            ? number(row, "mjPerDay")
+            : switch (row.get("state")) {
+              case "dry" -> bySca.dryMjPerDay(weight);
+              case "lamb at foot single" -> inMilk(weight, 10, 1);
+              case "lamb at foot twins" -> inMilk(weight, 10, 2);
+              default -> throw new IllegalArgumentException(row.toString());
+            };
+    return new PublishedCheck(
+        "%s, %s kg, %s"
+            .formatted(
+                row.get("state"),
+                row.get("weightKg"),
+                ownEnergy ? "the table's own energy" : "our energy"),
+        row.get("source"),
+        row.get("dse"),
+        energy / DSE_MJ_OF_THE_TABLE,
+        0.05,
+        "half of the last digit");
+  }
+
+  /** Grain that holds a ewe on dry pasture. */
+  public List<PublishedCheck> grain() {
+    return published("grain-on-dry-pasture.csv").stream()
+        .map(
+            row ->
+                new PublishedCheck(
+                    "%s kg ewe, %s kg DM/ha of %s %%"
+                        .formatted(
+                            row.get("weightKg"),
+                            row.get("kgDmPerHa"),
+                            row.get("digestibilityPercent")),
+                    row.get("source"),
+                    row.get("grainKgPerDay"),
+                    grainKgPerDay(row),
+                    0.005,
+                    "half of the last digit"))
+        .toList();
+  }
+
+  /**
+   * Grain in a row of grain-on-dry-pasture.csv, kg as fed a day, 13 MJ/kg DM and 90 % dry matter.
+   */
+  public double grainKgPerDay(Map<String, String> row) {
+    double weight = number(row, "weightKg");
+    double digestibility = number(row, "digestibilityPercent") / 100;
+    double eatenKgDm =
+        intake.potentialKgDmPerDay(weight)
+            * intake.availability(number(row, "kgDmPerHa"))
+            * intake.quality(digestibility, 0);
+    double eatenMj = eatenKgDm * intake.energyMjPerKgDm(digestibility);
+    return Math.max(0, bySca.dryMjPerDay(weight) - eatenMj) / (0.9 * 13);
+  }
+
+  /** What energy from a supplement costs and weighs. */
+  public static List<PublishedCheck> supplements() {
+    return published("supplement-cost.csv").stream()
+        .map(
+            row -> {
+              SupplementCost cost =
+                  new SupplementCost(
+                      number(row, "price_per_tonne"),
+                      number(row, "energy_mj"),
+                      number(row, "dry_matter"),
+                      0);
+              double ours =
+                  switch (row.get("what")) {
+                    case "cents per MJ" -> cost.centsPerMj();
+                    case "cents per kg DM" -> cost.centsPerKgDm();
+                    case "g for 6.2 MJ" -> cost.tonnes(6.2) * 1e6;
+                    default -> throw new IllegalArgumentException(row.toString());
+                  };
+              String what =
+                  "%s, price %s, %s MJ, dry matter %s"
+                      .formatted(
+                          row.get("what"),
+                          row.get("price_per_tonne"),
+                          row.get("energy_mj"),
+                          row.get("dry_matter"));
+              return PublishedCheck.ofRow(what, row, ours);
+            })
+        .toList();
+  }
+}

@@ -1,0 +1,144 @@
+package swardcase.evaluation;
+
+import static swardcase.evaluation.PublishedRows.number;
+import static swardcase.evaluation.PublishedRows.published;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import swardcase.farm.HalfMonths;
+import swardcase.reproduction.DoseResponse;
+import swardcase.reproduction.JoiningExposure;
+import swardcase.reproduction.Pregnancy;
+import swardcase.reproduction.Sterility;
+import swardcase.tables.Tables;
+
+/** Published rows on oestrogenic clover beside the calculators of reproduction. */
+public final class ReproductionChecks {
+
+  private static final double TWO_CYCLES_WEEKS = 34 / 7.0;
+  private static final double UNAFFECTED = 0.89;
+
+  /** Conception at first service of the unaffected groups of the trial: 57 of 63 ewes. */
+  private static final double TRIAL_CONTROL = 57 / 63.0;
+
+  private final double d50;
+  private final double steepness;
+  private final double sterilityQ;
+  private final double referenceDose;
+
+  /** Reads the curve from the tables. */
+  public ReproductionChecks(Tables tables) {
+    d50 = tables.parameter("oestrogen.d50").likely();
+    steepness = tables.parameter("oestrogen.steepness").likely();
+    sterilityQ = tables.parameter("oestrogen.sterility-q").likely();
+    referenceDose = tables.parameter("oestrogen.sterility-reference-dose").likely();
+  }
+
+  /** The curve beside the trials it was and was not fitted to. */
+  public List<PublishedCheck> trials() {
+    return published("reproduction-trials.csv").stream()
+        .map(
+            row -> {
+              String cycles = row.get("cycles").isEmpty() ? "" : ", cycles " + row.get("cycles");
+              String what =
+                  "%s, %% (dose %s %%%s)"
+                      .formatted(row.get("what"), row.get("dose_percent"), cycles);
+              return PublishedCheck.ofRow(what, row, trial(row));
+            })
+        .toList();
+  }
+
+  private double trial(Map<String, String> row) {
+    double dose = number(row, "dose_percent");
+    double multiplier = DoseResponse.conceptionMultiplier(dose, d50, steepness);
+    return switch (row.get("what")) {
+      case "first service after 6 weeks", "first service after 12 weeks" ->
+          100 * number(row, "unaffected") * multiplier;
+      case "fall in ewes in lamb" -> 100 * (number(row, "unaffected") - inLamb(row, multiplier));
+      case "conceived on Yarloop at the dose" -> 100 * inLamb(row, multiplier);
+      case "barren after three years" -> {
+        double[] year = new double[HalfMonths.COUNT];
+        Arrays.fill(year, dose);
+        double exposure = 3 * Sterility.seasonExposure(year, d50, steepness, referenceDose);
+        yield 100 * Sterility.sterileShare(exposure, sterilityQ);
+      }
+      default -> throw new IllegalArgumentException(row.toString());
+    };
+  }
+
+  private static double inLamb(Map<String, String> row, double multiplier) {
+    double weeks = number(row, "cycles") * JoiningExposure.CYCLE_DAYS / 7;
+    return inLamb(number(row, "unaffected"), weeks, multiplier);
+  }
+
+  private static double inLamb(double unaffected, double weeks, double multiplier) {
+    double[] multipliers = new double[JoiningExposure.cycles(weeks)];
+    Arrays.fill(multipliers, multiplier);
+    return Pregnancy.pregnantShare(
+        Pregnancy.perCycleConception(unaffected, weeks), weeks, multipliers, 0);
+  }
+
+  /** Sound ewes left in each trial by the likely share made barren, in points of the control. */
+  public List<PublishedCheck> barrenEwes() {
+    return published("sterility.csv").stream()
+        .map(
+            row -> {
+              double exposure = number(row, "exposureSeasons");
+              double control = number(row, "controlPercent");
+              double left = control * (1 - Sterility.sterileShare(exposure, sterilityQ));
+              return new PublishedCheck(
+                  row.get("inFit").equals("true") ? "used for q" : "not used for q",
+                  row.get("source"),
+                  row.get("affectedPercent"),
+                  left,
+                  0.17 * control,
+                  "17 % of the control, the error of the fit");
+            })
+        .toList();
+  }
+
+  /** Arithmetic with the curve, worked separately. */
+  public static List<PublishedCheck> workedCurve() {
+    return published("dose-response.csv").stream()
+        .map(
+            row ->
+                new PublishedCheck(
+                    "%s, dose %s %%, D50 %s %%, n %s"
+                        .formatted(
+                            words(row.get("kind")),
+                            row.get("dosePercent"),
+                            row.get("d50Percent"),
+                            row.get("steepness")),
+                    "",
+                    row.get("expected"),
+                    curve(row),
+                    number(row, "digit") / 2,
+                    "worked separately; half of the last digit"))
+        .toList();
+  }
+
+  private static String words(String kind) {
+    return switch (kind) {
+      case "multiplier" -> "T";
+      case "pregnant" -> "in lamb after two cycles, %";
+      case "firstService" -> "held to first service, %";
+      case "weight" -> "weight of the dose, w";
+      default -> throw new IllegalArgumentException(kind);
+    };
+  }
+
+  /** The value of a row of dose-response.csv. */
+  public static double curve(Map<String, String> row) {
+    double d50 = number(row, "d50Percent");
+    double steepness = number(row, "steepness");
+    double t = DoseResponse.conceptionMultiplier(number(row, "dosePercent"), d50, steepness);
+    return switch (row.get("kind")) {
+      case "multiplier" -> t;
+      case "pregnant" -> 100 * inLamb(UNAFFECTED, TWO_CYCLES_WEEKS, t);
+      case "firstService" -> 100 * TRIAL_CONTROL * t;
+      case "weight" -> (1 - t) / (1 - DoseResponse.conceptionMultiplier(0.5, d50, steepness));
+      default -> throw new IllegalArgumentException(row.toString());
+    };
+  }
+}

@@ -1,0 +1,10 @@
+"""Writes every file of independent check values."""
+
+import energy
+import money
+import pert
+import reproduction
+import seed_bank
+
+for module in (energy, money, pert, reproduction, seed_bank):
+    module.main()
