@@ -16,9 +16,10 @@ import swardcase.tables.Tables;
  * What the farm has to buy in a year, as a function of how its pasture grows relative to current
  * cultivars everywhere: {@code w} in the winter months and {@code o} in the others.
  *
- * <p>The feed budget is solved on a grid once per run and read between its nodes by straight lines,
- * because a plan asks for it in every year. As it stands ({@code w = now, o = 1}) and with current
- * cultivars ({@code 1, 1}) are nodes, so these two are exact; outside the grid the edge holds.
+ * <p>The feed budget is solved on a grid, each node when it is first needed, and read between them
+ * by straight lines, because a plan asks for it in every year. As it stands ({@code w = now, o =
+ * 1}) and with current cultivars ({@code 1, 1}) are nodes, so these two are exact; outside the grid
+ * the edge holds.
  */
 final class FeedSurface {
 
@@ -48,6 +49,8 @@ final class FeedSurface {
   private final double[] lastKey = new double[6];
   private FeedParameters parameters;
   private double uneaten;
+  private double boughtNow;
+  private double mostRise;
 
   FeedSurface(Farm farm, Tables tables, Inputs inputs, GrowthYear year, boolean runMoreEwes) {
     this(farm, tables, inputs, year, runMoreEwes, EnergyMethod.SCA_1990);
@@ -104,22 +107,10 @@ final class FeedSurface {
     }
     System.arraycopy(key, 0, lastKey, 0, key.length);
     placeWinterNodes(winterNow);
-    for (int a = 0; a < winterNodes.length; a++) {
-      for (int b = 0; b < OTHER.length; b++) {
-        int k = a * OTHER.length + b;
-        bought[k] = solve(winterNodes[a], OTHER[b], 1);
-        spare[k] = uneaten;
-      }
-    }
-    if (runMoreEwes) {
-      double now = bought(winterNow, 1) / ewesPerHa;
-      for (int a = 0; a < winterNodes.length; a++) {
-        for (int b = 0; b < OTHER.length; b++) {
-          extraEwes[a * OTHER.length + b] =
-              extraEwes(winterNodes[a], OTHER[b], now, x[mostEweIncrease]);
-        }
-      }
-    }
+    Arrays.fill(bought, Double.NaN);
+    Arrays.fill(extraEwes, Double.NaN);
+    mostRise = x[mostEweIncrease];
+    boughtNow = bought(winterNow, 1);
   }
 
   private void placeWinterNodes(double winterNow) {
@@ -231,10 +222,26 @@ final class FeedSurface {
     int b = cell(OTHER, o);
     double u = within(winterNodes, a, w);
     double v = within(OTHER, b, o);
+    double left = between(table, a, b, v);
+    return u == 0 ? left : left * (1 - u) + between(table, a + 1, b, v) * u;
+  }
+
+  private double between(double[] table, int a, int b, double v) {
+    double low = node(table, a, b);
+    return v == 0 ? low : low * (1 - v) + node(table, a, b + 1) * v;
+  }
+
+  /** A node is solved when it is first asked for: most plans come near a few of them only. */
+  private double node(double[] table, int a, int b) {
     int k = a * OTHER.length + b;
-    double left = table[k] * (1 - v) + table[k + 1] * v;
-    double right = table[k + OTHER.length] * (1 - v) + table[k + OTHER.length + 1] * v;
-    return left * (1 - u) + right * u;
+    if (Double.isNaN(bought[k])) {
+      bought[k] = solve(winterNodes[a], OTHER[b], 1);
+      spare[k] = uneaten;
+    }
+    if (table == extraEwes && Double.isNaN(extraEwes[k])) {
+      extraEwes[k] = extraEwes(winterNodes[a], OTHER[b], boughtNow / ewesPerHa, mostRise);
+    }
+    return table[k];
   }
 
   private static int cell(double[] nodes, double at) {
