@@ -1,5 +1,6 @@
 package swardcase.plan;
 
+import java.util.Arrays;
 import java.util.List;
 import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
@@ -260,7 +261,7 @@ final class ActionPaths {
   /** Shares of the species of a paddock in each year of a sowing, at {@code year * species + c}. */
   double[] plantShares(double[] x, int i, int a) {
     seed.run(x, i, actions[a], plantShare);
-    return java.util.Arrays.copyOf(plantShare, years * stands.species(i));
+    return Arrays.copyOf(plantShare, years * stands.species(i));
   }
 
   double oldShare(int i, int a, int k) {

@@ -189,7 +189,7 @@ class PlanSearchTest {
     assertThat(found.value()).isPositive();
   }
 
-  /** The gap reached is 5.7 %; the test holds it below 6. */
+  /** The gap reached is 5.3 %; the test holds it below 6. */
   @Test
   void find_fortyPaddocks_isWithinSixPercentOfTheBound() {
     FarmModel model = PlanFarms.model(PlanFarms.demo("large-farm"));
