@@ -21,7 +21,7 @@ public final class PlanSearch {
   private static final int ROOT_TRIALS = 250;
   private static final int NODE_TRIALS = 60;
   private static final int ROUNDS = 8;
-  private static final int NODES = 60;
+  private static final int NODES = 400;
   private static final int NODES_TIMES_CHOICES = 24_000;
   private static final int NEXT_BEST_TRIED = 6;
   private static final long BRANCHES = 20_000;

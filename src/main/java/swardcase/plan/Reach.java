@@ -1,5 +1,7 @@
 package swardcase.plan;
 
+import java.util.Arrays;
+
 /**
  * How low and how high the sums of a year, and the ratios of two of them, can be among open choices
  * within a limit. A limit is given a price r >= 0; for any price
@@ -34,11 +36,11 @@ final class Reach {
 
   /** Reach without limits of every sum. */
   void of(boolean[] open, double[] low, double[] high) {
-    java.util.Arrays.fill(low, 0);
-    java.util.Arrays.fill(high, 0);
+    Arrays.fill(low, 0);
+    Arrays.fill(high, 0);
     for (int i = 0; i < table.paddocks(); i++) {
-      java.util.Arrays.fill(lowest, Double.POSITIVE_INFINITY);
-      java.util.Arrays.fill(highest, Double.NEGATIVE_INFINITY);
+      Arrays.fill(lowest, Double.POSITIVE_INFINITY);
+      Arrays.fill(highest, Double.NEGATIVE_INFINITY);
       for (int c = table.first(i); c < table.first(i + 1); c++) {
         if (open[c]) {
           table.widen(c, lowest, highest);

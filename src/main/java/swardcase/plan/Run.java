@@ -406,6 +406,18 @@ public final class Run {
     return paths.isShut(action, k);
   }
 
+  /**
+   * Share of each species in the clover by year after a sowing starts; the sown one stands last.
+   */
+  double[] plantShares(int paddock, int action) {
+    return paths.plantShares(x, paddock, action);
+  }
+
+  /** Winter growth of a paddock as it is, relative to current cultivars. */
+  double winterFactorNow(int paddock) {
+    return paths.winter(paddock, model.keep(), 0);
+  }
+
   /** Names and shares of the clover in a paddock. */
   public Composition composition(int paddock) {
     return stands.composition(paddock);

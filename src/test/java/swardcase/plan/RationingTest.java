@@ -1,0 +1,115 @@
+package swardcase.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.ojalgo.optimisation.Expression;
+import org.ojalgo.optimisation.ExpressionsBasedModel;
+import org.ojalgo.optimisation.Optimisation;
+import org.ojalgo.optimisation.Variable;
+
+/** Scarce means shared out: against a published case, a second solver and full enumeration. */
+class RationingTest {
+
+  /**
+   * Fifty items, capacity 850: data of the knapsack page of the OR-Tools guide
+   * (developers.google.cn/optimization/pack/knapsack, read); its optimum 7,534 is from memory.
+   */
+  @Test
+  void pick_fiftyItemKnapsack_isWorthThePublishedOptimum() {
+    double[] values = {
+      360, 83, 59, 130, 431, 67, 230, 52, 93, 125, 670, 892, 600, 38, 48, 147, 78, 256, 63, 17, 120,
+      164, 432, 35, 92, 110, 22, 42, 50, 323, 514, 28, 87, 73, 78, 15, 26, 78, 210, 36, 85, 189,
+      274, 43, 33, 10, 19, 389, 276, 312
+    };
+    double[] weights = {
+      7, 0, 30, 22, 80, 94, 11, 81, 70, 64, 59, 18, 0, 36, 3, 8, 15, 42, 9, 0, 42, 47, 52, 32, 26,
+      48, 55, 6, 29, 84, 2, 4, 18, 56, 7, 29, 93, 44, 71, 3, 86, 66, 31, 65, 0, 79, 20, 65, 52, 13
+    };
+    int[] first = new int[51];
+    double[] value = new double[100];
+    double[] use = new double[100];
+    for (int k = 0; k < 50; k++) {
+      first[k + 1] = 2 * k + 2;
+      value[2 * k + 1] = values[k];
+      use[2 * k + 1] = weights[k];
+    }
+    Rationing rationing =
+        new Rationing(first, value, new double[][] {use}, new double[] {850}, 5_000_000);
+    assertThat(rationing.isProved()).isTrue();
+    assertThat(rationing.value()).isEqualTo(7534);
+    assertThat(Arrays.stream(rationing.pick()).mapToDouble(c -> use[c]).sum())
+        .isLessThanOrEqualTo(850);
+  }
+
+  @Test
+  void pick_randomMultipleChoice_isWorthWhatASecondSolverFinds() {
+    SplittableRandom random = new SplittableRandom(9);
+    for (int round = 0; round < 12; round++) {
+      int groups = 4 + random.nextInt(8);
+      int resources = 1 + random.nextInt(4);
+      int[] first = new int[groups + 1];
+      for (int i = 0; i < groups; i++) {
+        first[i + 1] = first[i] + 2 + random.nextInt(4);
+      }
+      int choices = first[groups];
+      double[] value = new double[choices];
+      double[][] use = new double[resources][choices];
+      double[] capacity = new double[resources];
+      for (int c = 0; c < choices; c++) {
+        value[c] = random.nextInt(-20, 200);
+      }
+      for (int i = 0; i < groups; i++) {
+        value[first[i]] = 0;
+      }
+      for (int r = 0; r < resources; r++) {
+        for (int i = 0; i < groups; i++) {
+          for (int c = first[i] + 1; c < first[i + 1]; c++) {
+            use[r][c] = random.nextInt(60);
+          }
+        }
+        capacity[r] = 20 * groups * random.nextDouble();
+      }
+      Rationing rationing = new Rationing(first, value, use, capacity, 5_000_000);
+      assertThat(rationing.isProved()).isTrue();
+      assertThat(rationing.value())
+          .as("round " + round)
+          .isCloseTo(secondSolver(first, value, use, capacity), within(1e-6));
+    }
+  }
+
+  private static double secondSolver(
+      int[] first, double[] value, double[][] use, double[] capacity) {
+    ExpressionsBasedModel model = new ExpressionsBasedModel();
+    Variable[] taken = new Variable[value.length];
+    for (int c = 0; c < value.length; c++) {
+      taken[c] = model.newVariable("c" + c).binary().weight(value[c]);
+    }
+    for (int i = 0; i < first.length - 1; i++) {
+      Expression one = model.newExpression("group" + i).level(1);
+      for (int c = first[i]; c < first[i + 1]; c++) {
+        one.set(taken[c], 1);
+      }
+    }
+    for (int r = 0; r < capacity.length; r++) {
+      Expression limit = model.newExpression("limit" + r).upper(capacity[r]);
+      for (int c = 0; c < value.length; c++) {
+        limit.set(taken[c], use[r][c]);
+      }
+    }
+    Optimisation.Result result = model.maximise();
+    assertThat(result.getState().isOptimal()).isTrue();
+    return result.getValue();
+  }
+
+  @Test
+  void pick_nothingFits_isEmpty() {
+    Rationing rationing =
+        new Rationing(
+            new int[] {0, 1}, new double[] {5}, new double[][] {{2}}, new double[] {1}, 100);
+    assertThat(rationing.pick()).isEmpty();
+  }
+}
