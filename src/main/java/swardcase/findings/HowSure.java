@@ -27,7 +27,7 @@ public final class HowSure {
   public static final long USUAL_SEED = 1;
 
   /** Draws where no number is given. */
-  public static final int USUAL_DRAWS = 2000;
+  public static final int USUAL_DRAWS = 1000;
 
   /** Blocks the draws come in, from whose means the standard errors are taken. */
   public static final int BLOCKS = 20;
