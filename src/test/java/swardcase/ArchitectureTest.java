@@ -50,6 +50,17 @@ class ArchitectureTest {
         "sward",
         "feed",
         "reproduction");
+    arrow(
+        "joining",
+        "check",
+        "chance",
+        "evidence",
+        "farm",
+        "tables",
+        "sward",
+        "feed",
+        "reproduction",
+        "plan");
     arrow("intake", "check", "chance", "evidence", "farm", "tables");
     arrow(
         "report",
@@ -62,7 +73,8 @@ class ArchitectureTest {
         "sward",
         "feed",
         "reproduction",
-        "plan");
+        "plan",
+        "joining");
     arrow("sheet", "check", "chance", "evidence", "tables", "report");
     arrow(
         "cli",
@@ -73,6 +85,7 @@ class ArchitectureTest {
         "tables",
         "intake",
         "plan",
+        "joining",
         "report",
         "sheet");
   }
