@@ -138,6 +138,7 @@ class ArchitectureTest {
   void libraries_ofOneRoom_stayInIt() {
     onlyIn("sheet", "org.apache.pdfbox..");
     onlyIn("cli", "picocli..");
+    onlyIn("intake", "org.yaml..");
   }
 
   private static void onlyIn(String room, String library) {

@@ -1,11 +1,7 @@
 package swardcase.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
-import java.nio.file.NoSuchFileException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -36,9 +32,12 @@ final class Failures {
       print(faults, err);
       return ExitCodes.BAD_INPUT;
     }
-    Throwable cause = failure instanceof UncheckedIOException ? failure.getCause() : failure;
-    if (cause instanceof IOException io) {
-      err.println("Cannot read or write: " + reason(io) + ". Nothing was changed.");
+    if (failure instanceof CannotWriteException) {
+      err.println(failure.getMessage());
+      return ExitCodes.BAD_INPUT;
+    }
+    if (failure instanceof UncheckedIOException) {
+      err.println("Cannot read: " + failure.getCause().getMessage() + ". Nothing was written.");
       return ExitCodes.BAD_INPUT;
     }
     err.println(
@@ -56,19 +55,6 @@ final class Failures {
     int count = faults.faults().size();
     err.println(
         count == 1 ? "1 fault. Nothing was written." : count + " faults. Nothing was written.");
-  }
-
-  private static String reason(IOException failure) {
-    if (failure instanceof FileSystemException file) {
-      String why =
-          failure instanceof AccessDeniedException
-              ? "permission denied"
-              : failure instanceof NoSuchFileException
-                  ? "there is no such file or folder"
-                  : file.getReason() == null ? "the system refused" : file.getReason();
-      return file.getFile() + ": " + why;
-    }
-    return failure.getMessage();
   }
 
   private static String place(Exception failure) {

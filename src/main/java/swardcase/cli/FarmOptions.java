@@ -1,7 +1,6 @@
 package swardcase.cli;
 
 import java.nio.file.Path;
-import java.util.Optional;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import swardcase.intake.FarmFolder;
@@ -24,7 +23,7 @@ final class FarmOptions {
   private Path tables;
 
   Tables tables() {
-    return TablesOption.load(Optional.ofNullable(tables));
+    return TablesOption.loader(tables).load();
   }
 
   LoadedFarm load(Tables reference) {

@@ -26,15 +26,25 @@ final class WholeFile {
 
   static void write(Path file, Content content) throws IOException {
     Path target = file.toAbsolutePath();
-    Files.createDirectories(target.getParent());
-    Path temporary = Files.createTempFile(target.getParent(), ".swardcase", ".part");
+    Path temporary = target.resolveSibling("." + target.getFileName() + ".part");
     try {
+      Files.createDirectories(target.getParent());
       try (OutputStream to = Files.newOutputStream(temporary)) {
         content.write(to);
       }
       Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
+    } catch (IOException failure) {
+      deleteQuietly(temporary);
+      throw new CannotWriteException(file, failure);
+    }
+  }
+
+  /** What could not be cleaned up must not hide why the writing failed. */
+  private static void deleteQuietly(Path temporary) {
+    try {
       Files.deleteIfExists(temporary);
+    } catch (IOException ignored) {
+      // The failure that led here is the one to report.
     }
   }
 }

@@ -10,6 +10,7 @@ import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.farm.Farm;
 import swardcase.farm.Identification;
+import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
 import swardcase.intake.FaultList.Place;
 import swardcase.tables.CsvTable;
@@ -41,7 +42,8 @@ public final class FarmFolder {
         FileText.find(folder.resolve(Fields.FILE), faults)
             .flatMap(text -> YamlTree.find(Fields.FILE, text, faults))
             .map(top -> FarmYaml.read(new Fields(top, 0, "", faults), tables, defaults));
-    List<Paddock> paddocks = paddocks(folder, tables, defaults, faults);
+    Optional<List<Mob>> mobs = faults.count() == 0 ? yaml.map(FarmYaml::mobs) : Optional.empty();
+    List<Paddock> paddocks = paddocks(folder, tables, new PaddocksCsv(defaults, mobs), faults);
     faults.throwIfAny();
     Optional<Farm> farm =
         faults.build(0, new Place(Fields.FILE, 0, ""), () -> yaml.orElseThrow().farm(paddocks));
@@ -50,11 +52,11 @@ public final class FarmFolder {
   }
 
   private static List<Paddock> paddocks(
-      Path folder, Tables tables, Defaults defaults, FaultList faults) {
+      Path folder, Tables tables, PaddocksCsv reader, FaultList faults) {
     List<Fault> ofTables = new ArrayList<>();
     Optional<CsvTable> rows = table(folder.resolve(PaddocksCsv.FILE), ofTables, faults);
     Map<String, Paddock> paddocks =
-        rows.map(table -> new PaddocksCsv(defaults).read(table, ofTables)).orElse(Map.of());
+        rows.map(table -> reader.read(table, ofTables)).orElse(Map.of());
     Path plants = folder.resolve(PlantsCsv.FILE);
     Map<String, List<Identification>> found = Map.of();
     if (Files.exists(plants)) {

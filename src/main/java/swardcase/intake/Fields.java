@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -56,10 +55,10 @@ final class Fields {
     return new Place(FILE, line, path);
   }
 
-  /** Where the value of a key stands; the beginning of the part if it is absent. */
+  /** Where a key stands; the beginning of the part if it is absent. */
   Place place(String key) {
     Entry entry = entries.entries().get(key);
-    return new Place(FILE, entry == null ? line : entry.value().line(), inner(key));
+    return new Place(FILE, entry == null ? line : entry.line(), inner(key));
   }
 
   /** The keys in the order of the file. */
@@ -85,13 +84,13 @@ final class Fields {
   }
 
   Optional<String> findText(String key) {
-    return findScalar(key, "a word or a line of text").map(Scalar::text);
+    return findScalar(key, "a word or a line of text").map(scalar -> Names.tidy(scalar.text()));
   }
 
   /** A text that must be one of {@code names}, case aside. */
   Optional<String> findName(String key, String what, Collection<String> names) {
     Optional<String> text = findText(key);
-    Optional<String> name = text.flatMap(t -> nameOf(t, names));
+    Optional<String> name = text.flatMap(t -> Names.find(t, names));
     if (text.isPresent() && name.isEmpty()) {
       String all = what.contains("'") ? "" : listed(text.get(), names);
       faults.add(place(key), "must be " + what + all, text.get(), names);
@@ -103,11 +102,6 @@ final class Fields {
   private static String listed(String typed, Collection<String> names) {
     boolean helps = names.size() <= FEW_NAMES && NearestName.find(typed, names).isEmpty();
     return helps ? ": " + String.join(", ", names) : "";
-  }
-
-  /** The one of {@code names} that equals {@code text}, case aside. */
-  static Optional<String> nameOf(String text, Collection<String> names) {
-    return names.stream().filter(name -> name.equalsIgnoreCase(text)).findFirst();
   }
 
   <T> Optional<T> findChoice(String key, T[] choices, Function<T, String> label) {
@@ -144,7 +138,10 @@ final class Fields {
         return Optional.empty();
       }
       if (three.size() != 3 || three.get(0) > three.get(1) || three.get(1) > three.get(2)) {
-        fault(key, "must be one number or three rising ones: [low, likely, high]", shown(three));
+        fault(
+            key,
+            "must be one number or three rising ones: [low, likely, high]",
+            NumberText.shown(three));
         return Optional.empty();
       }
       return Optional.of(Range.of(three.get(0), three.get(1), three.get(2)));
@@ -272,7 +269,10 @@ final class Fields {
       return number;
     }
     if (!(number.getAsDouble() >= low && number.getAsDouble() <= high)) {
-      faults.add(at, "must be from " + plain(low) + " to " + plain(high), scalar.text());
+      faults.add(
+          at,
+          "must be from " + NumberText.plain(low) + " to " + NumberText.plain(high),
+          scalar.text());
       return OptionalDouble.empty();
     }
     return number;
@@ -287,16 +287,5 @@ final class Fields {
       return scalar.text();
     }
     return node instanceof Items ? "a list" : "keys of its own";
-  }
-
-  private static String shown(List<Double> numbers) {
-    return numbers.stream().map(Fields::plain).collect(Collectors.joining(", ", "[", "]"));
-  }
-
-  /** A limit as a person would write it. */
-  static String plain(double value) {
-    return value == Math.rint(value)
-        ? String.format(Locale.ROOT, "%.0f", value)
-        : Double.toString(value);
   }
 }

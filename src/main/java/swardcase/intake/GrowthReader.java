@@ -175,7 +175,7 @@ final class GrowthReader {
           .add(
               farm.place("season_chances_percent"),
               "must give poor, average and good, and they must add up to 100",
-              given < 3 ? "" : Fields.plain(sum));
+              given < 3 ? "" : NumberText.plain(sum));
     }
     return three;
   }

@@ -17,6 +17,8 @@ final class MobReader {
   private static final List<String> FIGURES =
       List.of("pregnant_percent", "scanning_percent", "marking_percent");
 
+  private static final String JOININGS = "joinings-per-ewe";
+
   private final Defaults defaults;
 
   MobReader(Defaults defaults) {
@@ -66,7 +68,7 @@ final class MobReader {
                     name,
                     ewes.orElseThrow(),
                     ages,
-                    mob.has("ages") ? SetBy.USER : SetBy.DEFAULT,
+                    mob.has("ages") ? SetBy.USER : defaults.get(JOININGS).setBy(),
                     weight,
                     start.orElseThrow(),
                     weeks,
@@ -80,13 +82,13 @@ final class MobReader {
   private List<Double> ages(Fields mob, OptionalInt ewes) {
     List<Double> heads = mob.numbers("ages", 0, 1_000_000);
     if (!mob.has("ages")) {
-      int joinings = (int) Math.round(defaults.get("joinings-per-ewe").likely());
+      int joinings = (int) Math.round(defaults.get(JOININGS).likely());
       return Collections.nCopies(joinings, 1.0 / joinings);
     }
     double sum = heads.stream().mapToDouble(Double::doubleValue).sum();
     if (!heads.isEmpty() && ewes.isPresent() && Math.abs(sum - ewes.getAsInt()) > 0.5) {
       mob.fault(
-          "ages", "must add up to the ewes of the mob, " + ewes.getAsInt(), Fields.plain(sum));
+          "ages", "must add up to the ewes of the mob, " + ewes.getAsInt(), NumberText.plain(sum));
     }
     return heads.stream().map(head -> head / sum).toList();
   }
@@ -130,7 +132,7 @@ final class MobReader {
   }
 
   private static String shown(Assumption percent) {
-    return Fields.plain(percent.likely())
+    return NumberText.plain(percent.likely())
         + (percent.setBy() == SetBy.USER ? "" : " by default: give your own");
   }
 }

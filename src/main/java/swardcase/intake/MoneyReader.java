@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
-import swardcase.evidence.SetBy;
 import swardcase.farm.Finance;
 import swardcase.farm.Loan;
 import swardcase.farm.Management;
@@ -41,7 +40,9 @@ final class MoneyReader {
   Optional<Finance> finance(Fields finance) {
     int before = finance.faults().count();
     Assumption rate = percent(finance, "discount_rate_percent", "discount-rate", 100);
-    OptionalInt horizon = finance.findWhole("horizon_years", 1, 40);
+    Optional<Range> horizon =
+        finance.findWhole("horizon_years", 1, 40).stream().mapToObj(Range::exactly).findFirst();
+    Assumption years = defaults.orUser("horizon-years", horizon, 1);
     OptionalDouble budget = finance.findNumber("budget_per_year", 0, MOST);
     Assumption out = percent(finance, "most_out_of_grazing_percent", "most-out-of-grazing", 100);
     Assumption endValue = money(finance, "end_value_per_ha", "end-value-per-ha");
@@ -55,9 +56,8 @@ final class MoneyReader {
             () ->
                 new Finance(
                     rate,
-                    horizon.orElseGet(
-                        () -> (int) Math.round(defaults.get("horizon-years").likely())),
-                    horizon.isPresent() ? SetBy.USER : SetBy.DEFAULT,
+                    (int) Math.round(years.likely()),
+                    years.setBy(),
                     budget,
                     out,
                     endValue,

@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Action;
-import swardcase.farm.CostLine;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
@@ -22,10 +21,10 @@ final class Notices {
   private static final double MUCH_CLOVER = 0.9;
 
   /** Fewer plants than this say little about a paddock. */
-  private static final double FEW_PLANTS = 30;
+  private static final int FEW_PLANTS = 30;
 
   /** Joinings are seldom longer. */
-  private static final double LONG_JOINING_WEEKS = 12;
+  private static final int LONG_JOINING_WEEKS = 12;
 
   private final Farm farm;
   private final Tables tables;
@@ -47,50 +46,45 @@ final class Notices {
   }
 
   private void paddocks() {
-    String unseen = names(paddock -> paddock.plantsLookedAt() == 0);
-    if (!unseen.isEmpty()) {
-      say("Nobody looked at the clover of %s: what grows there is unknown, not safe.", unseen);
-    }
+    sayOf(
+        "Nobody looked at the clover of %s: what grows there is unknown, not safe.",
+        names(paddock -> paddock.plantsLookedAt() == 0));
     for (Paddock paddock : farm.paddocks()) {
-      double plants = paddock.plantsLookedAt();
+      long plants = Math.round(paddock.plantsLookedAt());
       if (plants > 0 && plants < FEW_PLANTS) {
         say(
             "Only %s plants were looked at in %s: fewer than %s say little.",
-            Fields.plain(plants), paddock.name(), Fields.plain(FEW_PLANTS));
+            plants, paddock.name(), FEW_PLANTS);
       }
       if (paddock.cloverShare().likely() > MUCH_CLOVER) {
         say(
             "Clover is given as more than %s %% of the green feed in %s: is that so?",
-            Fields.plain(MUCH_CLOVER * 100), paddock.name());
+            NumberText.plain(MUCH_CLOVER * 100), paddock.name());
       }
     }
-    String guessed = names(paddock -> paddock.cloverShare().setBy() != SetBy.USER);
-    if (!guessed.isEmpty()) {
-      say("The clover share of %s is a default: estimate it in the paddock.", guessed);
-    }
-    String exact =
-        names(p -> p.cloverShare().setBy() == SetBy.USER && p.cloverShare().range().isExact());
-    if (!exact.isEmpty()) {
-      say(
-          "The clover share of %s is one number and is taken as exact: give clover_percent_low and"
-              + " clover_percent_high if it is an estimate.",
-          exact);
-    }
+    sayOf(
+        "The clover share of %s is a default: estimate it in the paddock.",
+        names(paddock -> paddock.cloverShare().setBy() == SetBy.DEFAULT));
+    sayOf(
+        "The clover share of %s is one number and is taken as exact: give clover_percent_low and"
+            + " clover_percent_high if it is an estimate.",
+        names(p -> p.cloverShare().setBy() == SetBy.USER && p.cloverShare().range().isExact()));
   }
 
   private void mobs() {
     if (farm.mobs().isEmpty()) {
       say("The farm has no ewes: nothing is said about fertility.");
     }
+    if (farm.mobs().isEmpty() && farm.otherStock().isEmpty()) {
+      say("The farm has no stock at all: extra feed is worth nothing to it.");
+    }
     for (Mob mob : farm.mobs()) {
       if (mob.joiningWeeks().range().high() > LONG_JOINING_WEEKS) {
-        say(
-            "%s are joined for more than %s weeks: is that so?",
-            mob.name(), Fields.plain(LONG_JOINING_WEEKS));
+        say("%s are joined for more than %s weeks: is that so?", mob.name(), LONG_JOINING_WEEKS);
       }
       List<String> defaults =
           List.of(mob.pregnantPercent(), mob.scanningPercent(), mob.markingPercent()).stream()
-              .filter(figure -> figure.setBy() != SetBy.USER)
+              .filter(figure -> figure.setBy() == SetBy.DEFAULT)
               .map(Assumption::name)
               .toList();
       if (!defaults.isEmpty()) {
@@ -107,43 +101,41 @@ final class Notices {
     if (sown.name().equals(FarmYaml.USUAL_SOWN)) {
       say("No cultivar to sow is chosen: ask an agronomist which suits your rain and soil.");
     }
-    if (farm.mobs().isEmpty() && farm.otherStock().isEmpty()) {
-      say("The farm has no stock at all: extra feed is worth nothing to it.");
-    }
   }
 
   private void money(Defaults defaults) {
-    List<String> money =
-        defaults.taken().stream()
-            .filter(row -> row.unit().contains(Currencies.OF_TABLES) && row.range().high() > 0)
-            .map(Assumption::name)
-            .toList();
-    if (!money.isEmpty()) {
-      say("These prices are defaults, so put in your own: %s.", String.join(", ", money));
-    }
-    if (Currencies.isOfTables(farm.currency())) {
-      return;
-    }
-    List<String> foreign = new ArrayList<>(money);
-    if (farm.supplement().pricePerTonne().setBy() != SetBy.USER) {
-      foreign.add(farm.supplement().pricePerTonne().name());
-    }
-    for (Action action : farm.actions()) {
-      long lines = action.costs().stream().filter(Notices::isOfTables).count();
-      if (lines > 0) {
-        foreign.add("costs of '" + action.name() + "'");
+    List<String> prices = new ArrayList<>();
+    for (Assumption row : defaults.taken()) {
+      if (isOfTables(row) && row.unit().contains(Currencies.OF_TABLES)) {
+        prices.add(row.name());
       }
     }
-    if (!foreign.isEmpty()) {
+    if (isOfTables(farm.supplement().pricePerTonne())) {
+      prices.add(farm.supplement().pricePerTonne().name());
+    }
+    String costs = actions(a -> a.costs().stream().anyMatch(line -> isOfTables(line.costPerHa())));
+    String margins = actions(a -> a.cropped() && isOfTables(a.cropMarginPerHa()));
+    sayOf("These prices are table defaults, so put in your own: %s.", String.join(", ", prices));
+    sayOf("The costs of these actions are table defaults, so get a quote: %s.", costs);
+    sayOf("The crop margins of these actions are table defaults: %s.", margins);
+    boolean any = !(prices.isEmpty() && costs.isEmpty() && margins.isEmpty());
+    if (any && !Currencies.isOfTables(farm.currency())) {
       say(
-          "Money is shown in '%s', but these are table defaults in %s, not converted: get a quote."
-              + " They are: %s.",
-          farm.currency(), Currencies.OF_TABLES, String.join(", ", foreign));
+          "Money is shown in '%s', but these table defaults are in %s and are not converted.",
+          farm.currency(), Currencies.OF_TABLES);
     }
   }
 
-  private static boolean isOfTables(CostLine line) {
-    return line.costPerHa().setBy() != SetBy.USER && line.costPerHa().range().high() > 0;
+  private String actions(Predicate<Action> which) {
+    return farm.actions().stream()
+        .filter(which)
+        .map(action -> "'" + action.name() + "'")
+        .collect(Collectors.joining(", "));
+  }
+
+  /** Whether a number is the program's own and is not simply nothing. */
+  private static boolean isOfTables(Assumption number) {
+    return number.setBy() == SetBy.DEFAULT && number.range().high() > 0;
   }
 
   private String names(Predicate<Paddock> which) {
@@ -151,6 +143,13 @@ final class Notices {
         .filter(which)
         .map(Paddock::name)
         .collect(Collectors.joining(", "));
+  }
+
+  /** Says a sentence about something, unless there is nothing of the kind. */
+  private void sayOf(String sentence, String names) {
+    if (!names.isEmpty()) {
+      say(sentence, names);
+    }
   }
 
   private void say(String sentence, Object... arguments) {

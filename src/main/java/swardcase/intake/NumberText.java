@@ -1,14 +1,15 @@
 package swardcase.intake;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
-/** Reads numbers as people write them, and refuses what could be read in two ways. */
+/** Reads and writes plain numbers, and refuses what could be read in two ways. */
 final class NumberText {
 
   private static final Pattern PLAIN = Pattern.compile("[+-]?(0|[1-9]\\d{0,14})(\\.\\d{1,15})?");
-  private static final Pattern WITH_COMMA = Pattern.compile("[+-]?(0|[1-9]\\d{0,14}),\\d{1,15}");
-  private static final Pattern THOUSAND = Pattern.compile("[+-]?[1-9]\\d{0,2},\\d{3}");
 
   private NumberText() {}
 
@@ -19,13 +20,15 @@ final class NumberText {
         : OptionalDouble.empty();
   }
 
-  /**
-   * The same, and a decimal comma too: {@code 0,5} is a half. {@code 1,234} is refused, because it
-   * may be a thousand or a little more than one.
-   */
-  static OptionalDouble findWithComma(String text) {
-    return WITH_COMMA.matcher(text).matches() && !THOUSAND.matcher(text).matches()
-        ? find(text.replace(',', '.'))
-        : find(text);
+  /** A number as a person would write it: 1 rather than 1.0. */
+  static String plain(double value) {
+    return value == Math.rint(value)
+        ? String.format(Locale.ROOT, "%.0f", value)
+        : Double.toString(value);
+  }
+
+  /** Numbers as they would stand in the file: {@code [1, 2.5, 3]}. */
+  static String shown(List<Double> numbers) {
+    return numbers.stream().map(NumberText::plain).collect(Collectors.joining(", ", "[", "]"));
   }
 }

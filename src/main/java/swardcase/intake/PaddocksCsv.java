@@ -1,18 +1,15 @@
 package swardcase.intake;
 
-import java.text.Normalizer;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import swardcase.chance.Range;
 import swardcase.check.Fault;
 import swardcase.farm.Identification;
 import swardcase.farm.LeafTest;
+import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
 import swardcase.farm.PaddockUse;
 import swardcase.tables.CsvRow;
@@ -37,13 +34,24 @@ final class PaddocksCsv {
           "formononetin_standard_error",
           "use");
   private static final Map<String, Boolean> YES_NO = Map.of("yes", true, "no", false);
-  private static final Map<String, PaddockUse> USES =
-      Stream.of(PaddockUse.values()).collect(Collectors.toMap(PaddockUse::label, use -> use));
+
+  /** What grazes a paddock: all ewes, one mob of them, or other stock. */
+  private record Use(PaddockUse use, Optional<String> mob) {}
+
+  private static final Use ALL_EWES = new Use(PaddockUse.EWES, Optional.empty());
 
   private final Defaults defaults;
+  private final Map<String, Use> uses = new LinkedHashMap<>();
+  private final boolean mobsKnown;
 
-  PaddocksCsv(Defaults defaults) {
+  /** Without the mobs, whose file has faults of its own, every word in {@code use} is let pass. */
+  PaddocksCsv(Defaults defaults, Optional<List<Mob>> mobs) {
     this.defaults = defaults;
+    mobsKnown = mobs.isPresent();
+    mobs.orElse(List.of())
+        .forEach(mob -> uses.put(mob.name(), new Use(PaddockUse.EWES, Optional.of(mob.name()))));
+    uses.put(PaddockUse.EWES.label(), ALL_EWES);
+    uses.put(PaddockUse.OTHER_STOCK.label(), new Use(PaddockUse.OTHER_STOCK, Optional.empty()));
   }
 
   /** The paddocks by the key of their name, in the order of the file, with nothing found yet. */
@@ -57,7 +65,7 @@ final class PaddocksCsv {
     }
     Map<String, Integer> lines = new LinkedHashMap<>();
     for (CsvRow row : table.rows()) {
-      String key = key(row.text("paddock"));
+      String key = Names.key(row.text("paddock"));
       Integer first = lines.putIfAbsent(key, row.line());
       if (first != null && !key.isEmpty()) {
         row.fault("paddock", "must not be given twice; it stands in line " + first + " already");
@@ -72,37 +80,29 @@ final class PaddocksCsv {
     return table.rows().stream().map(row -> row.findText("paddock").orElse("")).toList();
   }
 
-  /** Names that differ only in case, spacing or the coding of accents are one name. */
-  static String key(String name) {
-    return Normalizer.normalize(name, Normalizer.Form.NFC)
-        .replaceAll("[\\s\\p{Z}]+", " ")
-        .strip()
-        .toLowerCase(Locale.ROOT);
-  }
-
   private Optional<Paddock> find(CsvRow row) {
     double area = row.number("area_ha");
     if (area <= 0 || area > MOST_HA) {
-      row.fault("area_ha", "must be more than zero and not above " + Fields.plain(MOST_HA));
+      row.fault("area_ha", "must be more than zero and not above " + NumberText.plain(MOST_HA));
     }
     Optional<Range> clover = clover(row);
     Optional<Range> index = exactly(row.findNumber("growth_index", 0, 5));
     boolean waterlogged = row.findChoice("waterlogged", YES_NO).orElse(false);
     boolean arable = row.findChoice("arable", YES_NO).orElse(true);
     Optional<LeafTest> leafTest = leafTest(row);
-    PaddockUse use = row.findChoice("use", USES).orElse(PaddockUse.EWES);
+    Use use = mobsKnown ? row.findChoice("use", uses).orElse(ALL_EWES) : ALL_EWES;
     return row.make(
         () ->
             new Paddock(
-                Normalizer.normalize(row.text("paddock"), Normalizer.Form.NFC),
+                Names.tidy(row.text("paddock")),
                 area,
                 defaults.orUser("clover-share", clover, 100),
                 defaults.orUser("growth-index", index, 1),
                 waterlogged,
                 arable,
                 leafTest,
-                use,
-                Optional.empty(),
+                use.use(),
+                use.mob(),
                 List.of()));
   }
 

@@ -10,7 +10,6 @@ import swardcase.check.NearestName;
 import swardcase.farm.Identification;
 import swardcase.tables.CsvRow;
 import swardcase.tables.CsvTable;
-import swardcase.tables.Cultivar;
 import swardcase.tables.Tables;
 
 /**
@@ -54,9 +53,9 @@ final class PlantsCsv {
   Map<String, List<Identification>> read(CsvTable table, List<String> paddocks) {
     Map<String, Walk> walks = new LinkedHashMap<>();
     if (table.demand(REQUIRED, OPTIONAL)) {
-      List<String> keys = paddocks.stream().map(PaddocksCsv::key).toList();
+      List<String> keys = paddocks.stream().map(Names::key).toList();
       for (CsvRow row : table.rows()) {
-        String key = PaddocksCsv.key(row.text("paddock"));
+        String key = Names.key(row.text("paddock"));
         if (!key.isEmpty() && !keys.isEmpty() && !keys.contains(key)) {
           row.faultName("paddock", "must be a paddock of " + PaddocksCsv.FILE, paddocks);
         }
@@ -120,7 +119,7 @@ final class PlantsCsv {
     List<String> candidates = new ArrayList<>();
     String[] parts = row.text("cultivar").split("\\s+(?i:or)\\s+|/");
     for (String part : parts) {
-      Optional<String> known = tables.findCultivar(part).map(Cultivar::name);
+      Optional<String> known = Names.find(part, tables.cultivars().keySet());
       if (known.isPresent() && !candidates.contains(known.get())) {
         candidates.add(known.get());
       } else if (known.isEmpty() && row.findText("cultivar").isPresent()) {

@@ -45,7 +45,8 @@ final class SupplementReader {
   private Optional<Supplement> own(Fields own) {
     int before = own.faults().count();
     String name = own.text("name");
-    Optional<SupplementRow> row = Tables.find(tables.supplements(), name);
+    Optional<SupplementRow> row =
+        Names.find(name, tables.supplements().keySet()).map(tables.supplements()::get);
     Optional<Assumption> price =
         number(own, "price_per_tonne", "price of " + name, currency + "/t as fed", 0, 100_000, 1)
             .or(() -> row.flatMap(SupplementRow::pricePerTonne));

@@ -35,6 +35,16 @@ final class YamlTree {
   private final FaultList faults;
   private final Iterator<Event> events;
 
+  /** Ends the reading of a file that is nested beyond all sense. */
+  private static final class TooDeepException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+    private final int line;
+
+    TooDeepException(int line) {
+      this.line = line;
+    }
+  }
+
   private YamlTree(String file, Iterator<Event> events, FaultList faults) {
     this.file = file;
     this.events = events;
@@ -50,6 +60,8 @@ final class YamlTree {
       int line = broken.getProblemMark() == null ? 0 : broken.getProblemMark().getLine() + 1;
       String problem = broken.getProblem() == null ? "" : broken.getProblem();
       faults.add(place(file, line, ""), "must be YAML that can be read: " + problem, "");
+    } catch (TooDeepException deep) {
+      faults.add(place(file, deep.line, ""), "must not have lists in lists in lists", "");
     } catch (YAMLException broken) {
       faults.add(
           place(file, 0, ""), "must be plain text without control characters or odd signs", "");
@@ -87,7 +99,7 @@ final class YamlTree {
   private YamlNode node(Event event, String path, int depth) {
     int line = line(event);
     if (depth > DEEPEST) {
-      throw new YAMLException("too deep");
+      throw new TooDeepException(line);
     }
     if (event instanceof AliasEvent || ((NodeEvent) event).getAnchor() != null) {
       faults.add(place(file, line, path), "must be written out: no '&' and no '*' names", "");

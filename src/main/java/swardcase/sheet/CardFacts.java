@@ -18,30 +18,24 @@ final class CardFacts {
   }
 
   List<List<Cell>> rows() {
-    add("fact.looked", looked());
     add("fact.old", Words.percent(paddock.oldCultivarShare()));
     add("fact.outdated", Words.percent(paddock.outdatedShare()));
     add("fact.highShare", Words.percent(paddock.highOestrogenShareOfSward()));
     add("fact.chance", chance());
-    add("fact.formononetin", formononetin());
     add("fact.rating", paddock.oestrogenRating());
+    add("fact.formononetin", formononetin());
     add("fact.lost", Words.range(paddock.dryMatterLostKgPerHa(), "kg DM/ha"));
-    add("fact.supplement", Words.range(paddock.supplementTonnes(), "t"));
-    add("fact.supplementCost", Words.money(currency, paddock.supplementCost()));
-    if (!paddock.deciding().isBlank()) {
-      add("fact.deciding", paddock.deciding());
-    }
+    add(
+        "fact.supplement",
+        Texts.get(
+            "fact.supplement.value",
+            Words.range(paddock.supplementTonnes()),
+            Words.money(currency, paddock.supplementCost())));
     return rows;
   }
 
   private void add(String key, String value) {
     rows.add(List.of(Cell.of(Texts.get(key), Style.NOTE), Cell.of(value)));
-  }
-
-  private String looked() {
-    return paddock.plantsLookedAt() > 0
-        ? Words.exact(paddock.plantsLookedAt())
-        : Texts.get("fact.looked.none");
   }
 
   private String chance() {

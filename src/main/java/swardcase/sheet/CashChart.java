@@ -8,31 +8,47 @@ import swardcase.report.Words;
 final class CashChart {
 
   static final double HEIGHT = 190;
-  private static final double AXIS = 46;
 
   private final List<PlanYear> years;
   private final double step;
+  private final Lettering lettering;
+  private final double left;
 
-  CashChart(List<PlanYear> years, double step) {
+  CashChart(List<PlanYear> years, double step, Lettering lettering) {
     this.years = years;
     this.step = step;
+    this.lettering = lettering;
+    this.left = Flow.LEFT + axis();
+  }
+
+  private Scale scale(double top) {
+    double low = Math.min(0, years.stream().mapToDouble(PlanYear::cumulative).min().orElse(0));
+    double high = Math.max(0, years.stream().mapToDouble(PlanYear::cumulative).max().orElse(1));
+    return new Scale(low, high, top + HEIGHT - 32, top + 16);
+  }
+
+  /** Room for the widest number beside the chart. */
+  private double axis() {
+    return 8
+        + scale(0).ticks(5).stream()
+            .mapToDouble(tick -> lettering.width(Words.exact(tick), Style.NOTE))
+            .max()
+            .orElse(0);
   }
 
   void paint(Canvas canvas, double top) {
-    double low = Math.min(0, years.stream().mapToDouble(PlanYear::cumulative).min().orElse(0));
-    double high = Math.max(0, years.stream().mapToDouble(PlanYear::cumulative).max().orElse(1));
-    Scale scale = new Scale(low, high, top + HEIGHT - 32, top + 16);
+    Scale scale = scale(top);
     for (double tick : scale.ticks(5)) {
       double y = scale.at(tick);
-      canvas.line(Flow.LEFT + AXIS, y, Flow.RIGHT, y, 0.4, Tint.RULE);
-      canvas.textTo(Words.exact(tick), Flow.LEFT + AXIS - 5, y + 2.6, Style.NOTE);
+      canvas.line(left, y, Flow.RIGHT, y, 0.4, Tint.RULE);
+      canvas.textTo(Words.exact(tick), left - 5, y + 2.6, Style.NOTE);
     }
-    double column = (Flow.WIDTH - AXIS) / years.size();
+    double column = (Flow.RIGHT - left) / years.size();
     double zero = scale.at(0);
     int every = (int) Math.ceil(26 / column);
     for (int i = 0; i < years.size(); i++) {
       double value = years.get(i).cumulative();
-      double x = Flow.LEFT + AXIS + i * column + column * 0.2;
+      double x = left + i * column + column * 0.2;
       double y = Math.min(zero, scale.at(value));
       double height = Math.abs(scale.at(value) - zero);
       canvas.box(x, y, column * 0.6, height, value < 0 ? Tint.OCHRE : Tint.DEEP);
@@ -45,7 +61,7 @@ final class CashChart {
             Integer.toString(years.get(i).year()), x + column * 0.3, top + HEIGHT - 6, Style.NOTE);
       }
     }
-    canvas.line(Flow.LEFT + AXIS, zero, Flow.RIGHT, zero, 1, Tint.INK);
+    canvas.line(left, zero, Flow.RIGHT, zero, 1, Tint.INK);
     label(canvas, scale, column, lowest());
     if (lowest() != years.size() - 1) {
       label(canvas, scale, column, years.size() - 1);
@@ -66,12 +82,12 @@ final class CashChart {
   private void label(Canvas canvas, Scale scale, double column, int year) {
     double value = years.get(year).cumulative();
     String words = Words.rounded(value, step);
-    double right = Flow.LEFT + AXIS + (year + 0.8) * column;
+    double middle = left + (year + 0.5) * column;
     double y = scale.at(value) + (value < 0 ? 10 : -4);
-    if (year < 3) {
-      canvas.text(words, right - column * 0.6, y, Style.CELL_BOLD);
+    if (year == years.size() - 1) {
+      canvas.textTo(words, Flow.RIGHT, y, Style.CELL_BOLD);
     } else {
-      canvas.textTo(words, right, y, Style.CELL_BOLD);
+      canvas.textAround(words, middle, y, Style.CELL_BOLD);
     }
   }
 }

@@ -41,18 +41,12 @@ record Cell(List<Piece> pieces, Mark mark) {
         null);
   }
 
-  /** The same for a fraction in per cent. */
-  static Cell ofPercent(Range fraction) {
-    return of(fraction.times(100));
+  /** The likely value with its ends beside it. */
+  static Cell inLine(Range range) {
+    return of(Words.range(range), Style.FINE);
   }
 
   static Cell ofMark(Mark mark) {
     return new Cell(List.of(), mark);
-  }
-
-  Cell bold() {
-    return new Cell(
-        pieces.stream().map(piece -> new Piece(piece.text(), piece.style().inBold())).toList(),
-        mark);
   }
 }

@@ -2,6 +2,7 @@ package swardcase.sheet;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.NamedShare;
 import swardcase.report.Words;
 
@@ -10,14 +11,16 @@ final class CloverFigure {
 
   private static final int MOST = 10;
   private static final double HEAD = 24;
-  private static final double ROW = 24;
+  private static final double ROW = 22;
 
   private final List<NamedShare> clovers;
+  private final double plants;
   private final double width;
   private final Lettering lettering;
 
-  CloverFigure(List<NamedShare> clovers, double width, Lettering lettering) {
-    this.clovers = clovers;
+  CloverFigure(PaddockResult paddock, double width, Lettering lettering) {
+    this.clovers = paddock.composition();
+    this.plants = paddock.plantsLookedAt();
     this.width = width;
     this.lettering = lettering;
   }
@@ -38,8 +41,14 @@ final class CloverFigure {
             .collect(Collectors.joining("; ")));
   }
 
+  private String heading() {
+    return plants > 0
+        ? Texts.get("clover.heading", Words.exact(plants))
+        : Texts.get("clover.heading.none");
+  }
+
   void paint(Canvas canvas, double top) {
-    canvas.text(lettering.clean(Texts.get("clover.heading")), Flow.LEFT, top + 10, Style.NOTE_BOLD);
+    canvas.text(lettering.clean(heading()), Flow.LEFT, top + 10, Style.NOTE_BOLD);
     canvas.line(Flow.LEFT, top + 16, Flow.LEFT + width, top + 16, 0.5, Tint.INK);
     if (clovers.isEmpty()) {
       canvas.text(lettering.clean(Texts.get("clover.none")), Flow.LEFT, top + HEAD + 8, Style.CELL);

@@ -2,7 +2,9 @@ package swardcase.sheet;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import swardcase.chance.Range;
 import swardcase.report.PaddockResult;
 import swardcase.report.Report;
 import swardcase.report.Words;
@@ -11,7 +13,7 @@ import swardcase.report.Words;
 final class DecisionPage {
 
   private static final double BOX_GAP = 9;
-  private static final double BOX_HEIGHT = 84;
+  private static final double BOX_HEIGHT = 72;
   private static final double MORE_HEIGHT = 20;
 
   private final Flow flow;
@@ -30,8 +32,7 @@ final class DecisionPage {
     flow.newPage();
     List<String> title =
         flow.lettering().wrap(Texts.get("title", report.farm().name()), Style.TITLE, Flow.WIDTH, 2);
-    flow.title(String.join(" ", title));
-    flow.section(Texts.get("decision.heading"));
+    flow.title(String.join(" ", title), Texts.get("decision.heading"));
     flow.paragraph(report.plan().headline(), Style.LEAD);
     flow.paragraph(facts(), Style.NOTE);
     flow.gap(2);
@@ -67,7 +68,7 @@ final class DecisionPage {
         Texts.get("decision.feed.figure", Words.likely(feed.supplementTonnes())),
         Texts.get(
             "decision.feed.range",
-            Words.ends(feed.supplementTonnes()),
+            ends(feed.supplementTonnes(), " t"),
             report.farm().supplement(),
             Words.money(currency, feed.supplementCost())));
     flow.moveTo(top);
@@ -78,7 +79,7 @@ final class DecisionPage {
         Texts.get("decision.lambs.figure", Words.likely(flock.lambsLostPerYear())),
         Texts.get(
             "decision.lambs.range",
-            Words.ends(flock.lambsLostPerYear()),
+            ends(flock.lambsLostPerYear(), ""),
             Words.money(currency, flock.costPerYear())));
     flow.moveTo(top);
     box(
@@ -88,10 +89,15 @@ final class DecisionPage {
         Words.likelyMoney(currency, plan.npv()),
         Texts.get(
             "decision.money.range",
-            Words.ends(plan.npv()),
+            ends(plan.npv(), ""),
             Words.money(currency, plan.cost()),
             Words.exact(plan.hectaresSown())));
     flow.moveTo(top + BOX_HEIGHT + 8);
+  }
+
+  /** The ends in brackets, or nothing for a number without a range. */
+  private static String ends(Range range, String unit) {
+    return range.isExact() ? "" : "(" + Words.ends(range) + unit + ") ";
   }
 
   private void box(int place, double width, String label, String figure, String range) {
@@ -103,35 +109,45 @@ final class DecisionPage {
               flow.canvas().box(x, top, width, BOX_HEIGHT, Tint.PALE);
               flow.canvas().box(x, top, width, 2, Tint.DEEP);
             });
-    flow.moveTo(top + 7);
+    flow.moveTo(top + 6);
     inBox(label, Style.CELL_BOLD, x, width, 1);
-    flow.gap(1);
     inBox(figure, Style.FIGURE, x, width, 1);
-    inBox(range, Style.CELL, x, width, 4);
+    inBox(range, Style.FINE, x, width, 3);
   }
 
   private void inBox(String text, Style style, double x, double width, int most) {
     PDStructureElement element = flow.file().element(flow.file().top(), "P");
-    flow.block(element, flow.lettering().wrap(text, style, width - 16, most), style, x + 8);
+    Style fitting = flow.lettering().fitting(text, style, width - 16, most);
+    flow.block(element, flow.lettering().wrap(text, fitting, width - 16, most), fitting, x + 8);
+  }
+
+  /** A paddock with its place in the user's file, which its card carries too. */
+  private record Numbered(int number, PaddockResult paddock) {}
+
+  private List<Numbered> workFirst() {
+    List<PaddockResult> paddocks = report.paddocks();
+    return IntStream.range(0, paddocks.size())
+        .mapToObj(i -> new Numbered(i + 1, paddocks.get(i)))
+        .sorted(
+            Comparator.comparingInt(
+                    (Numbered one) -> one.paddock().startYear().orElse(Integer.MAX_VALUE))
+                .thenComparing(one -> one.paddock().npv().isExact()))
+        .toList();
   }
 
   private void paddocks() {
-    List<PaddockResult> sorted =
-        report.paddocks().stream()
-            .sorted(
-                Comparator.comparingInt(paddock -> paddock.startYear().orElse(Integer.MAX_VALUE)))
-            .toList();
+    List<Numbered> sorted = workFirst();
     if (sorted.isEmpty()) {
       flow.paragraph(Texts.get("decision.noPaddocks"), Style.BODY);
       return;
     }
-    Scale scale = Scale.over(sorted.stream().map(PaddockResult::npv), 0, 1);
+    Scale scale = Scale.over(report.paddocks().stream().map(PaddockResult::npv), 0, 1);
     Table table = new Table(flow, columns(), Flow.LEFT, 2);
     table.head();
-    double last = Flow.BOTTOM - cautionsHeight() - 8;
+    double last = Flow.BOTTOM - cautionsHeight() - 6;
     int shown = 0;
-    for (PaddockResult paddock : sorted) {
-      List<Cell> row = row(paddock, scale);
+    for (Numbered one : sorted) {
+      List<Cell> row = row(one, scale);
       double reserve = shown == sorted.size() - 1 ? 0 : MORE_HEIGHT;
       if (flow.y() + table.height(row) + reserve > last) {
         break;
@@ -141,13 +157,12 @@ final class DecisionPage {
     }
     if (shown < sorted.size()) {
       flow.gap(4);
-      flow.paragraph(more(sorted, shown), Style.CELL_BOLD);
+      flow.paragraph(more(sorted.subList(shown, sorted.size())), Style.CELL_BOLD);
     }
   }
 
-  private String more(List<PaddockResult> sorted, int shown) {
-    List<PaddockResult> rest = sorted.subList(shown, sorted.size());
-    long toStart = rest.stream().filter(paddock -> paddock.startYear().isPresent()).count();
+  private String more(List<Numbered> rest) {
+    long toStart = rest.stream().filter(one -> one.paddock().startYear().isPresent()).count();
     return Texts.get(
         toStart == 0 ? "decision.more.keep" : "decision.more",
         rest.size(),
@@ -157,22 +172,23 @@ final class DecisionPage {
 
   private static List<Column> columns() {
     return List.of(
-        Column.words(Texts.get("column.paddock"), 84),
-        Column.numbers(Texts.get("column.ha"), 30),
+        Column.words(Texts.get("column.paddock"), 79),
+        Column.numbers(Texts.get("column.ha"), 27),
         Column.words(Texts.get("column.do"), 84),
-        Column.numbers(Texts.get("column.when"), 29),
-        Column.numbers(Texts.get("column.cost"), 58),
-        Column.numbers(Texts.get("column.gain"), 64),
-        Column.words(Texts.get("column.scale"), 52),
-        Column.numbers(Texts.get("column.feedLost"), 50),
-        Column.words(Texts.get("column.oestrogen"), 56),
-        Column.below(""));
+        Column.numbers(Texts.get("column.when"), 27),
+        Column.numbers(Texts.get("column.cost"), 66),
+        Column.numbers(Texts.get("column.gain"), 72),
+        Column.words(Texts.get("column.scale"), 44),
+        Column.numbers(Texts.get("column.feedLost"), 46),
+        Column.words(Texts.get("column.oestrogen"), 62),
+        Column.below(Texts.get("column.why")));
   }
 
-  private List<Cell> row(PaddockResult paddock, Scale scale) {
+  private List<Cell> row(Numbered one, Scale scale) {
+    PaddockResult paddock = one.paddock();
     boolean starts = paddock.startYear().isPresent();
     return List.of(
-        Cell.of(paddock.name(), Style.CELL_BOLD),
+        Cell.of(Texts.get("decision.name", one.number(), paddock.name()), Style.CELL_BOLD),
         Cell.of(Words.exact(paddock.areaHa())),
         Cell.of(paddock.verdict(), starts ? Style.CELL_BOLD : Style.CELL),
         Cell.of(when(paddock)),

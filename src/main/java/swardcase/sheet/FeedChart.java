@@ -7,17 +7,23 @@ import swardcase.report.Words;
 /** The feed budget month by month: what the ewes need, what they find and what is bought. */
 final class FeedChart {
 
-  static final double HEIGHT = 205;
-  private static final double AXIS = 34;
+  static final double HEIGHT = 186;
+  private static final double AXIS = 30;
+
+  private static final double KEYS = 42;
 
   private final List<FeedMonth> months;
   private final Lettering lettering;
+  private final double start;
+  private final double end;
   private final double column;
 
-  FeedChart(List<FeedMonth> months, Lettering lettering) {
+  FeedChart(List<FeedMonth> months, double start, double width, Lettering lettering) {
     this.months = months;
     this.lettering = lettering;
-    this.column = (Flow.WIDTH - AXIS) / months.size();
+    this.start = start;
+    this.end = start + width;
+    this.column = (width - AXIS) / months.size();
   }
 
   void paintBudget(Canvas canvas, double top) {
@@ -47,10 +53,9 @@ final class FeedChart {
       double need = scale.at(month.demandMjPerHa());
       canvas.line(left(i) + column * 0.06, need, left(i) + column * 0.94, need, 2, Tint.INK);
     }
-    double x = Flow.LEFT + AXIS;
-    x = key(canvas, x, top, Texts.get("feed.key.demand"), Key.LINE);
-    x = key(canvas, x, top, Texts.get("feed.key.eaten"), Key.DEEP);
-    key(canvas, x, top, Texts.get("feed.key.bought"), Key.HATCHED);
+    key(canvas, top, Texts.get("feed.key.demand"), Key.LINE);
+    key(canvas, top + 12, Texts.get("feed.key.eaten"), Key.DEEP);
+    key(canvas, top + 24, Texts.get("feed.key.bought"), Key.HATCHED);
   }
 
   void paintBought(Canvas canvas, double top) {
@@ -75,39 +80,42 @@ final class FeedChart {
       canvas.box(x + width, current, width, scale.at(0) - current, Tint.PAPER);
       canvas.frame(x + width, current, width, scale.at(0) - current, 0.8, Tint.INK);
     }
-    double x = Flow.LEFT + AXIS;
-    x = key(canvas, x, top, Texts.get("feed.key.boughtNow"), Key.HATCHED);
-    key(canvas, x, top, Texts.get("feed.key.boughtCurrent"), Key.OPEN);
+    key(canvas, top, Texts.get("feed.key.boughtNow"), Key.HATCHED);
+    key(canvas, top + 12, Texts.get("feed.key.boughtCurrent"), Key.OPEN);
   }
 
   private double left(int month) {
-    return Flow.LEFT + AXIS + month * column;
+    return start + AXIS + month * column;
   }
 
   private Scale frame(Canvas canvas, double top, double most) {
-    double bottom = top + HEIGHT - 26;
-    Scale scale = new Scale(0, Math.max(most, 1e-9), bottom, top + 22);
+    double bottom = top + HEIGHT - 14;
+    Scale scale = new Scale(0, Math.max(most, 1e-9), bottom, top + KEYS + 16);
     for (int i = 0; i < months.size(); i++) {
       if (months.get(i).winter()) {
-        canvas.box(left(i), top + 18, column, bottom - top - 18, Tint.PALE);
-        canvas.textAround(
-            lettering.clean(Texts.get("feed.winter")),
-            left(i) + column / 2,
-            bottom + 20,
-            Style.NOTE);
+        canvas.box(left(i), top + KEYS, column, bottom - top - KEYS, Tint.PALE);
       }
       canvas.textAround(
-          lettering.shorten(months.get(i).month(), Style.CELL, column),
+          lettering.shorten(months.get(i).month(), Style.FINE, column),
           left(i) + column / 2,
           bottom + 10.5,
-          Style.CELL);
+          Style.FINE);
     }
+    nameWinter(canvas, top + KEYS + 8);
     for (double tick : scale.ticks(5)) {
       double y = scale.at(tick);
-      canvas.line(Flow.LEFT + AXIS, y, Flow.RIGHT, y, 0.4, Tint.RULE);
-      canvas.textTo(Words.exact(tick), Flow.LEFT + AXIS - 5, y + 2.6, Style.NOTE);
+      canvas.line(start + AXIS, y, end, y, 0.4, Tint.RULE);
+      canvas.textTo(Words.exact(tick), start + AXIS - 5, y + 2.6, Style.NOTE);
     }
     return scale;
+  }
+
+  private void nameWinter(Canvas canvas, double baseline) {
+    for (int i = 0; i < months.size(); i++) {
+      if (months.get(i).winter() && (i == 0 || !months.get(i - 1).winter())) {
+        canvas.text(lettering.clean(Texts.get("feed.winter")), left(i) + 3, baseline, Style.NOTE);
+      }
+    }
   }
 
   private enum Key {
@@ -117,7 +125,8 @@ final class FeedChart {
     OPEN
   }
 
-  private double key(Canvas canvas, double x, double top, String words, Key key) {
+  private void key(Canvas canvas, double top, String words, Key key) {
+    double x = start + AXIS;
     double y = top + 2;
     switch (key) {
       case LINE -> canvas.line(x, y + 4, x + 14, y + 4, 2, Tint.INK);
@@ -129,8 +138,6 @@ final class FeedChart {
       }
       case OPEN -> canvas.frame(x, y, 14, 8, 0.8, Tint.INK);
     }
-    String clean = lettering.clean(words);
-    canvas.text(clean, x + 18, y + 7, Style.CELL);
-    return x + 18 + lettering.width(clean, Style.CELL) + 16;
+    canvas.text(lettering.clean(words), x + 18, y + 7, Style.CELL);
   }
 }

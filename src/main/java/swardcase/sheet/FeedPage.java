@@ -28,10 +28,20 @@ final class FeedPage {
       flow.paragraph(Texts.get("feed.noMonths"), Style.BODY);
       return;
     }
-    FeedChart chart = new FeedChart(months, flow.lettering());
-    flow.part(Texts.get("feed.budget"));
+    charts(months);
+    flow.part(Texts.get("feed.table"));
+    table(months);
+  }
+
+  private void charts(List<FeedMonth> months) {
+    double width = (Flow.WIDTH - 20) / 2;
+    double second = Flow.RIGHT - width;
+    flow.need(FeedChart.HEIGHT + 60);
+    flow.part(Texts.get("feed.charts"));
     FeedMonth worst = worst(months);
-    flow.figure(
+    flow.figureAt(
+        Flow.LEFT,
+        width,
         FeedChart.HEIGHT,
         Texts.get(
             "feed.budget.alt",
@@ -39,19 +49,19 @@ final class FeedPage {
             Words.about(worst.demandMjPerHa()),
             Words.about(worst.eatenMjPerHa()),
             Words.about(worst.boughtMjPerHa())),
-        chart::paintBudget);
-    flow.paragraph(Texts.get("feed.budget.note"), Style.NOTE);
-    flow.part(Texts.get("feed.bought"));
-    flow.figure(
+        new FeedChart(months, Flow.LEFT, width, flow.lettering())::paintBudget);
+    flow.figureAt(
+        second,
+        width,
         FeedChart.HEIGHT,
         Texts.get(
             "feed.bought.alt",
             worst.month(),
             Words.about(worst.boughtMjPerHa()),
             Words.about(worst.boughtWithCurrentMjPerHa())),
-        chart::paintBought);
-    flow.part(Texts.get("feed.table"));
-    table(months);
+        new FeedChart(months, second, width, flow.lettering())::paintBought);
+    flow.gap(FeedChart.HEIGHT + 6);
+    flow.paragraph(Texts.get("feed.budget.note"), Style.NOTE);
   }
 
   private static FeedMonth worst(List<FeedMonth> months) {

@@ -11,9 +11,11 @@ final class Flow {
 
   static final double LEFT = 44;
   static final double RIGHT = Canvas.WIDTH - 44;
-  static final double TOP = 62;
+  static final double TOP = 58;
   static final double BOTTOM = Canvas.HEIGHT - 56;
   static final double WIDTH = RIGHT - LEFT;
+
+  static final Style CARD = new Style(true, 11.5, Tint.INK);
 
   private final TaggedFile file;
   private final RunningHead head;
@@ -81,7 +83,8 @@ final class Flow {
   }
 
   /** The title of the sheet. */
-  void title(String text) {
+  void title(String text, String bookmark) {
+    section = file.bookmark(null, bookmark, canvas.page(), y);
     lines("H1", text, Style.TITLE);
     gap(4);
   }
@@ -105,7 +108,7 @@ final class Flow {
   /** The same with a bookmark below that of the section. */
   void markedPart(String text) {
     file.bookmark(section, text, canvas.page(), y);
-    lines("H3", text, new Style(true, 12, Tint.INK));
+    lines("H3", text, CARD);
     gap(2);
   }
 

@@ -43,13 +43,13 @@ final class GroundsPage {
         new Table(
             flow,
             List.of(
-                Column.words(Texts.get("column.assumption"), 146),
+                Column.words(Texts.get("column.assumption"), 133),
                 Column.numbers(Texts.get("column.low"), 48),
                 Column.numbers(Texts.get("column.likely"), 48),
                 Column.numbers(Texts.get("column.high"), 48),
-                Column.words(Texts.get("column.unit"), 62),
-                Column.words(Texts.get("column.evidence"), 52),
-                Column.words(Texts.get("column.source"), 55),
+                Column.words(Texts.get("column.unit"), 65),
+                Column.words(Texts.get("column.evidence"), 51),
+                Column.words(Texts.get("column.source"), 66),
                 Column.words(Texts.get("column.setBy"), 48)),
             Flow.LEFT,
             3);
@@ -66,7 +66,7 @@ final class GroundsPage {
         Cell.of(exact ? Texts.get("none") : Words.exact(assumption.range().low()), style),
         Cell.of(Words.exact(assumption.likely()), style),
         Cell.of(exact ? Texts.get("none") : Words.exact(assumption.range().high()), style),
-        Cell.of(assumption.unit(), style),
+        Cell.of(assumption.unit().equals("-") ? Texts.get("none") : assumption.unit(), style),
         Cell.of(assumption.evidence().label(), style),
         Cell.of(assumption.source().isBlank() ? Texts.get("none") : assumption.source(), style),
         Cell.of(assumption.setBy().label(), style));

@@ -44,9 +44,9 @@ final class HowSurePage {
         new Table(
             flow,
             List.of(
-                Column.words(Texts.get("column.total"), 150),
-                Column.numbers(Texts.get("column.value"), 150),
-                Column.words(Texts.get("column.means"), 207)));
+                Column.words(Texts.get("column.total"), 140),
+                Column.numbers(Texts.get("column.value"), 124),
+                Column.words(Texts.get("column.means"), 243)));
     table.head();
     total(table, "npv", Words.money(currency, plan.npv()));
     total(table, "annuity", Words.money(currency, plan.annuity()));
@@ -74,7 +74,7 @@ final class HowSurePage {
       return;
     }
     flow.paragraph(Texts.get("sure.swings.how", report.farm().currency()), Style.NOTE);
-    SwingChart chart = new SwingChart(most, report.plan().npv().likely(), flow.lettering());
+    SwingChart chart = new SwingChart(most, report.plan().npv(), flow.lettering());
     Swing first = most.get(0);
     String finding =
         Texts.get(

@@ -69,9 +69,7 @@ final class Lettering {
         .forEach(
             c -> {
               int type = Character.getType(c);
-              if (c == '\n') {
-                out.append('\n');
-              } else if (Character.isWhitespace(c) || type == Character.CONTROL) {
+              if (Character.isWhitespace(c) || type == Character.CONTROL) {
                 out.append(' ');
               } else if (type == Character.SURROGATE) {
                 out.append('?');
@@ -89,7 +87,7 @@ final class Lettering {
         .codePoints()
         .forEach(
             c -> {
-              if (c == '\n' || glyphs.getGlyphId(c) > 0) {
+              if (glyphs.getGlyphId(c) > 0) {
                 out.appendCodePoint(c);
               } else {
                 out.append('?');
@@ -132,15 +130,8 @@ final class Lettering {
   /** The text in lines no wider than {@code width}; a longer word is broken. Never empty. */
   List<String> wrap(String text, Style style, double width) {
     List<String> lines = new ArrayList<>();
-    for (String paragraph : clean(text).split("\n", -1)) {
-      wrapParagraph(paragraph.strip(), style, width, lines);
-    }
-    return lines;
-  }
-
-  private void wrapParagraph(String text, Style style, double width, List<String> lines) {
     String line = "";
-    for (String word : words(text)) {
+    for (String word : words(clean(text).strip())) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (width(longer, style) <= width) {
         line = longer;
@@ -157,6 +148,7 @@ final class Lettering {
       }
     }
     lines.add(line);
+    return lines;
   }
 
   /** Splits at spaces, but keeps a currency sign with its number and a number with its per cent. */
@@ -177,6 +169,24 @@ final class Lettering {
     return words;
   }
 
+  /** The style, made smaller where the longest word would otherwise be broken. */
+  Style unbroken(String text, Style style, double width) {
+    double widest =
+        words(clean(text)).stream().mapToDouble(word -> width(word, style)).max().orElse(0);
+    return widest <= width
+        ? style
+        : style.sized(Math.floor(style.size() * width / widest * 10) / 10);
+  }
+
+  /** The style, made smaller by halves of a point until the text fits in so many lines. */
+  Style fitting(String text, Style style, double width, int most) {
+    Style fitting = style;
+    while (fitting.size() > 5 && wrap(text, fitting, width).size() > most) {
+      fitting = fitting.sized(fitting.size() - 0.5);
+    }
+    return fitting;
+  }
+
   /** The text wrapped to at most {@code most} lines, the last one ending in an ellipsis if cut. */
   List<String> wrap(String text, Style style, double width, int most) {
     List<String> lines = wrap(text, style, width);
@@ -190,7 +200,7 @@ final class Lettering {
 
   /** The text on one line, cut with an ellipsis where it is wider than {@code width}. */
   String shorten(String text, Style style, double width) {
-    return shorten(clean(text).replace('\n', ' '), style, width, false);
+    return shorten(clean(text), style, width, false);
   }
 
   private String shorten(String clean, Style style, double width, boolean always) {

@@ -11,7 +11,7 @@ import swardcase.report.Words;
 /** One card a paddock: what grows there, what follows from it and every action looked at. */
 final class PaddockCards {
 
-  private static final double FIGURE_WIDTH = 232;
+  private static final double FIGURE_WIDTH = 190;
   private static final double FACTS_LEFT = Flow.LEFT + FIGURE_WIDTH + 22;
 
   private final Flow flow;
@@ -40,35 +40,53 @@ final class PaddockCards {
     Table factTable =
         new Table(
             flow,
-            List.of(
-                Column.words(Texts.get("column.fact"), 138),
-                Column.words(Texts.get("column.value"), Flow.RIGHT - FACTS_LEFT - 138)),
+            List.of(Column.words("", 128), Column.words("", Flow.RIGHT - FACTS_LEFT - 128)),
             FACTS_LEFT,
             3);
     Table optionTable = new Table(flow, optionColumns());
     List<NamedShare> clovers = paddock.composition();
-    double middle = Math.max(height(factTable, facts) + 20, CloverFigure.height(clovers));
-    double whole = 110 + middle + height(optionTable, options) + 26;
+    double middle = Math.max(height(factTable, facts), CloverFigure.height(clovers));
+    double whole = wordsHeight(number, paddock) + middle + height(optionTable, options) + 44;
     flow.need(Math.min(whole, Flow.BOTTOM - Flow.TOP));
     flow.gap(6);
     flow.canvas()
         .artifact(() -> flow.canvas().box(Flow.LEFT, flow.y(), Flow.WIDTH, 1.6, Tint.DEEP));
     flow.gap(7);
-    flow.markedPart(Texts.get("cards.name", number, paddock.name(), Words.exact(paddock.areaHa())));
-    flow.paragraph(paddock.verdict() + startWords(paddock), Style.LEAD);
-    flow.paragraph(paddock.reason(), Style.BODY);
+    flow.markedPart(heading(number, paddock));
+    flow.paragraph(reason(paddock), Style.BODY);
     double top = flow.y();
-    CloverFigure figure = new CloverFigure(clovers, FIGURE_WIDTH, flow.lettering());
+    CloverFigure figure = new CloverFigure(paddock, FIGURE_WIDTH, flow.lettering());
     flow.figureAt(
         Flow.LEFT, FIGURE_WIDTH, CloverFigure.height(clovers), figure.alternative(), figure::paint);
-    factTable.head();
+    factTable.start();
     facts.forEach(factTable::row);
     flow.moveTo(Math.max(flow.y(), top + CloverFigure.height(clovers)) + 8);
     if (!options.isEmpty()) {
       optionTable.head();
       options.forEach(optionTable::row);
     }
-    flow.gap(10);
+    flow.gap(8);
+  }
+
+  private double wordsHeight(int number, PaddockResult paddock) {
+    int heading = flow.lettering().wrap(heading(number, paddock), Flow.CARD, Flow.WIDTH).size();
+    int reason = flow.lettering().wrap(reason(paddock), Style.BODY, Flow.WIDTH).size();
+    return 20 + heading * Flow.CARD.leading() + reason * Style.BODY.leading();
+  }
+
+  private static String heading(int number, PaddockResult paddock) {
+    return Texts.get(
+        "cards.name",
+        number,
+        paddock.name(),
+        Words.exact(paddock.areaHa()),
+        paddock.verdict() + startWords(paddock));
+  }
+
+  private static String reason(PaddockResult paddock) {
+    return paddock.deciding().isBlank()
+        ? paddock.reason()
+        : paddock.reason() + " " + Texts.get("cards.deciding", paddock.deciding());
   }
 
   private static double height(Table table, List<List<Cell>> rows) {
@@ -83,16 +101,16 @@ final class PaddockCards {
 
   private static List<Column> optionColumns() {
     return List.of(
-        Column.words(Texts.get("column.option"), 101),
-        Column.numbers(Texts.get("column.when"), 32),
-        Column.numbers(Texts.get("column.costPerHa"), 62),
-        Column.numbers(Texts.get("column.npv"), 88),
-        Column.numbers(Texts.get("column.annuityPerHa"), 66),
-        Column.numbers(Texts.get("column.irr"), 38),
-        Column.numbers(Texts.get("column.mirr"), 38),
-        Column.numbers(Texts.get("column.payback"), 50),
-        Column.numbers(Texts.get("column.benefitCost"), 32),
-        Column.below(""));
+        Column.words(Texts.get("column.option"), 104),
+        Column.numbers(Texts.get("column.when"), 28),
+        Column.numbers(Texts.get("column.costPerHa"), 66),
+        Column.numbers(Texts.get("column.npv"), 101),
+        Column.numbers(Texts.get("column.annuityPerHa"), 63),
+        Column.numbers(Texts.get("column.irr"), 35),
+        Column.numbers(Texts.get("column.mirr"), 36),
+        Column.numbers(Texts.get("column.payback"), 44),
+        Column.numbers(Texts.get("column.benefitCost"), 30),
+        Column.below(Texts.get("column.whyNot")));
   }
 
   private static List<List<Cell>> options(PaddockResult paddock) {
@@ -101,18 +119,19 @@ final class PaddockCards {
       String name = option.chosen() ? Texts.get("cards.chosen", option.name()) : option.name();
       rows.add(
           List.of(
-              Cell.of(name, option.chosen() ? Style.CELL_BOLD : Style.CELL),
+              Cell.of(name, option.chosen() ? Style.FINE.inBold() : Style.FINE),
               Cell.of(
                   option.startYear().isPresent()
                       ? Integer.toString(option.startYear().getAsInt())
-                      : Texts.get("none")),
-              Cell.of(option.costPerHa()),
-              Cell.of(option.npv()),
-              Cell.of(option.annuityPerHa()),
-              Cell.of(option.irrPercent()),
-              Cell.of(option.mirrPercent()),
-              Cell.of(option.paybackYears()),
-              Cell.of(option.benefitCost()),
+                      : Texts.get("none"),
+                  Style.FINE),
+              Cell.inLine(option.costPerHa()),
+              Cell.inLine(option.npv()),
+              Cell.inLine(option.annuityPerHa()),
+              Cell.of(option.irrPercent(), Style.FINE),
+              Cell.of(option.mirrPercent(), Style.FINE),
+              Cell.of(option.paybackYears(), Style.FINE),
+              Cell.of(option.benefitCost(), Style.FINE),
               Cell.of(below(option), Style.NOTE)));
     }
     return rows;
@@ -123,15 +142,16 @@ final class PaddockCards {
     if (old.size() < 2) {
       return option.whyNot();
     }
-    int later = Math.min(5, old.size() - 1);
+    int last = old.size() - 1;
+    int later = Math.min(5, last);
     String path =
         Texts.get(
-            "cards.oldShare",
+            later == last ? "cards.oldShare" : "cards.oldShare.later",
             Words.percent(old.get(0)),
             Words.percent(old.get(later)),
             later,
-            Words.percent(old.get(old.size() - 1)),
-            old.size() - 1);
+            Words.percent(old.get(last)),
+            last);
     return option.whyNot().isBlank() ? path : option.whyNot() + " " + path;
   }
 }

@@ -1,5 +1,7 @@
 package swardcase.sheet;
 
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import swardcase.report.Report;
 
 /**
@@ -10,8 +12,11 @@ import swardcase.report.Report;
  */
 record RunningHead(Report report, int pages) {
 
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+
   void draw(Canvas canvas, Lettering lettering, int page) {
-    String date = report.farm().date().toString();
+    String date = report.farm().date().format(DAY);
     String number = lettering.clean(Texts.get("foot.page", page, pages));
     String program = lettering.shorten(report.program(), Style.NOTE, 150);
     String farm = lettering.shorten(report.farm().name(), Style.NOTE_BOLD, 300);

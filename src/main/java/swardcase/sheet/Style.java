@@ -9,7 +9,7 @@ package swardcase.sheet;
  */
 record Style(boolean bold, double size, Tint tint) {
 
-  static final Style TITLE = new Style(true, 19, Tint.INK);
+  static final Style TITLE = new Style(true, 17, Tint.INK);
   static final Style SECTION = new Style(true, 14, Tint.INK);
   static final Style PART = new Style(true, 10.5, Tint.INK);
   static final Style LEAD = new Style(true, 12, Tint.DEEP);
@@ -18,6 +18,7 @@ record Style(boolean bold, double size, Tint tint) {
   static final Style BODY_BOLD = new Style(true, 9, Tint.INK);
   static final Style CELL = new Style(false, 8, Tint.INK);
   static final Style CELL_BOLD = new Style(true, 8, Tint.INK);
+  static final Style FINE = new Style(false, 7.5, Tint.INK);
   static final Style NOTE = new Style(false, 7.5, Tint.QUIET);
   static final Style NOTE_BOLD = new Style(true, 7.5, Tint.QUIET);
 
@@ -29,6 +30,11 @@ record Style(boolean bold, double size, Tint tint) {
   /** Distance from the top of a line to its base line. */
   double ascent() {
     return size * 0.95;
+  }
+
+  /** The same in another size. */
+  Style sized(double newSize) {
+    return new Style(bold, newSize, tint);
   }
 
   /** The same in the bold face. */

@@ -9,24 +9,30 @@ import swardcase.report.Words;
 /** Which inputs move the answer: a bar for each, around the likely net present value. */
 final class SwingChart {
 
-  private static final double ROW = 27;
+  private static final double ROW = 24;
   private static final double LABELS = 178;
   private static final double HEAD = 16;
 
   private final List<Swing> swings;
+  private final Range npv;
   private final double likely;
-  private final double step;
   private final Lettering lettering;
   private final Scale scale;
 
-  SwingChart(List<Swing> swings, double likely, Lettering lettering) {
+  SwingChart(List<Swing> swings, Range npv, Lettering lettering) {
     this.swings = swings;
-    this.likely = likely;
+    this.npv = npv;
+    this.likely = npv.likely();
     this.lettering = lettering;
     double low = ends().min(Double::compare).orElse(likely);
     double high = ends().max(Double::compare).orElse(likely);
-    this.step = Words.step(low, high);
-    this.scale = new Scale(low, high, Flow.LEFT + LABELS + 56, Flow.RIGHT - 56);
+    this.scale = new Scale(low, high, Flow.LEFT + LABELS + numbers(), Flow.RIGHT - numbers());
+  }
+
+  /** Room for the widest number beside a bar, and never less than half the likely value's. */
+  private double numbers() {
+    return 12
+        + ends().mapToDouble(end -> lettering.width(Words.about(end), Style.CELL)).max().orElse(0);
   }
 
   private Stream<Double> ends() {
@@ -50,7 +56,7 @@ final class SwingChart {
       }
     }
     canvas.line(middle, top + HEAD - 4, middle, bottom, 1, Tint.INK);
-    String likelyWords = Texts.get("sure.likely", Words.rounded(likely, step));
+    String likelyWords = Texts.get("sure.likely", Words.likely(npv));
     canvas.textAround(lettering.clean(likelyWords), middle, top + 9, Style.NOTE_BOLD);
     for (int i = 0; i < swings.size(); i++) {
       row(canvas, swings.get(i), top + HEAD + i * ROW);
@@ -75,8 +81,8 @@ final class SwingChart {
     canvas.frame(from, y - 4, Math.max(0.6, to - from), 8, 0.5, Tint.INK);
     canvas.diamond(scale.at(swing.npvAtLow()), y, 4, false);
     canvas.diamond(scale.at(swing.npvAtHigh()), y, 4, true);
-    canvas.textTo(Words.rounded(reach.low(), step), from - 7, y + 2.8, Style.CELL);
-    canvas.text(Words.rounded(reach.high(), step), to + 7, y + 2.8, Style.CELL);
+    canvas.textTo(Words.about(reach.low()), from - 7, y + 2.8, Style.CELL);
+    canvas.text(Words.about(reach.high()), to + 7, y + 2.8, Style.CELL);
   }
 
   private static String unit(Swing swing) {

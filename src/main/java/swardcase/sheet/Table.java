@@ -7,12 +7,13 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeO
 
 /**
  * A tagged table. The first column heads its row; the heading row is drawn again on every page the
- * table runs on to. A row is never broken; no piece of a cell is longer than {@link #MOST_LINES}.
+ * table runs on to. A row is never broken, nor is a number, which is set smaller instead; no piece
+ * of a cell is longer than {@link #MOST_LINES}.
  */
 final class Table {
 
   private static final int MOST_LINES = 12;
-  private static final double PADDING = 3;
+  private static final double PADDING = 2;
 
   private final Flow flow;
   private final List<Column> columns;
@@ -35,6 +36,12 @@ final class Table {
     this.width = columns.stream().mapToDouble(Column::width).sum();
   }
 
+  /** Starts a table whose columns explain themselves, without a heading row. */
+  void start() {
+    table = flow.file().element(flow.file().top(), "Table");
+    body = flow.file().element(table, "TBody");
+  }
+
   /** The heading row; needs room for a row below it. */
   void head() {
     Placed head = headings();
@@ -47,17 +54,17 @@ final class Table {
 
   private Placed headings() {
     return place(
-        columns.stream().map(column -> Cell.of(column.header(), Style.NOTE_BOLD)).toList());
+        columns.stream().map(column -> Cell.of(column.header(), Style.NOTE_BOLD)).toList(), true);
   }
 
   /** Height a row would take. */
   double height(List<Cell> cells) {
-    return place(cells).height();
+    return place(cells, false).height();
   }
 
   /** The next row, on a new page if it does not fit. */
   void row(List<Cell> cells) {
-    Placed row = place(cells);
+    Placed row = place(cells, false);
     if (row.height() > flow.room()) {
       flow.newPage();
       repeatHeadings();
@@ -128,7 +135,7 @@ final class Table {
   /** Boxes of a row; {@code upper} is its height without the part below. */
   private record Placed(List<Box> boxes, double upper, double height) {}
 
-  private Placed place(List<Cell> cells) {
+  private Placed place(List<Cell> cells, boolean heading) {
     List<Box> boxes = new ArrayList<>();
     double x = 0;
     double height = 0;
@@ -143,32 +150,39 @@ final class Table {
                 PADDING,
                 inner,
                 column.right(),
-                lines(cells.get(i), inner, most),
+                lines(cells.get(i), column, inner, most),
                 cells.get(i).mark());
         boxes.add(box);
         x += column.width();
         height = Math.max(height, box.height());
       }
     }
-    double y = PADDING + Math.max(height, 11);
-    double upper = y + PADDING;
+    double upper = PADDING + Math.max(height, 10.5);
+    double y = heading ? PADDING + boxes.get(0).height() : upper;
     for (int i = 0; i < columns.size(); i++) {
       if (columns.get(i).below()) {
-        List<Line> lines = lines(cells.get(i), width, MOST_LINES);
-        Box box = new Box(0, y + 1, width, false, lines, null);
+        double inner = heading ? boxes.get(0).width() : width;
+        Box box =
+            new Box(
+                0, y, inner, false, lines(cells.get(i), columns.get(i), inner, MOST_LINES), null);
         boxes.add(box);
-        y += 1 + box.height();
+        y += box.height();
       }
     }
+    y = Math.max(y, upper);
     return new Placed(boxes, upper, y + PADDING);
   }
 
-  private List<Line> lines(Cell cell, double inner, int most) {
+  private List<Line> lines(Cell cell, Column column, double inner, int most) {
     List<Line> lines = new ArrayList<>();
     for (Cell.Piece piece : cell.pieces()) {
       if (!piece.text().isBlank()) {
-        for (String line : flow.lettering().wrap(piece.text(), piece.style(), inner, most)) {
-          lines.add(new Line(line, piece.style()));
+        Style style =
+            column.right()
+                ? flow.lettering().unbroken(piece.text(), piece.style(), inner)
+                : piece.style();
+        for (String line : flow.lettering().wrap(piece.text(), style, inner, most)) {
+          lines.add(new Line(line, style));
         }
       }
     }

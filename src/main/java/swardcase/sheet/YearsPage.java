@@ -58,14 +58,11 @@ final class YearsPage {
     chart(years, step);
   }
 
-  /** One step for the whole table: three significant figures of its largest number. */
+  /** One step for the whole table: three significant figures of its largest yearly sum. */
   private static double step(List<PlanYear> years) {
     double most =
         years.stream()
-            .mapToDouble(
-                year ->
-                    Math.max(
-                        Math.abs(year.cumulative()), Math.max(year.cost(), Math.abs(year.net()))))
+            .mapToDouble(year -> Math.max(year.cost(), Math.abs(year.net())))
             .max()
             .orElse(1);
     return Math.max(1, Words.step(0, most) / 10);
@@ -74,7 +71,7 @@ final class YearsPage {
   private void chart(List<PlanYear> years, double step) {
     flow.need(CashChart.HEIGHT + 40);
     flow.part(Texts.get("years.chart", report.farm().currency()));
-    CashChart chart = new CashChart(years, step);
+    CashChart chart = new CashChart(years, step, flow.lettering());
     PlanYear lowest = years.get(chart.lowest());
     PlanYear last = years.get(years.size() - 1);
     String currency = report.farm().currency();

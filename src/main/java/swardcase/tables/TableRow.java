@@ -78,4 +78,19 @@ record TableRow(CsvRow cells, SetBy setBy, Set<String> sourceKeys) {
     return range.flatMap(
         found -> cells.make(() -> new Assumption(name, found, unit, evidence, source, setBy)));
   }
+
+  /** The row for a person to read: its key, and the other cells that are not blank. */
+  TableListing.Row listed(TableFile file) {
+    String title =
+        file.key().stream()
+            .flatMap(c -> cells.findText(c).stream())
+            .collect(Collectors.joining(", "));
+    return new TableListing.Row(
+        title,
+        setBy == SetBy.OVERRIDE,
+        file.columns().stream()
+            .filter(column -> !file.key().contains(column))
+            .flatMap(c -> cells.findText(c).map(text -> new TableListing.Cell(c, text)).stream())
+            .toList());
+  }
 }

@@ -2,6 +2,7 @@ package swardcase.tables;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -78,6 +79,32 @@ public final class TablesLoader {
       throw new FaultsException(faults.stream().distinct().toList());
     }
     return tables;
+  }
+
+  /** Names of the tables, such as {@code dry-stock}, in the order of their subjects. */
+  public static List<String> names() {
+    return Stream.of(TableFile.values()).map(TableFile::title).toList();
+  }
+
+  /** One table as it is written; {@code name} must be among {@link #names}. */
+  public TableListing list(String name) {
+    Tables tables = load();
+    TableFile file =
+        Stream.of(TableFile.values())
+            .filter(candidate -> candidate.title().equals(name))
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("there is no table '" + name + "'"));
+    TableLayers layers = new TableLayers(base, users, new ArrayList<>());
+    List<TableListing.Row> rows = layers.rows(file).stream().map(row -> row.listed(file)).toList();
+    List<Source> sources =
+        rows.stream()
+            .flatMap(row -> row.cells().stream())
+            .filter(cell -> cell.heading().endsWith("source"))
+            .flatMap(cell -> tables.sourcesOf(cell.text()).stream())
+            .distinct()
+            .sorted(Comparator.comparing(Source::key))
+            .toList();
+    return new TableListing(name, rows, sources);
   }
 
   private static SortedMap<String, Source> sources(List<TableRow> rows) {

@@ -2,27 +2,159 @@ package swardcase.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import swardcase.report.PaddockResult;
 import swardcase.report.Report;
 
 class DecisionSheetTest {
-  static byte[] bytes(Report report) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    DecisionSheet.write(report, out);
-    return out.toByteArray();
+
+  @ParameterizedTest
+  @MethodSource("swardcase.sheet.Sheets#names")
+  void cautions_ofAnyReport_standInFullOnTheLastPage(String name) throws IOException {
+    byte[] sheet = Sheets.bytes(name);
+    int pages = PdfText.pages(sheet);
+    String last = inOneLine(PdfText.ofPage(sheet, pages));
+    assertThat(last).contains(SampleReports.CAUTIONS);
+    assertThat(inOneLine(PdfText.ofPage(sheet, 1)))
+        .contains("Before you act", "see a vet first", "All cautions: page " + pages);
+  }
+
+  @ParameterizedTest
+  @MethodSource("swardcase.sheet.Sheets#names")
+  void firstPage_ofAnyReport_holdsTheDecisionAlone(String name) throws IOException {
+    byte[] sheet = Sheets.bytes(name);
+    assertThat(inOneLine(PdfText.ofPage(sheet, 1)))
+        .contains(Sheets.report(name).plan().headline(), "Before you act");
+    assertThat(PdfText.ofPage(sheet, 2)).contains("How sure this is");
   }
 
   @Test
-  void dump() throws IOException {
-    Files.createDirectories(Path.of("target/sheets"));
-    Files.write(Path.of("target/sheets/twelve.pdf"), bytes(SampleReports.twelvePaddocks()));
-    Files.write(Path.of("target/sheets/long.pdf"), bytes(SampleReports.longNames()));
-    Files.write(Path.of("target/sheets/many.pdf"), bytes(SampleReports.fourHundredPaddocks()));
-    Files.write(Path.of("target/sheets/empty.pdf"), bytes(SampleReports.empty()));
-    assertThat(true).isTrue();
+  void firstPage_ofTwelvePaddocks_namesThemAllWithTheirReasons() throws IOException {
+    String first = inOneLine(PdfText.ofPage(Sheets.bytes("twelve paddocks"), 1));
+    for (PaddockResult paddock : Sheets.report("twelve paddocks").paddocks()) {
+      assertThat(first).contains(paddock.name(), paddock.reason());
+    }
+  }
+
+  @Test
+  void firstPage_ofFourHundredPaddocks_showsWorkFirstAndCountsTheRest() throws IOException {
+    Report report = Sheets.report("400 paddocks");
+    String first = inOneLine(PdfText.ofPage(Sheets.bytes("400 paddocks"), 1));
+    long shown =
+        report.paddocks().stream()
+            .map(paddock -> " " + paddock.name() + " ")
+            .filter(first::contains)
+            .count();
+    assertThat(shown).isGreaterThan(5);
+    assertThat(first).contains("Not shown here: " + (400 - shown) + " more");
+    assertThat(first).doesNotContain("Keep as it is");
+  }
+
+  @Test
+  void cards_ofFourHundredPaddocks_nameEveryPaddockWithArea() throws IOException {
+    String text = inOneLine(PdfText.of(Sheets.bytes("400 paddocks")));
+    for (int i = 1; i <= 400; i++) {
+      assertThat(text).containsPattern("\\b" + i + "\\. Paddock " + i + ", [\\d.]+ ha:");
+    }
+  }
+
+  @Test
+  void lettersTheTypeLacks_becomeQuestionMarksWithANote() throws IOException {
+    byte[] sheet = Sheets.bytes("long names");
+    String text = inOneLine(PdfText.of(sheet));
+    assertThat(text)
+        .contains(
+            "Whāngārei", "Λιβάδι", "Луг у старой", "??????", "are printed as a question mark");
+    assertThat(text).doesNotContain("\u725b");
+    try (PDDocument document = Loader.loadPDF(sheet)) {
+      List<String> bookmarks = new ArrayList<>();
+      for (PDOutlineItem top : document.getDocumentCatalog().getDocumentOutline().children()) {
+        top.children().forEach(item -> bookmarks.add(item.getTitle()));
+      }
+      assertThat(bookmarks)
+          .hasSize(Sheets.report("long names").paddocks().size())
+          .anyMatch(title -> title.contains("\u725b\u4e73"));
+    }
+    assertThat(inOneLine(PdfText.of(Sheets.bytes("twelve paddocks"))))
+        .doesNotContain("question mark", "?");
+  }
+
+  @Test
+  void figures_ofTheSheet_stateTheirFindingInWords() throws IOException {
+    try (PDDocument document = Loader.loadPDF(Sheets.bytes("twelve paddocks"))) {
+      List<String> alternatives = new ArrayList<>();
+      collect(document.getDocumentCatalog().getStructureTreeRoot(), alternatives);
+      assertThat(alternatives).hasSize(5 + 12).noneMatch(String::isBlank);
+      assertThat(String.join("\n", alternatives))
+          .contains(
+              "moves the answer most is winter growth of old cultivars: the net present value is"
+                  + " A$ 100,000",
+              "Most supplement is bought in Apr",
+              "lowest at A$ \u221242,100 in 2028 and stands at A$ 108,600 in 2041",
+              "The dose is highest in Dec",
+              "Dwalganup or Geraldton 46 % (31 to 61 %); Mount Barker");
+    }
+  }
+
+  @Test
+  void greatSums_inNarrowPlaces_areNeverBrokenOrCut() throws IOException {
+    byte[] sheet = Sheets.bytes("great sums");
+    assertThat(PdfText.ofPage(sheet, 1))
+        .contains("A$ 500,000,000", "\u2212200,000,000", "530,000,000) in all, on 84.5 ha");
+    assertThat(PdfText.ofPage(sheet, 4))
+        .contains("213,000,000", "\u2212233,000,000", "1,086,000,000");
+  }
+
+  @Test
+  void reading_fromTopToBottom_followsThePages() throws IOException {
+    String text = inOneLine(PdfText.of(Sheets.bytes("twelve paddocks")));
+    List<String> order =
+        List.of(
+            "Clover decision sheet: Karradale",
+            "Resow 4 of 12",
+            "Winter feed short: outdated clover",
+            "Why, in a sentence",
+            "Before you act",
+            "How sure this is",
+            "What moves the answer most",
+            "The feed budget by month",
+            "The years",
+            "Ewes and oestrogen",
+            "Mob by mob",
+            "The paddocks",
+            "What the answer rests on",
+            "Words used",
+            "Do not take feed away from late-pregnant ewes in order");
+    int at = -1;
+    for (String words : order) {
+      int next = text.indexOf(words, at + 1);
+      assertThat(next).as(words).isGreaterThan(at);
+      at = next;
+    }
+  }
+
+  private static void collect(PDStructureNode node, List<String> alternatives) {
+    for (Object kid : node.getKids()) {
+      if (kid instanceof PDStructureElement element) {
+        if (element.getStructureType().equals("Figure")) {
+          alternatives.add(element.getAlternateDescription());
+        }
+        collect(element, alternatives);
+      }
+    }
+  }
+
+  private static String inOneLine(String text) {
+    return text.replaceAll("\\s+", " ");
   }
 }

@@ -1,0 +1,30 @@
+package swardcase.intake;
+
+import java.text.Normalizer;
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Names as people and spreadsheets write them. */
+final class Names {
+
+  private Names() {}
+
+  /** On one line, with single spaces, and with accents stored as one sign with their letter. */
+  static String tidy(String name) {
+    return Normalizer.normalize(name, Normalizer.Form.NFC)
+        .replaceAll("[\\s\\p{Z}\\p{Cntrl}]+", " ")
+        .strip();
+  }
+
+  /** Names that differ only in case, spacing or the coding of accents have one key. */
+  static String key(String name) {
+    return tidy(name).toLowerCase(Locale.ROOT);
+  }
+
+  /** The one of {@code names} with the same key. */
+  static Optional<String> find(String name, Collection<String> names) {
+    String key = key(name);
+    return names.stream().filter(known -> key(known).equals(key)).findFirst();
+  }
+}

@@ -1,0 +1,434 @@
+package swardcase.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Month;
+import java.time.MonthDay;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import swardcase.chance.Range;
+import swardcase.check.FaultsException;
+import swardcase.evidence.Assumption;
+import swardcase.evidence.Evidence;
+import swardcase.evidence.SetBy;
+import swardcase.farm.Action;
+import swardcase.farm.ActionKind;
+import swardcase.farm.CostLine;
+import swardcase.farm.Farm;
+import swardcase.farm.Identification;
+import swardcase.farm.ScanningBasis;
+import swardcase.tables.Tables;
+import swardcase.tables.TablesLoader;
+
+class FarmFolderTest {
+
+  private static final Tables TABLES = TablesLoader.standard().load();
+
+  @TempDir private Path folder;
+
+  @BeforeEach
+  void writeSmallestFarm() throws IOException {
+    write("farm.yaml", "name: Small Farm\ngrowth: Katanning\n");
+    write("paddocks.csv", "paddock,area_ha\nHouse,10\nFlat,20\n");
+  }
+
+  private void write(String file, String text) throws IOException {
+    Files.writeString(folder.resolve(file), text);
+  }
+
+  private LoadedFarm read() {
+    return FarmFolder.read(folder, TABLES);
+  }
+
+  private void addToYaml(String text) throws IOException {
+    write("farm.yaml", "name: Small Farm\ngrowth: Katanning\n" + text);
+  }
+
+  private void assertFaults(String... messages) {
+    assertThatThrownBy(this::read)
+        .isInstanceOf(FaultsException.class)
+        .hasMessage(String.join("\n", messages));
+  }
+
+  @Test
+  void farm_withLeastContent_takesEveryNumberFromTheTablesAndSaysSo() {
+    Farm farm = read().farm();
+
+    List<Assumption> numbers =
+        List.of(
+            farm.paddocks().get(0).cloverShare(),
+            farm.paddocks().get(0).growthIndex(),
+            farm.prices().netValuePerLamb(),
+            farm.prices().costPerDryEwe(),
+            farm.prices().replacementEwe(),
+            farm.prices().spareFeedPerTonneDm(),
+            farm.prices().grossMarginPerEwe(),
+            farm.prices().leafTest(),
+            farm.prices().plantIdentification(),
+            farm.finance().discountRate(),
+            farm.finance().mostOutOfGrazing(),
+            farm.finance().endValuePerHa(),
+            farm.management().conditionDeficit(),
+            farm.management().mostEweIncrease(),
+            farm.management().weaningWeeks(),
+            farm.management().lossLimit(),
+            farm.supplement().pricePerTonne());
+    assertThat(numbers).extracting(Assumption::setBy).containsOnly(SetBy.DEFAULT);
+    assertThat(numbers).extracting(Assumption::evidence).doesNotContain(Evidence.FARM);
+    assertThat(farm.finance().discountRate()).isEqualTo(TABLES.parameter("default.discount-rate"));
+    assertThat(farm.finance().horizonSetBy()).isEqualTo(SetBy.DEFAULT);
+    assertThat(farm.feedYear().winterMonths())
+        .containsExactly(Month.JUNE, Month.JULY, Month.AUGUST);
+    assertThat(farm.actions()).isEqualTo(TABLES.actions());
+  }
+
+  @Test
+  void farm_withLeastContent_saysWhatToPutIn() {
+    assertThat(read().notices())
+        .containsExactly(
+            "Nobody looked at the clover of House, Flat: what grows there is unknown, not safe.",
+            "The clover share of House, Flat is a default: estimate it in the paddock.",
+            "The farm has no ewes: nothing is said about fertility.",
+            "The farm has no stock at all: extra feed is worth nothing to it.",
+            "No cultivar to sow is chosen: ask an agronomist which suits your rain and soil.",
+            "These prices are table defaults, so put in your own: net value of a lamb, further cost"
+                + " of a dry ewe, cost of replacing a ewe, yearly margin of a further ewe before"
+                + " supplement, price of a leaf test for formononetin, price of identifying one more"
+                + " plant, price of barley.",
+            "The costs of these actions are table defaults, so get a quote: 'oversow into the"
+                + " stand', 'spray-fallow and resow', 'crop one season, then resow', 'crop two"
+                + " seasons, then resow', 'crop three seasons, then resow'.",
+            "The crop margins of these actions are table defaults: 'crop one season, then resow',"
+                + " 'crop two seasons, then resow', 'crop three seasons, then resow'.",
+            "Money is shown in '$', but these table defaults are in A$ and are not converted.");
+  }
+
+  @Test
+  void defaults_ofTheUsersTables_replaceTheProgramsAndAreMarked(@TempDir Path own)
+      throws IOException {
+    Files.writeString(
+        own.resolve("farm-defaults.csv"),
+        "key,name,low,likely,high,unit,evidence,source,note\n"
+            + "default.leaf-test-price,price of a leaf test,80,90,95,A$/test,,,our laboratory\n"
+            + "default.horizon-years,years counted,12,12,12,years,,,ours\n");
+
+    LoadedFarm loaded = FarmFolder.read(folder, TablesLoader.standard().with(own).load());
+
+    assertThat(loaded.farm().prices().leafTest().range()).isEqualTo(Range.of(80, 90, 95));
+    assertThat(loaded.farm().prices().leafTest().setBy()).isEqualTo(SetBy.OVERRIDE);
+    assertThat(loaded.farm().finance().horizonYears()).isEqualTo(12);
+    assertThat(loaded.farm().finance().horizonSetBy()).isEqualTo(SetBy.OVERRIDE);
+    assertThat(loaded.notices()).noneMatch(notice -> notice.contains("leaf test"));
+  }
+
+  @Test
+  void mob_withOneFigureOfItsOwn_keepsTheOthersMarkedAsDefaults() throws IOException {
+    addToYaml(
+        """
+        mobs:
+          - name: ewes
+            ewes: 100
+            ages: [40, 60]
+            joining_start: 2027-02-15
+            scanning_percent: [100, 120, 130]
+            figures: observed on these paddocks
+        """);
+
+    var mob = read().farm().mobs().get(0);
+
+    assertThat(mob.scanningPercent().range()).isEqualTo(Range.of(100, 120, 130));
+    assertThat(mob.scanningPercent().setBy()).isEqualTo(SetBy.USER);
+    assertThat(mob.scanningPercent().evidence()).isEqualTo(Evidence.FARM);
+    assertThat(mob.pregnantPercent().setBy()).isEqualTo(SetBy.DEFAULT);
+    assertThat(mob.ageShares()).containsExactly(0.4, 0.6);
+    assertThat(mob.joiningStart()).isEqualTo(MonthDay.of(2, 15));
+    assertThat(mob.scanningBasis()).isEqualTo(ScanningBasis.OBSERVED);
+  }
+
+  @Test
+  void mob_withFiguresThatContradict_isRefusedAndToldWhichIsADefault() throws IOException {
+    addToYaml(
+        """
+        mobs:
+          - {name: ewes, ewes: 100, joining_start: 1 Feb, scanning_percent: 80, figures: unaffected}
+          - {name: maidens, ewes: 50, ages: [40], joining_start: 1 Feb}
+        """);
+
+    assertFaults(
+        "farm.yaml:4: mobs[1].marking_percent: must not be above scanning_percent, which is 80;"
+            + " found '102 by default: give your own'",
+        "farm.yaml:4: mobs[1].scanning_percent: must not be below pregnant_percent, which is 89 by"
+            + " default: give your own; found '80'",
+        "farm.yaml:5: mobs[2].ages: must add up to the ewes of the mob, 50; found '40'");
+  }
+
+  @Test
+  void growth_withOwnNumbers_keepsThemAndScalesTheSeasonsThatAreMissing() throws IOException {
+    write(
+        "farm.yaml",
+        """
+        name: Own
+        growth:
+          winter_months: [Dec, january, February]
+          pasture_quality: annual clover, northern
+          kg_dm_per_ha_per_day:
+            average: [10, 20, 30, 40, 30, 5, 0, 0, 0, 5, 10, 10]
+            poor: [5, 10, 20, 30, 10, 0, 0, 0, 0, 0, 5, 5]
+        season_growth_percent: {good: 110}
+        season_chances_percent: {poor: 20, average: 60, good: 20}
+        """);
+
+    var year = read().farm().feedYear();
+
+    assertThat(year.winterMonths()).containsExactly(Month.JANUARY, Month.FEBRUARY, Month.DECEMBER);
+    assertThat(year.seasons()).extracting(s -> s.chance().likely()).containsExactly(0.2, 0.6, 0.2);
+    assertThat(year.seasons().get(0).growthKgDmPerHaPerDay()).startsWith(5d, 10d, 20d);
+    assertThat(year.seasons().get(1).evidence()).isEqualTo(Evidence.FARM);
+    // 110 % of 10, 20 and 30.
+    assertThat(year.seasons().get(2).growthKgDmPerHaPerDay().get(1)).isCloseTo(22, within(1e-9));
+  }
+
+  @Test
+  void growth_withoutWinterAndQuality_isToldWhatToGive() throws IOException {
+    write("farm.yaml", "name: Own\ngrowth:\n  kg_dm_per_ha_per_day:\n    average: [1, 2]\n");
+
+    assertFaults(
+        "farm.yaml:2: growth.pasture_quality: must name one of these profiles: annual clover,"
+            + " northern, annual clover, southern",
+        "farm.yaml:2: growth.winter_months: must be given, such as [June, July, August]",
+        "farm.yaml:4: growth.kg_dm_per_ha_per_day.average: must be twelve numbers, January to"
+            + " December; found '2 numbers'");
+  }
+
+  @Test
+  void stock_fromOneMonthToAnother_goesOverTheNewYear() throws IOException {
+    addToYaml(
+        "other_stock:\n  - {name: steers, dse_per_head: 8, head: 40, from: Nov, to: February}\n");
+
+    assertThat(read().farm().otherStock().get(0).months())
+        .containsExactly(Month.JANUARY, Month.FEBRUARY, Month.NOVEMBER, Month.DECEMBER);
+  }
+
+  @Test
+  void supplement_withoutPriceInTheTables_asksForOne() throws IOException {
+    addToYaml("supplement: oats\n");
+
+    assertFaults(
+        "farm.yaml:3: supplement: has no price in the tables: write 'name: oats' and"
+            + " price_per_tonne below it; found 'oats'");
+  }
+
+  @Test
+  void supplement_ofTheTablesWithOwnPrice_keepsTheTablesEnergy() throws IOException {
+    addToYaml("currency: €\nsupplement: {name: Oats, price_per_tonne: 200, waste_percent: 10}\n");
+
+    var oats = read().farm().supplement();
+
+    assertThat(oats.name()).isEqualTo("oats");
+    assertThat(oats.pricePerTonne().unit()).startsWith("€/t");
+    assertThat(oats.wasteFraction().likely()).isEqualTo(0.1);
+    assertThat(oats.energyMjPerKgDm())
+        .isEqualTo(TABLES.supplements().get("oats").energyMjPerKgDm());
+  }
+
+  @Test
+  void costs_ofTheUser_replaceTheTablesLinesAndAddOwnOnes() throws IOException {
+    addToYaml(
+        """
+        currency: €
+        costs:
+          oversow:
+            seed: [70, 90, 110]
+            fence:
+              phase: every year
+              cost_per_ha: 3
+        """);
+
+    List<CostLine> lines = action("oversow").costs();
+
+    CostLine seed = lines.stream().filter(line -> line.name().equals("seed")).findFirst().get();
+    assertThat(seed.costPerHa().range()).isEqualTo(Range.of(70, 90, 110));
+    assertThat(seed.costPerHa().unit()).isEqualTo("€/ha");
+    assertThat(seed.costPerHa().setBy()).isEqualTo(SetBy.USER);
+    assertThat(seed.currency()).isEmpty();
+    assertThat(lines.get(lines.size() - 1).phase()).isEqualTo(CostLine.Phase.YEARLY);
+    assertThat(lines).filteredOn(line -> line.currency().equals("A$")).isNotEmpty();
+  }
+
+  @Test
+  void actions_ofTheUser_changeAddAndLeaveOut() throws IOException {
+    addToYaml(
+        """
+        actions:
+          spray-fallow:
+            establishment_chance_percent: [50, 70, 90]
+          two sprays:
+            like: spray-fallow
+            run_down_years: 2
+          crop-3:
+            considered: no
+        """);
+
+    assertThat(action("spray-fallow").establishmentChance().range())
+        .isEqualTo(Range.of(0.5, 0.7, 0.9));
+    assertThat(action("two sprays").runDownYears()).isEqualTo(2);
+    assertThat(action("two sprays").kind()).isEqualTo(ActionKind.RESOW);
+    assertThat(read().farm().actions()).extracting(Action::key).doesNotContain("crop-3");
+  }
+
+  @Test
+  void actions_thatAreUnknownOrDropKeeping_areRefused() throws IOException {
+    addToYaml(
+        "actions:\n  keep:\n    considered: no\n  spray-falow:\n    months_ungrazed: 2\n"
+            + "costs:\n  oversow:\n    sead: 3\n");
+
+    assertFaults(
+        "farm.yaml:4: actions.keep: must stay: keeping the paddock is what all else is compared"
+            + " with; found 'keep'",
+        "farm.yaml:6: actions.spray-falow: must be an action of the tables, or say with 'like:'"
+            + " which one it resembles; found 'spray-falow'; did you mean 'spray-fallow'?",
+        "farm.yaml:10: costs.oversow.sead: must be a cost line of this action, or have 'phase:' and"
+            + " 'cost_per_ha:' below it; found 'sead'; did you mean 'seed'?");
+  }
+
+  private Action action(String key) {
+    return read().farm().actions().stream().filter(a -> a.key().equals(key)).findFirst().get();
+  }
+
+  @Test
+  void plants_inPercent_becomePlantsAndLeaveTheRestUnidentified() throws IOException {
+    write(
+        "plants.csv",
+        "paddock,cultivar,percent,plants_looked_at\nHOUSE,dinninup or Yarloop,60,50\n"
+            + "House,Clare / yarloop,30,50\n");
+
+    List<Identification> found = read().farm().paddocks().get(0).identifications();
+
+    assertThat(found)
+        .extracting(Identification::candidates)
+        .containsExactly(
+            List.of("Dinninup", "Yarloop"), List.of("Clare", "Yarloop"), List.of("unidentified"));
+    // 60, 30 and the remaining 10 % of 50 plants.
+    assertThat(found).extracting(i -> Math.round(i.plants())).containsExactly(30L, 15L, 5L);
+  }
+
+  @Test
+  void leafTest_withoutStandardError_takesAShareOfItsValue() throws IOException {
+    write("paddocks.csv", "paddock,area_ha,formononetin_percent\nHouse,10,0.8\n");
+
+    var test = read().farm().paddocks().get(0).leafTest().get();
+
+    // 0.2 of 0.8 by the defaults.
+    assertThat(test.standardErrorPercent()).isCloseTo(0.16, within(1e-12));
+  }
+
+  @Test
+  void doubts_aboutAFarm_areNoticedOnce() throws IOException {
+    write(
+        "paddocks.csv",
+        "paddock,area_ha,clover_percent_low,clover_percent,clover_percent_high\n"
+            + "House,10,90,95,99\nFlat,20,,30,\n");
+    write("plants.csv", "paddock,cultivar,plants\nHouse,Dinninup,12\nFlat,Dinninup,40\n");
+    addToYaml(
+        "sow: Dinninup\nmobs:\n  - {name: Ewes, ewes: 9, joining_start: 1 Feb, joining_weeks: 13}\n");
+
+    assertThat(read().notices())
+        .startsWith(
+            "Only 12 plants were looked at in House: fewer than 30 say little.",
+            "Clover is given as more than 90 % of the green feed in House: is that so?",
+            "The clover share of Flat is one number and is taken as exact: give clover_percent_low"
+                + " and clover_percent_high if it is an estimate.",
+            "Ewes are joined for more than 12 weeks: is that so?",
+            "For Ewes these are defaults: ewes in lamb per 100 joined, lambs scanned per 100 ewes"
+                + " joined, lambs marked per 100 ewes joined.",
+            "Dinninup is to be sown, and it is not a current cultivar of the table.");
+  }
+
+  @Test
+  void folder_withoutFiles_namesThem() throws IOException {
+    Files.delete(folder.resolve("farm.yaml"));
+    Files.delete(folder.resolve("paddocks.csv"));
+
+    assertFaults(
+        "farm.yaml: must be in the farm folder", "paddocks.csv: must be in the farm folder");
+  }
+
+  @Test
+  void file_inLatin1_isRefusedAtTheLineWithAdvice() throws IOException {
+    Charset latin1 = StandardCharsets.ISO_8859_1;
+    Files.write(folder.resolve("paddocks.csv"), "paddock,area_ha\nVárzea,10\n".getBytes(latin1));
+
+    assertFaults(
+        "paddocks.csv:2: must be UTF-8 text: save it again as UTF-8 (in a spreadsheet, 'CSV"
+            + " UTF-8')");
+  }
+
+  @Test
+  void file_thatIsHuge_isRefused() throws IOException {
+    write("plants.csv", "x".repeat(1_000_001));
+
+    assertFaults("plants.csv: must not be larger than 1 MB");
+  }
+
+  @Test
+  void numbers_thatYamlWouldTurnIntoOthers_areRefused() throws IOException {
+    addToYaml(
+        "prices:\n  leaf_test: 1_000\n  replacement_ewe: .nan\n  cost_per_dry_ewe: 0x10\n"
+            + "  spare_feed_per_tonne_dm: 1,200\n  gross_margin_per_ewe: yes\n"
+            + "  net_value_per_lamb: 1e2\n");
+
+    assertThatThrownBy(this::read)
+        .isInstanceOfSatisfying(
+            FaultsException.class,
+            thrown ->
+                assertThat(thrown.faults())
+                    .hasSize(6)
+                    .allMatch(
+                        fault -> fault.rule().equals("must be a number such as 1250 or 0.5")));
+  }
+
+  @Test
+  void yaml_withAnchorsTypesOrTwoDocuments_isRefused() throws IOException {
+    addToYaml("sow: &a Narrikup\ncurrency: !!str A$\nclimate: *a\n");
+    assertThatThrownBy(this::read)
+        .hasMessageContaining("farm.yaml:3: sow: must be written out: no '&' and no '*' names")
+        .hasMessageContaining("farm.yaml:4: currency: must not have a type")
+        .hasMessageContaining("farm.yaml:5: climate: must be written out: no '&' and no '*' names");
+
+    addToYaml("---\nname: Another\n");
+    assertFaults("farm.yaml:4: must hold one document: remove this '---'");
+  }
+
+  @Test
+  void fractionsOfPercent_fromTheDemoFarms_areExact() {
+    Farm farm = FarmFolder.read(Path.of("demo-data/mixed-farm"), TABLES).farm();
+
+    assertThat(farm.finance().discountRate().range()).isEqualTo(Range.of(0.05, 0.07, 0.10));
+    assertThat(farm.paddocks().get(0).cloverShare().range()).isEqualTo(Range.of(0.3, 0.45, 0.6));
+  }
+
+  @Test
+  void demoFarms_areAsTheirCommentsSay() {
+    Farm mixed = FarmFolder.read(Path.of("demo-data/mixed-farm"), TABLES).farm();
+    LoadedFarm northern = FarmFolder.read(Path.of("demo-data/northern-farm"), TABLES);
+    Farm current = FarmFolder.read(Path.of("demo-data/current-farm"), TABLES).farm();
+
+    assertThat(mixed.paddocks()).hasSize(12);
+    assertThat(mixed.ewesJoined() / mixed.areaHa()).isCloseTo(3.3, within(0.05));
+    assertThat(northern.notices()).isEmpty();
+    assertThat(northern.farm().paddocks()).extracting(p -> p.name()).contains("Pā Tārare");
+    assertThat(current.paddocks())
+        .flatExtracting(paddock -> paddock.identifications())
+        .flatExtracting(Identification::candidates)
+        .allMatch(name -> !TABLES.cultivar(name).isOld());
+  }
+}
