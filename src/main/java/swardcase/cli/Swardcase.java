@@ -15,7 +15,12 @@ import picocli.CommandLine.Spec;
           + " off before joining; and does it pay?",
       "A screening estimate, not veterinary or agronomic advice."
     },
-    subcommands = {DecideCommand.class, CheckCommand.class, TablesCommand.class},
+    subcommands = {
+      DecideCommand.class,
+      JoiningCommand.class,
+      CheckCommand.class,
+      TablesCommand.class
+    },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE},
     footer = "%nStart with: swardcase decide demo-data/mixed-farm")

@@ -30,9 +30,14 @@ final class JoiningMeasures implements Measures {
     return points(mobs, 0, 0) + paddock;
   }
 
+  /** Formononetin of a paddock's green feed. */
+  int greenDose(int paddock) {
+    return barren(paddocks) + paddock;
+  }
+
   /** Lambs not marked under a policy. */
   int lambs(int policy) {
-    return barren(paddocks) + 3 * policy;
+    return greenDose(paddocks) + 3 * policy;
   }
 
   /** Their worth. */
@@ -55,6 +60,7 @@ final class JoiningMeasures implements Measures {
     double[] strength = new double[paddocks];
     for (int i = 0; i < paddocks; i++) {
       strength[i] = run.greenDose(i);
+      into[greenDose(i)] = strength[i];
       into[barren(i)] = YoungEwes.barrenPercent(run, i);
       for (int g = 0; g < mobs; g++) {
         for (int p : setting.halfMonths) {

@@ -72,7 +72,8 @@ public final class JoiningPlan {
 
   private JoiningPlan(FarmModel model) {
     this.model = model;
-    setting = new Setting(model, model.newRun(), 0);
+    Run likely = model.newRun();
+    setting = new Setting(model, likely, Setting.cautiousStrength(model, likely), 0);
     calendar = new JoiningCalendar(setting);
     planner = new Planner(setting, setting.strength);
     Grazing asNow = planner.asNow();
@@ -111,7 +112,7 @@ public final class JoiningPlan {
   }
 
   private Shift shift(int days) {
-    Setting later = new Setting(model, setting.run, days);
+    Setting later = new Setting(model, setting.run, setting.strength, days);
     JoiningCalendar then = new JoiningCalendar(later);
     Planner plan = new Planner(later, later.strength);
     Grazing asNow = plan.asNow();
@@ -132,7 +133,7 @@ public final class JoiningPlan {
         }
       }
     }
-    if (best < 0 || !everRisky(paddock)) {
+    if (best < 0 || isUnknown(paddock) || !everRisky(paddock)) {
       return Optional.empty();
     }
     double[] strength = setting.strength.clone();
@@ -184,9 +185,17 @@ public final class JoiningPlan {
     return planner.problem().groups;
   }
 
-  /** Formononetin of the feed of a paddock in a half-month, % of intake, likely. */
-  public double dose(int paddock, int halfMonth) {
-    return setting.strength[paddock] * setting.run.greenShare(halfMonth);
+  /** Formononetin of a paddock's green feed, % of intake. */
+  public Range greenDose(int paddock) {
+    return ranges.range(measures.greenDose(paddock), 0, 100);
+  }
+
+  /**
+   * Whether too much of a paddock's clover has a formononetin nobody knows. Such a paddock is
+   * planned with as if it held the most that is likely, until its leaf has been tested.
+   */
+  public boolean isUnknown(int paddock) {
+    return Setting.isUnknown(model, setting.run, paddock);
   }
 
   // The calendar.
@@ -257,6 +266,12 @@ public final class JoiningPlan {
   /** Energy bought because of the way of grazing, MJ. */
   public double boughtMj(Policy policy) {
     return planner.problem().boughtMj(policies.get(policy.ordinal()));
+  }
+
+  /** Energy bought for a group in a half-month of the plan, MJ. */
+  public double boughtMj(int group, int k) {
+    double share = policies.get(Policy.PLAN.ordinal()).bought(group, k);
+    return share * planner.problem().pastureNeedMj[group][k];
   }
 
   /** Ewes of a mob not in lamb, likely. */

@@ -2,6 +2,7 @@ package swardcase.joining;
 
 import java.util.List;
 import java.util.Locale;
+import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Mob;
@@ -10,6 +11,7 @@ import swardcase.feed.EnergyMethod;
 import swardcase.feed.StockDemand;
 import swardcase.plan.FarmModel;
 import swardcase.plan.Run;
+import swardcase.sward.Composition;
 
 /** A farm at its likely values with the days of joining, ready for plans. */
 final class Setting {
@@ -46,9 +48,10 @@ final class Setting {
 
   /**
    * @param run a run at likely values
+   * @param strength formononetin of each paddock's green feed as it is planned with, % of intake
    * @param daysLater how much later than written all mobs are joined; may be negative
    */
-  Setting(FarmModel model, Run run, int daysLater) {
+  Setting(FarmModel model, Run run, double[] strength, int daysLater) {
     this.model = model;
     this.run = run;
     farm = model.farm();
@@ -67,10 +70,9 @@ final class Setting {
       }
     }
     halfMonths = Weeks.run(matters);
-    strength = new double[farm.paddocks().size()];
+    this.strength = strength;
     double sum = 0;
     for (int i = 0; i < strength.length; i++) {
-      strength[i] = run.greenDose(i);
       sum += run.feedWeight(i);
     }
     weightSum = sum;
@@ -78,6 +80,34 @@ final class Setting {
     double[] pregnant =
         mobs.stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
     demand = StockDemand.of(farm, model.tables(), EnergyMethod.SCA_1990, pregnant);
+  }
+
+  /**
+   * Strengths to plan with: the likely ones, but where too much of the clover is unknown the one it
+   * would have if unknown clover held the most formononetin that is likely. What nobody has looked
+   * at is not safe.
+   */
+  static double[] cautiousStrength(FarmModel model, Run likely) {
+    double[] x = model.inputs().likely();
+    Assumption unknown = model.tables().parameter("dose.unknown-formononetin");
+    int place = model.inputs().all().indexOf(unknown);
+    double[] strength = new double[model.farm().paddocks().size()];
+    Run high = likely;
+    if (place >= 0) {
+      x[place] = unknown.range().high();
+      high = model.newRun();
+      high.set(x);
+    }
+    for (int i = 0; i < strength.length; i++) {
+      strength[i] = isUnknown(model, likely, i) ? high.greenDose(i) : likely.greenDose(i);
+    }
+    return strength;
+  }
+
+  /** Whether too much of a paddock's clover has a formononetin nobody knows. */
+  static boolean isUnknown(FarmModel model, Run run, int paddock) {
+    return model.farm().paddocks().get(paddock).leafTest().isEmpty()
+        && run.composition(paddock).unknownShare() > Composition.MUCH_UNKNOWN;
   }
 
   int mobs() {

@@ -19,7 +19,7 @@ import java.util.OptionalInt;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 
-/** The result document as JSON; its layout is described in {@code docs/results.md}. */
+/** A result document as JSON; its layout is described in {@code docs/results.md}. */
 public final class JsonView {
 
   private static final ObjectMapper MAPPER =
@@ -38,7 +38,7 @@ public final class JsonView {
   private JsonView() {}
 
   /** The report as text, with a line break at its end; numbers have six significant digits. */
-  public static String of(Report report) {
+  public static String of(Record report) {
     DefaultIndenter indent = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter printer =
         new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent);

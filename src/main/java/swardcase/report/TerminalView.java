@@ -96,7 +96,8 @@ public final class TerminalView {
     return text.replaceAll("\\p{Cntrl}", " ");
   }
 
-  private static List<String> wrap(String text) {
+  /** Text broken into lines of the terminal's width, later lines set in. */
+  static List<String> wrap(String text) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.split(" ")) {

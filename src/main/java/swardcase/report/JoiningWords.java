@@ -1,0 +1,146 @@
+package swardcase.report;
+
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import swardcase.farm.Farm;
+import swardcase.farm.HalfMonths;
+import swardcase.farm.Mob;
+import swardcase.farm.Paddock;
+import swardcase.joining.JoiningPlan;
+import swardcase.joining.JoiningPlan.Policy;
+import swardcase.report.JoiningReport.HalfMonth;
+import swardcase.sward.Composition;
+import swardcase.tables.Cultivar;
+
+/** Words of the joining plan: dates, reasons, moves. */
+final class JoiningWords {
+
+  private static final double DRY_SHARE = 0.1;
+  private static final double LITTLE = 0.1;
+
+  private final JoiningPlan plan;
+  private final Farm farm;
+
+  JoiningWords(JoiningPlan plan) {
+    this.plan = plan;
+    farm = plan.farm();
+  }
+
+  /** First and last day of half-month {@code p}. */
+  HalfMonth halfMonth(int p) {
+    String month = HalfMonths.month(p).getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+    boolean firstHalf = p % 2 == 0;
+    int half = plan.daysIn(firstHalf ? p : p - 1);
+    int from = firstHalf ? 1 : 1 + half;
+    int to = firstHalf ? half : half + plan.daysIn(p);
+    return new HalfMonth(from + " " + month, to + " " + month);
+  }
+
+  String joining(Mob mob) {
+    double weeks = mob.joiningWeeks().likely();
+    return "rams in "
+        + mob.joiningStart().getDayOfMonth()
+        + " "
+        + mob.joiningStart().getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH)
+        + " for "
+        + Words.exact(weeks)
+        + " weeks";
+  }
+
+  /** What makes a paddock what it is: leaf test or cultivar, clover share, wet ground. */
+  String reason(int paddock) {
+    Paddock place = farm.paddocks().get(paddock);
+    String clover = Words.percent(place.cloverShare().likely()) + " clover";
+    String wet = place.waterlogged() ? ", wet ground" : "";
+    if (place.leafTest().isPresent()) {
+      double tested = place.leafTest().get().formononetinPercentOfLeaf();
+      return "leaf test " + Words.exact(tested) + " %, " + clover + wet;
+    }
+    if (plan.isUnknown(paddock)) {
+      return "unknown clover: get a leaf test, " + clover + wet;
+    }
+    return strongest(plan.likely().composition(paddock)) + ", " + clover + wet;
+  }
+
+  /** The cultivar that brings most formononetin, with its share of the clover. */
+  private static String strongest(Composition composition) {
+    int most = 0;
+    for (int c = 1; c < composition.size(); c++) {
+      most = brought(composition, c) > brought(composition, most) ? c : most;
+    }
+    return composition.cultivar(most).name()
+        + " "
+        + Words.percent(composition.meanShare(most))
+        + " of it";
+  }
+
+  private static double brought(Composition composition, int c) {
+    Cultivar cultivar = composition.cultivar(c);
+    double leaf = cultivar.formononetin().map(value -> value.likely()).orElse(0.0);
+    return leaf * composition.meanShare(c);
+  }
+
+  /** Whether no paddock would cost a mob anything to speak of in a half-month. */
+  boolean isAnywhere(int mob, int p) {
+    for (int i = 0; i < farm.paddocks().size(); i++) {
+      if (plan.points(mob, p, i).likely() >= LITTLE || !isOpen(mob, p, i)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether the feed of a half-month is dry. */
+  boolean isDry(int p) {
+    return plan.likely().greenShare(p) < DRY_SHARE;
+  }
+
+  boolean isOpen(int mob, int p, int paddock) {
+    return plan.daysAllowed(mob, p, paddock) == plan.daysIn(p);
+  }
+
+  /** Paddocks a group is in, the longest stay first, with days; stays under a day are left out. */
+  String where(int group, int k) {
+    int p = plan.halfMonths().get(k);
+    boolean ewes = group < farm.mobs().size();
+    if (!plan.isThere(group, k)) {
+      return "not here";
+    }
+    if (ewes && isAnywhere(group, p)) {
+      return isDry(p) ? "any paddock (dry feed)" : "any paddock";
+    }
+    List<Integer> order =
+        IntStream.range(0, farm.paddocks().size())
+            .boxed()
+            .filter(i -> days(group, k, i) >= 1)
+            .sorted(Comparator.comparing(i -> -plan.share(Policy.PLAN, group, k, i)))
+            .toList();
+    List<String> stays = new ArrayList<>();
+    for (int i : order) {
+      String keptOff = ewes && plan.daysAllowed(group, p, i) == 0 ? ", rated keep off" : "";
+      boolean only = order.size() == 1;
+      stays.add(
+          farm.paddocks().get(i).name()
+              + (only ? "" : " " + days(group, k, i) + " d")
+              + (keptOff.isEmpty() ? "" : " (" + keptOff.substring(2) + ")"));
+    }
+    return String.join(", ", stays);
+  }
+
+  private long days(int group, int k, int paddock) {
+    return Math.round(plan.share(Policy.PLAN, group, k, paddock) * plan.days(k));
+  }
+
+  /** Paddocks kept off for a mob in a half-month. */
+  String shut(int mob, int p) {
+    return IntStream.range(0, farm.paddocks().size())
+        .filter(i -> plan.isRated(mob, p) && plan.daysAllowed(mob, p, i) == 0)
+        .mapToObj(i -> farm.paddocks().get(i).name())
+        .collect(Collectors.joining(", "));
+  }
+}
