@@ -17,6 +17,7 @@ import swardcase.evidence.Assumption;
  * @param youngEwes the green season for replacement ewe lambs and maidens, by paddock
  * @param policies grazing as now, simple avoidance and the plan
  * @param moves the plan, group by group and half-month by half-month
+ * @param gates paddocks that are kept off for some mob in some half-month
  * @param safeFeed what is missing of safe feed and the ways out
  * @param dates loss by the day the rams go in, paddocks grazed as now
  * @param notModelled what another date would change too, and is not counted
@@ -34,6 +35,7 @@ public record JoiningReport(
     List<YoungRow> youngEwes,
     List<PolicyResult> policies,
     List<GroupMoves> moves,
+    List<Gate> gates,
     SafeFeed safeFeed,
     List<DatePoint> dates,
     String notModelled,
@@ -90,7 +92,8 @@ public record JoiningReport(
    * @param days days allowed
    * @param daysIn days of the half-month
    * @param lost ewes in lamb lost per 100 if the mob spends all of it there
-   * @param chanceRight chance that the rating is right, per cent
+   * @param chanceRight chance that the rating is right, per cent; where it rests on unknown clover
+   *     it is the chance that a leaf test would confirm it
    * @param label what is printed: {@code open}, {@code 9 days}, {@code keep off} or a dash
    */
   public record Cell(
@@ -137,10 +140,17 @@ public record JoiningReport(
    * A group in a half-month.
    *
    * @param where paddocks with days, or {@code any paddock}
-   * @param shut paddocks whose gates stay shut to it
    * @param feedTonnes supplement to be fed on top, t as fed
    */
-  public record Move(String where, String shut, double feedTonnes) {}
+  public record Move(String where, double feedTonnes) {}
+
+  /**
+   * A gate that stays shut to ewes for a time.
+   *
+   * @param paddock the paddock behind it
+   * @param to whom, one for each half-month of the plan: {@code all ewes}, names of mobs, or blank
+   */
+  public record Gate(String paddock, List<String> to) {}
 
   /**
    * Safe feed.
@@ -169,6 +179,7 @@ public record JoiningReport(
     youngEwes = List.copyOf(youngEwes);
     policies = List.copyOf(policies);
     moves = List.copyOf(moves);
+    gates = List.copyOf(gates);
     dates = List.copyOf(dates);
     cautions = List.copyOf(cautions);
     notices = List.copyOf(notices);

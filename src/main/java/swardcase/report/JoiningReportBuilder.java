@@ -14,6 +14,7 @@ import swardcase.joining.JoiningPlan;
 import swardcase.joining.JoiningPlan.Policy;
 import swardcase.report.JoiningReport.Cell;
 import swardcase.report.JoiningReport.DatePoint;
+import swardcase.report.JoiningReport.Gate;
 import swardcase.report.JoiningReport.GroupMoves;
 import swardcase.report.JoiningReport.MobCalendar;
 import swardcase.report.JoiningReport.Move;
@@ -82,6 +83,7 @@ public final class JoiningReportBuilder {
         IntStream.range(0, farm.paddocks().size()).mapToObj(this::young).toList(),
         policies(),
         moves(),
+        gates(),
         new SafeFeedWords(plan, words).safeFeed(),
         IntStream.range(0, HalfMonths.COUNT).mapToObj(this::datePoint).toList(),
         NOT_MODELLED,
@@ -101,7 +103,10 @@ public final class JoiningReportBuilder {
         dry &= !plan.isRated(g, p) || words.isAnywhere(g, p);
       }
     }
-    if (worst < plan.tellablePoints() && shut == 0) {
+    if (shut == 0 && worst >= plan.tellablePoints()) {
+      return "No paddock need be shut outright, but some are open for a few days only.";
+    }
+    if (shut == 0) {
       return dry
           ? "Nothing to avoid: joining falls on dry feed, or on feed with next to no oestrogen."
           : "Nothing to shut: no paddock costs any mob "
@@ -180,7 +185,7 @@ public final class JoiningReportBuilder {
   private YoungRow young(int paddock) {
     double days = plan.youngDaysAllowed(paddock);
     String label =
-        plan.isUnknown(paddock)
+        plan.isUnknown(paddock) && plan.barrenPercent(paddock).high() >= plan.tellablePoints()
             ? "keep off while green, until its leaf is tested"
             : days >= plan.greenDays()
                 ? "open"
@@ -224,15 +229,22 @@ public final class JoiningReportBuilder {
       List<Move> moves = new ArrayList<>();
       for (int k = 0; k < plan.halfMonths().size(); k++) {
         double tonnes = plan.boughtMj(group, k) * plan.likely().tonnesPerMj();
-        moves.add(
-            new Move(
-                words.where(group, k),
-                ewes ? words.shut(group, plan.halfMonths().get(k)) : "",
-                negligible(tonnes)));
+        moves.add(new Move(words.where(group, k), negligible(tonnes)));
       }
       all.add(new GroupMoves(name, ewes, moves));
     }
     return all;
+  }
+
+  private List<Gate> gates() {
+    return IntStream.range(0, farm.paddocks().size())
+        .filter(this::isEverKeptOff)
+        .mapToObj(
+            i ->
+                new Gate(
+                    farm.paddocks().get(i).name(),
+                    plan.halfMonths().stream().map(p -> words.shutTo(i, p)).toList()))
+        .toList();
   }
 
   private DatePoint datePoint(int k) {

@@ -2,9 +2,9 @@ package swardcase.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import swardcase.report.JoiningReport.Cell;
 import swardcase.report.JoiningReport.DatePoint;
+import swardcase.report.JoiningReport.Gate;
 import swardcase.report.JoiningReport.GroupMoves;
 import swardcase.report.JoiningReport.HalfMonth;
 import swardcase.report.JoiningReport.MobCalendar;
@@ -45,6 +45,8 @@ public final class JoiningTerminalView {
     lines.add("");
     lines.addAll(moves(report));
     lines.add("");
+    lines.addAll(gates(report));
+    lines.add("");
     lines.addAll(TerminalView.wrap(report.safeFeed().statement()));
     report.safeFeed().waysOut().forEach(way -> lines.addAll(TerminalView.wrap("- " + plain(way))));
     lines.addAll(TerminalView.wrap(report.safeFeed().worthStatement()));
@@ -69,7 +71,7 @@ public final class JoiningTerminalView {
       List<String> cells = new ArrayList<>();
       cells.add(plain(row.paddock()) + (row.unknown() ? " ?" : ""));
       row.cells().forEach(cell -> cells.add(cell.label()));
-      cells.add(row.unknown() ? "test first" : sure(row.cells()));
+      cells.add(isToBeTested(row) ? "test first" : sure(row.cells()));
       cells.add(plain(row.reason()));
       table.row(cells.toArray(String[]::new));
     }
@@ -79,8 +81,15 @@ public final class JoiningTerminalView {
     return lines;
   }
 
+  /** Whether a rating of the row rests on clover that nobody knows. */
+  private static boolean isToBeTested(PaddockRow row) {
+    return row.unknown()
+        && row.cells().stream()
+            .anyMatch(cell -> cell.rating() == Rating.LIMITED || cell.rating() == Rating.KEEP_OFF);
+  }
+
   /** Lowest and highest chance of a row. */
-  static String sure(List<Cell> cells) {
+  private static String sure(List<Cell> cells) {
     var chances =
         cells.stream()
             .filter(cell -> cell.rating() != Rating.NOT_RATED)
@@ -96,14 +105,9 @@ public final class JoiningTerminalView {
         TextTable.of(
             "Replacement ewe lambs, maidens", "Through the green season", "Barren per 100");
     for (YoungRow row : report.youngEwes()) {
-      table.row(plain(row.paddock()), row.label(), barren(row));
+      table.row(plain(row.paddock()), row.label(), Words.count(row.barrenPercent()));
     }
     return table.lines();
-  }
-
-  /** Harm of a season in words; less than one ewe in a hundred is not told in digits. */
-  static String barren(YoungRow row) {
-    return row.barrenPercent().high() < 1 ? "under 1" : Words.range(row.barrenPercent());
   }
 
   private static List<String> policies(JoiningReport report) {
@@ -119,8 +123,8 @@ public final class JoiningTerminalView {
     for (PolicyResult policy : report.policies()) {
       table.row(
           policy.name(),
-          Words.range(policy.lambs()),
-          Words.range(policy.lambMoney()),
+          Words.count(policy.lambs()),
+          Words.count(policy.lambMoney()),
           Words.about(policy.boughtTonnes()),
           Words.about(policy.boughtMoney()),
           policy.saved().isExact() ? "" : Words.range(policy.saved()));
@@ -129,26 +133,37 @@ public final class JoiningTerminalView {
   }
 
   private static List<String> moves(JoiningReport report) {
-    List<String> lines = new ArrayList<>();
-    for (GroupMoves group : report.moves()) {
-      TextTable table = TextTable.of(plain(group.group()), "Where to be", "Gates to keep shut");
-      IntStream.range(0, group.moves().size())
-          .forEach(
-              k -> {
-                HalfMonth half = report.halfMonths().get(k);
-                Move move = group.moves().get(k);
-                table.row(
-                    half.from() + " to " + half.to(),
-                    plain(move.where()) + feed(report, move),
-                    plain(move.shut()));
-              });
-      lines.addAll(table.lines());
-      lines.add("");
+    List<String> headings = new ArrayList<>(List.of("Where to be"));
+    report.moves().forEach(group -> headings.add(plain(group.group())));
+    TextTable table = TextTable.of(headings.toArray(String[]::new));
+    for (int k = 0; k < report.halfMonths().size(); k++) {
+      HalfMonth half = report.halfMonths().get(k);
+      List<String> cells = new ArrayList<>(List.of(half.from() + " to " + half.to()));
+      for (GroupMoves group : report.moves()) {
+        Move move = group.moves().get(k);
+        cells.add(plain(move.where()) + feed(report, move));
+      }
+      table.row(cells.toArray(String[]::new));
     }
-    return lines.subList(0, Math.max(0, lines.size() - 1));
+    return table.lines();
   }
 
-  static String feed(JoiningReport report, Move move) {
+  private static List<String> gates(JoiningReport report) {
+    if (report.gates().isEmpty()) {
+      return List.of("Gates to keep shut: none.");
+    }
+    List<String> headings = new ArrayList<>(List.of("Gates to keep shut to"));
+    report.halfMonths().forEach(half -> headings.add(half.from()));
+    TextTable table = TextTable.of(headings.toArray(String[]::new));
+    for (Gate gate : report.gates()) {
+      List<String> cells = new ArrayList<>(List.of(plain(gate.paddock())));
+      gate.to().forEach(to -> cells.add(plain(to)));
+      table.row(cells.toArray(String[]::new));
+    }
+    return table.lines();
+  }
+
+  private static String feed(JoiningReport report, Move move) {
     return move.feedTonnes() > 0
         ? "; feed " + Words.about(move.feedTonnes()) + " t " + plain(report.farm().supplement())
         : "";

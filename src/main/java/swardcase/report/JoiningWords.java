@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
@@ -129,18 +128,20 @@ final class JoiningWords {
               + (only ? "" : " " + days(group, k, i) + " d")
               + (keptOff.isEmpty() ? "" : " (" + keptOff.substring(2) + ")"));
     }
-    return String.join(", ", stays);
+    return stays.isEmpty() ? "hold on bare ground" : String.join(", ", stays);
   }
 
   private long days(int group, int k, int paddock) {
     return Math.round(plan.share(Policy.PLAN, group, k, paddock) * plan.days(k));
   }
 
-  /** Paddocks kept off for a mob in a half-month. */
-  String shut(int mob, int p) {
-    return IntStream.range(0, farm.paddocks().size())
-        .filter(i -> plan.isRated(mob, p) && plan.daysAllowed(mob, p, i) == 0)
-        .mapToObj(i -> farm.paddocks().get(i).name())
-        .collect(Collectors.joining(", "));
+  /** The mobs that are kept off a paddock in a half-month: all ewes, names, or nothing. */
+  String shutTo(int paddock, int p) {
+    List<String> mobs =
+        IntStream.range(0, farm.mobs().size())
+            .filter(g -> plan.isRated(g, p) && plan.daysAllowed(g, p, paddock) == 0)
+            .mapToObj(g -> farm.mobs().get(g).name())
+            .toList();
+    return mobs.size() == farm.mobs().size() ? "all ewes" : String.join(", ", mobs);
   }
 }

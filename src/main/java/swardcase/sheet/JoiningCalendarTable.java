@@ -69,7 +69,7 @@ final class JoiningCalendarTable {
   private static swardcase.sheet.Cell cell(Cell cell, boolean unknown) {
     boolean dark = cell.rating() == JoiningReport.Rating.KEEP_OFF;
     String chance =
-        unknown
+        unknown && cell.rating() != JoiningReport.Rating.OPEN
             ? Texts.get("joining.test")
             : Texts.get("joining.sure", Words.whole(cell.chanceRight()));
     Style words = dark ? ON_DARK : SMALL_BOLD;
@@ -91,7 +91,8 @@ final class JoiningCalendarTable {
         mark);
   }
 
-  private static void fill(Canvas canvas, double x, double top, double width, double height) {
+  /** The dark ground of what is shut. */
+  static void fill(Canvas canvas, double x, double top, double width, double height) {
     canvas.box(x - 3, top + 0.8, width + 6, height, Tint.INK);
   }
 

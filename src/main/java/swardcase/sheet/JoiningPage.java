@@ -2,7 +2,9 @@ package swardcase.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import swardcase.chance.Range;
 import swardcase.report.JoiningReport;
+import swardcase.report.JoiningReport.Gate;
 import swardcase.report.JoiningReport.GroupMoves;
 import swardcase.report.JoiningReport.HalfMonth;
 import swardcase.report.JoiningReport.Move;
@@ -20,8 +22,8 @@ final class JoiningPage {
   private static final int MOST_ACROSS = 9;
 
   private static final double NAME_WIDTH = 60;
-  private static final Style WHERE = new Style(true, 7, Tint.INK);
-  private static final Style SHUT = new Style(false, 6.5, Tint.QUIET);
+  private static final Style WHERE = Style.CELL_BOLD;
+  private static final Style ON_DARK = new Style(true, 7.5, Tint.PAPER);
 
   private final Flow flow;
   private final JoiningReport report;
@@ -57,43 +59,63 @@ final class JoiningPage {
     int tables = Math.max(1, (count + MOST_ACROSS - 1) / MOST_ACROSS);
     int across = (count + tables - 1) / tables;
     for (int from = 0; from < count; from += across) {
-      moves(from, Math.min(count, from + across));
-      flow.gap(8);
+      int to = Math.min(count, from + across);
+      Table table = table("joining.mob", from, to);
+      for (GroupMoves group : report.moves()) {
+        List<Cell> cells = new ArrayList<>();
+        cells.add(Cell.of(group.group(), Style.CELL_BOLD));
+        group.moves().subList(from, to).forEach(move -> cells.add(cell(move)));
+        table.row(cells);
+      }
+      flow.gap(4);
     }
     flow.paragraph(Texts.get("joining.moves.note"), Style.NOTE);
+    flow.part(Texts.get("joining.gates"));
+    if (report.gates().isEmpty()) {
+      flow.paragraph(Texts.get("joining.gates.none"), Style.BODY);
+      return;
+    }
+    for (int from = 0; from < count; from += across) {
+      int to = Math.min(count, from + across);
+      Table table = table("column.paddock", from, to);
+      for (Gate gate : report.gates()) {
+        List<Cell> cells = new ArrayList<>();
+        cells.add(Cell.of(gate.paddock(), Style.CELL_BOLD));
+        gate.to().subList(from, to).forEach(who -> cells.add(shut(who)));
+        table.row(cells);
+      }
+      flow.gap(4);
+    }
+    flow.paragraph(Texts.get("joining.gates.note"), Style.NOTE);
   }
 
-  private void moves(int from, int to) {
+  private Table table(String first, int from, int to) {
     double width = (Flow.WIDTH - NAME_WIDTH) / (to - from);
     List<Column> columns = new ArrayList<>();
-    columns.add(Column.words(Texts.get("joining.mob"), NAME_WIDTH));
+    columns.add(Column.words(Texts.get(first), NAME_WIDTH));
     for (HalfMonth half : report.halfMonths().subList(from, to)) {
       columns.add(Column.words(Texts.get("joining.from", half.from(), half.to()), width));
     }
     Table table = new Table(flow, columns, Flow.LEFT, 4);
     table.head();
-    for (GroupMoves group : report.moves()) {
-      List<Cell> cells = new ArrayList<>();
-      cells.add(Cell.of(group.group(), Style.CELL_BOLD));
-      for (Move move : group.moves().subList(from, to)) {
-        cells.add(cell(move));
-      }
-      table.row(cells);
-    }
+    return table;
+  }
+
+  private static Cell shut(String who) {
+    return who.isBlank()
+        ? Cell.of(Texts.get("none"), Style.NOTE)
+        : new Cell(List.of(new Cell.Piece(who, ON_DARK)), JoiningCalendarTable::fill);
   }
 
   private Cell cell(Move move) {
     List<Cell.Piece> pieces = new ArrayList<>();
     for (String stay : move.where().split(", ")) {
-      pieces.add(new Cell.Piece(stay, WHERE));
+      pieces.add(new Cell.Piece(stay.replaceAll("(\\d) d", "$1\u00a0d"), WHERE));
     }
     if (move.feedTonnes() > 0) {
       String feed =
           Texts.get("joining.feed", Words.about(move.feedTonnes()), report.farm().supplement());
-      pieces.add(new Cell.Piece(feed, WHERE));
-    }
-    if (!move.shut().isBlank()) {
-      pieces.add(new Cell.Piece(Texts.get("joining.shut", move.shut()), SHUT));
+      pieces.add(new Cell.Piece(feed, Style.CELL));
     }
     return new Cell(pieces, null);
   }
@@ -110,17 +132,17 @@ final class JoiningPage {
                 Column.numbers(Texts.get("joining.young.barren"), 150)));
     table.head();
     for (YoungRow row : report.youngEwes()) {
-      boolean open = row.barrenPercent().high() < 1;
       table.row(
           List.of(
               Cell.of(row.paddock(), Style.CELL_BOLD),
               Cell.of(row.label()),
-              open ? Cell.of(Texts.get("joining.young.none")) : Cell.inLine(row.barrenPercent())));
+              Cell.of(Words.count(row.barrenPercent()))));
     }
     flow.gap(4);
   }
 
   private void grounds() {
+    flow.gap(8);
     flow.section(Texts.get("joining.compared"));
     policies();
     flow.paragraph(Texts.get("joining.compared.note"), Style.NOTE);
@@ -151,8 +173,8 @@ final class JoiningPage {
       table.row(
           List.of(
               Cell.of(policy.name(), Style.CELL_BOLD),
-              Cell.of(policy.lambs()),
-              Cell.of(policy.lambMoney()),
+              count(policy.lambs()),
+              count(policy.lambMoney()),
               Cell.of(
                   Texts.get(
                       "joining.bought.value",
@@ -161,5 +183,9 @@ final class JoiningPage {
               policy.saved().isExact() ? Cell.of(Texts.get("none")) : Cell.of(policy.saved())));
     }
     flow.gap(4);
+  }
+
+  private static Cell count(Range range) {
+    return range.high() < 1 ? Cell.of(Words.count(range)) : Cell.of(range);
   }
 }
