@@ -18,6 +18,10 @@ final class JoiningCalendar {
 
   static final int FEWEST_DAYS = 3;
   private static final int HALVINGS = 12;
+
+  /** Points so few that days within the half-month need no telling apart. */
+  private static final double NEXT_TO_NOTHING = 0.02;
+
   private static final int NOT_RATED = -1;
 
   private final Setting setting;
@@ -107,6 +111,13 @@ final class JoiningCalendar {
     }
     double[] early = Losses.noDoseByDay();
     double[] late = Losses.noDoseByDay();
+    Arrays.fill(late, first, first + length, dose);
+    double whole = points(mob, late);
+    if (whole < NEXT_TO_NOTHING) {
+      Arrays.fill(lost, 1, length + 1, whole);
+      return lost;
+    }
+    Arrays.fill(late, first, first + length, 0);
     for (int n = 1; n <= length; n++) {
       early[first + n - 1] = dose;
       late[first + length - n] = dose;

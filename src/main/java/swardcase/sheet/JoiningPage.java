@@ -36,11 +36,10 @@ final class JoiningPage {
   /** Draws all pages; {@code title} heads a sheet of its own and is blank within another. */
   void draw(String title) {
     flow.newPage();
-    if (title.isBlank()) {
-      flow.section(Texts.get("joining.heading"));
-    } else {
-      flow.title(title, Texts.get("joining.heading"));
+    if (!title.isBlank()) {
+      flow.title(title, title);
     }
+    flow.section(Texts.get("joining.heading"));
     flow.paragraph(report.headline(), Style.BODY_BOLD);
     moves();
     flow.part(Texts.get("joining.before"));
