@@ -3,9 +3,11 @@ package swardcase.joining;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import swardcase.chance.Range;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
@@ -34,13 +36,12 @@ public final class JoiningPlan {
   }
 
   /**
-   * Joining at another time.
+   * Joining at another time, at which safe feed is not short.
    *
    * @param daysLater days later than written; negative is earlier
-   * @param shortMj safe feed short then, MJ
    * @param cost lambs lost and feed bought under the plan made for that date, money
    */
-  public record Shift(int daysLater, double shortMj, double cost) {}
+  public record Shift(int daysLater, double cost) {}
 
   /**
    * A paddock resown.
@@ -48,14 +49,20 @@ public final class JoiningPlan {
    * @param paddock its place
    * @param action place of the action that leaves the weakest clover
    * @param freed what the plan's cost falls by, money a year, once the new stand is there
-   * @param shortMj safe feed short then, MJ
    */
-  public record Resown(int paddock, int action, double freed, double shortMj) {}
+  public record Resown(int paddock, int action, double freed) {}
 
   /** Years after the start of an action at which the new stand is looked at. */
   public static final int YEARS_TO_NEW_STAND = 4;
 
-  private static final int[] SHIFTS = {-56, -42, -28, -14, 14, 28, 42, 56};
+  /** Weeks by which joining is moved at most to find enough safe feed. */
+  public static final int MOST_WEEKS_MOVED = 8;
+
+  private static final int DAYS_OF_STEP = 14;
+  private static final int FORTNIGHTS = MOST_WEEKS_MOVED / 2;
+  private static final double SHORT_NO_MORE = 0.05;
+  private static final int QUICK_ROUNDS = 2;
+  private static final int MOST_RESOWN = 6;
   private static final double SHORT_ENOUGH_TO_SAY = 0.01;
 
   private final FarmModel model;
@@ -86,13 +93,10 @@ public final class JoiningPlan {
     measures = new JoiningMeasures(setting, policies);
     ranges = OneAtATime.of(model, measures);
     if (isShort()) {
-      for (int days : SHIFTS) {
-        shifts.add(shift(days));
-      }
+      nearest(1);
+      nearest(-1);
     }
-    for (int i = 0; i < setting.paddocks(); i++) {
-      resow(i).ifPresent(resown::add);
-    }
+    candidates().forEach(i -> resow(i).ifPresent(resown::add));
   }
 
   /** The plan; empty for a farm that joins no ewes. */
@@ -102,8 +106,11 @@ public final class JoiningPlan {
 
   private double[] worth() {
     double[] worth = new double[setting.halfMonths.size()];
-    for (int k = 0; k < worth.length; k++) {
-      for (int g = 0; g < setting.mobs() && planner.programme() != null; g++) {
+    for (int k = 0; k < worth.length && planner.programme() != null; k++) {
+      for (int g = 0; g < setting.mobs(); g++) {
+        if (!planner.isAtStake(g, k, policies.get(Policy.PLAN.ordinal()))) {
+          continue;
+        }
         OptionalDouble perMj = planner.programme().worthOfSafeMj(g, k);
         worth[k] = Math.max(worth[k], perMj.orElse(0));
       }
@@ -111,13 +118,32 @@ public final class JoiningPlan {
     return worth;
   }
 
-  private Shift shift(int days) {
-    Setting later = new Setting(model, setting.run, setting.strength, days);
-    JoiningCalendar then = new JoiningCalendar(later);
-    Planner plan = new Planner(later, later.strength);
-    Grazing asNow = plan.asNow();
-    double cost = plan.cost(plan.plan(asNow, plan.avoiding(then)));
-    return new Shift(days, Arrays.stream(plan.shortMj(then, asNow)).sum(), cost);
+  /** Looks later or earlier by fortnights for the nearest date at which safe feed suffices. */
+  private void nearest(int direction) {
+    for (int step = 1; step <= FORTNIGHTS; step++) {
+      int days = direction * step * DAYS_OF_STEP;
+      Setting then = new Setting(model, setting.run, setting.strength, days);
+      JoiningCalendar rated = new JoiningCalendar(then);
+      Planner planned = new Planner(then, then.strength);
+      Grazing asNow = planned.asNow();
+      double missing = Arrays.stream(planned.shortMj(rated, asNow)).sum();
+      if (missing < SHORT_NO_MORE * shortMj()) {
+        Grazing way = planned.plan(QUICK_ROUNDS, asNow, planned.avoiding(rated));
+        shifts.add(new Shift(days, planned.cost(way)));
+        return;
+      }
+    }
+  }
+
+  /** The risky paddocks that give most feed; resowing a small one frees little. */
+  private List<Integer> candidates() {
+    return IntStream.range(0, setting.paddocks())
+        .filter(i -> !isUnknown(i) && everRisky(i))
+        .boxed()
+        .sorted(Comparator.comparingDouble(i -> -setting.run.feedWeight(i)))
+        .limit(MOST_RESOWN)
+        .sorted()
+        .toList();
   }
 
   private Optional<Resown> resow(int paddock) {
@@ -133,7 +159,7 @@ public final class JoiningPlan {
         }
       }
     }
-    if (best < 0 || isUnknown(paddock) || !everRisky(paddock)) {
+    if (best < 0) {
       return Optional.empty();
     }
     double[] strength = setting.strength.clone();
@@ -141,10 +167,9 @@ public final class JoiningPlan {
     JoiningCalendar then = calendar.with(paddock, weakest);
     Planner plan = new Planner(setting, strength);
     Grazing asNow = plan.asNow();
-    Grazing with = plan.plan(asNow, plan.avoiding(then), policies.get(2));
-    double missing = Arrays.stream(plan.shortMj(then, asNow)).sum();
+    Grazing with = plan.plan(QUICK_ROUNDS, asNow, plan.avoiding(then), policies.get(2));
     double freed = planner.cost(policies.get(2)) - plan.cost(with);
-    return Optional.of(new Resown(paddock, best, Math.max(0, freed), missing));
+    return Optional.of(new Resown(paddock, best, Math.max(0, freed)));
   }
 
   private boolean everRisky(int paddock) {
@@ -315,7 +340,7 @@ public final class JoiningPlan {
     return worthOfSafeMj[k];
   }
 
-  /** Joining earlier and later; empty unless safe feed is short. */
+  /** The nearest later and earlier dates with enough safe feed; empty unless it is short. */
   public List<Shift> shifts() {
     return List.copyOf(shifts);
   }
@@ -325,7 +350,7 @@ public final class JoiningPlan {
     return planner.cost(policies.get(Policy.PLAN.ordinal()));
   }
 
-  /** Every risky paddock that could be resown to weaker clover, in the farm's order. */
+  /** The largest risky paddocks that could be resown to weaker clover, in the farm's order. */
   public List<Resown> resown() {
     return List.copyOf(resown);
   }

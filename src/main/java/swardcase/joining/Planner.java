@@ -82,6 +82,11 @@ final class Planner {
 
   /** The cheapest way found; the other two ways are among the candidates. */
   Grazing plan(Grazing... others) {
+    return plan(ROUNDS, others);
+  }
+
+  /** The same with a limit on how often costs are drawn. */
+  Grazing plan(int rounds, Grazing... others) {
     Grazing best = others[0];
     for (Grazing other : others) {
       best = cost(other) < cost(best) ? other : best;
@@ -89,7 +94,7 @@ final class Planner {
     for (int g = 0; g < problem.ewes; g++) {
       linear[g] = losses.chords(g, losses.safe(g));
     }
-    for (int round = 0; round < ROUNDS; round++) {
+    for (int round = 0; round < rounds; round++) {
       GrazingPlan next = new GrazingPlan(problem, withTies(linear));
       Solution solution = next.solve();
       if (!solution.isOptimal()) {
@@ -134,6 +139,15 @@ final class Planner {
       }
     }
     return with;
+  }
+
+  /** Whether a mob loses lambs or eats bought feed for its grazing of a half-month. */
+  boolean isAtStake(int mob, int k, Grazing grazing) {
+    double money = grazing.bought(mob, k) * problem.pastureNeedMj[mob][k] * problem.pricePerMj;
+    for (int i = 0; i < problem.paddocks; i++) {
+      money += grazing.share(mob, k, i) * linear[mob][k][i];
+    }
+    return money >= 1;
   }
 
   /** The programme behind the plan: its size, and what more safe feed is worth. */

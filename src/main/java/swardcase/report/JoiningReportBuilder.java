@@ -29,6 +29,8 @@ public final class JoiningReportBuilder {
   /** Version of the layout of the result document. */
   public static final String SCHEMA_VERSION = "1.0";
 
+  private static final String NOT_TOLD = " That is too few to be told from normal variation.";
+
   private static final double FEWEST_YOUNG_DAYS = 14;
 
   private static final String NOT_MODELLED =
@@ -121,7 +123,8 @@ public final class JoiningReportBuilder {
                 + Words.about(spared)
                 + " lambs against grazing as now, worth "
                 + Words.money(farm.currency(), plan.saved(Policy.PLAN))
-                + ".";
+                + "."
+                + (worst < plan.tellablePoints() ? NOT_TOLD : "");
     return "Keep ewes off "
         + shut
         + " of "

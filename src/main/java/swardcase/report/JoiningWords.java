@@ -84,6 +84,22 @@ final class JoiningWords {
     return leaf * composition.meanShare(c);
   }
 
+  /**
+   * Whether a mob can be left to graze as it likes: no paddock is limited to it, and as it grazes
+   * now it loses under one ewe in lamb per 100.
+   */
+  boolean isFree(int mob) {
+    double lost = 100 * plan.ewesNotInLamb(Policy.AS_NOW, mob) / farm.mobs().get(mob).ewes();
+    for (int p : plan.halfMonths()) {
+      for (int i = 0; i < farm.paddocks().size(); i++) {
+        if (plan.isRated(mob, p) && !isOpen(mob, p, i)) {
+          return false;
+        }
+      }
+    }
+    return lost < 1;
+  }
+
   /** Whether no paddock would cost a mob anything to speak of in a half-month. */
   boolean isAnywhere(int mob, int p) {
     for (int i = 0; i < farm.paddocks().size(); i++) {
@@ -110,7 +126,11 @@ final class JoiningWords {
     if (!plan.isThere(group, k)) {
       return "not here";
     }
-    if (ewes && isAnywhere(group, p)) {
+    boolean free =
+        ewes
+            ? isFree(group) || isAnywhere(group, p)
+            : IntStream.range(0, farm.mobs().size()).allMatch(this::isFree);
+    if (free) {
       return isDry(p) ? "any paddock (dry feed)" : "any paddock";
     }
     List<Integer> order =

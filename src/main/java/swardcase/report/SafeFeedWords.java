@@ -13,8 +13,6 @@ import swardcase.report.JoiningReport.SafeFeed;
 /** What is missing of safe feed, the ways out, and what more of it is worth. */
 final class SafeFeedWords {
 
-  private static final double SHORT_NO_MORE = 0.05;
-
   private final JoiningPlan plan;
   private final JoiningWords words;
   private final Farm farm;
@@ -80,16 +78,18 @@ final class SafeFeedWords {
     return out;
   }
 
-  /** The nearest date at which safe feed is not short. */
+  /** The nearest date, later or earlier, at which safe feed is not short. */
   private Optional<String> date(boolean later) {
     Optional<Shift> nearest =
-        plan.shifts().stream()
-            .filter(shift -> shift.daysLater() > 0 == later)
-            .filter(shift -> shift.shortMj() < SHORT_NO_MORE * plan.shortMj())
-            .min(Comparator.comparingInt(shift -> Math.abs(shift.daysLater())));
+        plan.shifts().stream().filter(shift -> shift.daysLater() > 0 == later).findFirst();
     if (nearest.isEmpty()) {
-      return later && plan.isShort()
-          ? Optional.of("Joining up to 8 weeks later does not end the shortage.")
+      return plan.isShort()
+          ? Optional.of(
+              "Joining up to "
+                  + JoiningPlan.MOST_WEEKS_MOVED
+                  + " weeks "
+                  + (later ? "later" : "earlier")
+                  + " does not end the shortage.")
           : Optional.empty();
     }
     int weeks = Math.abs(nearest.get().daysLater()) / 7;
@@ -98,7 +98,7 @@ final class SafeFeedWords {
             + weeks
             + " weeks "
             + (later ? "later" : "earlier")
-            + ": safe feed is then enough; lambs and feed lost under the plan fall from "
+            + ": safe feed is then enough; lambs and feed lost under the plan go from "
             + Words.aboutMoney(farm.currency(), plan.planCost())
             + " to "
             + Words.aboutMoney(farm.currency(), nearest.get().cost())
