@@ -62,6 +62,17 @@ class ArchitectureTest {
         "feed",
         "reproduction",
         "plan");
+    arrow(
+        "joining",
+        "check",
+        "chance",
+        "evidence",
+        "farm",
+        "tables",
+        "sward",
+        "feed",
+        "reproduction",
+        "plan");
     arrow("intake", "check", "chance", "evidence", "farm", "tables");
     arrow(
         "report",
@@ -75,7 +86,8 @@ class ArchitectureTest {
         "feed",
         "reproduction",
         "plan",
-        "findings");
+        "findings",
+        "joining");
     arrow("sheet", "check", "chance", "evidence", "tables", "report");
     arrow("workbook", "check", "chance", "evidence", "tables", "report");
     arrow(
@@ -88,6 +100,7 @@ class ArchitectureTest {
         "intake",
         "plan",
         "findings",
+        "joining",
         "report",
         "sheet",
         "workbook");

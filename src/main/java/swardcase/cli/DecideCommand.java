@@ -49,6 +49,7 @@ final class DecideCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private FarmOptions options;
+  @Mixin private SheetOptions sheet;
   @Mixin private FarmChanges changes;
 
   @Option(names = "--pdf", paramLabel = "FILE", description = "Write the decision sheet (A4, PDF).")
@@ -65,20 +66,6 @@ final class DecideCommand implements Callable<Integer> {
       paramLabel = "FILE",
       description = "Write the budget as a workbook whose prices can be changed.")
   private Path xlsx;
-
-  @Option(
-      names = "--date",
-      paramLabel = "YYYY-MM-DD",
-      converter = SheetDate.class,
-      description =
-          "Date of the sheet; the year after it is the first one planned. Default: today.")
-  private LocalDate date;
-
-  @Option(
-      names = "--currency",
-      paramLabel = "SIGN",
-      description = "Sign printed before money instead of the farm's own. Nothing is converted.")
-  private String currency;
 
   @Option(
       names = "--draws",
@@ -98,14 +85,10 @@ final class DecideCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     checkDraws();
-    if (currency != null && !currency.matches("[^\\p{Cntrl}]{1,12}")) {
-      throw new ParameterException(spec.commandLine(), "--currency must be 1 to 12 plain signs");
-    }
     Tables tables = options.tables();
     LoadedFarm loaded = options.load(tables);
-    Farm read = changes.change(loaded.farm());
-    Farm farm = currency == null ? read : read.withCurrency(currency);
-    LocalDate day = date == null ? LocalDate.now() : date;
+    Farm farm = sheet.signed(changes.change(loaded.farm()));
+    LocalDate day = sheet.date();
     FarmModel model = new FarmModel(farm, tables);
     List<Choice> fixed = changes.fixed(model, ReportBuilder.firstYear(day));
     if (!fixed.isEmpty() && new PlanSearch(model, fixed).isImpossible()) {

@@ -26,6 +26,7 @@ public final class StockDemand {
 
   private final List<Mob> mobs;
   private final List<MobYear> years;
+  private final double[] pregnantShareByMob;
   private final double[] eweMj = new double[HalfMonths.COUNT];
   private final double[] eweKg = new double[HalfMonths.COUNT];
   private final double[] otherMj;
@@ -44,6 +45,7 @@ public final class StockDemand {
         pregnantShareByMob.length);
     this.mobs = mobs;
     this.years = years;
+    this.pregnantShareByMob = pregnantShareByMob.clone();
     this.otherMj = otherMj;
     this.otherKg = otherKg;
     for (int m = 0; m < mobs.size(); m++) {
@@ -95,6 +97,13 @@ public final class StockDemand {
   /** Energy need of all ewe mobs, whole farm, MJ ME a day. */
   public double eweMjPerDay(int halfMonth) {
     return eweMj[halfMonth];
+  }
+
+  /** Energy need of one mob, MJ ME a day. */
+  public double mobMjPerDay(int mob, int halfMonth) {
+    MobYear year = years.get(mob);
+    double extra = pregnantShareByMob[mob] * year.extraMjPerDay[halfMonth];
+    return mobs.get(mob).ewes() * (year.emptyMjPerDay + extra);
   }
 
   /** Energy need of all other stock, whole farm, MJ ME a day. */

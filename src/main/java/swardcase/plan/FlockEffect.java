@@ -134,6 +134,34 @@ final class FlockEffect {
     return sterileNow;
   }
 
+  /**
+   * Ewes not in lamb for the time being because of these doses, as a share of those joined; ewes
+   * barren for good are left out of it.
+   *
+   * @param doses % of dry matter eaten, by half-month or by day
+   * @param day the day of the year the rams go in, from 0
+   */
+  double lossOfJoining(double[] doses, int day) {
+    JoiningExposure.multipliers(
+        doses,
+        day,
+        joiningWeeks,
+        x[d50],
+        x[steepness],
+        x[rampDays],
+        x[lagDays],
+        x[halfLifeDays],
+        multiplier);
+    double inLamb = Pregnancy.pregnantShare(perCycle, joiningWeeks, multiplier, 0);
+    return (1 - sterileNow) * Math.max(0, unaffected - inLamb);
+  }
+
+  /** Ewes barren for good after one year at these doses by half-month, share of sound ewes. */
+  double barrenAfter(double[] doses) {
+    double exposureOfYear = Sterility.seasonExposure(doses, x[d50], x[steepness], x[referenceDose]);
+    return Sterility.sterileShare(exposureOfYear, x[sterilityQ]);
+  }
+
   /** Mean dose over joining, % of dry matter eaten, as paddocks are grazed now. */
   double doseAtJoining() {
     double sum = 0;

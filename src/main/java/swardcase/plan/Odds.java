@@ -10,7 +10,7 @@ import swardcase.chance.Range;
  * <p>{@code Range.of(-1, 2, 9)}: zero lies two thirds of the way down, 2 / 3 x 1.645 = 1.10
  * standard deviations, so the chance of more than zero is 0.86.
  */
-final class Odds {
+public final class Odds {
 
   /** Chance of paying from which an action is advised. */
   static final double ENOUGH_TO_ACT = 0.8;
@@ -24,7 +24,7 @@ final class Odds {
   private Odds() {}
 
   /** The chance that the number is above {@code threshold}, 0 to 1. */
-  static double above(Range range, double threshold) {
+  public static double above(Range range, double threshold) {
     double distance = threshold - range.likely();
     double side = distance < 0 ? range.likely() - range.low() : range.high() - range.likely();
     if (distance == 0) {

@@ -515,6 +515,52 @@ public final class Run {
     return sum;
   }
 
+  /** Strength of intake in a half-month: green feed counts 1, dry feed by its own factor. */
+  public double greenShare(int halfMonth) {
+    return greenShare[halfMonth];
+  }
+
+  /** Dose of one mob in a half-month as paddocks are grazed now, per cent of intake. */
+  public double dose(int mob, int halfMonth) {
+    return flock[mob].doseNow(halfMonth);
+  }
+
+  /** Formononetin of a paddock's green feed so many years after an action starts, % of intake. */
+  public double greenDose(int paddock, int action, int yearsOn) {
+    return paths.strength(paddock, action, yearsOn);
+  }
+
+  /** Feed that a paddock gives in a year relative to others; its share of the sum is its part. */
+  public double feedWeight(int paddock) {
+    return paddockWeight[paddock] * wholeYear(paddock, model.keep(), 0);
+  }
+
+  /**
+   * Ewes of a mob that are not in lamb for the time being because of these doses, as a share of
+   * those joined. Ewes barren for good are left out.
+   *
+   * @param doses % of dry matter eaten, by half-month (24) or by day (365)
+   * @param joiningDay the day of the year the rams go in, from 0
+   */
+  public double lossOfJoining(int mob, double[] doses, int joiningDay) {
+    return flock[mob].lossOfJoining(doses, joiningDay);
+  }
+
+  /** Ewes barren for good after one year at these doses by half-month, share of sound ewes. */
+  public double barrenAfter(int mob, double[] doses) {
+    return flock[mob].barrenAfter(doses);
+  }
+
+  /** Lambs that a ewe in lamb brings to marking. */
+  public double lambsPerPregnantEwe(int mob) {
+    return lambsPerPregnantEwe(farm.mobs().get(mob));
+  }
+
+  /** Money for one more ewe in lamb: her lambs, and what a dry ewe costs. */
+  public double valuePerPregnantEwe(int mob) {
+    return lambsPerPregnantEwe(mob) * x[lambValue] + x[dryEweCost];
+  }
+
   /** Dose of a mob over its joining as paddocks are grazed now, per cent of intake. */
   public double doseAtJoining(int mob) {
     return flock[mob].doseAtJoining();

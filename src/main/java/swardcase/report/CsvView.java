@@ -226,7 +226,8 @@ public final class CsvView {
     return text(rows);
   }
 
-  private static String text(List<List<Object>> rows) {
+  /** Rows as the text of a file. */
+  static String text(List<List<Object>> rows) {
     return rows.stream()
         .map(row -> row.stream().map(CsvView::cell).collect(Collectors.joining(",")))
         .collect(Collectors.joining("\n", "", "\n"));

@@ -20,7 +20,9 @@ import java.util.OptionalInt;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 
-/** The result document as JSON; its layout is {@code docs/result.schema.json}. */
+/**
+ * A result document as JSON; that of a decision is described by {@code docs/result.schema.json}.
+ */
 public final class JsonView {
 
   private static final ObjectMapper MAPPER =
@@ -40,7 +42,7 @@ public final class JsonView {
   private JsonView() {}
 
   /** The report as text, with a line break at its end; numbers have six significant digits. */
-  public static String of(Report report) {
+  public static String of(Record report) {
     DefaultIndenter indent = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter printer =
         new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent);

@@ -5,7 +5,6 @@ import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.plan.Decision;
 import swardcase.sward.Composition;
-import swardcase.tables.Cultivar;
 import swardcase.tables.Tables;
 
 /**
@@ -18,7 +17,6 @@ import swardcase.tables.Tables;
 final class OestrogenWords {
 
   private static final double TELLABLE_DOSE = 0.15;
-  private static final double UNKNOWN_SHARE = 0.2;
 
   private final Tables tables;
   private final double severeDose;
@@ -56,7 +54,7 @@ final class OestrogenWords {
         + Words.exact(TELLABLE_DOSE)
         + " %, 'slight, may be more' if only the high end reaches that, else 'none to speak of';"
         + " 'unknown' if more than "
-        + Words.percent(UNKNOWN_SHARE)
+        + Words.percent(Composition.MUCH_UNKNOWN)
         + " of the clover has a formononetin nobody knows and there is no leaf test.";
   }
 
@@ -70,15 +68,7 @@ final class OestrogenWords {
 
   /** Whether more than a fifth of the clover has a formononetin nobody knows. */
   boolean isUnknown(Paddock paddock, Composition composition) {
-    if (paddock.leafTest().isPresent()) {
-      return false;
-    }
-    double unknown = 0;
-    for (int c = 0; c < composition.size(); c++) {
-      Cultivar cultivar = composition.cultivar(c);
-      unknown += cultivar.formononetin().isEmpty() ? composition.meanShare(c) : 0;
-    }
-    return unknown > UNKNOWN_SHARE;
+    return paddock.leafTest().isEmpty() && composition.unknownShare() > Composition.MUCH_UNKNOWN;
   }
 
   /** The finding for the whole flock. */

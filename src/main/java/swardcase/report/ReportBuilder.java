@@ -77,7 +77,7 @@ public final class ReportBuilder {
     return new Report(
         SCHEMA_VERSION,
         program,
-        head(),
+        head(farm, date),
         winterFeed(),
         feedYear(),
         reproduction(),
@@ -91,7 +91,8 @@ public final class ReportBuilder {
         Optional.of(HowSureBuilder.build(decision.model(), howSure)));
   }
 
-  private Report.FarmHead head() {
+  /** A farm's facts, as they stand at the head of every report. */
+  static Report.FarmHead head(Farm farm, LocalDate date) {
     return new Report.FarmHead(
         farm.name(),
         date,

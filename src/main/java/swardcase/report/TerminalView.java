@@ -126,6 +126,7 @@ public final class TerminalView {
     return text.replaceAll("\\p{Cntrl}", " ");
   }
 
+  /** Text broken into lines of the terminal's width, later lines set in. */
   static List<String> wrap(String text) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();

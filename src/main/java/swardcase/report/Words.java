@@ -65,6 +65,11 @@ public final class Words {
         : likely(range) + " (" + ends(range) + ")";
   }
 
+  /** A number of animals or of money: below one it is not told in digits. */
+  public static String count(Range range) {
+    return range.low() >= 0 && range.high() < 1 ? "under 1" : range(range);
+  }
+
   /** The same with a unit behind it: {@code 38 (10 to 70) t}. */
   public static String range(Range range, String unit) {
     return range(range) + " " + unit;

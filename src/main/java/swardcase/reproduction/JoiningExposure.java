@@ -44,7 +44,8 @@ public final class JoiningExposure {
    * Fills {@code multiplierByCycle}, which must hold {@link #cycles} values or more, with the mean
    * multiplier of each cycle; values beyond are left alone.
    *
-   * @param dosePercent formononetin, % of dry matter eaten, by half-month
+   * @param dosePercent formononetin, % of dry matter eaten, by half-month (24 values) or by day
+   *     (365)
    * @param joiningStartDayOfYear from 0, 1 January
    * @param joiningWeeks length of joining; of the last cycle only its days of joining count
    * @param d50 dose that halves conception, %
@@ -117,7 +118,14 @@ public final class JoiningExposure {
   }
 
   private static double dose(double[] dosePercent, int date) {
-    return dosePercent[HalfMonths.ofDay(date)];
+    return dosePercent[place(dosePercent, date)];
+  }
+
+  /** Where a date stands among 24 half-months or 365 days. */
+  private static int place(double[] dosePercent, int date) {
+    return dosePercent.length == HalfMonths.DAYS
+        ? Math.floorMod(date, HalfMonths.DAYS)
+        : HalfMonths.ofDay(date);
   }
 
   /** Highest dose from {@code daysBack} days before {@code date} to that day. */
@@ -125,11 +133,11 @@ public final class JoiningExposure {
     if (daysBack >= HalfMonths.DAYS) {
       daysBack = HalfMonths.DAYS - 1;
     }
-    int last = HalfMonths.ofDay(date);
-    int p = HalfMonths.ofDay(date - daysBack);
+    int last = place(dosePercent, date);
+    int p = place(dosePercent, date - daysBack);
     double highest = dosePercent[p];
     while (p != last) {
-      p = (p + 1) % HalfMonths.COUNT;
+      p = (p + 1) % dosePercent.length;
       highest = Math.max(highest, dosePercent[p]);
     }
     return highest;

@@ -33,6 +33,9 @@ import swardcase.tables.Tables;
  */
 public final class Composition {
 
+  /** Share of unknown formononetin above which a paddock's dose is called unknown (inferred). */
+  public static final double MUCH_UNKNOWN = 0.2;
+
   /** Name of the table row that stands for the rest. */
   public static final String UNIDENTIFIED = "unidentified";
 
@@ -188,6 +191,15 @@ public final class Composition {
   /** 5 % quantile, mean and 95 % quantile of the share of all these cultivars together. */
   public Range share(Predicate<Cultivar> of) {
     return shares.interval(alphaOf(of));
+  }
+
+  /** Share of the clover whose formononetin the table does not know. */
+  public double unknownShare() {
+    double unknown = 0;
+    for (int c = 0; c < size(); c++) {
+      unknown += cultivar(c).formononetin().isEmpty() ? meanShare(c) : 0;
+    }
+    return unknown;
   }
 
   /** The distribution, for drawing shares. */

@@ -1,0 +1,91 @@
+package swardcase.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import swardcase.farm.Farm;
+import swardcase.intake.LoadedFarm;
+import swardcase.joining.JoiningPlan;
+import swardcase.plan.FarmModel;
+import swardcase.report.JoiningCsvView;
+import swardcase.report.JoiningReport;
+import swardcase.report.JoiningReportBuilder;
+import swardcase.report.JoiningTerminalView;
+import swardcase.report.JsonView;
+import swardcase.sheet.JoiningSheet;
+import swardcase.tables.Tables;
+
+/** The job of whoever runs the ewes: where they may graze before and during joining. */
+@Command(
+    name = "joining",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description = {
+      "Says which paddocks to keep ewes off before and during joining, for each mob and half-month,"
+          + " where they go instead, and what that saves.",
+      "Prints a summary; files are written only where an option asks for them."
+    },
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE})
+final class JoiningCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+  @Mixin private FarmOptions options;
+  @Mixin private SheetOptions sheet;
+
+  @Option(
+      names = "--pdf",
+      paramLabel = "FILE",
+      description = "Write the joining sheet: a page to pin up, then the calendar (A4, PDF).")
+  private Path pdf;
+
+  @Option(names = "--json", paramLabel = "FILE", description = "Write the result (JSON).")
+  private Path json;
+
+  @Option(names = "--csv", paramLabel = "FILE", description = "Write the calendar as a table.")
+  private Path csv;
+
+  @Override
+  public Integer call() throws IOException {
+    Tables tables = options.tables();
+    LoadedFarm loaded = options.load(tables);
+    Farm farm = sheet.signed(loaded.farm());
+    PrintWriter out = spec.commandLine().getOut();
+    Optional<JoiningPlan> plan = JoiningPlan.of(new FarmModel(farm, tables));
+    if (plan.isEmpty()) {
+      out.println("No ewes are joined on this farm, so there is nothing to keep them off.");
+      return ExitCodes.DONE;
+    }
+    LocalDate day = sheet.date();
+    JoiningReport report =
+        JoiningReportBuilder.build(plan.get(), Version.text(), day, loaded.remarks());
+    try (WholeFiles files = new WholeFiles(options.files())) {
+      if (pdf != null) {
+        files.add(pdf, to -> JoiningSheet.write(report, to));
+      }
+      if (json != null) {
+        files.add(json, JsonView.of(report));
+      }
+      if (csv != null) {
+        files.add(csv, JoiningCsvView.of(report));
+      }
+      files.commit();
+    }
+    JoiningTerminalView.of(report).forEach(line -> out.println(PlainText.of(line)));
+    for (Path written : Arrays.asList(csv, json, pdf)) {
+      if (written != null) {
+        out.println("Written: " + written);
+      }
+    }
+    return ExitCodes.DONE;
+  }
+}

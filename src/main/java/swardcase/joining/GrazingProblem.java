@@ -1,0 +1,106 @@
+package swardcase.joining;
+
+import swardcase.check.Check;
+
+/**
+ * Feed of the paddocks and need of the groups over the half-months of a plan. Groups are the ewe
+ * mobs first, then other stock. Arrays are the caller's and are not written to.
+ *
+ * <pre>
+ *   feed left (i, p) = kept(p) x (feed left (i, p-1) + grown(i, p) - sum over groups of taken)
+ *   taken by g       = share(g, p, i) x pasture need(g, p) / energy(p)                    kg DM
+ *   feed left (i, p) at least least(i, p)
+ * </pre>
+ *
+ * <p>100 kg left, 50 grown, a group of 600 MJ on feed of 10 MJ/kg that takes half of its need here,
+ * nine tenths kept: 0.9 x (100 + 50 - 30) = 108 kg left.
+ */
+final class GrazingProblem {
+
+  final int ewes;
+  final int groups;
+  final int halfMonths;
+  final int paddocks;
+  final double[] weight;
+  final double[] startKg;
+  final double[][] grownKg;
+  final double[][] leastKg;
+  final double[] kept;
+  final double[] energyMjPerKg;
+  final double[][] pastureNeedMj;
+  final double pricePerMj;
+  final double[][] riskyDays;
+  final boolean[] limited;
+  final double mostRiskyDays;
+
+  /**
+   * @param ewes groups that are ewe mobs; the first ones
+   * @param weight feed that each paddock gives relative to others
+   * @param startKg feed on each paddock before the first half-month, kg DM
+   * @param grownKg growth by half-month and paddock, kg DM
+   * @param leastKg feed to be left by half-month and paddock, kg DM
+   * @param kept share of what is left that the half-month's decay spares
+   * @param energyMjPerKg energy of feed eaten in each half-month
+   * @param pastureNeedMj what each group takes from pasture, by group and half-month, MJ
+   * @param pricePerMj money for one MJ bought instead
+   * @param riskyDays days of the half-month if the paddock is then risky, else 0
+   * @param limited groups that may be on risky feed for a limited time only
+   * @param mostRiskyDays that time, days over the whole plan
+   */
+  GrazingProblem(
+      int ewes,
+      double[] weight,
+      double[] startKg,
+      double[][] grownKg,
+      double[][] leastKg,
+      double[] kept,
+      double[] energyMjPerKg,
+      double[][] pastureNeedMj,
+      double pricePerMj,
+      double[][] riskyDays,
+      boolean[] limited,
+      double mostRiskyDays) {
+    this.ewes = ewes;
+    groups = pastureNeedMj.length;
+    halfMonths = kept.length;
+    paddocks = startKg.length;
+    Check.that(ewes <= groups && limited.length == groups, "groups must be ewes and others");
+    Check.that(grownKg.length == halfMonths && leastKg.length == halfMonths, "half-months differ");
+    this.weight = weight;
+    this.startKg = startKg;
+    this.grownKg = grownKg;
+    this.leastKg = leastKg;
+    this.kept = kept;
+    this.energyMjPerKg = energyMjPerKg;
+    this.pastureNeedMj = pastureNeedMj;
+    this.pricePerMj = Check.notNegative(pricePerMj, "price of energy");
+    this.riskyDays = riskyDays;
+    this.limited = limited;
+    this.mostRiskyDays = mostRiskyDays;
+  }
+
+  /** What a group takes in a half-month if it lives on pasture, kg DM. */
+  double takenKg(int group, int halfMonth) {
+    return energyMjPerKg[halfMonth] > 0
+        ? pastureNeedMj[group][halfMonth] / energyMjPerKg[halfMonth]
+        : 0;
+  }
+
+  /** Energy bought because of a way of grazing, MJ, beyond what the feed budget buys anyway. */
+  double boughtMj(Grazing grazing) {
+    double sum = 0;
+    for (int p = 0; p < halfMonths; p++) {
+      sum += boughtMj(grazing, p);
+    }
+    return sum;
+  }
+
+  /** The same in one half-month. */
+  double boughtMj(Grazing grazing, int halfMonth) {
+    double sum = 0;
+    for (int g = 0; g < groups; g++) {
+      sum += grazing.bought(g, halfMonth) * pastureNeedMj[g][halfMonth];
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,86 @@
+package swardcase.joining;
+
+import java.util.List;
+import swardcase.farm.HalfMonths;
+import swardcase.plan.Measures;
+import swardcase.plan.Run;
+
+/** Every number of the joining plan whose range is printed, in one flat order. */
+final class JoiningMeasures implements Measures {
+
+  private final Setting setting;
+  private final List<Grazing> policies;
+  private final int mobs;
+  private final int paddocks;
+
+  JoiningMeasures(Setting setting, List<Grazing> policies) {
+    this.setting = setting;
+    this.policies = List.copyOf(policies);
+    mobs = setting.mobs();
+    paddocks = setting.paddocks();
+  }
+
+  /** Points lost if a mob spends a half-month in a paddock. */
+  int points(int mob, int halfMonth, int paddock) {
+    return (mob * HalfMonths.COUNT + halfMonth) * paddocks + paddock;
+  }
+
+  /** Young ewes barren per 100 after a season in a paddock. */
+  int barren(int paddock) {
+    return points(mobs, 0, 0) + paddock;
+  }
+
+  /** Formononetin of a paddock's green feed. */
+  int greenDose(int paddock) {
+    return barren(paddocks) + paddock;
+  }
+
+  /** Lambs not marked under a policy. */
+  int lambs(int policy) {
+    return greenDose(paddocks) + 3 * policy;
+  }
+
+  /** Their worth. */
+  int money(int policy) {
+    return lambs(policy) + 1;
+  }
+
+  /** Worth of what a policy saves against the first one, supplement counted. */
+  int saved(int policy) {
+    return lambs(policy) + 2;
+  }
+
+  @Override
+  public int size() {
+    return lambs(policies.size());
+  }
+
+  @Override
+  public void read(Run run, double[] into) {
+    double[] strength = new double[paddocks];
+    for (int i = 0; i < paddocks; i++) {
+      strength[i] = run.greenDose(i);
+      into[greenDose(i)] = strength[i];
+      into[barren(i)] = YoungEwes.barrenPercent(run, i);
+      for (int g = 0; g < mobs; g++) {
+        for (int p : setting.halfMonths) {
+          if (setting.matters(g, p)) {
+            into[points(g, p, i)] = JoiningCalendar.points(run, g, p, i, setting.joiningDay[g]);
+          }
+        }
+      }
+    }
+    Losses losses = new Losses(run, setting.halfMonths, setting.joiningDay, setting.ewes, strength);
+    GrazingProblem needs = setting.problem(setting.strength);
+    double first = 0;
+    for (int k = 0; k < policies.size(); k++) {
+      Grazing grazing = policies.get(k);
+      double money = losses.money(grazing);
+      double all = money + needs.boughtMj(grazing) * run.pricePerMj();
+      first = k == 0 ? all : first;
+      into[lambs(k)] = losses.lambs(grazing);
+      into[money(k)] = money;
+      into[saved(k)] = first - all;
+    }
+  }
+}

@@ -1,0 +1,382 @@
+package swardcase.joining;
+
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import swardcase.chance.Range;
+import swardcase.farm.Farm;
+import swardcase.farm.HalfMonths;
+import swardcase.plan.FarmModel;
+import swardcase.plan.Odds;
+import swardcase.plan.OneAtATime;
+import swardcase.plan.Run;
+
+/**
+ * The joining plan of a farm as numbers: the calendar of paddocks, three ways of grazing compared,
+ * what is missing of safe feed and the ways out, and the loss by date of joining.
+ *
+ * <p>Only the coming joining is counted, and of it only what wears off; ewes barren for good are
+ * barren in every plan. A farm without ewes has no plan.
+ */
+public final class JoiningPlan {
+
+  /** Ways of grazing that are compared. */
+  public enum Policy {
+    /** Each mob on the paddocks it grazes now. */
+    AS_NOW,
+    /** Ewes off the paddocks rated keep off, evenly over all others. */
+    AVOID,
+    /** The plan. */
+    PLAN
+  }
+
+  /**
+   * Joining at another time, at which safe feed is not short.
+   *
+   * @param daysLater days later than written; negative is earlier
+   * @param cost lambs lost and feed bought under the plan made for that date, money
+   */
+  public record Shift(int daysLater, double cost) {}
+
+  /**
+   * A paddock resown.
+   *
+   * @param paddock its place
+   * @param action place of the action that leaves the weakest clover
+   * @param freed what the plan's cost falls by, money a year, once the new stand is there
+   */
+  public record Resown(int paddock, int action, double freed) {}
+
+  /** Years after the start of an action at which the new stand is looked at. */
+  public static final int YEARS_TO_NEW_STAND = 4;
+
+  /** Weeks by which joining is moved at most to find enough safe feed. */
+  public static final int MOST_WEEKS_MOVED = 8;
+
+  private static final int DAYS_OF_STEP = 14;
+  private static final int FORTNIGHTS = MOST_WEEKS_MOVED / 2;
+  private static final double SHORT_NO_MORE = 0.05;
+  private static final int QUICK_ROUNDS = 2;
+  private static final int MOST_RESOWN = 6;
+  private static final double SHORT_ENOUGH_TO_SAY = 0.01;
+
+  private final FarmModel model;
+  private final Setting setting;
+  private final JoiningCalendar calendar;
+  private final Planner planner;
+  private final List<Grazing> policies = new ArrayList<>();
+  private final JoiningMeasures measures;
+  private final OneAtATime ranges;
+  private final double[] shortMj;
+  private final List<Shift> shifts = new ArrayList<>();
+  private final List<Resown> resown = new ArrayList<>();
+  private final double[] worthOfSafeMj;
+
+  private JoiningPlan(FarmModel model) {
+    this.model = model;
+    Run likely = model.newRun();
+    setting = new Setting(model, likely, Setting.cautiousStrength(model, likely), 0);
+    calendar = new JoiningCalendar(setting);
+    planner = new Planner(setting, setting.strength);
+    Grazing asNow = planner.asNow();
+    Grazing avoiding = planner.avoiding(calendar);
+    policies.add(asNow);
+    policies.add(avoiding);
+    policies.add(planner.plan(asNow, avoiding));
+    shortMj = planner.shortMj(calendar, asNow);
+    worthOfSafeMj = worth();
+    measures = new JoiningMeasures(setting, policies);
+    ranges = OneAtATime.of(model, measures);
+    if (isShort()) {
+      nearest(1);
+      nearest(-1);
+    }
+    candidates().forEach(i -> resow(i).ifPresent(resown::add));
+  }
+
+  /** The plan; empty for a farm that joins no ewes. */
+  public static Optional<JoiningPlan> of(FarmModel model) {
+    return model.farm().ewesJoined() == 0 ? Optional.empty() : Optional.of(new JoiningPlan(model));
+  }
+
+  private double[] worth() {
+    double[] worth = new double[setting.halfMonths.size()];
+    for (int k = 0; k < worth.length && planner.programme() != null; k++) {
+      for (int g = 0; g < setting.mobs(); g++) {
+        if (!planner.isAtStake(g, k, policies.get(Policy.PLAN.ordinal()))) {
+          continue;
+        }
+        OptionalDouble perMj = planner.programme().worthOfSafeMj(g, k);
+        worth[k] = Math.max(worth[k], perMj.orElse(0));
+      }
+    }
+    return worth;
+  }
+
+  /** Looks later or earlier by fortnights for the nearest date at which safe feed suffices. */
+  private void nearest(int direction) {
+    for (int step = 1; step <= FORTNIGHTS; step++) {
+      int days = direction * step * DAYS_OF_STEP;
+      Setting then = new Setting(model, setting.run, setting.strength, days);
+      JoiningCalendar rated = new JoiningCalendar(then);
+      Planner planned = new Planner(then, then.strength);
+      Grazing asNow = planned.asNow();
+      double missing = Arrays.stream(planned.shortMj(rated, asNow)).sum();
+      if (missing < SHORT_NO_MORE * shortMj()) {
+        Grazing way = planned.plan(QUICK_ROUNDS, asNow, planned.avoiding(rated));
+        shifts.add(new Shift(days, planned.cost(way)));
+        return;
+      }
+    }
+  }
+
+  /** The risky paddocks that give most feed; resowing a small one frees little. */
+  private List<Integer> candidates() {
+    return IntStream.range(0, setting.paddocks())
+        .filter(i -> !isUnknown(i) && everRisky(i))
+        .boxed()
+        .sorted(Comparator.comparingDouble(i -> -setting.run.feedWeight(i)))
+        .limit(MOST_RESOWN)
+        .sorted()
+        .toList();
+  }
+
+  private Optional<Resown> resow(int paddock) {
+    int best = -1;
+    int years = Math.min(YEARS_TO_NEW_STAND, model.years() - 1);
+    double weakest = setting.strength[paddock];
+    for (int a = 0; a < model.actions().size(); a++) {
+      if (model.actions().get(a).sows() && setting.run.allowed(paddock, a)) {
+        double dose = setting.run.greenDose(paddock, a, years);
+        if (dose < weakest) {
+          weakest = dose;
+          best = a;
+        }
+      }
+    }
+    if (best < 0) {
+      return Optional.empty();
+    }
+    double[] strength = setting.strength.clone();
+    strength[paddock] = weakest;
+    JoiningCalendar then = calendar.with(paddock, weakest);
+    Planner plan = new Planner(setting, strength);
+    Grazing asNow = plan.asNow();
+    Grazing with = plan.plan(QUICK_ROUNDS, asNow, plan.avoiding(then), policies.get(2));
+    double freed = planner.cost(policies.get(2)) - plan.cost(with);
+    return Optional.of(new Resown(paddock, best, Math.max(0, freed)));
+  }
+
+  private boolean everRisky(int paddock) {
+    for (int g = 0; g < setting.mobs(); g++) {
+      for (int p : setting.halfMonths) {
+        if (calendar.isRated(g, p) && !calendar.isOpen(g, p, paddock)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  // What the plan stands on.
+
+  /** The farm. */
+  public Farm farm() {
+    return setting.farm;
+  }
+
+  /** The model. */
+  public FarmModel model() {
+    return model;
+  }
+
+  /** The run at likely values. */
+  public Run likely() {
+    return setting.run;
+  }
+
+  /** Half-months of the plan, in order, over the turn of the year if need be. */
+  public List<Integer> halfMonths() {
+    return setting.halfMonths;
+  }
+
+  /** Groups of the plan: ewe mobs, then other stock, as in the farm's lists. */
+  public int groups() {
+    return planner.problem().groups;
+  }
+
+  /** Formononetin of a paddock's green feed, % of intake. */
+  public Range greenDose(int paddock) {
+    return ranges.range(measures.greenDose(paddock), 0, 100);
+  }
+
+  /**
+   * Whether too much of a paddock's clover has a formononetin nobody knows. Such a paddock is
+   * planned with as if it held the most that is likely, until its leaf has been tested.
+   */
+  public boolean isUnknown(int paddock) {
+    return Setting.isUnknown(model, setting.run, paddock);
+  }
+
+  // The calendar.
+
+  /** Whether a half-month matters for a mob's joining. */
+  public boolean isRated(int mob, int halfMonth) {
+    return calendar.isRated(mob, halfMonth);
+  }
+
+  /** Whole days of a half-month. */
+  public int daysIn(int halfMonth) {
+    return JoiningCalendar.firstDay(halfMonth + 1) - JoiningCalendar.firstDay(halfMonth);
+  }
+
+  /** Days the mob may graze a paddock in a half-month; 0 is keep off. */
+  public int daysAllowed(int mob, int halfMonth, int paddock) {
+    return calendar.daysAllowed(mob, halfMonth, paddock);
+  }
+
+  /** Ewes in lamb lost per 100 joined if the mob spends all the half-month there. */
+  public Range points(int mob, int halfMonth, int paddock) {
+    return ranges.range(measures.points(mob, halfMonth, paddock), 0, 100);
+  }
+
+  /** Chance that a paddock rated open is open, or that one not open is not. */
+  public double chanceRight(int mob, int halfMonth, int paddock) {
+    double above = Odds.above(points(mob, halfMonth, paddock), calendar.tolerance(mob, paddock));
+    return calendar.isOpen(mob, halfMonth, paddock) ? 1 - above : above;
+  }
+
+  /** Young ewes barren for good per 100 after a green season in a paddock alone. */
+  public Range barrenPercent(int paddock) {
+    return ranges.range(measures.barren(paddock), 0, 100);
+  }
+
+  /** Green days of a year, each counted by how green the feed is. */
+  public double greenDays() {
+    return YoungEwes.greenDays(setting.run);
+  }
+
+  /** Green days a season that young ewes may spend in a paddock. */
+  public double youngDaysAllowed(int paddock) {
+    return YoungEwes.daysAllowed(barrenPercent(paddock).likely(), greenDays(), tellablePoints());
+  }
+
+  /** What cannot be told from normal variation, per 100. */
+  public double tellablePoints() {
+    return model.tables().parameter("oestrogen.distinguishable-points").likely();
+  }
+
+  // The ways of grazing.
+
+  /** Lambs not marked because of the coming joining. */
+  public Range lambs(Policy policy) {
+    return ranges.range(measures.lambs(policy.ordinal()), 0, Double.MAX_VALUE);
+  }
+
+  /** Their worth. */
+  public Range lambMoney(Policy policy) {
+    return ranges.range(measures.money(policy.ordinal()), 0, Double.MAX_VALUE);
+  }
+
+  /** What a policy gains against grazing as now, lambs and feed. */
+  public Range saved(Policy policy) {
+    return ranges.range(measures.saved(policy.ordinal()));
+  }
+
+  /** Energy bought because of the way of grazing, MJ. */
+  public double boughtMj(Policy policy) {
+    return planner.problem().boughtMj(policies.get(policy.ordinal()));
+  }
+
+  /** Energy bought for a group in a half-month of the plan, MJ. */
+  public double boughtMj(int group, int k) {
+    double share = policies.get(Policy.PLAN.ordinal()).bought(group, k);
+    return share * planner.problem().pastureNeedMj[group][k];
+  }
+
+  /** Ewes of a mob not in lamb, likely. */
+  public double ewesNotInLamb(Policy policy, int mob) {
+    return planner.losses().ewesNotInLamb(mob, policies.get(policy.ordinal()));
+  }
+
+  /** Share of a group's pasture that comes from a paddock; {@code k} counts the plan's halves. */
+  public double share(Policy policy, int group, int k, int paddock) {
+    return policies.get(policy.ordinal()).share(group, k, paddock);
+  }
+
+  /** Whether a group needs anything in a half-month of the plan. */
+  public boolean isThere(int group, int k) {
+    return planner.problem().pastureNeedMj[group][k] > 0;
+  }
+
+  // Missing safe feed.
+
+  /** Safe feed short, MJ, by half-month of the plan. */
+  public double shortMj(int k) {
+    return shortMj[k];
+  }
+
+  /** Safe feed short in all, MJ. */
+  public double shortMj() {
+    return Arrays.stream(shortMj).sum();
+  }
+
+  /** Whether it is short by more than a hundredth of what the ewes need from pasture. */
+  public boolean isShort() {
+    double need = 0;
+    for (int g = 0; g < setting.mobs(); g++) {
+      need += Arrays.stream(planner.problem().pastureNeedMj[g]).sum();
+    }
+    return shortMj() > SHORT_ENOUGH_TO_SAY * need;
+  }
+
+  /** Worth of one more MJ of safe feed in a half-month of the plan, for the mob it helps most. */
+  public double worthOfSafeMj(int k) {
+    return worthOfSafeMj[k];
+  }
+
+  /** The nearest later and earlier dates with enough safe feed; empty unless it is short. */
+  public List<Shift> shifts() {
+    return List.copyOf(shifts);
+  }
+
+  /** The cost of the plan, money. */
+  public double planCost() {
+    return planner.cost(policies.get(Policy.PLAN.ordinal()));
+  }
+
+  /** The largest risky paddocks that could be resown to weaker clover, in the farm's order. */
+  public List<Resown> resown() {
+    return List.copyOf(resown);
+  }
+
+  // Other dates.
+
+  /** Date {@code k} of 24 looked at. */
+  public MonthDay date(int k) {
+    return JoiningDates.date(k);
+  }
+
+  /** Ewes in lamb lost per 100 joined if a mob is joined from date {@code k}, grazed as now. */
+  public double pointsAtDate(int mob, int k) {
+    return JoiningDates.points(setting.run, mob, k);
+  }
+
+  /** Variables and rows of the programme, for the record. */
+  public String programmeSize() {
+    GrazingPlan programme = planner.programme();
+    return programme == null
+        ? "no programme"
+        : programme.variables() + " variables, " + programme.rows() + " rows";
+  }
+
+  /** What a day of a half-month needs, to say how long a share of it lasts. */
+  public double days(int k) {
+    return HalfMonths.days(setting.halfMonths.get(k));
+  }
+}

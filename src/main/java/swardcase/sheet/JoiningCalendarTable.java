@@ -1,0 +1,103 @@
+package swardcase.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import swardcase.report.JoiningReport;
+import swardcase.report.JoiningReport.Cell;
+import swardcase.report.JoiningReport.HalfMonth;
+import swardcase.report.JoiningReport.MobCalendar;
+import swardcase.report.JoiningReport.PaddockRow;
+import swardcase.report.Words;
+
+/**
+ * The calendar of a mob: a row for each paddock, a column for each half-month. Words say the
+ * rating; a dark ground repeats keep off, a framed hatch limits, paper open.
+ */
+final class JoiningCalendarTable {
+
+  private static final double NAME_WIDTH = 78;
+  private static final double WHY_WIDTH = 118;
+  private static final int MOST_ACROSS = 10;
+  private static final Style SMALL = new Style(false, 7, Tint.INK);
+  private static final Style SMALL_BOLD = new Style(true, 7, Tint.INK);
+  private static final Style ON_DARK = new Style(true, 7, Tint.PAPER);
+  private static final Style CHANCE_ON_DARK = new Style(false, 6.5, Tint.PAPER);
+  private static final Style CHANCE = new Style(false, 6.5, Tint.QUIET);
+
+  private final Flow flow;
+  private final JoiningReport report;
+
+  JoiningCalendarTable(Flow flow, JoiningReport report) {
+    this.flow = flow;
+    this.report = report;
+  }
+
+  void draw(MobCalendar mob) {
+    flow.part(
+        Texts.get("joining.calendar.mob", mob.name(), Words.exact(mob.ewes()), mob.joining()));
+    int count = report.halfMonths().size();
+    int tables = Math.max(1, (count + MOST_ACROSS - 1) / MOST_ACROSS);
+    int across = (count + tables - 1) / tables;
+    for (int from = 0; from < count; from += across) {
+      draw(mob, from, Math.min(count, from + across));
+      flow.gap(6);
+    }
+  }
+
+  private void draw(MobCalendar mob, int from, int to) {
+    double width = (Flow.WIDTH - NAME_WIDTH - WHY_WIDTH) / (to - from);
+    List<Column> columns = new ArrayList<>();
+    columns.add(Column.words(Texts.get("column.paddock"), NAME_WIDTH));
+    for (HalfMonth half : report.halfMonths().subList(from, to)) {
+      columns.add(Column.words(half.from(), width));
+    }
+    columns.add(Column.words(Texts.get("joining.why"), WHY_WIDTH));
+    Table table = new Table(flow, columns);
+    table.head();
+    for (PaddockRow row : mob.paddocks()) {
+      List<swardcase.sheet.Cell> cells = new ArrayList<>();
+      String mark = row.unknown() ? Texts.get("joining.unknown", row.paddock()) : row.paddock();
+      cells.add(swardcase.sheet.Cell.of(mark, SMALL_BOLD));
+      for (Cell cell : row.cells().subList(from, to)) {
+        cells.add(cell(cell, row.unknown()));
+      }
+      cells.add(swardcase.sheet.Cell.of(row.reason(), CHANCE));
+      table.row(cells);
+    }
+  }
+
+  private static swardcase.sheet.Cell cell(Cell cell, boolean unknown) {
+    boolean dark = cell.rating() == JoiningReport.Rating.KEEP_OFF;
+    String chance =
+        unknown && cell.rating() != JoiningReport.Rating.OPEN
+            ? Texts.get("joining.test")
+            : Texts.get("joining.sure", Words.whole(cell.chanceRight()));
+    Style words = dark ? ON_DARK : SMALL_BOLD;
+    return switch (cell.rating()) {
+      case NOT_RATED -> swardcase.sheet.Cell.of(cell.label(), CHANCE);
+      case OPEN -> cell(cell.label(), SMALL, chance, CHANCE, null);
+      case LIMITED -> cell(cell.label(), words, chance, CHANCE, JoiningCalendarTable::frame);
+      case KEEP_OFF ->
+          cell(cell.label(), words, chance, CHANCE_ON_DARK, JoiningCalendarTable::fill);
+    };
+  }
+
+  private static swardcase.sheet.Cell cell(
+      String label, Style style, String chance, Style small, swardcase.sheet.Cell.Mark mark) {
+    return new swardcase.sheet.Cell(
+        List.of(
+            new swardcase.sheet.Cell.Piece(label, style),
+            new swardcase.sheet.Cell.Piece(chance, small)),
+        mark);
+  }
+
+  /** The dark ground of what is shut. */
+  static void fill(Canvas canvas, double x, double top, double width, double height) {
+    canvas.box(x - 3, top + 0.8, width + 6, height, Tint.INK);
+  }
+
+  private static void frame(Canvas canvas, double x, double top, double width, double height) {
+    canvas.box(x - 3, top + 0.8, width + 6, height, Tint.PALE);
+    canvas.frame(x - 3, top + 0.8, width + 6, height, 0.9, Tint.INK);
+  }
+}

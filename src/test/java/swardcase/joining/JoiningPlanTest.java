@@ -1,0 +1,299 @@
+package swardcase.joining;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import swardcase.chance.Range;
+import swardcase.evidence.Assumption;
+import swardcase.farm.Farm;
+import swardcase.farm.HalfMonths;
+import swardcase.farm.OtherStock;
+import swardcase.intake.FarmFolder;
+import swardcase.joining.JoiningPlan.Policy;
+import swardcase.plan.FarmModel;
+import swardcase.plan.Run;
+import swardcase.tables.Tables;
+import swardcase.tables.TablesLoader;
+
+class JoiningPlanTest {
+
+  private static final Tables TABLES = TablesLoader.standard().load();
+  private static FarmModel model;
+  private static JoiningPlan plan;
+  private static Setting setting;
+  private static JoiningCalendar calendar;
+
+  private static FarmModel model(String folder) {
+    return new FarmModel(FarmFolder.read(Path.of("demo-data", folder), TABLES).farm(), TABLES);
+  }
+
+  @BeforeAll
+  static void plan() {
+    model = model("risky-farm");
+    plan = JoiningPlan.of(model).orElseThrow();
+    Run run = model.newRun();
+    setting = new Setting(model, run, Setting.cautiousStrength(model, run), 0);
+    calendar = new JoiningCalendar(setting);
+  }
+
+  private static int paddock(String name) {
+    List<String> names = model.farm().paddocks().stream().map(p -> p.name()).toList();
+    return names.indexOf(name);
+  }
+
+  /** Two ways to the same number: the plan's own walk, and the outcome function's. */
+  @Test
+  void grazingAsNow_losesWhatTheOutcomeFunctionLoses() {
+    double lambs = 0;
+    Run run = plan.likely();
+    for (int g = 0; g < model.farm().mobs().size(); g++) {
+      double sound = 1 - run.sterileShareNow(g);
+      double lost = sound * run.unaffectedShare(g) - run.pregnantShareNow(g);
+      lambs += lost * model.farm().mobs().get(g).ewes() * run.lambsPerPregnantEwe(g);
+    }
+    // The outcome function reads its year from a grid, hence half a lamb.
+    assertThat(plan.lambs(Policy.AS_NOW).likely()).isCloseTo(lambs, within(0.5));
+  }
+
+  @Test
+  void plan_neverCostsMoreThanTheOtherWays() {
+    Planner planner = new Planner(setting, setting.strength);
+    Grazing asNow = planner.asNow();
+    Grazing avoiding = planner.avoiding(calendar);
+    double cost = planner.cost(planner.plan(asNow, avoiding));
+    assertThat(cost).isLessThanOrEqualTo(planner.cost(asNow));
+    assertThat(cost).isLessThanOrEqualTo(planner.cost(avoiding));
+    assertThat(cost).isCloseTo(plan.planCost(), within(1e-9));
+  }
+
+  @Test
+  void losses_ofOneWayOfGrazing_neverRiseWhenPaddocksGetSafer() {
+    SplittableRandom random = new SplittableRandom(21);
+    int halves = setting.halfMonths.size();
+    for (int trial = 0; trial < 60; trial++) {
+      double[][][] share = new double[setting.mobs()][halves][setting.paddocks()];
+      for (double[][] ofMob : share) {
+        for (double[] ofHalf : ofMob) {
+          Arrays.setAll(ofHalf, i -> random.nextDouble());
+          double sum = Arrays.stream(ofHalf).sum();
+          Arrays.setAll(ofHalf, i -> ofHalf[i] / sum);
+        }
+      }
+      Grazing grazing = new Grazing(share);
+      double[] strength = new double[setting.paddocks()];
+      Arrays.setAll(strength, i -> random.nextDouble(0, 1));
+      double before = setting.losses(strength).lambs(grazing);
+      strength[random.nextInt(strength.length)] *= random.nextDouble();
+      assertThat(setting.losses(strength).lambs(grazing))
+          .as("trial %s", trial)
+          .isLessThanOrEqualTo(before + 1e-9);
+    }
+  }
+
+  @Test
+  void planCost_whenAnyPaddockIsMadeSafe_neverRises() {
+    for (int i = 0; i < setting.paddocks(); i += 3) {
+      double[] strength = setting.strength.clone();
+      strength[i] = 0;
+      Planner safer = new Planner(setting, strength);
+      Planner now = new Planner(setting, setting.strength);
+      Grazing best = now.plan(now.asNow(), now.avoiding(calendar));
+      double cost = safer.cost(safer.plan(best));
+      assertThat(cost).isLessThanOrEqualTo(now.cost(best) + 1e-9);
+    }
+  }
+
+  @Test
+  void joining_entirelyOnDryFeedWithoutActivity_losesNothing() {
+    double[] x = model.inputs().likely();
+    Assumption dry = TABLES.parameter("dose.dry-factor");
+    x[model.inputs().all().indexOf(dry)] = 0;
+    Run run = model.newRun();
+    run.set(x);
+    double[] doses = new double[HalfMonths.COUNT];
+    for (int p = 0; p < doses.length; p++) {
+      doses[p] = setting.halfMonths.contains(p) ? 0 : 0.6;
+    }
+    assertThat(run.lossOfJoining(0, new double[24], setting.joiningDay[0])).isZero();
+    // Eight weeks off strong clover: what is left cannot be told from nothing.
+    assertThat(100 * run.lossOfJoining(0, doses, setting.joiningDay[0])).isLessThan(0.3);
+  }
+
+  @Test
+  void mixedFarm_joinedInSummer_hasNothingToShut() {
+    JoiningPlan summer = JoiningPlan.of(model("mixed-farm")).orElseThrow();
+    for (int g = 0; g < summer.farm().mobs().size(); g++) {
+      for (int p : summer.halfMonths()) {
+        for (int i = 0; i < summer.farm().paddocks().size(); i++) {
+          assertThat(summer.daysAllowed(g, p, i)).isEqualTo(summer.daysIn(p));
+        }
+      }
+    }
+    assertThat(summer.isShort()).isFalse();
+    assertThat(summer.shifts()).isEmpty();
+    assertThat(summer.resown()).isEmpty();
+    assertThat(summer.lambs(Policy.AS_NOW).likely()).isLessThan(5);
+  }
+
+  @Test
+  void calendar_usedToTheFullInOnePaddock_costsNoMoreThanCanBeTold() {
+    for (int g = 0; g < setting.mobs(); g++) {
+      for (int i = 0; i < setting.paddocks(); i++) {
+        double[] early = Losses.noDoseByDay();
+        double[] late = Losses.noDoseByDay();
+        for (int p = 0; p < HalfMonths.COUNT; p++) {
+          if (calendar.isRated(g, p)) {
+            int first = JoiningCalendar.firstDay(p);
+            int end = JoiningCalendar.firstDay(p + 1);
+            int days = calendar.daysAllowed(g, p, i);
+            double dose = setting.strength[i] * setting.run.greenShare(p);
+            Arrays.fill(early, first, first + days, dose);
+            Arrays.fill(late, end - days, end, dose);
+          }
+        }
+        for (double[] doses : List.of(early, late)) {
+          assertThat(Losses.points(setting.run, g, doses, setting.joiningDay[g]))
+              .as("mob %s, paddock %s", g, i)
+              .isLessThanOrEqualTo(3 + 1e-9);
+        }
+      }
+    }
+  }
+
+  @Test
+  void calendar_ofAPaddockWithoutFormononetin_isOpenThroughout() {
+    JoiningCalendar other = calendar.with(paddock("Lagoon"), 0);
+    for (int g = 0; g < setting.mobs(); g++) {
+      for (int p = 0; p < HalfMonths.COUNT; p++) {
+        assertThat(other.isOpen(g, p, paddock("Lagoon"))).isTrue();
+      }
+    }
+  }
+
+  @Test
+  void calendar_ofLeafTestedPaddocks_keepsMaidensOffTheStrongOnly() {
+    int middleOfJoining = HalfMonths.ofDay(setting.joiningDay[1] + 3);
+    assertThat(calendar.isKeptOff(1, middleOfJoining, paddock("Lagoon"))).isTrue();
+    assertThat(calendar.isOpen(1, middleOfJoining, paddock("New Ground"))).isTrue();
+    assertThat(plan.chanceRight(1, middleOfJoining, paddock("Lagoon"))).isGreaterThan(0.9);
+  }
+
+  @Test
+  void paddock_thatNobodyWalked_isNotTakenForSafe() {
+    int lease = paddock("Lease");
+    assertThat(plan.isUnknown(lease)).isTrue();
+    assertThat(setting.strength[lease]).isGreaterThan(3 * setting.run.greenDose(lease));
+    int middleOfJoining = HalfMonths.ofDay(setting.joiningDay[1] + 3);
+    assertThat(calendar.isKeptOff(1, middleOfJoining, lease)).isTrue();
+    assertThat(plan.resown()).noneMatch(resown -> resown.paddock() == lease);
+  }
+
+  @Test
+  void wethers_inThePlan_keepToTheirDaysOnRiskyFeed() {
+    int wethers = model.farm().mobs().size();
+    OtherStock stock = model.farm().otherStock().get(0);
+    assertThat(Setting.isWether(stock)).isTrue();
+    assertThat(Setting.isWether(model.farm().otherStock().get(1))).isFalse();
+    double days = 0;
+    for (int k = 0; k < plan.halfMonths().size(); k++) {
+      for (int i = 0; i < setting.paddocks(); i++) {
+        double dose = setting.strength[i] * setting.run.greenShare(plan.halfMonths().get(k));
+        boolean risky = dose >= Setting.RISKY_DOSE;
+        days += risky ? plan.share(Policy.PLAN, wethers, k, i) * plan.days(k) : 0;
+      }
+    }
+    assertThat(days).isLessThanOrEqualTo(Setting.MOST_RISKY_DAYS_OF_WETHERS + 1e-6);
+  }
+
+  @Test
+  void shortage_ofSafeFeed_isSaidWithWaysOut() {
+    assertThat(plan.isShort()).isTrue();
+    assertThat(plan.shortMj()).isPositive();
+    assertThat(plan.shifts()).hasSize(1);
+    assertThat(plan.shifts().get(0).daysLater()).isEqualTo(-28);
+    assertThat(plan.shifts().get(0).cost()).isLessThan(plan.planCost());
+    assertThat(plan.resown()).anyMatch(resown -> resown.freed() > 100);
+  }
+
+  @Test
+  void worth_ofSafeFeed_isNeverMoreThanThePriceOfFeedBought() {
+    for (int k = 0; k < plan.halfMonths().size(); k++) {
+      assertThat(plan.worthOfSafeMj(k)).isBetween(0.0, 1.001 * plan.likely().pricePerMj());
+    }
+  }
+
+  @Test
+  void ranges_ofThePlan_holdTheirLikelyValues() {
+    for (Policy policy : Policy.values()) {
+      Range lambs = plan.lambs(policy);
+      assertThat(lambs.likely()).isBetween(lambs.low(), lambs.high());
+    }
+    assertThat(plan.saved(Policy.AS_NOW).isExact()).isTrue();
+  }
+
+  @Test
+  void youngEwes_daysAllowed_followTheirEquation() {
+    // ln(1 - 0.03) / ln(1 - 0.12) x 180 = 42.9, by hand.
+    assertThat(YoungEwes.daysAllowed(12, 180, 3)).isCloseTo(42.9, within(0.05));
+    assertThat(YoungEwes.daysAllowed(3, 180, 3)).isEqualTo(180);
+    assertThat(YoungEwes.daysAllowed(100, 180, 3)).isZero();
+  }
+
+  @Test
+  void farm_withoutEwes_hasNoPlan() {
+    Farm farm = model.farm();
+    Farm without =
+        new Farm(
+            farm.name(),
+            farm.currency(),
+            farm.climate(),
+            farm.feedYear(),
+            farm.paddocks(),
+            List.of(),
+            farm.otherStock(),
+            farm.supplement(),
+            farm.prices(),
+            farm.finance(),
+            farm.extraFeedUse(),
+            farm.management(),
+            farm.actions(),
+            farm.sownCultivar());
+    assertThat(JoiningPlan.of(new FarmModel(without, TABLES))).isEmpty();
+  }
+
+  @Test
+  void farm_ofOnePaddockWithoutOtherStock_hasAPlan() {
+    Farm farm = model.farm();
+    Farm one =
+        new Farm(
+            farm.name(),
+            farm.currency(),
+            farm.climate(),
+            farm.feedYear(),
+            farm.paddocks().subList(2, 3),
+            farm.mobs(),
+            List.of(),
+            farm.supplement(),
+            farm.prices(),
+            farm.finance(),
+            farm.extraFeedUse(),
+            farm.management(),
+            farm.actions(),
+            farm.sownCultivar());
+    JoiningPlan alone = JoiningPlan.of(new FarmModel(one, TABLES)).orElseThrow();
+    assertThat(alone.saved(Policy.PLAN).likely()).isNotNegative();
+  }
+
+  @Test
+  void plan_madeTwice_isTheSame() {
+    JoiningPlan again = JoiningPlan.of(model).orElseThrow();
+    assertThat(again.planCost()).isEqualTo(plan.planCost());
+    assertThat(again.lambs(Policy.PLAN)).isEqualTo(plan.lambs(Policy.PLAN));
+  }
+}

@@ -1,0 +1,245 @@
+package swardcase.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.PDFAParser;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.verapdf.pdfa.results.ValidationResult;
+import swardcase.chance.Range;
+import swardcase.report.JoiningReport;
+import swardcase.report.JoiningReport.Cell;
+import swardcase.report.JoiningReport.DatePoint;
+import swardcase.report.JoiningReport.Gate;
+import swardcase.report.JoiningReport.GroupMoves;
+import swardcase.report.JoiningReport.HalfMonth;
+import swardcase.report.JoiningReport.MobCalendar;
+import swardcase.report.JoiningReport.Move;
+import swardcase.report.JoiningReport.PaddockRow;
+import swardcase.report.JoiningReport.PolicyResult;
+import swardcase.report.JoiningReport.Rating;
+import swardcase.report.JoiningReport.SafeFeed;
+import swardcase.report.JoiningReport.YoungRow;
+
+class JoiningSheetTest {
+
+  private static final Map<String, byte[]> SHEETS = new LinkedHashMap<>();
+
+  @BeforeAll
+  static void writeSheets() throws IOException {
+    VeraGreenfieldFoundryProvider.initialise();
+    Path folder = Files.createDirectories(Path.of("target/sheets"));
+    SHEETS.put("small", bytes(report(4, 7, 2)));
+    SHEETS.put("large", bytes(report(9, 24, 2)));
+    SHEETS.put("nothing to shut", bytes(report(0, 7, 1)));
+    for (Map.Entry<String, byte[]> sheet : SHEETS.entrySet()) {
+      String name = "joining-" + sheet.getKey().replace(' ', '-') + ".pdf";
+      Files.write(folder.resolve(name), sheet.getValue());
+    }
+  }
+
+  static Stream<String> names() {
+    return Stream.of("small", "large", "nothing to shut");
+  }
+
+  private static byte[] bytes(JoiningReport report) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    JoiningSheet.write(report, out);
+    return out.toByteArray();
+  }
+
+  /** A made-up plan: so many paddocks to shut beside one open one, half-months and mobs. */
+  private static JoiningReport report(int paddocks, int halves, int mobs) {
+    List<HalfMonth> half =
+        IntStream.range(0, halves)
+            .mapToObj(k -> new HalfMonth((k % 2 * 15 + 1) + " May", "31 May"))
+            .toList();
+    List<String> names = new ArrayList<>(List.of("Open Paddock"));
+    IntStream.range(0, paddocks).forEach(i -> names.add("Long Paddock of Name " + i));
+    List<MobCalendar> calendars = new ArrayList<>();
+    List<GroupMoves> moves = new ArrayList<>();
+    for (int g = 0; g < mobs; g++) {
+      List<PaddockRow> rows = new ArrayList<>();
+      for (int i = 0; i < names.size(); i++) {
+        int paddock = i;
+        rows.add(
+            new PaddockRow(
+                names.get(i),
+                Range.of(0.1, 0.2, 0.4),
+                i == 2,
+                "leaf test 1.1 %, 60 % clover, wet ground",
+                IntStream.range(0, halves).mapToObj(k -> cell(paddock, k)).toList()));
+      }
+      calendars.add(new MobCalendar("mob of ewes " + g, 500, "rams in 1 May for 6 weeks", rows));
+      List<Move> stays =
+          IntStream.range(0, halves)
+              .mapToObj(
+                  k ->
+                      k % 3 == 0
+                          ? new Move("any paddock", 0)
+                          : new Move("Open Paddock 11 d, Long Paddock of Name 1 4 d", 2.4))
+              .toList();
+      moves.add(new GroupMoves("mob of ewes " + g, true, stays));
+    }
+    List<Gate> gates =
+        names.stream()
+            .skip(1)
+            .map(
+                name ->
+                    new Gate(
+                        name,
+                        IntStream.range(0, halves)
+                            .mapToObj(k -> k % 2 == 0 ? "" : "all ewes")
+                            .toList()))
+            .toList();
+    return new JoiningReport(
+        "1.0",
+        "Swardcase test",
+        SampleReports.onePaddock().farm(),
+        "Keep ewes off " + paddocks + " paddocks.",
+        half,
+        calendars,
+        names.stream()
+            .map(name -> new YoungRow(name, Range.of(1, 5, 9), 40, "up to 40 green days"))
+            .toList(),
+        List.of(
+            new PolicyResult(
+                "Graze as now",
+                Range.of(10, 50, 90),
+                Range.of(1e3, 5e3, 9e3),
+                0,
+                0,
+                Range.exactly(0)),
+            new PolicyResult(
+                "The plan",
+                Range.of(0, 5, 20),
+                Range.of(0, 500, 2e3),
+                3,
+                990,
+                Range.of(-100, 3e3, 8e3))),
+        moves,
+        gates,
+        new SafeFeed("Safe feed is enough.", List.of("Buy 3 t of barley."), 0, "Worth nothing."),
+        IntStream.range(0, 24)
+            .mapToObj(
+                k ->
+                    new DatePoint(
+                        k + " May",
+                        IntStream.range(0, mobs).mapToObj(g -> (double) (k * (g + 1))).toList()))
+            .toList(),
+        "Not counted: much.",
+        List.of("Call a vet first.", "Never keep feed from late-pregnant ewes."),
+        List.of(),
+        List.of());
+  }
+
+  private static Cell cell(int paddock, int k) {
+    Rating rating = paddock == 0 ? Rating.OPEN : Rating.values()[(paddock + k) % 4];
+    String label =
+        switch (rating) {
+          case OPEN -> "open";
+          case LIMITED -> "9 days";
+          case KEEP_OFF -> "keep off";
+          case NOT_RATED -> "\u2013";
+        };
+    return new Cell(rating, 9, 15, Range.of(0, 1, 2), 91, label);
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void sheet_ofAnyPlan_keepsToBothStandards(String name) throws Exception {
+    for (String standard : List.of("ua1", "2a")) {
+      PDFAFlavour flavour = PDFAFlavour.fromString(standard);
+      try (PDFAParser parser =
+          Foundries.defaultInstance()
+              .createParser(new ByteArrayInputStream(SHEETS.get(name)), flavour)) {
+        ValidationResult result =
+            Foundries.defaultInstance().createValidator(flavour, false).validate(parser);
+        assertThat(
+                result.getTestAssertions().stream()
+                    .map(fault -> fault.getRuleId() + " " + fault.getMessage())
+                    .distinct()
+                    .limit(5))
+            .as("%s, %s", name, standard)
+            .isEmpty();
+        assertThat(result.isCompliant()).as("%s, %s", name, standard).isTrue();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void text_onAnyPage_staysWithinTheMarginsAndApart(String name) throws IOException {
+    List<PdfText.Run> runs =
+        PdfText.runs(SHEETS.get(name)).stream().filter(run -> !run.text().isBlank()).toList();
+    assertThat(runs).hasSizeGreaterThan(50);
+    assertThat(runs)
+        .allMatch(run -> run.left() >= Flow.LEFT - 0.1 && run.right() <= Flow.RIGHT + 0.1);
+    List<String> overlaps = new ArrayList<>();
+    for (int i = 0; i < runs.size(); i++) {
+      for (int j = i + 1; j < runs.size() && runs.get(j).page() == runs.get(i).page(); j++) {
+        if (!areApart(runs.get(i), runs.get(j))) {
+          overlaps.add(runs.get(i) + " and " + runs.get(j));
+        }
+      }
+    }
+    assertThat(overlaps).isEmpty();
+  }
+
+  private static boolean areApart(PdfText.Run one, PdfText.Run other) {
+    return one.right() <= other.left() + 0.1
+        || other.right() <= one.left() + 0.1
+        || one.baseline() <= other.baseline() - 0.72 * other.size()
+        || other.baseline() <= one.baseline() - 0.72 * one.size();
+  }
+
+  @Test
+  void sheet_writtenTwice_hasTheSameBytes() throws IOException {
+    Locale locale = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG"));
+      assertThat(bytes(report(4, 7, 2))).isEqualTo(SHEETS.get("small"));
+    } finally {
+      Locale.setDefault(locale);
+    }
+  }
+
+  @Test
+  void firstPage_ofASmallFarm_holdsAllThatIsPinnedUp() throws IOException {
+    String first = PdfText.ofPage(SHEETS.get("small"), 1).replaceAll("\\s+", " ");
+    assertThat(first)
+        .contains(
+            "Joining sheet: ",
+            "Where to be",
+            "mob of ewes 0",
+            "mob of ewes 1",
+            "Gates to keep shut",
+            "all ewes",
+            "Call a vet first.",
+            "Never keep feed from late-pregnant ewes.",
+            "page 1 of " + PdfText.pages(SHEETS.get("small")));
+  }
+
+  @Test
+  void ratings_onPaper_standInWords() throws IOException {
+    String text = PdfText.of(SHEETS.get("small")).replaceAll("\\s+", " ");
+    assertThat(text).contains("open", "9 days", "keep off", "91 %", "test first", "(?)");
+  }
+}
