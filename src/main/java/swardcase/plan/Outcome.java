@@ -20,6 +20,7 @@ public final class Outcome {
   final double[] oldShare;
   final double[] winterGrowth;
   final double[] pregnantShare;
+  double endValue;
   double npv;
 
   Outcome(int years) {
@@ -46,6 +47,7 @@ public final class Outcome {
     oldShare = from.oldShare.clone();
     winterGrowth = from.winterGrowth.clone();
     pregnantShare = from.pregnantShare.clone();
+    endValue = from.endValue;
     npv = from.npv;
   }
 
@@ -118,10 +120,15 @@ public final class Outcome {
         - actionCost[year];
   }
 
-  /** The yearly sums, first year first. */
+  /** Value of resown hectares beyond the years counted, due in the last year; 0 unless given. */
+  public double endValue(int year) {
+    return year == years() - 1 ? endValue : 0;
+  }
+
+  /** The yearly sums, first year first, the end value in the last: their present value is npv. */
   public double[] cashFlow() {
     double[] flows = new double[years()];
-    Arrays.setAll(flows, this::net);
+    Arrays.setAll(flows, year -> net(year) + endValue(year));
     return flows;
   }
 

@@ -62,6 +62,7 @@ public final class Run {
   private double winterNow;
   private double boughtNowMjPerHa;
   private double pricePerMj;
+  private double tonnesPerMj;
   private double grownInYear;
   private double grownWhenHeld;
   private double appetiteWhenHeld;
@@ -255,6 +256,7 @@ public final class Run {
     for (int i = 0; i < paddockArea.length; i++) {
       end += endValueNow(i, plan.action(i));
     }
+    out.endValue = end / discount(years - 1);
     out.npv = npv + end;
   }
 
@@ -475,7 +477,7 @@ public final class Run {
 
   /** Supplement that holds one MJ, t as fed. */
   public double tonnesPerMj() {
-    return pricePerMj == 0 ? 0 : pricePerMj / x[supplementPrice];
+    return tonnesPerMj;
   }
 
   /** Rise in ewe numbers that current cultivars everywhere would carry, ewes. */

@@ -59,7 +59,7 @@ public record LoanAccount(
     double[] flows = new double[n];
     List<Double> repayments = new ArrayList<>();
     for (int t = 0; t < n; t++) {
-      flows[t] = outcome.net(t) + outcome.actionCost(t) - repaid[t];
+      flows[t] = outcome.net(t) + outcome.endValue(t) + outcome.actionCost(t) - repaid[t];
       repayments.add(repaid[t]);
     }
     List<Double> balance = new ArrayList<>();

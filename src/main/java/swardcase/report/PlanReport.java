@@ -95,7 +95,8 @@ final class PlanReport {
     List<PlanResult.PlanYear> years = new ArrayList<>();
     double cumulative = 0;
     for (int t = 0; t < outcome.years(); t++) {
-      cumulative += outcome.net(t);
+      double net = outcome.net(t) + outcome.endValue(t);
+      cumulative += net;
       years.add(
           new PlanResult.PlanYear(
               firstYear + t,
@@ -103,8 +104,8 @@ final class PlanReport {
               outcome.actionCost(t),
               outcome.supplementSaved(t),
               outcome.lambsSaved(t),
-              outcome.cropMargin(t) + outcome.spareFeed(t),
-              outcome.net(t),
+              outcome.cropMargin(t) + outcome.spareFeed(t) + outcome.endValue(t),
+              net,
               cumulative,
               outcome.oldShare(t)));
     }
