@@ -6,7 +6,6 @@ import java.util.List;
 import swardcase.farm.Action;
 import swardcase.farm.Farm;
 import swardcase.findings.HowSure;
-import swardcase.findings.Verdict;
 import swardcase.plan.Decision;
 import swardcase.plan.Outcome;
 import swardcase.plan.Plan;
@@ -52,32 +51,34 @@ final class PlanReport {
   }
 
   private String headline() {
-    int act = 0;
+    int sow = 0;
+    int hold = 0;
     int close = 0;
     for (int i = 0; i < farm.paddocks().size(); i++) {
-      Verdict verdict = howSure.paddock(i).verdict();
-      act += verdict == Verdict.ACT || verdict == Verdict.HOLD_OFF ? 1 : 0;
-      close += verdict == Verdict.TOO_CLOSE ? 1 : 0;
+      switch (howSure.paddock(i).verdict()) {
+        case ACT -> sow++;
+        case HOLD_OFF -> hold++;
+        case TOO_CLOSE -> close++;
+        case KEEP -> {}
+      }
     }
-    int keep = farm.paddocks().size() - act - close;
-    if (act == 0 && close == 0) {
+    int keep = farm.paddocks().size() - sow - hold - close;
+    if (sow + hold + close == 0) {
       return "Keep everything as it is: nothing that was looked at is likely to pay.";
     }
     List<String> parts = new ArrayList<>();
-    if (act > 0) {
-      parts.add("act on " + paddocks(act));
-    }
-    if (keep > 0) {
-      parts.add("keep " + (act > 0 || close > 0 ? Integer.toString(keep) : paddocks(keep)));
-    }
-    if (close > 0) {
-      parts.add("find out more about " + close);
-    }
+    add(parts, "resow ", sow);
+    add(parts, "hold joining ewes off ", hold);
+    add(parts, "keep ", keep);
+    add(parts, "find out more about ", close);
     return ReasonWords.capital(String.join(", ", parts)) + ".";
   }
 
-  private static String paddocks(int count) {
-    return count == 1 ? "1 paddock" : count + " paddocks";
+  private static void add(List<String> parts, String words, int count) {
+    if (count > 0) {
+      boolean first = parts.isEmpty();
+      parts.add(words + count + (first ? count == 1 ? " paddock" : " paddocks" : ""));
+    }
   }
 
   private double sownHa() {

@@ -1,12 +1,13 @@
 package swardcase.report;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import swardcase.chance.Range;
 import swardcase.farm.Action;
-import swardcase.farm.ActionKind;
 import swardcase.findings.HowSure;
+import swardcase.findings.PaddockFindings;
 import swardcase.findings.Verdict;
 import swardcase.plan.Decision;
 import swardcase.plan.Decision.Option;
@@ -14,6 +15,9 @@ import swardcase.plan.Outcome;
 
 /** Why a paddock's answer is what it is, in sentences with the deciding number in them. */
 final class ReasonWords {
+
+  /** Sums of money below this are not worth a word. */
+  private static final double SMALL = 10;
 
   private final Decision decision;
   private final HowSure howSure;
@@ -111,91 +115,104 @@ final class ReasonWords {
     return value < 0 ? "loses " + money(-value) : "gains " + money(value);
   }
 
+  /** What the action alone brings, in today's money, part by part; small parts are left out. */
   private String gains(Outcome outcome) {
     double feed = 0;
     double lambs = 0;
-    double other = 0;
+    double crops = 0;
     double factor = 1;
     for (int t = 0; t < outcome.years(); t++) {
       feed += factor * (outcome.supplementSaved(t) + outcome.spareFeed(t));
       lambs += factor * outcome.lambsSaved(t);
-      other += factor * outcome.cropMargin(t);
+      crops += factor * outcome.cropMargin(t);
       factor /= 1 + rate;
     }
-    StringBuilder text = new StringBuilder("Over ").append(outcome.years()).append(" years ");
-    if (lambs >= feed && lambs > 0) {
-      text.append("lambs not lost are worth about ").append(money(lambs));
-      if (feed > 0) {
-        text.append(" and feed about ").append(money(feed));
-      }
-    } else {
-      text.append("feed not bought is worth about ").append(money(Math.max(0, feed)));
-      if (lambs > 0) {
-        text.append(" and lambs not lost about ").append(money(lambs));
-      }
+    List<String> parts = new ArrayList<>();
+    add(parts, "lambs not lost are worth ", lambs);
+    add(parts, "feed not bought ", feed);
+    add(parts, "crops ", crops);
+    add(parts, "feed lost while it is shut costs ", -feed);
+    return parts.isEmpty()
+        ? "It pays only together with the rest of the plan."
+        : "Over " + outcome.years() + " years, " + String.join(", ", parts) + ".";
+  }
+
+  private void add(List<String> parts, String words, double value) {
+    if (value >= SMALL) {
+      parts.add(words + money(value));
     }
-    if (other > 0) {
-      text.append(", crops give ").append(money(other));
-    }
-    if (feed < 0) {
-      text.append(", while feed lost to shut paddocks costs ").append(money(-feed));
-    }
-    return text.append(" in today's money, for this paddock alone.").toString();
   }
 
   private String whyKeep(int paddock) {
-    String old = Words.percent(oldShare(paddock));
     Optional<Option> best = best(paddock);
     if (best.isEmpty()) {
       return "Nothing else can be done with it.";
     }
-    Option option = best.get();
-    String name = action(option).name();
-    double outlay =
-        option.costPerHa().likely() * decision.model().farm().paddocks().get(paddock).areaHa();
-    double npv = npv(paddock, option).likely();
-    if (npv > 0 && npv < decision.effort(paddock)) {
+    double npv = npv(paddock, best.get()).likely();
+    String name = action(best.get()).name();
+    if (npv >= SMALL && npv < decision.effort(paddock)) {
       return "To " + name + " would likely gain " + money(npv) + ", not enough for the effort.";
     }
-    if (npv > 0) {
+    if (npv >= SMALL) {
       return "To "
           + name
           + " would likely gain "
           + money(npv)
           + ", too little or too seldom to be worth it.";
     }
-    if (action(option).kind() == ActionKind.HOLD_OFF) {
-      return old + " of its clover is old; nothing that could be done brings back its cost.";
+    double old = oldShare(paddock);
+    if (old < 0.005 && decision.winterLossKgDmPerHa(paddock).likely() == 0) {
+      return "No old clover was found in it, so there is nothing to gain.";
     }
-    return old
-        + " of its clover is old; to "
-        + name
-        + " would cost "
-        + money(outlay)
+    return bestSowing(paddock)
+        .map(option -> Words.percent(old) + " of its clover is old; " + wouldLose(paddock, option))
+        .orElse(Words.percent(old) + " of its clover is old, and it cannot be resown.");
+  }
+
+  private String wouldLose(int paddock, Option option) {
+    double area = decision.model().farm().paddocks().get(paddock).areaHa();
+    return "the best way to replace it, to "
+        + action(option).name()
+        + ", would cost "
+        + money(option.costPerHa().likely() * area)
         + " and likely lose "
-        + money(-npv)
-        + " of it.";
+        + money(Math.max(0, -npv(paddock, option).likely()))
+        + ".";
   }
 
   private String whyClose(int paddock) {
-    Option option = planned(paddock).or(() -> best(paddock)).orElseThrow();
+    Option option =
+        planned(paddock).or(() -> weighed(paddock)).or(() -> best(paddock)).orElseThrow();
     String find =
         decision.deciding(paddock).stream()
             .findFirst()
             .map(input -> " What would settle it soonest: " + input.name() + ".")
             .orElse("");
     Range npv = npv(paddock, option);
-    return "To "
-        + action(option).name()
-        + " likely "
-        + (npv.likely() >= 0 ? "gains " : "loses ")
-        + money(Math.abs(npv.likely()))
+    String likely = "To " + action(option).name() + " likely " + gainsOrLoses(npv.likely());
+    if (npv.low() >= 0) {
+      return likely
+          + " ("
+          + Words.ends(npv)
+          + "); whether that repays the effort, put at "
+          + money(decision.effort(paddock))
+          + ", is open."
+          + find;
+    }
+    return likely
         + ", but anything from "
         + signed(npv.low())
         + " to "
         + signed(npv.high())
         + " is possible."
         + find;
+  }
+
+  /** The choice the verdict is about. */
+  private Optional<Option> weighed(int paddock) {
+    PaddockFindings findings = howSure.paddock(paddock);
+    int action = findings.options().get(findings.weighed()).choice().action();
+    return decision.options(paddock).stream().filter(o -> o.action() == action).findFirst();
   }
 
   /** The planned action on the paddock alone, if the plan does anything there. */
@@ -207,6 +224,12 @@ final class ReasonWords {
 
   private boolean isPlanned(int paddock, Option option) {
     return option.action() == decision.plan().action(paddock);
+  }
+
+  private Optional<Option> bestSowing(int paddock) {
+    return decision.options(paddock).stream()
+        .filter(option -> action(option).sows())
+        .max(Comparator.comparingDouble(option -> npv(paddock, option).likely()));
   }
 
   private Optional<Option> best(int paddock) {
@@ -232,7 +255,7 @@ final class ReasonWords {
   }
 
   private String money(double value) {
-    return Words.aboutMoney(currency, value);
+    return Words.aboutMoney(currency, Math.abs(value) < SMALL ? Math.rint(value) : value);
   }
 
   static String capital(String text) {
