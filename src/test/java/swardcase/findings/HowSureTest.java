@@ -23,7 +23,7 @@ class HowSureTest {
     @SuppressWarnings({"unchecked", "rawtypes"})
     Set<Verdict>[] called = new Set[FARM.plan().paddocks()];
     for (int seed = 1; seed <= 20; seed++) {
-      HowSure found = FARM.howSure(seed, 100);
+      HowSure found = FARM.howSure(seed, 60);
       for (int i = 0; i < called.length; i++) {
         called[i] = called[i] == null ? EnumSet.noneOf(Verdict.class) : called[i];
         Verdict verdict = found.paddock(i).verdict();
