@@ -3,11 +3,9 @@ package swardcase.joining;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import swardcase.chance.Range;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
@@ -58,11 +56,6 @@ public final class JoiningPlan {
   /** Weeks by which joining is moved at most to find enough safe feed. */
   public static final int MOST_WEEKS_MOVED = 8;
 
-  private static final int DAYS_OF_STEP = 14;
-  private static final int FORTNIGHTS = MOST_WEEKS_MOVED / 2;
-  private static final double SHORT_NO_MORE = 0.05;
-  private static final int QUICK_ROUNDS = 2;
-  private static final int MOST_RESOWN = 6;
   private static final double SHORT_ENOUGH_TO_SAY = 0.01;
 
   private final FarmModel model;
@@ -73,8 +66,8 @@ public final class JoiningPlan {
   private final JoiningMeasures measures;
   private final OneAtATime ranges;
   private final double[] shortMj;
-  private final List<Shift> shifts = new ArrayList<>();
-  private final List<Resown> resown = new ArrayList<>();
+  private final List<Shift> shifts;
+  private final List<Resown> resown;
   private final double[] worthOfSafeMj;
 
   private JoiningPlan(FarmModel model) {
@@ -92,11 +85,9 @@ public final class JoiningPlan {
     worthOfSafeMj = worth();
     measures = new JoiningMeasures(setting, policies);
     ranges = OneAtATime.of(model, measures);
-    if (isShort()) {
-      nearest(1);
-      nearest(-1);
-    }
-    candidates().forEach(i -> resow(i).ifPresent(resown::add));
+    WaysOut waysOut = new WaysOut(setting, calendar, planner, policies.get(Policy.PLAN.ordinal()));
+    shifts = isShort() ? waysOut.otherDates(shortMj()) : List.of();
+    resown = waysOut.resown();
   }
 
   /** The plan; empty for a farm that joins no ewes. */
@@ -116,71 +107,6 @@ public final class JoiningPlan {
       }
     }
     return worth;
-  }
-
-  /** Looks later or earlier by fortnights for the nearest date at which safe feed suffices. */
-  private void nearest(int direction) {
-    for (int step = 1; step <= FORTNIGHTS; step++) {
-      int days = direction * step * DAYS_OF_STEP;
-      Setting then = new Setting(model, setting.run, setting.strength, days);
-      JoiningCalendar rated = new JoiningCalendar(then);
-      Planner planned = new Planner(then, then.strength);
-      Grazing asNow = planned.asNow();
-      double missing = Arrays.stream(planned.shortMj(rated, asNow)).sum();
-      if (missing < SHORT_NO_MORE * shortMj()) {
-        Grazing way = planned.plan(QUICK_ROUNDS, asNow, planned.avoiding(rated));
-        shifts.add(new Shift(days, planned.cost(way)));
-        return;
-      }
-    }
-  }
-
-  /** The risky paddocks that give most feed; resowing a small one frees little. */
-  private List<Integer> candidates() {
-    return IntStream.range(0, setting.paddocks())
-        .filter(i -> !isUnknown(i) && everRisky(i))
-        .boxed()
-        .sorted(Comparator.comparingDouble(i -> -setting.run.feedWeight(i)))
-        .limit(MOST_RESOWN)
-        .sorted()
-        .toList();
-  }
-
-  private Optional<Resown> resow(int paddock) {
-    int best = -1;
-    int years = Math.min(YEARS_TO_NEW_STAND, model.years() - 1);
-    double weakest = setting.strength[paddock];
-    for (int a = 0; a < model.actions().size(); a++) {
-      if (model.actions().get(a).sows() && setting.run.allowed(paddock, a)) {
-        double dose = setting.run.greenDose(paddock, a, years);
-        if (dose < weakest) {
-          weakest = dose;
-          best = a;
-        }
-      }
-    }
-    if (best < 0) {
-      return Optional.empty();
-    }
-    double[] strength = setting.strength.clone();
-    strength[paddock] = weakest;
-    JoiningCalendar then = calendar.with(paddock, weakest);
-    Planner plan = new Planner(setting, strength);
-    Grazing asNow = plan.asNow();
-    Grazing with = plan.plan(QUICK_ROUNDS, asNow, plan.avoiding(then), policies.get(2));
-    double freed = planner.cost(policies.get(2)) - plan.cost(with);
-    return Optional.of(new Resown(paddock, best, Math.max(0, freed)));
-  }
-
-  private boolean everRisky(int paddock) {
-    for (int g = 0; g < setting.mobs(); g++) {
-      for (int p : setting.halfMonths) {
-        if (calendar.isRated(g, p) && !calendar.isOpen(g, p, paddock)) {
-          return true;
-        }
-      }
-    }
-    return false;
   }
 
   // What the plan stands on.

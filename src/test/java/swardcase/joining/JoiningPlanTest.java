@@ -228,6 +228,12 @@ class JoiningPlanTest {
     }
   }
 
+  /** The sizes that the method page gives. */
+  @Test
+  void programme_ofTheRiskyFarm_hasTheSizeOfTheMethodPage() {
+    assertThat(plan.programmeSize()).isEqualTo("396 variables, 127 rows");
+  }
+
   @Test
   void ranges_ofThePlan_holdTheirLikelyValues() {
     for (Policy policy : Policy.values()) {
