@@ -19,7 +19,7 @@ final class Alternatives {
   static final int KEEP_ALL = 1;
 
   private final List<Plan> plans = new ArrayList<>();
-  private final List<List<Choice>> choices = new ArrayList<>();
+  private final List<List<Course>> choices = new ArrayList<>();
   private final List<List<Integer>> places = new ArrayList<>();
 
   /**
@@ -27,19 +27,19 @@ final class Alternatives {
    *
    * @param options for each paddock the actions to look at, keeping aside
    */
-  Alternatives(FarmModel model, Plan plan, List<List<Choice>> options) {
+  Alternatives(FarmModel model, Plan plan, List<List<Course>> options) {
     PlanSearch search = new PlanSearch(model);
     plans.add(plan);
     plans.add(model.keepAll());
     for (int i = 0; i < plan.paddocks(); i++) {
-      Choice planned = new Choice(plan.action(i), plan.start(i));
+      Course planned = new Course(plan.action(i), plan.start(i));
       choices.add(new ArrayList<>());
       places.add(new ArrayList<>());
-      add(i, new Choice(model.keep(), 0), plan.with(i, model.keep(), 0));
+      add(i, new Course(model.keep(), 0), plan.with(i, model.keep(), 0));
       if (planned.action() != model.keep()) {
         add(i, planned, plan);
       }
-      for (Choice option : options.get(i)) {
+      for (Course option : options.get(i)) {
         Plan changed = plan.with(i, option.action(), option.start());
         if (option.action() != planned.action() && search.feasible(changed)) {
           add(i, option, changed);
@@ -48,7 +48,7 @@ final class Alternatives {
     }
   }
 
-  private void add(int paddock, Choice choice, Plan plan) {
+  private void add(int paddock, Course choice, Plan plan) {
     int known = plans.indexOf(plan);
     if (known < 0) {
       known = plans.size();
@@ -71,7 +71,7 @@ final class Alternatives {
   }
 
   /** Choices of a paddock, keeping first, then the planned action if it has one. */
-  List<Choice> choices(int paddock) {
+  List<Course> choices(int paddock) {
     return choices.get(paddock);
   }
 

@@ -76,7 +76,7 @@ public final class HowSure {
   public static HowSure of(
       FarmModel model,
       Plan plan,
-      List<List<Choice>> options,
+      List<List<Course>> options,
       long seed,
       int draws,
       DoubleConsumer progress) {
@@ -92,12 +92,12 @@ public final class HowSure {
 
   /** The findings for a decision. */
   public static HowSure of(Decision decision, long seed, int draws, DoubleConsumer progress) {
-    List<List<Choice>> options =
+    List<List<Course>> options =
         IntStream.range(0, decision.plan().paddocks())
             .mapToObj(
                 i ->
                     decision.options(i).stream()
-                        .map(option -> new Choice(option.action(), option.start()))
+                        .map(option -> new Course(option.action(), option.start()))
                         .toList())
             .toList();
     return of(decision.model(), decision.plan(), options, seed, draws, progress);

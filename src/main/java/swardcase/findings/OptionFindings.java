@@ -17,7 +17,7 @@ import java.util.List;
  *     of the first degree among them
  */
 public record OptionFindings(
-    Choice choice,
+    Course choice,
     Spread gain,
     Spread annuity,
     double chanceOfUnbearableLoss,

@@ -12,7 +12,7 @@ import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 
 /** The invented farms made ready, each with its plan and every option at its best start. */
-record Farms(FarmModel model, Plan plan, List<List<Choice>> options) {
+record Farms(FarmModel model, Plan plan, List<List<Course>> options) {
 
   static Farms of(String name) {
     Tables tables = TablesLoader.standard().load();
@@ -20,12 +20,12 @@ record Farms(FarmModel model, Plan plan, List<List<Choice>> options) {
     FarmModel model = new FarmModel(farm, tables);
     PlanSearch search = new PlanSearch(model);
     var run = model.newRun();
-    List<List<Choice>> options = new ArrayList<>();
+    List<List<Course>> options = new ArrayList<>();
     for (int i = 0; i < farm.paddocks().size(); i++) {
-      List<Choice> ofPaddock = new ArrayList<>();
+      List<Course> ofPaddock = new ArrayList<>();
       for (int a = 0; a < model.actions().size(); a++) {
         if (a != model.keep() && run.allowed(i, a)) {
-          ofPaddock.add(new Choice(a, 0));
+          ofPaddock.add(new Course(a, 0));
         }
       }
       options.add(ofPaddock);

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import swardcase.farm.Farm;
 import swardcase.farm.Loan;
+import swardcase.findings.HowSure;
 import swardcase.intake.FarmFolder;
 import swardcase.money.NetPresentValue;
 import swardcase.plan.Choice;
@@ -27,7 +28,8 @@ class PlanNotesTest {
   private static Report report(String name, List<Choice> fixed) {
     Farm farm = FarmFolder.read(Path.of("demo-data", name), TABLES).farm();
     Decision decision = Decision.of(new FarmModel(farm, TABLES), fixed);
-    return ReportBuilder.build(decision, "test", DATE, List.of());
+    return ReportBuilder.build(
+        decision, HowSure.of(decision, 1, 100, done -> {}), "test", DATE, List.of());
   }
 
   @Test

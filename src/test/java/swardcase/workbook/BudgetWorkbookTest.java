@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Action;
 import swardcase.farm.Farm;
+import swardcase.findings.HowSure;
 import swardcase.intake.FarmFolder;
 import swardcase.money.BenefitCost;
 import swardcase.money.InternalRate;
@@ -53,7 +54,12 @@ class BudgetWorkbookTest {
   }
 
   private static Report report(Decision decision) {
-    return ReportBuilder.build(decision, "Swardcase test", DATE, List.of("=1+1", "odd"));
+    return ReportBuilder.build(
+        decision,
+        HowSure.of(decision, 1, 100, done -> {}),
+        "Swardcase test",
+        DATE,
+        List.of("=1+1", "odd"));
   }
 
   private static byte[] write(Decision decision) throws IOException {

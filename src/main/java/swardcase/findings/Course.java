@@ -6,4 +6,4 @@ package swardcase.findings;
  * @param action place of the action
  * @param start year it starts, 0 for the coming one
  */
-public record Choice(int action, int start) {}
+public record Course(int action, int start) {}
