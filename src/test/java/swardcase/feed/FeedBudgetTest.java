@@ -70,6 +70,9 @@ class FeedBudgetTest {
     FeedResult one = FeedFixtures.run(withWethers(100), FeedFixtures.ONES, 1);
     FeedResult two = FeedFixtures.run(withWethers(200), FeedFixtures.ONES, 1);
     assertThat(one.eatenGreenKgDmPerHa[12]).isPositive();
+    assertThat(one.greenKgDmPerHa[17])
+        .as("two ewes and two wethers leave feed")
+        .isGreaterThan(1000);
     for (int p = 0; p < HalfMonths.COUNT; p++) {
       assertThat(two.eatenGreenKgDmPerHa[p]).isCloseTo(one.eatenGreenKgDmPerHa[p], within(1e-6));
       assertThat(two.boughtMjPerHa[p]).isCloseTo(one.boughtMjPerHa[p], within(1e-6));

@@ -91,8 +91,10 @@ class JoiningExposureTest {
   void multipliers_steadyDose_equalTheCurve() {
     double[] dose = new double[HalfMonths.COUNT];
     Arrays.fill(dose, 0.3);
-    for (double m : multipliers(dose, 40, 6, 17, 7)) {
-      assertThat(m).isCloseTo(DoseResponse.conceptionMultiplier(0.3, 0.41, 3), within(1e-12));
+    for (double weeks : new double[] {6, 16 / 7.0, 17 / 7.0, 33 / 7.0}) {
+      for (double m : multipliers(dose, 40, weeks, 17, 7)) {
+        assertThat(m).isCloseTo(DoseResponse.conceptionMultiplier(0.3, 0.41, 3), within(1e-12));
+      }
     }
   }
 
