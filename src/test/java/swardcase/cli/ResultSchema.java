@@ -122,7 +122,7 @@ final class ResultSchema {
       schema.put("type", "array").putObject("items").put("type", "number");
     } else if (type == double.class || type == Double.class) {
       schema.put("type", "number");
-    } else if (type == int.class || type == Integer.class) {
+    } else if (type == int.class || type == long.class || type == Integer.class) {
       schema.put("type", "integer");
     } else if (type == OptionalInt.class) {
       schema.putArray("type").add("integer").add("null");
