@@ -9,7 +9,7 @@ import swardcase.chance.DrawnInformation;
  *
  * @param verdict what to do
  * @param options every choice, keeping first
- * @param weighed place of the choice the verdict is about: the planned one, or the best on average
+ * @param weighed place of the choice the verdict is about: the planned one, or the likeliest to pay
  *     if the plan keeps the paddock; 0 if nothing else can be done
  * @param perfect value of knowing everything before choosing for this paddock
  * @param leafTest a laboratory formononetin test of this paddock

@@ -2,6 +2,7 @@ package swardcase.findings;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import swardcase.chance.Dominance;
 import swardcase.chance.DrawnInformation;
@@ -13,6 +14,10 @@ import swardcase.plan.FarmModel;
 
 /** Works out the findings of one paddock from the draws. */
 final class PaddockStudy {
+
+  private static final Comparator<OptionFindings> LIKELIER_TO_PAY =
+      Comparator.comparingDouble((OptionFindings option) -> option.judgement().chanceItPays())
+          .thenComparingDouble(option -> option.gain().mean());
 
   private final FarmModel model;
   private final Simulation simulation;
@@ -91,14 +96,17 @@ final class PaddockStudy {
     return beaten;
   }
 
-  /** The planned action stands behind keeping; a kept paddock is judged by its best option. */
+  /**
+   * The planned action stands behind keeping; a kept paddock is judged by the option likeliest to
+   * pay, the better one on average of two alike.
+   */
   private int weighed(int paddock, List<OptionFindings> options) {
     if (options.size() == 1 || isActedOn(paddock)) {
       return options.size() == 1 ? 0 : 1;
     }
     int best = 1;
     for (int c = 2; c < options.size(); c++) {
-      best = options.get(c).gain().mean() > options.get(best).gain().mean() ? c : best;
+      best = LIKELIER_TO_PAY.compare(options.get(c), options.get(best)) > 0 ? c : best;
     }
     return best;
   }

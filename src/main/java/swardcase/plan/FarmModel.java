@@ -28,7 +28,7 @@ public final class FarmModel {
     this.tables = tables;
     year = new GrowthYear(farm);
     keep = farm.actions().stream().map(Action::kind).toList().indexOf(ActionKind.KEEP);
-    inputs = new Run(this).inputs();
+    inputs = new Run(this).inputs().withShortNames();
   }
 
   /** A workspace with every number at its likely value. */

@@ -1,7 +1,10 @@
 package swardcase.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import swardcase.check.Check;
 import swardcase.evidence.Assumption;
 
@@ -12,6 +15,7 @@ import swardcase.evidence.Assumption;
 public final class Inputs {
 
   private final List<Assumption> assumptions = new ArrayList<>();
+  private final Map<Integer, String> sharedNames = new TreeMap<>();
 
   /**
    * Enters a number and gives its place. A number that is already there (the same in all parts) is
@@ -38,7 +42,20 @@ public final class Inputs {
         return i;
       }
     }
-    return add(assumption.named(name + ": " + action));
+    int place = add(assumption.named(name + ": " + action));
+    sharedNames.put(place, name);
+    return place;
+  }
+
+  /** Leaves the action out of the name of a number that all actions share. */
+  Inputs withShortNames() {
+    sharedNames.forEach(
+        (place, name) -> {
+          if (Collections.frequency(sharedNames.values(), name) == 1) {
+            assumptions.set(place, assumptions.get(place).named(name));
+          }
+        });
+    return this;
   }
 
   /** How many there are. */

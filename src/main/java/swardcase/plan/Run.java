@@ -138,10 +138,11 @@ public final class Run {
       grown += paddockWeight[i] * paths.winter(i, keep, 0);
     }
     winterNow = grown / weightSum;
-    pricePerMj =
+    SupplementCost supplement =
         new SupplementCost(
-                x[supplementPrice], x[supplementEnergy], x[supplementDryMatter], x[supplementWaste])
-            .cost(1);
+            x[supplementPrice], x[supplementEnergy], x[supplementDryMatter], x[supplementWaste]);
+    pricePerMj = supplement.cost(1);
+    tonnesPerMj = supplement.tonnes(1);
     feed.set(x, winterNow);
     boughtNowMjPerHa = feed.bought(winterNow, 1);
     readFeedYear();

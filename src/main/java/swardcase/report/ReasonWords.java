@@ -183,11 +183,6 @@ final class ReasonWords {
   private String whyClose(int paddock) {
     Option option =
         planned(paddock).or(() -> weighed(paddock)).or(() -> best(paddock)).orElseThrow();
-    String find =
-        decision.deciding(paddock).stream()
-            .findFirst()
-            .map(input -> " What would settle it soonest: " + input.name() + ".")
-            .orElse("");
     Range npv = npv(paddock, option);
     String likely = "To " + action(option).name() + " likely " + gainsOrLoses(npv.likely());
     if (npv.low() >= 0) {
@@ -196,16 +191,14 @@ final class ReasonWords {
           + Words.ends(npv)
           + "); whether that repays the effort, put at "
           + money(decision.effort(paddock))
-          + ", is open."
-          + find;
+          + ", is open.";
     }
     return likely
         + ", but anything from "
         + signed(npv.low())
         + " to "
         + signed(npv.high())
-        + " is possible."
-        + find;
+        + " is possible.";
   }
 
   /** The choice the verdict is about. */

@@ -25,7 +25,11 @@ public final class TerminalView {
     lines.addAll(paddocks(report, currency));
     lines.add("");
     for (PaddockResult paddock : report.paddocks()) {
-      lines.addAll(wrap(plain(paddock.name()) + ": " + plain(paddock.reason())));
+      String find =
+          paddock.deciding().isBlank()
+              ? ""
+              : " What would settle it soonest: " + paddock.deciding() + ".";
+      lines.addAll(wrap(plain(paddock.name()) + ": " + plain(paddock.reason() + find)));
     }
     report
         .howSure()
