@@ -126,12 +126,12 @@ public final class PaddockExplanations {
     for (int c = 0; c < clover.size(); c++) {
       Cultivar cultivar = clover.cultivar(c);
       double lost = 1 - cultivar.relativeWinterYield().likely();
-      sum += clover.meanShare(c) * lost;
+      sum += clover.likelyShare(c) * lost;
       parts.add(
           Explanation.likely(
               cultivar.name(),
               "share of the clover × (1 − its winter growth against a current cultivar)",
-              clover.meanShare(c) * lost,
+              clover.likelyShare(c) * lost,
               "",
               Joined.PRODUCT,
               share(clover, c),
@@ -210,7 +210,7 @@ public final class PaddockExplanations {
           Explanation.likely(
               cultivar.name(),
               "share of the clover × formononetin",
-              clover.meanShare(c) * content.likely(),
+              clover.likelyShare(c) * content.likely(),
               "% of leaf",
               Joined.PRODUCT,
               share(clover, c),

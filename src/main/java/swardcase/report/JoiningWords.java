@@ -74,14 +74,14 @@ final class JoiningWords {
     }
     return composition.cultivar(most).name()
         + " "
-        + Words.percent(composition.meanShare(most))
+        + Words.percent(composition.likelyShare(most))
         + " of it";
   }
 
   private static double brought(Composition composition, int c) {
     Cultivar cultivar = composition.cultivar(c);
     double leaf = cultivar.formononetin().map(value -> value.likely()).orElse(0.0);
-    return leaf * composition.meanShare(c);
+    return leaf * composition.likelyShare(c);
   }
 
   /**

@@ -67,6 +67,7 @@ class DecideCommandTest {
             "tables",
             "tables/assumptions.csv",
             "tables/feed.csv",
+            "tables/old-share.csv",
             "tables/options.csv",
             "tables/paddocks.csv",
             "tables/years.csv");
@@ -94,7 +95,7 @@ class DecideCommandTest {
     }
 
     List<String> files = Ran.below(out.resolve("first"));
-    assertThat(files).hasSize(8).isEqualTo(Ran.below(out.resolve("second")));
+    assertThat(files).hasSize(9).isEqualTo(Ran.below(out.resolve("second")));
     for (String file : files) {
       Path first = out.resolve("first").resolve(file);
       if (Files.isRegularFile(first)) {

@@ -3,12 +3,15 @@ package swardcase.joining;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
@@ -126,8 +129,14 @@ class JoiningPlanTest {
   }
 
   @Test
-  void mixedFarm_joinedInSummer_hasNothingToShut() {
-    JoiningPlan summer = JoiningPlan.of(model("mixed-farm")).orElseThrow();
+  void mixedFarm_joinedInSummer_hasNothingToShut(@TempDir Path folder) throws IOException {
+    Path mixed = Path.of("demo-data", "mixed-farm");
+    for (String file : List.of("farm.yaml", "paddocks.csv", "plants.csv")) {
+      String text = Files.readString(mixed.resolve(file));
+      Files.writeString(folder.resolve(file), text.replace("5 May", "30 January"));
+    }
+    FarmModel allInSummer = new FarmModel(FarmFolder.read(folder, TABLES).farm(), TABLES);
+    JoiningPlan summer = JoiningPlan.of(allInSummer).orElseThrow();
     for (int g = 0; g < summer.farm().mobs().size(); g++) {
       for (int p : summer.halfMonths()) {
         for (int i = 0; i < summer.farm().paddocks().size(); i++) {

@@ -92,8 +92,9 @@ class PlanLawsTest {
     double[] kept = sums.clone();
     run.addYears(paddock, oversow, 0, sums);
     run.addYears(paddock, model.keep(), 0, kept);
-    int strength = YearSums.size(run.mobs()) + YearSums.at(0, YearSums.DOSE);
-    int feed = YearSums.size(run.mobs()) + YearSums.at(0, YearSums.GRAZED);
+    int maidens = 1; // they alone graze Bottom Flat
+    int strength = YearSums.size(run.mobs()) + YearSums.at(maidens, YearSums.DOSE);
+    int feed = YearSums.size(run.mobs()) + YearSums.at(maidens, YearSums.GRAZED);
     assertThat(sums[strength] / sums[feed])
         .isCloseTo(kept[strength] / kept[feed], within(0.1 * kept[strength] / kept[feed]));
   }
