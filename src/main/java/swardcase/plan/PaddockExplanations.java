@@ -155,8 +155,8 @@ public final class PaddockExplanations {
   private static Explanation share(Composition clover, int c) {
     return new Explanation(
         "share of the clover: " + clover.cultivar(c).name(),
-        "plants found, counted down for clumping, among all; every name starts with a small share",
-        clover.share(c),
+        "plants found among all; the range counts them down for clumping",
+        clover.estimate(c),
         "",
         Joined.MODEL,
         List.of(),
@@ -261,7 +261,7 @@ public final class PaddockExplanations {
     return new Explanation(
         "old cultivars, share of the clover" + of(i),
         "sum of the names that are old kinds; plants that may be several count in parts",
-        clover.share(Cultivar::isOld),
+        clover.estimate(Cultivar::isOld),
         "",
         Joined.SUM,
         parts,

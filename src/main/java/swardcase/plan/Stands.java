@@ -67,7 +67,7 @@ final class Stands {
       cloverShare[i] =
           inputs.add(paddock.cloverShare().named("clover share of green feed: " + paddock.name()));
       growthIndex[i] = inputs.add(paddock.growthIndex().named("growth index: " + paddock.name()));
-      Range old = oldShare(composition[i]);
+      Range old = composition[i].estimate(Cultivar::isOld);
       likelyOldShare[i] = old.likely();
       oldShare[i] =
           inputs.add(
@@ -103,16 +103,6 @@ final class Stands {
                             .orElse(tables.parameter("dose.unknown-formononetin"))));
       }
     }
-  }
-
-  private static Range oldShare(Composition composition) {
-    double likely = 0;
-    for (int c = 0; c < composition.size(); c++) {
-      likely += composition.cultivar(c).isOld() ? composition.likelyShare(c) : 0;
-    }
-    likely = likely > 1 - 1e-9 ? 1 : likely;
-    Range interval = composition.share(Cultivar::isOld);
-    return Range.of(Math.min(likely, interval.low()), likely, Math.max(likely, interval.high()));
   }
 
   private static Assumption asInput(Paddock paddock, LeafTest test) {

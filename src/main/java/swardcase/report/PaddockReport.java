@@ -55,15 +55,15 @@ final class PaddockReport {
     boolean keeps = plan.action(i) == decision.model().keep() || reasons.call(i) == Verdict.KEEP;
     int action = keeps ? decision.model().keep() : plan.action(i);
     Range clover = paddock.cloverShare().range();
-    Range high = composition.share(Cultivar::highOestrogen);
+    Range high = composition.estimate(Cultivar::highOestrogen);
     boolean unknown = oestrogen.isUnknown(paddock, composition);
     return new PaddockResult(
         paddock.name(),
         paddock.areaHa(),
         paddock.plantsLookedAt(),
         shares(composition),
-        composition.share(Cultivar::isOld),
-        composition.share(cultivar -> cultivar.relativeWinterYield().likely() < 1),
+        composition.estimate(Cultivar::isOld),
+        composition.estimate(cultivar -> cultivar.relativeWinterYield().likely() < 1),
         Range.of(
             high.low() * clover.low(),
             high.likely() * clover.likely(),
@@ -102,7 +102,7 @@ final class PaddockReport {
     List<PaddockResult.NamedShare> shares = new ArrayList<>();
     for (int c = 0; c < composition.size(); c++) {
       shares.add(
-          new PaddockResult.NamedShare(composition.cultivar(c).name(), composition.share(c)));
+          new PaddockResult.NamedShare(composition.cultivar(c).name(), composition.estimate(c)));
     }
     shares.sort(
         Comparator.<PaddockResult.NamedShare>comparingDouble(share -> -share.share().likely())

@@ -68,14 +68,16 @@ public final class SamplingView {
 
   private static void row(TextTable table, Paddock paddock, Composition composition, double limit) {
     Range clover = paddock.cloverShare().range();
-    Range high = composition.share(Cultivar::highOestrogen);
+    Range high = composition.estimate(Cultivar::highOestrogen);
     double above = composition.chanceHighOestrogenAbove(limit, clover);
     double wrong = Math.min(above, 1 - above);
     OptionalInt more = composition.morePlantsToSettle(limit, clover, SETTLED);
     table.row(
         TerminalView.plain(paddock.name()),
         Words.whole(paddock.plantsLookedAt()),
-        composition.lookedAt() ? Words.range(composition.share(Cultivar::isOld).times(100)) : "?",
+        composition.lookedAt()
+            ? Words.range(composition.estimate(Cultivar::isOld).times(100))
+            : "?",
         composition.lookedAt()
             ? Words.range(
                 Range.of(

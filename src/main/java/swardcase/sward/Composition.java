@@ -153,6 +153,24 @@ public final class Composition {
     return lookedAt ? (alpha(i) - 1.0 / size()) / (shares.total() - 1) : meanShare(i);
   }
 
+  /** The likely share of a name with its interval. */
+  public Range estimate(int i) {
+    return about(likelyShare(i), share(i));
+  }
+
+  /** The likely share of a group with its interval. */
+  public Range estimate(Predicate<Cultivar> of) {
+    double likely = 0;
+    for (int i = 0; i < size(); i++) {
+      likely += of.test(cultivar(i)) ? likelyShare(i) : 0;
+    }
+    return about(likely > 1 - 1e-9 ? 1 : likely, share(of));
+  }
+
+  private static Range about(double likely, Range interval) {
+    return Range.of(Math.min(likely, interval.low()), likely, Math.max(likely, interval.high()));
+  }
+
   /** How many plants along the line tell as much as one picked at random. */
   public double designEffect() {
     return designEffect;
