@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -17,12 +18,15 @@ import picocli.CommandLine.Spec;
 import swardcase.farm.Farm;
 import swardcase.findings.HowSure;
 import swardcase.intake.LoadedFarm;
+import swardcase.joining.JoiningPlan;
 import swardcase.plan.Choice;
 import swardcase.plan.Decision;
 import swardcase.plan.FarmModel;
 import swardcase.plan.PlanSearch;
 import swardcase.report.Budget;
 import swardcase.report.CsvView;
+import swardcase.report.JoiningReport;
+import swardcase.report.JoiningReportBuilder;
 import swardcase.report.JsonView;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
@@ -99,7 +103,7 @@ final class DecideCommand implements Callable<Integer> {
     HowSure howSure = HowSure.of(decision, seed, draws, progress);
     progress.end();
     Report report = ReportBuilder.build(decision, howSure, Version.text(), day, loaded.remarks());
-    write(report, Budget.of(decision, report));
+    write(report, Budget.of(decision, report), model);
     return ExitCodes.DONE;
   }
 
@@ -112,11 +116,17 @@ final class DecideCommand implements Callable<Integer> {
     }
   }
 
-  private void write(Report report, Budget budget) throws IOException {
+  private void write(Report report, Budget budget, FarmModel model) throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     try (WholeFiles files = new WholeFiles(options.files())) {
       if (pdf != null) {
-        files.add(pdf, to -> DecisionSheet.write(report, to));
+        Optional<JoiningReport> joining =
+            JoiningPlan.of(model)
+                .map(
+                    plan ->
+                        JoiningReportBuilder.build(
+                            plan, report.program(), report.farm().date(), List.of()));
+        files.add(pdf, to -> DecisionSheet.write(report, joining, to));
       }
       if (json != null) {
         files.add(json, JsonView.of(report));

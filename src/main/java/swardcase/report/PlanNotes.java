@@ -38,13 +38,6 @@ final class PlanNotes {
     limits(notes);
     decision.nextBest().ifPresent(next -> notes.add(nextBest(next)));
     fixed(notes);
-    farm.finance()
-        .loan()
-        .ifPresent(
-            loan ->
-                notes.add(
-                    "The loan changes the account and not the net present value, which is that of"
-                        + " the plan paid for at once."));
     return notes;
   }
 

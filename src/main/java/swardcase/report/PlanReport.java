@@ -3,6 +3,7 @@ package swardcase.report;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import swardcase.farm.Action;
 import swardcase.farm.Farm;
 import swardcase.findings.HowSure;
@@ -34,6 +35,8 @@ final class PlanReport {
     double rate = farm.finance().discountRate().likely();
     Outcome outcome = decision.outcome();
     Returns returns = Returns.of(outcome, rate);
+    Optional<LoanAccount> account =
+        farm.finance().loan().map(loan -> LoanAccount.of(outcome, loan, rate, firstYear));
     return new PlanResult(
         headline(),
         sownHa(),
@@ -46,8 +49,16 @@ final class PlanReport {
         returns.peakDebt(),
         returns.benefitCost(),
         years(),
-        new PlanNotes(decision, firstYear).all(),
-        farm.finance().loan().map(loan -> LoanAccount.of(outcome, loan, rate, firstYear)));
+        notes(account),
+        account);
+  }
+
+  private List<String> notes(Optional<LoanAccount> account) {
+    List<String> notes = new ArrayList<>(new PlanNotes(decision, firstYear).all());
+    account
+        .filter(loan -> loan.borrowed() > 0)
+        .ifPresent(loan -> notes.add(loan.sentence(farm.currency())));
+    return notes;
   }
 
   private String headline() {

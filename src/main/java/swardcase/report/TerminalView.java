@@ -45,7 +45,6 @@ public final class TerminalView {
     lines.add("");
     lines.add("The plan");
     report.plan().notes().forEach(note -> lines.addAll(wrap("- " + plain(note))));
-    report.plan().loan().ifPresent(loan -> lines.addAll(wrap("- " + loan(loan, currency))));
     if (!report.notices().isEmpty()) {
       lines.add("");
       lines.add("Please note");
@@ -100,21 +99,6 @@ public final class TerminalView {
           paddock.oestrogenRating());
     }
     return table.lines();
-  }
-
-  private static String loan(LoanAccount loan, String currency) {
-    return "Borrowing "
-        + Words.aboutMoney(currency, loan.borrowed())
-        + " over "
-        + loan.years()
-        + " years at "
-        + Words.exact(loan.ratePercent())
-        + " %, the account is at most "
-        + Words.aboutMoney(currency, loan.peakDebt())
-        + " in debt and "
-        + (loan.yearPositive().isPresent()
-            ? "out of it for good from " + loan.yearPositive().getAsInt() + "."
-            : "still in debt after the years counted.");
   }
 
   private static String amount(Range range) {

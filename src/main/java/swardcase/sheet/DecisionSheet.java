@@ -3,6 +3,8 @@ package swardcase.sheet;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.Optional;
+import swardcase.report.JoiningReport;
 import swardcase.report.Report;
 
 /**
@@ -16,12 +18,13 @@ public final class DecisionSheet {
 
   private DecisionSheet() {}
 
-  /** Writes the sheet; the stream stays open. */
-  public static void write(Report report, OutputStream out) throws IOException {
+  /** Writes the sheet, the joining plan within it if there is one; the stream stays open. */
+  public static void write(Report report, Optional<JoiningReport> joining, OutputStream out)
+      throws IOException {
     Contents expected = Contents.UNKNOWN;
     for (int pass = 1; ; pass++) {
       ByteArrayOutputStream sheet = new ByteArrayOutputStream();
-      Contents found = layOut(report, expected, sheet);
+      Contents found = layOut(report, joining, expected, sheet);
       if (found.equals(expected) || pass == MOST_PASSES) {
         sheet.writeTo(out);
         return;
@@ -30,7 +33,8 @@ public final class DecisionSheet {
     }
   }
 
-  private static Contents layOut(Report report, Contents contents, OutputStream out)
+  private static Contents layOut(
+      Report report, Optional<JoiningReport> joining, Contents contents, OutputStream out)
       throws IOException {
     String title = Texts.get("title", report.farm().name());
     try (TaggedFile file = new TaggedFile(title, report.program(), report.farm().date())) {
@@ -40,6 +44,7 @@ public final class DecisionSheet {
       new FeedPage(flow, report).draw();
       new YearsPage(flow, report).draw();
       new EwesPage(flow, report).draw();
+      joining.ifPresent(plan -> new JoiningPage(flow, plan).draw(""));
       int firstCardPage = new PaddockCards(flow, report).draw();
       int cautionsPage = new GroundsPage(flow, report).draw();
       flow.end();

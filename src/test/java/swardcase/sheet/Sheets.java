@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import swardcase.report.Report;
 
@@ -51,7 +52,7 @@ final class Sheets {
 
   static byte[] write(Report report) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    DecisionSheet.write(report, out);
+    DecisionSheet.write(report, Optional.empty(), out);
     return out.toByteArray();
   }
 }
