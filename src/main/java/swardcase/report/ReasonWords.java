@@ -104,7 +104,7 @@ final class ReasonWords {
   private String within(int paddock) {
     double alone = planned(paddock).orElseThrow().npv().likely();
     double within = decision.planNpv(paddock).likely();
-    return " After its costs it "
+    return " After its costs it, at likely values, "
         + gainsOrLoses(alone)
         + " on its own and "
         + gainsOrLoses(within)
@@ -164,14 +164,18 @@ final class ReasonWords {
     if (old < 0.005 && decision.winterLossKgDmPerHa(paddock).likely() == 0) {
       return "No old clover was found in it, so there is nothing to gain.";
     }
+    String found =
+        old < 0.005
+            ? "No old clover was found in it"
+            : Words.percent(old) + " of its clover is old";
     return bestSowing(paddock)
-        .map(option -> Words.percent(old) + " of its clover is old; " + wouldLose(paddock, option))
-        .orElse(Words.percent(old) + " of its clover is old, and it cannot be resown.");
+        .map(option -> found + "; " + wouldLose(paddock, option))
+        .orElse(found + ", and it cannot be resown.");
   }
 
   private String wouldLose(int paddock, Option option) {
     double area = decision.model().farm().paddocks().get(paddock).areaHa();
-    return "the best way to replace it, to "
+    return "the best way to resow it, to "
         + action(option).name()
         + ", would cost "
         + money(option.costPerHa().likely() * area)

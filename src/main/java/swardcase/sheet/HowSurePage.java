@@ -13,6 +13,9 @@ final class HowSurePage {
 
   private static final int MOST_SWINGS = 10;
 
+  /** Room for the heading and the words above the chart, so that the three stay together. */
+  private static final double HEAD_OF_SWINGS = 70;
+
   private final Flow flow;
   private final Report report;
   private final Contents contents;
@@ -29,7 +32,6 @@ final class HowSurePage {
     flow.paragraph(Texts.get("sure.intro"), Style.BODY);
     report.howSure().ifPresent(this::drawn);
     totals();
-    flow.part(Texts.get("sure.swings"));
     swings();
     list("sure.notes", report.plan().notes());
     List<String> notices = new ArrayList<>(report.notices());
@@ -100,11 +102,14 @@ final class HowSurePage {
   private void swings() {
     List<Swing> most = report.swings().subList(0, Math.min(MOST_SWINGS, report.swings().size()));
     if (most.isEmpty()) {
+      flow.part(Texts.get("sure.swings"));
       flow.paragraph(Texts.get("sure.noSwings"), Style.BODY);
       return;
     }
-    flow.paragraph(Texts.get("sure.swings.how", report.farm().currency()), Style.NOTE);
     SwingChart chart = new SwingChart(most, report.plan().npv(), flow.lettering());
+    flow.need(chart.height() + HEAD_OF_SWINGS);
+    flow.part(Texts.get("sure.swings"));
+    flow.paragraph(Texts.get("sure.swings.how", report.farm().currency()), Style.NOTE);
     Swing first = most.get(0);
     String finding =
         Texts.get(
