@@ -10,7 +10,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import swardcase.check.NearestName;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.plan.Decision;
@@ -67,8 +66,7 @@ final class ExplainCommand implements Callable<Integer> {
     }
     ExplainTopic topic =
         ExplainTopic.find(what)
-            .orElseThrow(
-                () -> wrong("There is no number '" + what + "'", what, ExplainTopic.keys()));
+            .orElseThrow(() -> UnknownName.of(spec, "number", what, ExplainTopic.keys()));
     int place = topic.isOfPaddock() ? place(farm) : -1;
     if (!topic.isOfPaddock() && paddock != null) {
       throw new ParameterException(
@@ -76,11 +74,11 @@ final class ExplainCommand implements Callable<Integer> {
     }
     Decision decision = Decision.of(new FarmModel(farm, tables));
     if (topic == ExplainTopic.OESTROGEN) {
-      ExplainView.rating(decision, place).forEach(out::println);
+      ExplainView.rating(decision, place).forEach(line -> out.println(PlainText.of(line)));
     }
     ExplainView.of(
             topic.explain(Explanations.of(decision), place), farm.currency(), Math.max(0, depth))
-        .forEach(out::println);
+        .forEach(line -> out.println(PlainText.of(line)));
     return ExitCodes.DONE;
   }
 
@@ -111,12 +109,6 @@ final class ExplainCommand implements Callable<Integer> {
         return i;
       }
     }
-    throw wrong("There is no paddock '" + paddock + "'", paddock, names);
-  }
-
-  private ParameterException wrong(String message, String typed, List<String> names) {
-    String hint =
-        NearestName.find(typed, names).map(near -> "; did you mean '" + near + "'?").orElse("");
-    return new ParameterException(spec.commandLine(), message + hint);
+    throw UnknownName.of(spec, "paddock", paddock, names);
   }
 }

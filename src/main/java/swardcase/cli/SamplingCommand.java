@@ -1,5 +1,6 @@
 package swardcase.cli;
 
+import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,8 +27,9 @@ final class SamplingCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Tables tables = options.tables();
+    PrintWriter out = spec.commandLine().getOut();
     SamplingView.of(options.load(tables).farm(), tables)
-        .forEach(spec.commandLine().getOut()::println);
+        .forEach(line -> out.println(PlainText.of(line)));
     return ExitCodes.DONE;
   }
 }

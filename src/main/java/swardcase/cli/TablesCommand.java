@@ -9,10 +9,8 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.Ansi.Style;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import swardcase.check.NearestName;
 import swardcase.tables.TableListing;
 import swardcase.tables.TablesLoader;
 
@@ -51,16 +49,10 @@ final class TablesCommand implements Callable<Integer> {
       return ExitCodes.DONE;
     }
     if (!names.contains(name)) {
-      throw new ParameterException(spec.commandLine(), unknown(names));
+      throw UnknownName.of(spec, "table", name, names);
     }
     print(TablesOption.loader(overrides).list(name), out);
     return ExitCodes.DONE;
-  }
-
-  private String unknown(List<String> names) {
-    String hint =
-        NearestName.find(name, names).map(near -> "; did you mean '" + near + "'?").orElse("");
-    return "There is no table '" + name + "'" + hint;
   }
 
   private static void print(TableListing table, PrintWriter out) {

@@ -36,36 +36,6 @@ public record PlanResult(
     List<String> notes,
     Optional<LoanAccount> loan) {
 
-  /** A plan that is not paid for by a loan. */
-  public PlanResult(
-      String headline,
-      double hectaresSown,
-      Range cost,
-      Range npv,
-      Range annuity,
-      String irrPercent,
-      String mirrPercent,
-      String paybackYears,
-      double peakDebt,
-      String benefitCost,
-      List<PlanYear> years,
-      List<String> notes) {
-    this(
-        headline,
-        hectaresSown,
-        cost,
-        npv,
-        annuity,
-        irrPercent,
-        mirrPercent,
-        paybackYears,
-        peakDebt,
-        benefitCost,
-        years,
-        notes,
-        Optional.empty());
-  }
-
   /** Copies the lists. */
   public PlanResult {
     years = List.copyOf(years);

@@ -2,6 +2,7 @@ package swardcase.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
@@ -141,7 +142,8 @@ final class SampleParts {
         List.of(
             "No plan can return more than A$ 55,000; this one is within 7 % of that.",
             "The money limit of A$ 25,000 a year binds in 2027.",
-            "Next best: leave Red Gum out, A$ 2,000 less."));
+            "Next best: leave Red Gum out, A$ 2,000 less."),
+        Optional.empty());
   }
 
   static List<Swing> swings() {

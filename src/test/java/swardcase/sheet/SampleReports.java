@@ -106,7 +106,8 @@ final class SampleReports {
                             year.cumulative() * factor,
                             year.oldShare()))
                 .toList(),
-            plan.notes()),
+            plan.notes(),
+            plan.loan()),
         full.swings().stream()
             .map(
                 swing ->
@@ -168,7 +169,8 @@ final class SampleReports {
             0,
             "none",
             List.of(),
-            List.of()),
+            List.of(),
+            Optional.empty()),
         List.of(),
         CAUTIONS,
         List.of(),
