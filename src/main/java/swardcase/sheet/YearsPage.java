@@ -17,13 +17,12 @@ final class YearsPage {
   }
 
   void draw() {
+    List<PlanYear> years = report.plan().years();
+    if (years.stream().allMatch(year -> year.work().isBlank() && year.net() == 0)) {
+      return; // a plan that keeps everything has no years to tell of
+    }
     flow.newPage();
     flow.section(Texts.get("years.heading"));
-    List<PlanYear> years = report.plan().years();
-    if (years.isEmpty()) {
-      flow.paragraph(Texts.get("years.none"), Style.BODY);
-      return;
-    }
     flow.paragraph(Texts.get("years.intro", report.farm().currency()), Style.BODY);
     double step = step(years);
     Table table =

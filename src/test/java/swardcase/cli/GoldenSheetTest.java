@@ -11,7 +11,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
+import swardcase.sheet.Standards;
 
 /**
  * The sheets of the demo farms as text, line by line. They pin what is printed today and are no
@@ -25,13 +26,21 @@ class GoldenSheetTest {
   @TempDir private Path folder;
 
   @ParameterizedTest
-  @ValueSource(strings = {"mixed-farm", "current-farm", "northern-farm", "risky-farm"})
-  void sheet_ofADemoFarm_readsAsBefore(String farm) throws IOException {
+  @CsvSource({
+    "decide, mixed-farm",
+    "decide, current-farm",
+    "decide, northern-farm",
+    "decide, risky-farm",
+    "joining, risky-farm"
+  })
+  void sheet_ofADemoFarm_readsAsBeforeAndKeepsToBothStandards(String command, String farm)
+      throws Exception {
     Path pdf = folder.resolve("sheet.pdf");
-    Ran ran = Ran.command("decide", "demo-data/" + farm, "--date", "2026-11-25", "--pdf", pdf);
+    Ran ran = Ran.command(command, "demo-data/" + farm, "--date", "2026-11-25", "--pdf", pdf);
     assertThat(ran.code()).isZero();
+    Standards.assertKept(farm, Files.readAllBytes(pdf));
     List<String> lines = text(pdf).lines().map(String::stripTrailing).toList();
-    Path golden = GOLDEN.resolve(farm + ".txt");
+    Path golden = GOLDEN.resolve(command + "-" + farm + ".txt");
     if (Boolean.getBoolean("golden.write")) {
       Files.createDirectories(GOLDEN);
       Files.write(golden, lines);

@@ -11,7 +11,7 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.ValidationResult;
 
 /** Both standards a sheet keeps to, by an independent validator: PDF/UA-1 and PDF/A-2a. */
-final class Standards {
+public final class Standards {
 
   static {
     VeraGreenfieldFoundryProvider.initialise();
@@ -19,7 +19,8 @@ final class Standards {
 
   private Standards() {}
 
-  static void assertKept(String name, byte[] pdf) throws Exception {
+  /** Fails with the first faults found. */
+  public static void assertKept(String name, byte[] pdf) throws Exception {
     for (String standard : List.of("ua1", "2a")) {
       PDFAFlavour flavour = PDFAFlavour.fromString(standard);
       try (PDFAParser parser =
