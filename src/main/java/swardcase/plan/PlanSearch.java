@@ -375,13 +375,14 @@ public final class PlanSearch {
 
   /**
    * The start year at which an action pays best on one paddock alone, everything else kept; the
-   * limits of the farm do not count here.
+   * coming year if it pays in none, since a loss put off is no better plan. The limits of the farm
+   * do not count here.
    */
   public int bestStart(int paddock, int action) {
     int[] pick = new int[table.paddocks()];
     Arrays.setAll(pick, table::first);
     int best = 0;
-    double most = Double.NEGATIVE_INFINITY;
+    double most = 0;
     for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
       if (table.action(c) == action) {
         pick[paddock] = c;

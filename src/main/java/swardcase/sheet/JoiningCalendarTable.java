@@ -35,13 +35,37 @@ final class JoiningCalendarTable {
   void draw(MobCalendar mob) {
     flow.part(
         Texts.get("joining.calendar.mob", mob.name(), Words.exact(mob.ewes()), mob.joining()));
-    int count = report.halfMonths().size();
+    int first = firstRated(mob);
+    int last = lastRated(mob);
+    int count = last - first + 1;
     int tables = Math.max(1, (count + MOST_ACROSS - 1) / MOST_ACROSS);
     int across = (count + tables - 1) / tables;
-    for (int from = 0; from < count; from += across) {
-      draw(mob, from, Math.min(count, from + across));
+    for (int from = first; from <= last; from += across) {
+      draw(mob, from, Math.min(last + 1, from + across));
       flow.gap(6);
     }
+  }
+
+  /** Half-months before and after those that matter for the mob are left out. */
+  private int firstRated(MobCalendar mob) {
+    int first = 0;
+    while (first < report.halfMonths().size() - 1 && !isRated(mob, first)) {
+      first++;
+    }
+    return first;
+  }
+
+  private int lastRated(MobCalendar mob) {
+    int last = report.halfMonths().size() - 1;
+    while (last > 0 && !isRated(mob, last)) {
+      last--;
+    }
+    return Math.max(last, firstRated(mob));
+  }
+
+  private static boolean isRated(MobCalendar mob, int halfMonth) {
+    return mob.paddocks().stream()
+        .anyMatch(row -> row.cells().get(halfMonth).rating() != JoiningReport.Rating.NOT_RATED);
   }
 
   private void draw(MobCalendar mob, int from, int to) {
