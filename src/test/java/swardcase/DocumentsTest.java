@@ -1,0 +1,68 @@
+package swardcase;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Holds the documents together: links lead somewhere, and every page is linked from its index. */
+class DocumentsTest {
+
+  private static final Pattern LINK = Pattern.compile("\\]\\(([^)\\s]+)\\)");
+
+  @Test
+  void links_relative_leadToFiles() throws IOException {
+    List<String> broken = new ArrayList<>();
+    for (Path document : documents()) {
+      for (String link : relativeLinks(document)) {
+        if (!Files.exists(document.resolveSibling(link))) {
+          broken.add(document + ": " + link);
+        }
+      }
+    }
+    assertThat(broken).isEmpty();
+  }
+
+  @Test
+  void pages_ofAFolder_areLinkedFromItsIndex() throws IOException {
+    assertAllLinked(Path.of("docs/method.md"), Path.of("docs/method"));
+    assertAllLinked(Path.of("docs/decisions/README.md"), Path.of("docs/decisions"));
+  }
+
+  private static void assertAllLinked(Path index, Path folder) throws IOException {
+    List<Path> linked =
+        relativeLinks(index).stream().map(link -> index.resolveSibling(link).normalize()).toList();
+    try (Stream<Path> pages = Files.list(folder)) {
+      assertThat(pages.map(Path::normalize).filter(page -> !page.equals(index)).toList())
+          .isNotEmpty()
+          .allSatisfy(page -> assertThat(linked).contains(page));
+    }
+  }
+
+  private static List<String> relativeLinks(Path document) throws IOException {
+    return LINK.matcher(Files.readString(document))
+        .results()
+        .map((MatchResult link) -> link.group(1))
+        .filter(link -> !link.matches("[a-z]+:.*") && !link.startsWith("#"))
+        .map(link -> link.replaceFirst("#.*", ""))
+        .toList();
+  }
+
+  private static List<Path> documents() throws IOException {
+    List<Path> documents = new ArrayList<>();
+    for (String place : List.of("README.md", "DEVELOPERS.md", "docs", "src", "demo-data")) {
+      try (Stream<Path> found = Files.walk(Path.of(place))) {
+        found.filter(path -> path.toString().endsWith(".md")).sorted().forEach(documents::add);
+      }
+    }
+    assertThat(documents).contains(Path.of("README.md"), Path.of("docs/method.md"));
+    return documents;
+  }
+}
