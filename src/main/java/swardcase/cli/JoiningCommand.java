@@ -62,7 +62,8 @@ final class JoiningCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     Optional<JoiningPlan> plan = JoiningPlan.of(new FarmModel(farm, tables));
     if (plan.isEmpty()) {
-      out.println("No ewes are joined on this farm, so there is nothing to keep them off.");
+      out.println(
+          "No ewes are joined on this farm, so there is no plan to make. Nothing was written.");
       return ExitCodes.DONE;
     }
     LocalDate day = sheet.date();

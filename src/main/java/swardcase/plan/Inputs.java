@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import swardcase.check.Check;
 import swardcase.evidence.Assumption;
 
@@ -16,6 +18,7 @@ public final class Inputs {
 
   private final List<Assumption> assumptions = new ArrayList<>();
   private final Map<Integer, String> sharedNames = new TreeMap<>();
+  private final Set<Integer> severalUse = new TreeSet<>();
 
   /**
    * Enters a number and gives its place. A number that is already there (the same in all parts) is
@@ -47,12 +50,15 @@ public final class Inputs {
     return place;
   }
 
-  /** Leaves the action out of the name of a number that all actions share. */
+  /** Names that say for which actions a number holds: none if for all, "and others" if for some. */
   Inputs withShortNames() {
     sharedNames.forEach(
         (place, name) -> {
+          Assumption shared = assumptions.get(place);
           if (Collections.frequency(sharedNames.values(), name) == 1) {
-            assumptions.set(place, assumptions.get(place).named(name));
+            assumptions.set(place, shared.named(name));
+          } else if (severalUse.contains(place)) {
+            assumptions.set(place, shared.named(shared.name() + ", and others"));
           }
         });
     return this;

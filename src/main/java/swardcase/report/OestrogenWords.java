@@ -86,7 +86,26 @@ final class OestrogenWords {
             ? " Joining falls on dry feed, which carries little oestrogen; what remains is lasting"
                 + " damage from green seasons before."
             : "";
-    return effect(decision.unaffectedPercent(), decision.pregnantPercent(), dose) + pasture;
+    return effect(decision.unaffectedPercent(), decision.pregnantPercent(), dose)
+        + hardestHit(decision)
+        + pasture;
+  }
+
+  /** Names a mob that loses what can be told though the flock as a whole does not. */
+  private String hardestHit(Decision decision) {
+    double ofFlock = decision.unaffectedPercent().likely() - decision.pregnantPercent().likely();
+    double most = tellablePoints;
+    String name = "";
+    for (int g = 0; g < decision.model().farm().mobs().size(); g++) {
+      double points = decision.unaffectedPercent(g).likely() - decision.pregnantPercent(g).likely();
+      if (points >= most) {
+        most = points;
+        name = decision.model().farm().mobs().get(g).name();
+      }
+    }
+    return name.isEmpty() || ofFlock >= tellablePoints
+        ? ""
+        : " But of the mob '" + name + "' likely about " + Words.whole(most) + " per 100 are lost.";
   }
 
   /** The finding for one mob. */

@@ -42,6 +42,7 @@ final class PlanReport {
         sownHa(),
         decision.planCost(),
         howSure.npv().range(),
+        outcome.npv(),
         howSure.annuity().range(),
         returns.irrPercent(),
         returns.mirrPercent(),

@@ -11,7 +11,8 @@ import swardcase.chance.Range;
  * @param hectaresSown hectares that are sown
  * @param cost all costs, undiscounted
  * @param npv net present value against keeping everything
- * @param annuity the same as an equal yearly sum
+ * @param npvAtLikely the same with every input at its likely value, from which the swings start
+ * @param annuity {@code npv} as an equal yearly sum
  * @param irrPercent in words
  * @param mirrPercent in words
  * @param paybackYears in words
@@ -26,6 +27,7 @@ public record PlanResult(
     double hectaresSown,
     Range cost,
     Range npv,
+    double npvAtLikely,
     Range annuity,
     String irrPercent,
     String mirrPercent,

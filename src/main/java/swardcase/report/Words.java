@@ -131,10 +131,12 @@ public final class Words {
     return powerOfTen(Math.max(Math.abs(low), Math.abs(high))) / 10;
   }
 
-  /** Whether both ends print alike, so that naming them says nothing. */
+  /** Whether both ends print alike, or differ by less than a thousandth: no range worth naming. */
   private static boolean readsAsOne(Range range) {
     double step = step(range);
-    return rounded(range.low(), step).equals(rounded(range.high(), step));
+    double size = Math.max(Math.abs(range.low()), Math.abs(range.high()));
+    return range.high() - range.low() < size / 1000
+        || rounded(range.low(), step).equals(rounded(range.high(), step));
   }
 
   /** Results that carry no range are sums and products: they never deserve nine digits. */

@@ -106,7 +106,7 @@ final class HowSurePage {
       flow.paragraph(Texts.get("sure.noSwings"), Style.BODY);
       return;
     }
-    SwingChart chart = new SwingChart(most, report.plan().npv(), flow.lettering());
+    SwingChart chart = new SwingChart(most, report.plan().npvAtLikely(), flow.lettering());
     flow.need(chart.height() + HEAD_OF_SWINGS);
     flow.part(Texts.get("sure.swings"));
     flow.paragraph(Texts.get("sure.swings.how", report.farm().currency()), Style.NOTE);

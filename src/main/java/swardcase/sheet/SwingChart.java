@@ -14,15 +14,13 @@ final class SwingChart {
   private static final double HEAD = 16;
 
   private final List<Swing> swings;
-  private final Range npv;
   private final double likely;
   private final Lettering lettering;
   private final Scale scale;
 
-  SwingChart(List<Swing> swings, Range npv, Lettering lettering) {
+  SwingChart(List<Swing> swings, double likely, Lettering lettering) {
     this.swings = swings;
-    this.npv = npv;
-    this.likely = npv.likely();
+    this.likely = likely;
     this.lettering = lettering;
     double low = ends().min(Double::compare).orElse(likely);
     double high = ends().max(Double::compare).orElse(likely);
@@ -56,7 +54,7 @@ final class SwingChart {
       }
     }
     canvas.line(middle, top + HEAD - 4, middle, bottom, 1, Tint.INK);
-    String likelyWords = Texts.get("sure.likely", Words.likely(npv));
+    String likelyWords = Texts.get("sure.likely", Words.about(likely));
     canvas.textAround(lettering.clean(likelyWords), middle, top + 9, Style.NOTE_BOLD);
     for (int i = 0; i < swings.size(); i++) {
       row(canvas, swings.get(i), top + HEAD + i * ROW);

@@ -104,16 +104,16 @@ final class BudgetSheet {
     String rate = fixed(RATE, VALUE);
     String net = column(NET, FIRST, last);
     int years = budget.years().size();
-    grid.head(RESULTS, List.of("Result", "from the cells", "likely, as printed"));
+    grid.head(RESULTS, List.of("Result", "from the cells", "at likely values"));
     int row = RESULTS + 1;
     grid.text(row, 0, "net present value");
     grid.formula(row, VALUE, "SUM(" + column(DISCOUNTED, FIRST, last) + ")", Grid.MONEY);
-    grid.number(row, 2, plan.npv().likely(), Grid.MONEY);
+    grid.number(row, 2, plan.npvAtLikely(), Grid.MONEY);
     String npv = fixed(row, VALUE);
     row++;
     grid.text(row, 0, "the same as an equal yearly sum");
     grid.formula(row, VALUE, "-PMT(" + rate + "," + years + "," + npv + ")", Grid.MONEY);
-    grid.number(row, 2, plan.annuity().likely(), Grid.MONEY);
+    grid.text(row, 2, "The decision sheet prints the middle of its draws instead.");
     row++;
     grid.text(row, 0, "internal rate of return");
     grid.formula(

@@ -19,8 +19,8 @@ final class ReadMeSheet {
               + " the costs of the actions; other gains (crop margins, spare feed, more ewes); and the"
               + " low and high ends. For those put the new prices into farm.yaml and run the program"
               + " again.",
-          "Rates of return, benefit : cost and the cumulative sum leave the end value out, as they do"
-              + " on the decision sheet.",
+          "Rates of return, benefit : cost and the cumulative sum leave the end value out; the decision"
+              + " sheet counts it in the last year.",
           "A range says more than the likely value: try the low and the high end of each price, which"
               + " stand beside it.");
 

@@ -33,7 +33,8 @@ class WordsTest {
   @Test
   void range_tooNarrowForFourFigures_readsAsOneValue() {
     assertThat(Words.range(Range.of(73.9996, 74.0002, 74.0004))).isEqualTo("74.00");
-    assertThat(Words.range(Range.of(61.795, 61.803, 61.809))).isEqualTo("61.80 (61.80 to 61.81)");
+    assertThat(Words.range(Range.of(61.795, 61.803, 61.809))).isEqualTo("61.80");
+    assertThat(Words.range(Range.of(88.2, 89, 89.6))).isEqualTo("89.0 (88.2 to 89.6)");
   }
 
   @Test
