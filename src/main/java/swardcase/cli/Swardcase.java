@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
     },
     subcommands = {
       DecideCommand.class,
+      CompareCommand.class,
       JoiningCommand.class,
       CheckCommand.class,
       SamplingCommand.class,
