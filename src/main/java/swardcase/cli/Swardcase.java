@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       SamplingCommand.class,
       ExplainCommand.class,
-      TablesCommand.class
+      TablesCommand.class,
+      StartCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE},
