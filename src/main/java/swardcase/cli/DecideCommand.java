@@ -13,7 +13,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import swardcase.farm.Farm;
 import swardcase.findings.HowSure;
@@ -49,12 +48,11 @@ import swardcase.workbook.BudgetWorkbook;
     exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE})
 final class DecideCommand implements Callable<Integer> {
 
-  private static final int MOST_DRAWS = 100_000;
-
   @Spec private CommandSpec spec;
   @Mixin private FarmOptions options;
   @Mixin private SheetOptions sheet;
   @Mixin private FarmChanges changes;
+  @Mixin private DrawOptions draws;
 
   @Option(names = "--pdf", paramLabel = "FILE", description = "Write the decision sheet (A4, PDF).")
   private Path pdf;
@@ -71,24 +69,9 @@ final class DecideCommand implements Callable<Integer> {
       description = "Write the budget as a workbook whose prices can be changed.")
   private Path xlsx;
 
-  @Option(
-      names = "--draws",
-      paramLabel = "N",
-      defaultValue = "" + HowSure.USUAL_DRAWS,
-      description = "Draws of the uncertain numbers, a multiple of 20. Default: ${DEFAULT-VALUE}.")
-  private int draws;
-
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      defaultValue = "" + HowSure.USUAL_SEED,
-      description =
-          "Where the draws start: the same seed, the same sheet. Default: ${DEFAULT-VALUE}.")
-  private long seed;
-
   @Override
   public Integer call() throws IOException {
-    checkDraws();
+    draws.check();
     Tables tables = options.tables();
     LoadedFarm loaded = options.load(tables);
     Farm farm = sheet.signed(changes.change(loaded.farm()));
@@ -99,21 +82,10 @@ final class DecideCommand implements Callable<Integer> {
       throw changes.beyondLimits();
     }
     Decision decision = Decision.of(model, fixed);
-    Progress progress = new Progress(spec.commandLine().getErr());
-    HowSure howSure = HowSure.of(decision, seed, draws, progress);
-    progress.end();
+    HowSure howSure = draws.of(decision);
     Report report = ReportBuilder.build(decision, howSure, Version.text(), day, loaded.remarks());
     write(report, Budget.of(decision, report), model);
     return ExitCodes.DONE;
-  }
-
-  private void checkDraws() {
-    if (draws < MOST_DRAWS / 1000 || draws > MOST_DRAWS || draws % HowSure.BLOCKS != 0) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--draws must be a multiple of %d from %d to %d, but was %d"
-              .formatted(HowSure.BLOCKS, MOST_DRAWS / 1000, MOST_DRAWS, draws));
-    }
   }
 
   private void write(Report report, Budget budget, FarmModel model) throws IOException {

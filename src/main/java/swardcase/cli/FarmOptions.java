@@ -29,17 +29,25 @@ final class FarmOptions {
     return TablesOption.loader(tables).load();
   }
 
+  Path folder() {
+    return folder;
+  }
+
   LoadedFarm load(Tables reference) {
     return FarmFolder.read(folder, reference);
   }
 
   /** The files that these options make the program read. */
   List<Path> files() {
-    Stream<Path> ofFarm = FarmFolder.FILES.stream().map(folder::resolve);
     Stream<Path> ofTables =
         tables == null
             ? Stream.of()
             : TablesLoader.names().stream().map(name -> tables.resolve(name + ".csv"));
-    return Stream.concat(ofFarm, ofTables).toList();
+    return Stream.concat(files(folder), ofTables).toList();
+  }
+
+  /** The files of a farm folder. */
+  static Stream<Path> files(Path folder) {
+    return FarmFolder.FILES.stream().map(folder::resolve);
   }
 }

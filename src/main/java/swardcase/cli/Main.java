@@ -1,8 +1,6 @@
 package swardcase.cli;
 
 import java.io.BufferedReader;
-import java.io.InputStreamReader;
-import java.nio.charset.Charset;
 import picocli.CommandLine;
 
 /** Where the program starts. */
@@ -20,14 +18,16 @@ public final class Main {
 
   /** The program as a command line, ready to be executed. */
   public static CommandLine commandLine() {
-    return commandLine(
-        new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())));
+    return commandLine(new Commands());
   }
 
   /** The same, reading what is typed from {@code in}. */
   static CommandLine commandLine(BufferedReader in) {
-    return new CommandLine(new Swardcase())
-        .addSubcommand(new StartCommand(in))
+    return commandLine(new Commands(in));
+  }
+
+  private static CommandLine commandLine(Commands commands) {
+    return new CommandLine(new Swardcase(), commands)
         .setParameterExceptionHandler(Failures::wrongUse)
         .setExecutionExceptionHandler(Failures::whileRunning)
         .setExpandAtFiles(false)

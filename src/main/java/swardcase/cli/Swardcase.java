@@ -17,11 +17,13 @@ import picocli.CommandLine.Spec;
     },
     subcommands = {
       DecideCommand.class,
+      CompareCommand.class,
       JoiningCommand.class,
       CheckCommand.class,
       SamplingCommand.class,
       ExplainCommand.class,
-      TablesCommand.class
+      TablesCommand.class,
+      StartCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE},

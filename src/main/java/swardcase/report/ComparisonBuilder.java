@@ -1,0 +1,138 @@
+package swardcase.report;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import swardcase.farm.Farm;
+import swardcase.findings.HowSure;
+import swardcase.findings.Verdict;
+import swardcase.plan.Decision;
+import swardcase.plan.FarmModel;
+import swardcase.plan.Outcome;
+import swardcase.plan.PlanSearch;
+import swardcase.report.ComparisonReport.PaddockPair;
+import swardcase.report.ComparisonReport.PaddockSide;
+import swardcase.report.ComparisonReport.Side;
+import swardcase.report.ComparisonReport.Step;
+import swardcase.report.ComparisonReport.Verdicts;
+import swardcase.tables.Tables;
+
+/** Sets two decided farms side by side and finds what makes the difference. */
+public final class ComparisonBuilder {
+
+  /** Version of the layout of the comparison document. */
+  public static final String SCHEMA_VERSION = "1.0";
+
+  /**
+   * A farm that was decided about.
+   *
+   * @param folder where its files are, as it was given
+   * @param decision the answer as numbers
+   * @param howSure how sure it is
+   * @param report the same as it is printed
+   */
+  public record Decided(String folder, Decision decision, HowSure howSure, Report report) {}
+
+  private ComparisonBuilder() {}
+
+  /** The comparison; both farms must have been decided with the same tables and currency. */
+  public static ComparisonReport build(Decided first, Decided second) {
+    return new ComparisonReport(
+        SCHEMA_VERSION,
+        first.report().program(),
+        side(first),
+        side(second),
+        paddocks(first.report(), second.report()),
+        steps(first.decision(), second.decision()),
+        first.report().cautions());
+  }
+
+  private static Side side(Decided decided) {
+    Report report = decided.report();
+    return new Side(
+        decided.folder(),
+        report.farm(),
+        report.winterFeed().supplementTonnes(),
+        report.winterFeed().supplementCost(),
+        report.reproduction().lambsLostPerYear(),
+        report.reproduction().costPerYear(),
+        verdicts(decided),
+        report.plan().hectaresSown(),
+        report.plan().cost(),
+        report.plan().npv(),
+        decided.decision().outcome().npv());
+  }
+
+  private static Verdicts verdicts(Decided decided) {
+    return new Verdicts(
+        count(decided, Verdict.ACT),
+        count(decided, Verdict.HOLD_OFF),
+        count(decided, Verdict.KEEP),
+        count(decided, Verdict.TOO_CLOSE));
+  }
+
+  private static int count(Decided decided, Verdict verdict) {
+    return (int)
+        IntStream.range(0, decided.report().paddocks().size())
+            .filter(i -> decided.howSure().paddock(i).verdict() == verdict)
+            .count();
+  }
+
+  private static List<PaddockPair> paddocks(Report first, Report second) {
+    Map<String, PaddockSide> ofFirst = byName(first);
+    Map<String, PaddockSide> ofSecond = byName(second);
+    Set<String> names = new LinkedHashSet<>(ofFirst.keySet());
+    names.addAll(ofSecond.keySet());
+    return names.stream()
+        .map(
+            name ->
+                new PaddockPair(
+                    name,
+                    Optional.ofNullable(ofFirst.get(name)),
+                    Optional.ofNullable(ofSecond.get(name))))
+        .toList();
+  }
+
+  private static Map<String, PaddockSide> byName(Report report) {
+    Map<String, PaddockSide> paddocks = new LinkedHashMap<>();
+    for (PaddockResult paddock : report.paddocks()) {
+      paddocks.put(
+          paddock.name(), new PaddockSide(paddock.areaHa(), paddock.verdict(), paddock.npv()));
+    }
+    return paddocks;
+  }
+
+  /** The last step arrives at the second farm, whose plan is known, so that all steps add up. */
+  private static List<Step> steps(Decision first, Decision second) {
+    Farm from = first.model().farm();
+    Farm to = second.model().farm();
+    List<Set<FarmPart>> groups = FarmPart.steps(from, to);
+    Set<FarmPart> taken = EnumSet.noneOf(FarmPart.class);
+    List<Step> steps = new ArrayList<>();
+    double before = first.outcome().npv();
+    for (Set<FarmPart> group : groups) {
+      taken.addAll(group);
+      double after =
+          steps.size() == groups.size() - 1
+              ? second.outcome().npv()
+              : likelyNpv(FarmPart.mix(from, to, taken), first.model().tables());
+      steps.add(new Step(FarmPart.label(group), after - before, after));
+      before = after;
+    }
+    return steps;
+  }
+
+  /** Likely net present value of the best plan found, which is that of a decision. */
+  private static double likelyNpv(Farm farm, Tables tables) {
+    FarmModel model = new FarmModel(farm, tables);
+    Outcome outcome = model.newOutcome();
+    model.newRun().evaluate(new PlanSearch(model).best(), outcome);
+    return outcome.npv();
+  }
+}

@@ -1,0 +1,101 @@
+package swardcase.report;
+
+import java.util.List;
+import java.util.Optional;
+import swardcase.chance.Range;
+
+/**
+ * Two farms, or two versions of one, side by side, and what makes the difference. Money is in the
+ * currency of both.
+ *
+ * @param schemaVersion version of this layout
+ * @param program name and version of the program
+ * @param first the farm compared from
+ * @param second the farm compared with it
+ * @param paddocks paddocks by name, those of the first farm first
+ * @param steps the way from the first farm to the second, one group of inputs at a time; groups
+ *     that are alike are left out
+ * @param cautions what is printed whatever the farm
+ */
+public record ComparisonReport(
+    String schemaVersion,
+    String program,
+    Side first,
+    Side second,
+    List<PaddockPair> paddocks,
+    List<Step> steps,
+    List<String> cautions) {
+
+  /** Copies the lists. */
+  public ComparisonReport {
+    paddocks = List.copyOf(paddocks);
+    steps = List.copyOf(steps);
+    cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * The main numbers of one farm.
+   *
+   * @param folder where its files are, as it was given
+   * @param farm the farm's facts
+   * @param winterFeedTonnes supplement a year for winter growth lost to outdated cultivars, t
+   * @param winterFeedCost the same as money
+   * @param lambsLost lambs not marked in a year because of oestrogen
+   * @param lambCost the same as money
+   * @param verdicts what to do, counted
+   * @param hectaresSown hectares the plan sows
+   * @param planCost all costs of the plan, undiscounted
+   * @param planNpv net present value of the plan, from the draws
+   * @param likelyNpv the same with every number at its likely value
+   */
+  public record Side(
+      String folder,
+      Report.FarmHead farm,
+      Range winterFeedTonnes,
+      Range winterFeedCost,
+      Range lambsLost,
+      Range lambCost,
+      Verdicts verdicts,
+      double hectaresSown,
+      Range planCost,
+      Range planNpv,
+      double likelyNpv) {}
+
+  /**
+   * How many paddocks have which verdict.
+   *
+   * @param act to be resown, or changed otherwise
+   * @param holdOff to be kept, joining ewes held off
+   * @param keep to be kept as they are
+   * @param tooClose not settled by what is known
+   */
+  public record Verdicts(int act, int holdOff, int keep, int tooClose) {}
+
+  /**
+   * A paddock in both farms.
+   *
+   * @param name its name, the same in both
+   * @param first what it is in the first farm; empty if it is not there
+   * @param second what it is in the second
+   */
+  public record PaddockPair(
+      String name, Optional<PaddockSide> first, Optional<PaddockSide> second) {}
+
+  /**
+   * A paddock in one farm.
+   *
+   * @param areaHa hectares
+   * @param verdict what to do, in a few words
+   * @param npv net present value of doing it, the rest of the plan being done; 0 for keeping
+   */
+  public record PaddockSide(double areaHa, String verdict, Range npv) {}
+
+  /**
+   * A group of inputs taken from the second farm, after those before it.
+   *
+   * @param what the group
+   * @param change what it changes the plan's likely net present value by, a new plan being searched
+   * @param npv the likely net present value with this group and all before it
+   */
+  public record Step(String what, double change, double npv) {}
+}

@@ -1,0 +1,90 @@
+package swardcase.report;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import swardcase.farm.Farm;
+import swardcase.farm.Mob;
+import swardcase.farm.Paddock;
+import swardcase.farm.PaddockUse;
+
+/** A group of inputs that is taken from one farm into another, in the order they are taken. */
+enum FarmPart {
+  PRICES("prices and supplement"),
+  FINANCE("finance"),
+  SEASONS("growth, seasons, quality and climate"),
+  FLOCK("flock and other stock"),
+  MANAGEMENT("management and use of extra feed"),
+  ACTIONS("actions, costs and cultivar to sow"),
+  PADDOCKS("paddocks and plants");
+
+  private final String label;
+
+  FarmPart(String label) {
+    this.label = label;
+  }
+
+  /** The groups in words. */
+  static String label(Set<FarmPart> parts) {
+    return parts.stream().map(part -> part.label).collect(Collectors.joining("; "));
+  }
+
+  /**
+   * The steps from one farm to another: groups that are alike in both are left out. Flock and
+   * paddocks make one step where the first farm's paddocks would leave mobs of the second without
+   * ground, or paddocks without their mob.
+   */
+  static List<Set<FarmPart>> steps(Farm first, Farm second) {
+    boolean together = !fits(second.mobs(), first);
+    List<Set<FarmPart>> steps = new ArrayList<>();
+    for (FarmPart part : values()) {
+      Set<FarmPart> step =
+          part == PADDOCKS && together ? EnumSet.of(FLOCK, PADDOCKS) : EnumSet.of(part);
+      boolean comes = part == FLOCK && together;
+      if (!comes && !mix(first, second, step).equals(first)) {
+        steps.add(step);
+      }
+    }
+    return steps;
+  }
+
+  private static boolean fits(List<Mob> mobs, Farm farm) {
+    Predicate<Paddock> namesAMob = paddock -> paddock.mob().isPresent();
+    return names(mobs).equals(names(farm.mobs()))
+        || farm.paddocks().stream().noneMatch(namesAMob)
+            && farm.paddocks().stream().anyMatch(paddock -> paddock.use() == PaddockUse.EWES);
+  }
+
+  private static Set<String> names(List<Mob> mobs) {
+    return mobs.stream().map(Mob::name).collect(Collectors.toSet());
+  }
+
+  /** The first farm with these groups taken from the second. */
+  static Farm mix(Farm first, Farm second, Set<FarmPart> taken) {
+    Farm prices = taken.contains(PRICES) ? second : first;
+    Farm finance = taken.contains(FINANCE) ? second : first;
+    Farm seasons = taken.contains(SEASONS) ? second : first;
+    Farm flock = taken.contains(FLOCK) ? second : first;
+    Farm management = taken.contains(MANAGEMENT) ? second : first;
+    Farm actions = taken.contains(ACTIONS) ? second : first;
+    Farm paddocks = taken.contains(PADDOCKS) ? second : first;
+    return new Farm(
+        first.name(),
+        first.currency(),
+        seasons.climate(),
+        seasons.feedYear(),
+        paddocks.paddocks(),
+        flock.mobs(),
+        flock.otherStock(),
+        prices.supplement(),
+        prices.prices(),
+        finance.finance(),
+        management.extraFeedUse(),
+        management.management(),
+        actions.actions(),
+        actions.sownCultivar());
+  }
+}
