@@ -64,6 +64,30 @@ public final class JoiningExposure {
       double lagDays,
       double halfLifeDays,
       double[] multiplierByCycle) {
+    double[] effect = new double[dosePercent.length];
+    DoseResponse.effects(dosePercent, d50, n, effect);
+    multipliersOfEffects(
+        effect,
+        joiningStartDayOfYear,
+        joiningWeeks,
+        rampDays,
+        lagDays,
+        halfLifeDays,
+        multiplierByCycle);
+  }
+
+  /**
+   * The same from the full effect of each dose, 1 - T, by half-month (24 values) or by day (365).
+   * Allocates nothing.
+   */
+  public static void multipliersOfEffects(
+      double[] fullEffect,
+      int joiningStartDayOfYear,
+      double joiningWeeks,
+      double rampDays,
+      double lagDays,
+      double halfLifeDays,
+      double[] multiplierByCycle) {
     int cycles = cycles(joiningWeeks);
     if (multiplierByCycle.length < cycles) {
       Check.that(false, "there must be room for %s cycles", cycles);
@@ -75,31 +99,16 @@ public final class JoiningExposure {
     double keptInRest = Math.pow(2, -(1 - partLag) / halfLifeDays);
     double rise = Math.min(1, 1 / rampDays);
 
-    double doseToday = dose(dosePercent, joiningStartDayOfYear - RUN_UP_DAYS);
-    double target = DoseResponse.effect(doseToday, d50, n);
-    double longDose = doseToday;
-    double longFloor = target;
-    double shortDose = doseToday;
-    double shortFloor = target;
-    double effect = target;
+    double effect = fullEffect[place(fullEffect, joiningStartDayOfYear - RUN_UP_DAYS)];
+    double longFloor = effect;
+    double shortFloor = effect;
     double sum = 0;
     for (int day = 1 - RUN_UP_DAYS; day < joiningDays; day++) {
       int date = joiningStartDayOfYear + day;
-      double dose = dose(dosePercent, date);
-      if (dose != doseToday) {
-        doseToday = dose;
-        target = DoseResponse.effect(dose, d50, n);
-      }
-      dose = strongest(dosePercent, date, Math.min(wholeLag + 1, day + RUN_UP_DAYS));
-      if (dose != longDose) {
-        longDose = dose;
-        longFloor = DoseResponse.effect(dose, d50, n);
-      }
-      dose = strongest(dosePercent, date, Math.min(wholeLag, day + RUN_UP_DAYS));
-      if (dose != shortDose) {
-        shortDose = dose;
-        shortFloor = DoseResponse.effect(dose, d50, n);
-      }
+      int daysKnown = day + RUN_UP_DAYS;
+      double target = fullEffect[place(fullEffect, date)];
+      longFloor = strongest(fullEffect, date, wholeLag + 1, daysKnown, longFloor);
+      shortFloor = strongest(fullEffect, date, wholeLag, daysKnown, shortFloor);
       double risen = Math.min(target, effect + target * rise);
       double kept = recover(recover(effect, longFloor, keptInLastPart), shortFloor, keptInRest);
       effect = Math.max(risen, kept);
@@ -117,28 +126,39 @@ public final class JoiningExposure {
     return effect <= floor ? effect : floor + (effect - floor) * kept;
   }
 
-  private static double dose(double[] dosePercent, int date) {
-    return dosePercent[place(dosePercent, date)];
-  }
-
   /** Where a date stands among 24 half-months or 365 days. */
-  private static int place(double[] dosePercent, int date) {
-    return dosePercent.length == HalfMonths.DAYS
+  private static int place(double[] ofYear, int date) {
+    return ofYear.length == HalfMonths.DAYS
         ? Math.floorMod(date, HalfMonths.DAYS)
         : HalfMonths.ofDay(date);
   }
 
-  /** Highest dose from {@code daysBack} days before {@code date} to that day. */
-  private static double strongest(double[] dosePercent, int date, int daysBack) {
-    if (daysBack >= HalfMonths.DAYS) {
-      daysBack = HalfMonths.DAYS - 1;
+  /**
+   * Highest value from {@code daysBack} days before {@code date} to that day, of the days known.
+   * The window moves on by a day at a time, so it is looked through only when its highest value
+   * leaves it.
+   *
+   * @param yesterday the highest value of the window of the day before
+   */
+  private static double strongest(
+      double[] ofYear, int date, int daysBack, int daysKnown, double yesterday) {
+    double today = ofYear[place(ofYear, date)];
+    if (today >= yesterday) {
+      return today;
     }
-    int last = place(dosePercent, date);
-    int p = place(dosePercent, date - daysBack);
-    double highest = dosePercent[p];
-    while (p != last) {
-      p = (p + 1) % dosePercent.length;
-      highest = Math.max(highest, dosePercent[p]);
+    if (daysBack >= daysKnown) {
+      return yesterday;
+    }
+    int first = place(ofYear, date - daysBack);
+    int left = place(ofYear, date - daysBack - 1);
+    if (first == left || ofYear[left] < yesterday) {
+      return yesterday;
+    }
+    int last = place(ofYear, date);
+    double highest = ofYear[first];
+    for (int p = first; p != last; ) {
+      p = (p + 1) % ofYear.length;
+      highest = Math.max(highest, ofYear[p]);
     }
     return highest;
   }
