@@ -41,6 +41,7 @@ public final class Run {
   private final int[] partOfSet;
   private final double[] baseSums;
   private final double[] baseOld;
+  private final double[] valueOfShare;
   private Plan base;
   private double baseEnd;
   private int set;
@@ -102,6 +103,7 @@ public final class Run {
     part = new double[partOfSet.length * sums.length];
     baseSums = new double[years * sums.length];
     baseOld = new double[years];
+    valueOfShare = new double[flock.length];
     joiningFeed = new JoiningFeed(farm, grazes);
     discountRate = inputs.add(farm.finance().discountRate());
     supplementPrice = inputs.add(farm.supplement().pricePerTonne());
@@ -170,6 +172,8 @@ public final class Run {
     }
     double strongest = paths.strongest();
     for (int g = 0; g < flock.length; g++) {
+      Mob mob = flock[g].mob();
+      valueOfShare[g] = mob.ewes() * (lambsPerPregnantEwe(mob) * x[lambValue] + x[dryEweCost]);
       flock[g].set(x, greenShare, strength(sums, 0, g), strongest);
       double open = sums[YearSums.at(g, YearSums.SAFE)];
       joiningFeed.set(g, flock[g], onOffer, growth, eatenByEwes, taken, open);
@@ -371,8 +375,7 @@ public final class Run {
 
   /** Money if all ewes of a mob were in lamb that otherwise none would be. */
   double valueOfShare(int g) {
-    Mob mob = flock[g].mob();
-    return mob.ewes() * (lambsPerPregnantEwe(mob) * x[lambValue] + x[dryEweCost]);
+    return valueOfShare[g];
   }
 
   /** Lambs marked for each ewe in lamb, as the mob's own figures have it. */

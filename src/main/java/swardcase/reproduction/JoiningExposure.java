@@ -1,5 +1,7 @@
 package swardcase.reproduction;
 
+import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 import swardcase.check.Check;
 import swardcase.farm.HalfMonths;
 
@@ -32,6 +34,10 @@ public final class JoiningExposure {
 
   private static final int CYCLE = (int) CYCLE_DAYS;
   private static final int RUN_UP_DAYS = 120;
+
+  // Where each day of four years stands among 24 half-months and among 365 days.
+  private static final int[] HALF_MONTH_OF = places(HalfMonths::ofDay);
+  private static final int[] DAY_OF = places(day -> day % HalfMonths.DAYS);
 
   private JoiningExposure() {}
 
@@ -99,19 +105,30 @@ public final class JoiningExposure {
     double keptInRest = Math.pow(2, -(1 - partLag) / halfLifeDays);
     double rise = Math.min(1, 1 / rampDays);
 
-    double effect = fullEffect[place(fullEffect, joiningStartDayOfYear - RUN_UP_DAYS)];
+    int[] place = fullEffect.length == HalfMonths.DAYS ? DAY_OF : HALF_MONTH_OF;
+    int start = Math.floorMod(joiningStartDayOfYear - RUN_UP_DAYS, HalfMonths.DAYS);
+    double effect = fullEffect[place[start]];
     double longFloor = effect;
     double shortFloor = effect;
     double sum = 0;
-    for (int day = 1 - RUN_UP_DAYS; day < joiningDays; day++) {
-      int date = joiningStartDayOfYear + day;
-      int daysKnown = day + RUN_UP_DAYS;
-      double target = fullEffect[place(fullEffect, date)];
-      longFloor = strongest(fullEffect, date, wholeLag + 1, daysKnown, longFloor);
-      shortFloor = strongest(fullEffect, date, wholeLag, daysKnown, shortFloor);
-      double risen = Math.min(target, effect + target * rise);
+    for (int known = 1; known < RUN_UP_DAYS + joiningDays; known++) {
+      int date = start + known;
+      double target = fullEffect[place[date]];
+      if (target >= longFloor) {
+        longFloor = target;
+      } else if (leaves(fullEffect, place, date, wholeLag + 1, known, longFloor)) {
+        longFloor = highest(fullEffect, place, date, wholeLag + 1);
+      }
+      if (target >= shortFloor) {
+        shortFloor = target;
+      } else if (leaves(fullEffect, place, date, wholeLag, known, shortFloor)) {
+        shortFloor = highest(fullEffect, place, date, wholeLag);
+      }
+      double risen = effect + target * rise;
+      risen = risen < target ? risen : target;
       double kept = recover(recover(effect, longFloor, keptInLastPart), shortFloor, keptInRest);
-      effect = Math.max(risen, kept);
+      effect = risen > kept ? risen : kept;
+      int day = known - RUN_UP_DAYS;
       if (day >= 0) {
         sum += 1 - effect;
         if (day % CYCLE == CYCLE - 1 || day == joiningDays - 1) {
@@ -126,40 +143,29 @@ public final class JoiningExposure {
     return effect <= floor ? effect : floor + (effect - floor) * kept;
   }
 
-  /** Where a date stands among 24 half-months or 365 days. */
-  private static int place(double[] ofYear, int date) {
-    return ofYear.length == HalfMonths.DAYS
-        ? Math.floorMod(date, HalfMonths.DAYS)
-        : HalfMonths.ofDay(date);
+  /**
+   * Whether the highest effect of the window until yesterday goes out of it today. The window moves
+   * on by a day at a time, so it need be looked through only then.
+   */
+  private static boolean leaves(
+      double[] effect, int[] place, int date, int daysBack, int known, double highest) {
+    if (known <= daysBack) {
+      return false;
+    }
+    int left = place[date - daysBack - 1];
+    return left != place[date - daysBack] && effect[left] >= highest;
   }
 
-  /**
-   * Highest value from {@code daysBack} days before {@code date} to that day, of the days known.
-   * The window moves on by a day at a time, so it is looked through only when its highest value
-   * leaves it.
-   *
-   * @param yesterday the highest value of the window of the day before
-   */
-  private static double strongest(
-      double[] ofYear, int date, int daysBack, int daysKnown, double yesterday) {
-    double today = ofYear[place(ofYear, date)];
-    if (today >= yesterday) {
-      return today;
-    }
-    if (daysBack >= daysKnown) {
-      return yesterday;
-    }
-    int first = place(ofYear, date - daysBack);
-    int left = place(ofYear, date - daysBack - 1);
-    if (first == left || ofYear[left] < yesterday) {
-      return yesterday;
-    }
-    int last = place(ofYear, date);
-    double highest = ofYear[first];
-    for (int p = first; p != last; ) {
-      p = (p + 1) % ofYear.length;
-      highest = Math.max(highest, ofYear[p]);
+  /** Highest effect from {@code daysBack} days before a date to that day. */
+  private static double highest(double[] effect, int[] place, int date, int daysBack) {
+    double highest = effect[place[date]];
+    for (int back = 1; back <= daysBack; back++) {
+      highest = Math.max(highest, effect[place[date - back]]);
     }
     return highest;
+  }
+
+  private static int[] places(IntUnaryOperator ofDay) {
+    return IntStream.range(0, 4 * HalfMonths.DAYS).map(ofDay).toArray();
   }
 }
