@@ -92,12 +92,18 @@ public record DrawnInformation(double value, double standardError) {
     double[] best = payoff[best(payoff)];
     double[] gain = new double[draws];
     int[] order = order(known);
-    double[] sums = new double[payoff.length];
+    int[] shown = new int[draws];
     for (int c = 0; c < cells; c++) {
       int from = (int) ((long) c * draws / cells);
       int to = (int) ((long) (c + 1) * draws / cells);
       for (int half = 0; half < 2; half++) {
-        int pick = pick(payoff, order, from, to, 1 - half, sums);
+        int count = 0;
+        for (int k = from; k < to; k++) {
+          if ((order[k] & 1) != half) {
+            shown[count++] = order[k];
+          }
+        }
+        int pick = pick(payoff, shown, count);
         for (int k = from; k < to; k++) {
           int d = order[k];
           if ((d & 1) == half) {
@@ -109,17 +115,20 @@ public record DrawnInformation(double value, double standardError) {
     return of(gain);
   }
 
-  private static int pick(
-      double[][] payoff, int[] order, int from, int to, int half, double[] sums) {
-    Arrays.fill(sums, 0);
-    for (int a = 0; a < payoff.length; a++) {
-      for (int k = from; k < to; k++) {
-        sums[a] += (order[k] & 1) == half ? payoff[a][order[k]] : 0;
-      }
-    }
+  /** Place of the choice that pays most over some draws; the first of equals. */
+  private static int pick(double[][] payoff, int[] draws, int count) {
     int pick = 0;
-    for (int a = 1; a < sums.length; a++) {
-      pick = sums[a] > sums[pick] ? a : pick;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int a = 0; a < payoff.length; a++) {
+      double[] choice = payoff[a];
+      double sum = 0;
+      for (int k = 0; k < count; k++) {
+        sum += choice[draws[k]];
+      }
+      if (sum > most) {
+        most = sum;
+        pick = a;
+      }
     }
     return pick;
   }

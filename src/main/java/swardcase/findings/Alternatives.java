@@ -19,6 +19,7 @@ final class Alternatives {
   static final int KEEP_ALL = 1;
 
   private final List<Plan> plans = new ArrayList<>();
+  private final List<Integer> changed = new ArrayList<>();
   private final List<List<Course>> choices = new ArrayList<>();
   private final List<List<Integer>> places = new ArrayList<>();
 
@@ -30,7 +31,9 @@ final class Alternatives {
   Alternatives(FarmModel model, Plan plan, List<List<Course>> options) {
     PlanSearch search = new PlanSearch(model);
     plans.add(plan);
+    changed.add(0);
     plans.add(model.keepAll());
+    changed.add(0);
     for (int i = 0; i < plan.paddocks(); i++) {
       Course planned = new Course(plan.action(i), plan.start(i));
       choices.add(new ArrayList<>());
@@ -53,6 +56,7 @@ final class Alternatives {
     if (known < 0) {
       known = plans.size();
       plans.add(plan);
+      changed.add(paddock);
     }
     choices.get(paddock).add(choice);
     places.get(paddock).add(known);
@@ -64,6 +68,11 @@ final class Alternatives {
 
   Plan plan(int place) {
     return plans.get(place);
+  }
+
+  /** The paddock in which a plan after {@link #KEEP_ALL} differs from the plan itself. */
+  int changed(int place) {
+    return changed.get(place);
   }
 
   int paddocks() {

@@ -17,28 +17,33 @@ final class BreakEvens {
   private static final double MOST_PRICE = 4;
   private static final double MOST_RATE = 0.5;
 
+  /** An input to be looked at between two limits, for one paddock or, below 0, for the plan. */
+  private record Question(int input, int paddock, double low, double high) {}
+
   private final FarmModel model;
-  private final Run run;
-  private final Outcome outcome;
   private final Plan plan;
-  private final List<BreakEvenValue> values = new ArrayList<>();
+  private final ThreadLocal<Run> runs;
+  private final List<Question> questions = new ArrayList<>();
 
   private BreakEvens(FarmModel model, Plan plan) {
     this.model = model;
     this.plan = plan;
-    run = model.newRun();
-    outcome = model.newOutcome();
+    runs = ThreadLocal.withInitial(model::newRun);
   }
 
   /**
    * Of the plan: lamb price, supplement price, discount rate. Of each paddock the plan acts on: its
-   * clover share, its share of old cultivars, and the chance that the sowing takes.
+   * clover share, its share of old cultivars, and the chance that the sowing takes. The answers
+   * stand in that order, whatever the number of threads.
    */
   static List<BreakEvenValue> of(FarmModel model, Plan plan) {
-    return new BreakEvens(model, plan).all();
+    BreakEvens breakEvens = new BreakEvens(model, plan);
+    breakEvens.ask();
+    return breakEvens.questions.parallelStream().map(breakEvens::answer).toList();
   }
 
-  private List<BreakEvenValue> all() {
+  private void ask() {
+    Run run = runs.get();
     Farm farm = model.farm();
     List<Assumption> inputs = model.inputs().all();
     addPrice(inputs.indexOf(farm.prices().netValuePerLamb()));
@@ -54,7 +59,6 @@ final class BreakEvens {
         add(run.establishmentInput(plan.action(i)), i, 0, 1);
       }
     }
-    return values;
   }
 
   private void addPrice(int input) {
@@ -69,25 +73,31 @@ final class BreakEvens {
     if (model.inputs().get(input).range().isExact()) {
       return;
     }
+    questions.add(new Question(input, paddock, low, high));
+  }
+
+  private BreakEvenValue answer(Question question) {
+    Run run = runs.get();
+    Outcome outcome = model.newOutcome();
+    int paddock = question.paddock();
     double[] x = model.inputs().likely();
-    double likely = x[input];
+    double likely = x[question.input()];
     Plan without = paddock < 0 ? model.keepAll() : plan.with(paddock, model.keep(), 0);
     DoubleUnaryOperator gain =
         value -> {
-          x[input] = value;
+          x[question.input()] = value;
           run.set(x);
           run.evaluate(without, outcome);
           double kept = outcome.npv();
           run.evaluate(plan, outcome);
           return outcome.npv() - kept;
         };
-    values.add(
-        new BreakEvenValue(
-            model.inputs().get(input),
-            paddock,
-            low,
-            high,
-            BreakEven.find(gain, low, high, likely),
-            gain.applyAsDouble(likely)));
+    return new BreakEvenValue(
+        model.inputs().get(question.input()),
+        paddock,
+        question.low(),
+        question.high(),
+        BreakEven.find(gain, question.low(), question.high(), likely),
+        gain.applyAsDouble(likely));
   }
 }

@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import swardcase.chance.CountedRandom;
 import swardcase.plan.FarmModel;
 import swardcase.plan.Outcome;
+import swardcase.plan.Plan;
 import swardcase.plan.Run;
 import swardcase.tables.Cultivar;
 
@@ -104,8 +105,14 @@ final class Simulation {
           kinds[i][kind[i][c].ordinal()][d] += shares[i][c];
         }
       }
-      for (int k = 0; k < npv.length; k++) {
-        run.evaluate(alternatives.plan(k), outcome);
+      run.evaluate(alternatives.plan(Alternatives.KEEP_ALL), outcome);
+      npv[Alternatives.KEEP_ALL][d] = outcome.npv();
+      run.evaluate(alternatives.plan(Alternatives.PLAN), outcome);
+      npv[Alternatives.PLAN][d] = outcome.npv();
+      for (int k = Alternatives.KEEP_ALL + 1; k < npv.length; k++) {
+        Plan plan = alternatives.plan(k);
+        int i = alternatives.changed(k);
+        run.evaluateBaseWith(i, plan.action(i), plan.start(i), outcome);
         npv[k][d] = outcome.npv();
       }
     }

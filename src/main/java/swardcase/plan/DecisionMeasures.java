@@ -109,12 +109,12 @@ final class DecisionMeasures implements Measures {
     double npv = outcome.npv();
     into[at(OfFarm.PLAN_NPV)] = npv;
     readPaddocks(run, into, outcome, npv);
+    run.setBase(model.keepAll());
     for (int k = 0; k < options.size(); k++) {
       Option option = options.get(k);
       into[at(k, OfOption.COST_PER_HA)] =
           run.costPerHa(option.paddock(), option.action(), option.start());
-      run.evaluate(
-          model.keepAll().with(option.paddock(), option.action(), option.start()), outcome);
+      run.evaluateBaseWith(option.paddock(), option.action(), option.start(), outcome);
       into[at(k, OfOption.NPV)] = outcome.npv();
     }
   }
@@ -186,7 +186,7 @@ final class DecisionMeasures implements Measures {
       if (plan.action(i) == model.keep()) {
         into[at(i, OfPaddock.PLAN_NPV)] = 0;
       } else {
-        run.evaluate(plan.with(i, model.keep(), 0), outcome);
+        run.evaluateBaseWith(i, model.keep(), 0, outcome);
         into[at(i, OfPaddock.PLAN_NPV)] = planNpv - outcome.npv();
       }
     }

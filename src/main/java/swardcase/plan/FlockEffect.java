@@ -5,6 +5,7 @@ import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Mob;
 import swardcase.farm.ScanningBasis;
+import swardcase.reproduction.DoseResponse;
 import swardcase.reproduction.JoiningExposure;
 import swardcase.reproduction.Pregnancy;
 import swardcase.reproduction.Sterility;
@@ -34,7 +35,8 @@ final class FlockEffect {
   private final int joiningDay;
   private final double joiningWeeks;
   private final boolean[] heldWindow = new boolean[HalfMonths.COUNT];
-  private final double[] dose = new double[HalfMonths.COUNT];
+  private final double[] greenPower = new double[HalfMonths.COUNT];
+  private final double[] effect = new double[HalfMonths.COUNT];
   private final double[] multiplier;
   private final double[] spared;
   private final double[] fertile = new double[NODES * NODES];
@@ -51,6 +53,7 @@ final class FlockEffect {
   private double[] x;
   private double[] greenShare;
   private double spacing;
+  private double referenceEffect;
   private double strengthNow;
   private double perCycle;
   private double unaffected;
@@ -95,6 +98,10 @@ final class FlockEffect {
     strengthNow = now;
     spacing = Math.max(1e-6, strongest) / (NODES - 1);
     Arrays.fill(season, Double.NaN);
+    for (int p = 0; p < greenPower.length; p++) {
+      greenPower[p] = Math.pow(green[p], x[steepness]);
+    }
+    referenceEffect = DoseResponse.effect(x[referenceDose], x[d50], x[steepness]);
     double told = x[pregnantPercent] / 100;
     fill(now, now);
     sparedNow = spared(seasonExposure());
@@ -264,23 +271,18 @@ final class FlockEffect {
     return table[at];
   }
 
+  /** The dose is green share x strength, so its power in the dose-response is a product too. */
   private void fill(double strength, double strengthHeld) {
-    for (int p = 0; p < dose.length; p++) {
-      dose[p] = greenShare[p] * (heldWindow[p] ? strengthHeld : strength);
+    double power = Math.pow(strength / x[d50], x[steepness]);
+    double powerHeld = Math.pow(strengthHeld / x[d50], x[steepness]);
+    for (int p = 0; p < effect.length; p++) {
+      effect[p] = DoseResponse.effectOfPower(greenPower[p] * (heldWindow[p] ? powerHeld : power));
     }
-    JoiningExposure.multipliers(
-        dose,
-        joiningDay,
-        joiningWeeks,
-        x[d50],
-        x[steepness],
-        x[rampDays],
-        x[lagDays],
-        x[halfLifeDays],
-        multiplier);
+    JoiningExposure.multipliersOfEffects(
+        effect, joiningDay, joiningWeeks, x[rampDays], x[lagDays], x[halfLifeDays], multiplier);
   }
 
   private double seasonExposure() {
-    return Sterility.seasonExposure(dose, x[d50], x[steepness], x[referenceDose]);
+    return Sterility.seasonExposureOfEffects(effect, referenceEffect);
   }
 }

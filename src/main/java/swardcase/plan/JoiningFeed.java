@@ -22,18 +22,28 @@ final class JoiningFeed {
 
   private final int[] ewes;
   private final double[] liveweightKg;
-  private final boolean[][] grazes;
+  private final double[][] part;
   private final double[] needed;
 
   JoiningFeed(Farm farm, boolean[][] grazes) {
-    this.grazes = grazes;
     ewes = farm.mobs().stream().mapToInt(Mob::ewes).toArray();
     liveweightKg = farm.mobs().stream().mapToDouble(mob -> mob.liveweightKg().likely()).toArray();
     needed = new double[ewes.length];
+    part = new double[ewes.length][];
+    for (int g = 0; g < part.length; g++) {
+      part[g] = new double[grazes[g].length];
+      for (int i = 0; i < part[g].length; i++) {
+        part[g][i] = part(grazes, g, i);
+      }
+    }
   }
 
   /** A mob's part of a paddock among the mobs that graze it. */
   double part(int mob, int paddock) {
+    return part[mob][paddock];
+  }
+
+  private double part(boolean[][] grazes, int mob, int paddock) {
     double all = 0;
     for (int g = 0; g < ewes.length; g++) {
       all += grazes[g][paddock] ? weight(g) : 0;

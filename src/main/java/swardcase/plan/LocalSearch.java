@@ -152,8 +152,11 @@ final class LocalSearch {
             if (!move(moved, pick, d, movedTwice)) {
               continue;
             }
+            if (table.excess(movedTwice) > 0) {
+              continue;
+            }
             double both = table.value(movedTwice) + own - table.own(pick[j]) + table.own(d);
-            if (both > most && table.excess(movedTwice) == 0) {
+            if (both > most) {
               most = both;
               one = c;
               two = d;

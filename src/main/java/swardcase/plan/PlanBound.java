@@ -1,6 +1,7 @@
 package swardcase.plan;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * A value that no pick among some choices can pass, by Lagrangean relaxation.
@@ -19,7 +20,7 @@ final class PlanBound {
   private final PlanTable table;
   private final int size;
   private final YearCeiling[] year;
-  private final Reach reach;
+  private final Reach[] reach;
   private final double[] lowest;
   private final double[] highest;
   private final double[] low;
@@ -41,10 +42,11 @@ final class PlanBound {
     this.table = table;
     size = table.years() * table.sums();
     year = new YearCeiling[table.years()];
+    reach = new Reach[year.length];
     for (int t = 0; t < year.length; t++) {
       year[t] = new YearCeiling(table, t);
+      reach[t] = new Reach(table);
     }
-    reach = new Reach(table);
     lowest = new double[size];
     highest = new double[size];
     Arrays.fill(lowest, Double.NEGATIVE_INFINITY);
@@ -172,24 +174,28 @@ final class PlanBound {
   }
 
   private void setReach(boolean[] open, boolean first, boolean again) {
-    reach.of(open, low, high);
+    reach[0].of(open, low, high);
     for (int k = 0; k < size; k++) {
       low[k] = Math.max(low[k], lowest[k]);
       high[k] = Math.min(high[k], highest[k]);
     }
     Reach.Limit loss = loss();
-    for (YearCeiling ceiling : year) {
-      ceiling.startReach();
-      if (first && !again) {
-        ceiling.limit(reach, open, low, high);
-      }
-      if (again) {
-        ceiling.limit(reach, loss, open, low, high);
-      }
-      if (first) {
-        ceiling.keepReach();
-      }
-    }
+    // A year has sums and a workspace of its own, so the years need not wait for one another.
+    IntStream.range(0, year.length)
+        .parallel()
+        .forEach(
+            t -> {
+              year[t].startReach();
+              if (first && !again) {
+                year[t].limit(reach[t], open, low, high);
+              }
+              if (again) {
+                year[t].limit(reach[t], loss, open, low, high);
+              }
+              if (first) {
+                year[t].keepReach();
+              }
+            });
     if (first) {
       System.arraycopy(low, 0, lowest, 0, size);
       System.arraycopy(high, 0, highest, 0, size);

@@ -1,9 +1,12 @@
 package swardcase.plan;
 
+import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Finds the plan of highest value at likely assumptions: net present value less the effort of each
@@ -54,6 +57,8 @@ public final class PlanSearch {
   private final PlanTable table;
   private final LocalSearch local;
   private final double[] sums;
+  private final Set<IntBuffer> startedFrom = new HashSet<>();
+  private final Set<IntBuffer> repaired = new HashSet<>();
   private int[] bestPick;
   private double bestValue = Double.NEGATIVE_INFINITY;
 
@@ -97,6 +102,8 @@ public final class PlanSearch {
   private Optional<Found> find(boolean[] open) {
     bestPick = new int[table.paddocks()];
     bestValue = Double.NEGATIVE_INFINITY;
+    startedFrom.clear();
+    repaired.clear();
     int[] start = new int[table.paddocks()];
     Arrays.setAll(start, table::first);
     PlanBound bound = new PlanBound(table);
@@ -114,6 +121,9 @@ public final class PlanSearch {
   }
 
   private void tryFrom(int[] from) {
+    if (!startedFrom.add(key(from))) {
+      return;
+    }
     int[] pick = from.clone();
     double value = local.improve(pick);
     if (value > bestValue + 1e-6) {
@@ -124,10 +134,18 @@ public final class PlanSearch {
 
   /** Tries a pick that prices suggest; changes of two paddocks only if it comes near the best. */
   private void repair(int[] pick) {
+    if (!repaired.add(key(pick))) {
+      return;
+    }
     double value = local.improveSingly(pick);
     if (value > bestValue - 0.02 * Math.abs(bestValue)) {
       tryFrom(pick);
     }
+  }
+
+  /** A pick that was tried once would bring nothing new: the best value only rises. */
+  private static IntBuffer key(int[] pick) {
+    return IntBuffer.wrap(pick.clone());
   }
 
   /** Takes the gains of every choice for what they are at a pick, and shares the limits out. */

@@ -88,7 +88,7 @@ final class Reach {
     for (int c = 0; c < value.length; c++) {
       value[c] = table.added(c, k);
     }
-    return least(open, limit);
+    return least(open, limit, Double.POSITIVE_INFINITY);
   }
 
   /** Most of it. */
@@ -96,7 +96,7 @@ final class Reach {
     for (int c = 0; c < value.length; c++) {
       value[c] = -table.added(c, k);
     }
-    return -least(open, limit);
+    return -least(open, limit, Double.POSITIVE_INFINITY);
   }
 
   /** Least ratio of two sums within the limit, where it is known to lie between two values. */
@@ -108,7 +108,7 @@ final class Reach {
       for (int c = 0; c < value.length; c++) {
         value[c] = table.added(c, d) - middle * table.added(c, q);
       }
-      if (least(open, limit) < 0) {
+      if (least(open, limit, 0) < 0) {
         high = middle;
       } else {
         low = middle;
@@ -126,7 +126,7 @@ final class Reach {
       for (int c = 0; c < value.length; c++) {
         value[c] = middle * table.added(c, q) - table.added(c, d);
       }
-      if (least(open, limit) < 0) {
+      if (least(open, limit, 0) < 0) {
         low = middle;
       } else {
         high = middle;
@@ -135,9 +135,10 @@ final class Reach {
     return high;
   }
 
-  private double least(boolean[] open, Limit limit) {
+  /** The price is sought no further once a bound of {@code enough} is found. */
+  private double least(boolean[] open, Limit limit, double enough) {
     double best = at(open, limit, 0);
-    if (Double.isInfinite(limit.capacity())) {
+    if (best >= enough || Double.isInfinite(limit.capacity())) {
       return best;
     }
     double size = 0;
@@ -157,6 +158,9 @@ final class Reach {
     double atTwo = at(open, limit, two);
     for (int step = 0; step < PRICES; step++) {
       best = Math.max(best, Math.max(atOne, atTwo));
+      if (best >= enough) {
+        return best;
+      }
       if (atOne > atTwo) {
         right = two;
         two = one;
@@ -179,11 +183,16 @@ final class Reach {
     if (price == 0) {
       sum = 0;
     }
-    for (int i = 0; i < table.paddocks(); i++) {
+    double[] use = limit.use();
+    int paddocks = table.paddocks();
+    int c = 0;
+    for (int i = 0; i < paddocks; i++) {
+      int end = table.first(i + 1);
       double least = Double.POSITIVE_INFINITY;
-      for (int c = table.first(i); c < table.first(i + 1); c++) {
+      for (; c < end; c++) {
         if (open[c]) {
-          least = Math.min(least, value[c] + price * limit.use()[c]);
+          double here = value[c] + price * use[c];
+          least = here < least ? here : least;
         }
       }
       sum += least;

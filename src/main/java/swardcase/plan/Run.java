@@ -37,6 +37,14 @@ public final class Run {
   private final double[] paddockWeight;
   private final boolean[][] grazes;
   private final double[] sums;
+  private final double[] part;
+  private final int[] partOfSet;
+  private final double[] baseSums;
+  private final double[] baseOld;
+  private final double[] valueOfShare;
+  private Plan base;
+  private double baseEnd;
+  private int set;
   private final JoiningFeed joiningFeed;
   private final double[] greenShare = new double[HalfMonths.COUNT];
   private final double[] onOffer = new double[HalfMonths.COUNT];
@@ -63,6 +71,7 @@ public final class Run {
   private double boughtNowMjPerHa;
   private double pricePerMj;
   private double tonnesPerMj;
+  private double discountAtEnd;
   private double grownInYear;
   private double grownWhenHeld;
   private double appetiteWhenHeld;
@@ -90,6 +99,11 @@ public final class Run {
       }
     }
     sums = new double[YearSums.size(flock.length)];
+    partOfSet = new int[paddockArea.length * model.actions().size() * years];
+    part = new double[partOfSet.length * sums.length];
+    baseSums = new double[years * sums.length];
+    baseOld = new double[years];
+    valueOfShare = new double[flock.length];
     joiningFeed = new JoiningFeed(farm, grazes);
     discountRate = inputs.add(farm.finance().discountRate());
     supplementPrice = inputs.add(farm.supplement().pricePerTonne());
@@ -128,6 +142,9 @@ public final class Run {
 
   private void setBesideStands(double[] assumptions) {
     x = assumptions;
+    set++;
+    base = null;
+    discountAtEnd = discount(years - 1);
     paths.set(x);
     weightSum = 0;
     double grown = 0;
@@ -150,50 +167,64 @@ public final class Run {
     Arrays.fill(sums, 0);
     double taken = 0;
     for (int i = 0; i < paddockArea.length; i++) {
-      addTo(sums, i, keep, 0);
+      addTo(sums, 0, i, keep, 0);
       taken += paddockWeight[i] * wholeYear(i, keep, 0);
     }
     double strongest = paths.strongest();
     for (int g = 0; g < flock.length; g++) {
+      Mob mob = flock[g].mob();
+      valueOfShare[g] = mob.ewes() * (lambsPerPregnantEwe(mob) * x[lambValue] + x[dryEweCost]);
       flock[g].set(x, greenShare, strength(sums, 0, g), strongest);
       double open = sums[YearSums.at(g, YearSums.SAFE)];
       joiningFeed.set(g, flock[g], onOffer, growth, eatenByEwes, taken, open);
     }
   }
 
-  /** Adds what a paddock gives in year {@code k} of an action to the sums of a year. */
-  private void addTo(double[] into, int i, int a, int k) {
+  /** Adds what a paddock gives in year {@code k} of an action to the sums that stand from there. */
+  private void addTo(double[] into, int at, int i, int a, int k) {
+    int from = part(i, a, k);
+    for (int sum = 0; sum < sums.length; sum++) {
+      into[at + sum] += part[from + sum];
+    }
+  }
+
+  /** Where the sums of a paddock in year {@code k} of an action stand; worked out once a set. */
+  private int part(int i, int a, int k) {
+    int place = (i * model.actions().size() + a) * years + k;
+    int at = place * sums.length;
+    if (partOfSet[place] != set) {
+      partOfSet[place] = set;
+      fillPart(at, i, a, k);
+    }
+    return at;
+  }
+
+  private void fillPart(int at, int i, int a, int k) {
     double weight = paddockWeight[i];
     double taken = weight * wholeYear(i, a, k);
     double strong = taken * paths.strength(i, a, k);
     boolean heldOff = paths.holdsOff(a);
-    into[YearSums.WINTER] += weight * paths.winter(i, a, k);
-    into[YearSums.OTHER] += weight * paths.other(i, a, k);
-    into[YearSums.HELD] += heldOff ? taken : 0;
-    into[YearSums.COST] += paddockArea[i] * paths.costPerHa(i, a, k);
-    into[YearSums.MARGIN] += paddockArea[i] * paths.marginPerHa(i, a, k);
-    into[YearSums.OUT] += paths.isShut(a, k) ? paddockArea[i] : 0;
+    part[at + YearSums.WINTER] = weight * paths.winter(i, a, k);
+    part[at + YearSums.OTHER] = weight * paths.other(i, a, k);
+    part[at + YearSums.HELD] = heldOff ? taken : 0;
+    part[at + YearSums.COST] = paddockArea[i] * paths.costPerHa(i, a, k);
+    part[at + YearSums.MARGIN] = paddockArea[i] * paths.marginPerHa(i, a, k);
+    part[at + YearSums.OUT] = paths.isShut(a, k) ? paddockArea[i] : 0;
     for (int g = 0; g < flock.length; g++) {
-      if (!grazes[g][i]) {
-        continue;
-      }
-      into[YearSums.at(g, YearSums.DOSE)] += strong;
-      into[YearSums.at(g, YearSums.GRAZED)] += taken;
-      if (!heldOff) {
-        into[YearSums.at(g, YearSums.DOSE_HELD)] += strong;
-        into[YearSums.at(g, YearSums.GRAZED_HELD)] += taken;
-        into[YearSums.at(g, YearSums.SAFE)] += taken * joiningFeed.part(g, i);
-      }
+      boolean open = grazes[g][i] && !heldOff;
+      part[at + YearSums.at(g, YearSums.DOSE)] = grazes[g][i] ? strong : 0;
+      part[at + YearSums.at(g, YearSums.GRAZED)] = grazes[g][i] ? taken : 0;
+      part[at + YearSums.at(g, YearSums.DOSE_HELD)] = open ? strong : 0;
+      part[at + YearSums.at(g, YearSums.GRAZED_HELD)] = open ? taken : 0;
+      part[at + YearSums.at(g, YearSums.SAFE)] = open ? taken * joiningFeed.part(g, i) : 0;
     }
   }
 
   /** The sums that a paddock's choice adds to every year: {@code [year * sums + sum]}. */
   void addYears(int paddock, int action, int start, double[] into) {
     for (int t = 0; t < years; t++) {
-      Arrays.fill(sums, 0);
-      int k = t - start;
-      addTo(sums, paddock, k < 0 ? model.keep() : action, Math.max(0, k));
-      System.arraycopy(sums, 0, into, t * sums.length, sums.length);
+      int from = partInYear(t, paddock, action, start);
+      System.arraycopy(part, from, into, t * sums.length, sums.length);
     }
   }
 
@@ -235,29 +266,65 @@ public final class Run {
     return share * paths.winter(i, a, k) + (1 - share) * paths.other(i, a, k);
   }
 
+  private int partInYear(int t, int i, int action, int start) {
+    return t < start ? part(i, model.keep(), 0) : part(i, action, t - start);
+  }
+
+  private double oldInYear(int t, int i, int action, int start) {
+    return paddockArea[i]
+        * (t < start ? paths.oldShare(i, model.keep(), 0) : paths.oldShare(i, action, t - start));
+  }
+
   /** Fills {@code out} with what the plan brings against keeping everything. */
   public void evaluate(Plan plan, Outcome out) {
+    setBase(plan);
+    evaluateBaseWith(0, plan.action(0), plan.start(0), out);
+  }
+
+  /** Adds a plan up, so that {@link #evaluateBaseWith} need not; the next set forgets it. */
+  public void setBase(Plan plan) {
+    base = plan;
+    Arrays.fill(baseSums, 0);
+    Arrays.fill(baseOld, 0);
+    baseEnd = 0;
+    for (int i = 0; i < paddockArea.length; i++) {
+      for (int t = 0; t < years; t++) {
+        int from = partInYear(t, i, plan.action(i), plan.start(i));
+        for (int sum = 0; sum < sums.length; sum++) {
+          baseSums[t * sums.length + sum] += part[from + sum];
+        }
+        baseOld[t] += oldInYear(t, i, plan.action(i), plan.start(i));
+      }
+      baseEnd += endValueNow(i, plan.action(i));
+    }
+  }
+
+  /**
+   * Fills {@code out} with what the plan of {@link #setBase} brings with another choice on one
+   * paddock: what the paddock adds to each year is put in place of what it added, so that the time
+   * taken does not grow with the farm. A choice that changes nothing gives the plan to the last
+   * bit.
+   */
+  public void evaluateBaseWith(int paddock, int action, int start, Outcome out) {
+    int actionNow = base.action(paddock);
+    int startNow = base.start(paddock);
     double factor = 1;
     double npv = 0;
     for (int t = 0; t < years; t++) {
-      Arrays.fill(sums, 0);
-      double old = 0;
-      for (int i = 0; i < paddockArea.length; i++) {
-        int k = t - plan.start(i);
-        int a = k < 0 ? model.keep() : plan.action(i);
-        addTo(sums, i, a, Math.max(0, k));
-        old += paddockArea[i] * paths.oldShare(i, a, Math.max(0, k));
+      int before = partInYear(t, paddock, actionNow, startNow);
+      int after = partInYear(t, paddock, action, start);
+      for (int sum = 0; sum < sums.length; sum++) {
+        sums[sum] = baseSums[t * sums.length + sum] + (part[after + sum] - part[before + sum]);
       }
-      out.oldShare[t] = old / areaHa;
+      double old =
+          oldInYear(t, paddock, action, start) - oldInYear(t, paddock, actionNow, startNow);
+      out.oldShare[t] = (baseOld[t] + old) / areaHa;
       evaluateYear(t, sums, 0, out);
       npv += factor * out.net(t);
       factor /= 1 + x[discountRate];
     }
-    double end = 0;
-    for (int i = 0; i < paddockArea.length; i++) {
-      end += endValueNow(i, plan.action(i));
-    }
-    out.endValue = end / discount(years - 1);
+    double end = baseEnd + (endValueNow(paddock, action) - endValueNow(paddock, actionNow));
+    out.endValue = end / discountAtEnd;
     out.npv = npv + end;
   }
 
@@ -308,8 +375,7 @@ public final class Run {
 
   /** Money if all ewes of a mob were in lamb that otherwise none would be. */
   double valueOfShare(int g) {
-    Mob mob = flock[g].mob();
-    return mob.ewes() * (lambsPerPregnantEwe(mob) * x[lambValue] + x[dryEweCost]);
+    return valueOfShare[g];
   }
 
   /** Lambs marked for each ewe in lamb, as the mob's own figures have it. */
@@ -354,7 +420,7 @@ public final class Run {
   /** Value now of what a paddock is worth beyond the horizon for having been sown. */
   double endValueNow(int paddock, int action) {
     return model.actions().get(action).sows()
-        ? paddockArea[paddock] * x[endValue] * discount(years - 1)
+        ? paddockArea[paddock] * x[endValue] * discountAtEnd
         : 0;
   }
 

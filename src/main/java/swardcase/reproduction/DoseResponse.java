@@ -21,7 +21,28 @@ public final class DoseResponse {
   }
 
   /** 1 - T(d), the share of conceptions lost. */
-  static double effect(double dosePercent, double d50Percent, double steepness) {
+  public static double effect(double dosePercent, double d50Percent, double steepness) {
     return 1 - conceptionMultiplier(dosePercent, d50Percent, steepness);
+  }
+
+  /**
+   * The same from (d / D50)^n. Where a dose is a product, so is this power, and parts of it that
+   * stay can be worked out once.
+   */
+  public static double effectOfPower(double power) {
+    return 1 - 1 / (1 + power);
+  }
+
+  /** Fills {@code into} with the share lost at each dose; equal doses in a row cost one power. */
+  static void effects(double[] dosePercent, double d50Percent, double steepness, double[] into) {
+    double dose = 0;
+    double effect = 0;
+    for (int p = 0; p < dosePercent.length; p++) {
+      if (dosePercent[p] != dose) {
+        dose = dosePercent[p];
+        effect = effect(dose, d50Percent, steepness);
+      }
+      into[p] = effect;
+    }
   }
 }

@@ -1,5 +1,7 @@
 package swardcase.reproduction;
 
+import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 import swardcase.check.Check;
 import swardcase.farm.HalfMonths;
 
@@ -33,6 +35,10 @@ public final class JoiningExposure {
   private static final int CYCLE = (int) CYCLE_DAYS;
   private static final int RUN_UP_DAYS = 120;
 
+  // Where each day of four years stands among 24 half-months and among 365 days.
+  private static final int[] HALF_MONTH_OF = places(HalfMonths::ofDay);
+  private static final int[] DAY_OF = places(day -> day % HalfMonths.DAYS);
+
   private JoiningExposure() {}
 
   /** Cycles started in a joining: 2 for 34 days, 3 for five weeks. */
@@ -64,6 +70,30 @@ public final class JoiningExposure {
       double lagDays,
       double halfLifeDays,
       double[] multiplierByCycle) {
+    double[] effect = new double[dosePercent.length];
+    DoseResponse.effects(dosePercent, d50, n, effect);
+    multipliersOfEffects(
+        effect,
+        joiningStartDayOfYear,
+        joiningWeeks,
+        rampDays,
+        lagDays,
+        halfLifeDays,
+        multiplierByCycle);
+  }
+
+  /**
+   * The same from the full effect of each dose, 1 - T, by half-month (24 values) or by day (365).
+   * Allocates nothing.
+   */
+  public static void multipliersOfEffects(
+      double[] fullEffect,
+      int joiningStartDayOfYear,
+      double joiningWeeks,
+      double rampDays,
+      double lagDays,
+      double halfLifeDays,
+      double[] multiplierByCycle) {
     int cycles = cycles(joiningWeeks);
     if (multiplierByCycle.length < cycles) {
       Check.that(false, "there must be room for %s cycles", cycles);
@@ -75,34 +105,30 @@ public final class JoiningExposure {
     double keptInRest = Math.pow(2, -(1 - partLag) / halfLifeDays);
     double rise = Math.min(1, 1 / rampDays);
 
-    double doseToday = dose(dosePercent, joiningStartDayOfYear - RUN_UP_DAYS);
-    double target = DoseResponse.effect(doseToday, d50, n);
-    double longDose = doseToday;
-    double longFloor = target;
-    double shortDose = doseToday;
-    double shortFloor = target;
-    double effect = target;
+    int[] place = fullEffect.length == HalfMonths.DAYS ? DAY_OF : HALF_MONTH_OF;
+    int start = Math.floorMod(joiningStartDayOfYear - RUN_UP_DAYS, HalfMonths.DAYS);
+    double effect = fullEffect[place[start]];
+    double longFloor = effect;
+    double shortFloor = effect;
     double sum = 0;
-    for (int day = 1 - RUN_UP_DAYS; day < joiningDays; day++) {
-      int date = joiningStartDayOfYear + day;
-      double dose = dose(dosePercent, date);
-      if (dose != doseToday) {
-        doseToday = dose;
-        target = DoseResponse.effect(dose, d50, n);
+    for (int known = 1; known < RUN_UP_DAYS + joiningDays; known++) {
+      int date = start + known;
+      double target = fullEffect[place[date]];
+      if (target >= longFloor) {
+        longFloor = target;
+      } else if (leaves(fullEffect, place, date, wholeLag + 1, known, longFloor)) {
+        longFloor = highest(fullEffect, place, date, wholeLag + 1);
       }
-      dose = strongest(dosePercent, date, Math.min(wholeLag + 1, day + RUN_UP_DAYS));
-      if (dose != longDose) {
-        longDose = dose;
-        longFloor = DoseResponse.effect(dose, d50, n);
+      if (target >= shortFloor) {
+        shortFloor = target;
+      } else if (leaves(fullEffect, place, date, wholeLag, known, shortFloor)) {
+        shortFloor = highest(fullEffect, place, date, wholeLag);
       }
-      dose = strongest(dosePercent, date, Math.min(wholeLag, day + RUN_UP_DAYS));
-      if (dose != shortDose) {
-        shortDose = dose;
-        shortFloor = DoseResponse.effect(dose, d50, n);
-      }
-      double risen = Math.min(target, effect + target * rise);
+      double risen = effect + target * rise;
+      risen = risen < target ? risen : target;
       double kept = recover(recover(effect, longFloor, keptInLastPart), shortFloor, keptInRest);
-      effect = Math.max(risen, kept);
+      effect = risen > kept ? risen : kept;
+      int day = known - RUN_UP_DAYS;
       if (day >= 0) {
         sum += 1 - effect;
         if (day % CYCLE == CYCLE - 1 || day == joiningDays - 1) {
@@ -117,29 +143,29 @@ public final class JoiningExposure {
     return effect <= floor ? effect : floor + (effect - floor) * kept;
   }
 
-  private static double dose(double[] dosePercent, int date) {
-    return dosePercent[place(dosePercent, date)];
-  }
-
-  /** Where a date stands among 24 half-months or 365 days. */
-  private static int place(double[] dosePercent, int date) {
-    return dosePercent.length == HalfMonths.DAYS
-        ? Math.floorMod(date, HalfMonths.DAYS)
-        : HalfMonths.ofDay(date);
-  }
-
-  /** Highest dose from {@code daysBack} days before {@code date} to that day. */
-  private static double strongest(double[] dosePercent, int date, int daysBack) {
-    if (daysBack >= HalfMonths.DAYS) {
-      daysBack = HalfMonths.DAYS - 1;
+  /**
+   * Whether the highest effect of the window until yesterday goes out of it today. The window moves
+   * on by a day at a time, so it need be looked through only then.
+   */
+  private static boolean leaves(
+      double[] effect, int[] place, int date, int daysBack, int known, double highest) {
+    if (known <= daysBack) {
+      return false;
     }
-    int last = place(dosePercent, date);
-    int p = place(dosePercent, date - daysBack);
-    double highest = dosePercent[p];
-    while (p != last) {
-      p = (p + 1) % dosePercent.length;
-      highest = Math.max(highest, dosePercent[p]);
+    int left = place[date - daysBack - 1];
+    return left != place[date - daysBack] && effect[left] >= highest;
+  }
+
+  /** Highest effect from {@code daysBack} days before a date to that day. */
+  private static double highest(double[] effect, int[] place, int date, int daysBack) {
+    double highest = effect[place[date]];
+    for (int back = 1; back <= daysBack; back++) {
+      highest = Math.max(highest, effect[place[date - back]]);
     }
     return highest;
+  }
+
+  private static int[] places(IntUnaryOperator ofDay) {
+    return IntStream.range(0, 4 * HalfMonths.DAYS).map(ofDay).toArray();
   }
 }

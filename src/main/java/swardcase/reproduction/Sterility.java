@@ -25,17 +25,18 @@ public final class Sterility {
   /** S of one year of doses, {@code dosePercent} by half-month. */
   public static double seasonExposure(
       double[] dosePercent, double d50, double n, double referenceDosePercent) {
+    double[] effect = new double[HalfMonths.COUNT];
+    DoseResponse.effects(dosePercent, d50, n, effect);
+    return seasonExposureOfEffects(effect, DoseResponse.effect(referenceDosePercent, d50, n));
+  }
+
+  /** The same from 1 - T of each half-month's dose and of the reference dose. */
+  public static double seasonExposureOfEffects(double[] effect, double referenceEffect) {
     double sum = 0;
-    double dose = 0;
-    double effect = 0;
     for (int p = 0; p < HalfMonths.COUNT; p++) {
-      if (dosePercent[p] != dose) {
-        dose = dosePercent[p];
-        effect = DoseResponse.effect(dose, d50, n);
-      }
-      sum += effect * HalfMonths.days(p);
+      sum += effect[p] * HalfMonths.days(p);
     }
-    return sum / SEASON_DAYS / DoseResponse.effect(referenceDosePercent, d50, n);
+    return sum / SEASON_DAYS / referenceEffect;
   }
 
   /** s, the share barren after {@code exposure}, where {@code q} goes barren per unit of it. */

@@ -29,6 +29,43 @@ class PlanLawsTest {
   }
 
   @Test
+  void evaluateBaseWith_anyChange_isThePlanWithThatChange() {
+    SplittableRandom random = new SplittableRandom(2611);
+    for (String name : List.of("mixed-farm", "risky-farm")) {
+      FarmModel model = PlanFarms.model(PlanFarms.demo(name));
+      Run run = model.newRun();
+      Run whole = model.newRun();
+      Outcome changed = new Outcome(model.years());
+      Outcome added = new Outcome(model.years());
+      for (int round = 0; round < 5; round++) {
+        double[] x = draw(model, random);
+        run.set(x);
+        whole.set(x);
+        Plan base = model.keepAll();
+        for (int i = 0; i < base.paddocks(); i++) {
+          int action = random.nextInt(model.actions().size());
+          int start = random.nextInt(model.startYears());
+          if (!run.allowed(i, action)) {
+            continue;
+          }
+          run.setBase(base);
+          run.evaluateBaseWith(i, base.action(i), base.start(i), changed);
+          whole.evaluate(base, added);
+          assertThat(changed.npv()).isEqualTo(added.npv());
+          run.evaluateBaseWith(i, action, start, changed);
+          base = base.with(i, action, start);
+          whole.evaluate(base, added);
+          assertThat(changed.npv()).isCloseTo(added.npv(), within(1e-6));
+          for (int t = 0; t < model.years(); t++) {
+            assertThat(changed.lambs(t)).isCloseTo(added.lambs(t), within(1e-8));
+            assertThat(changed.oldShare(t)).isCloseTo(added.oldShare(t), within(1e-12));
+          }
+        }
+      }
+    }
+  }
+
+  @Test
   void plantShares_ofEverySowing_lieInZeroToOneAndAddUpToOne() {
     SplittableRandom random = new SplittableRandom(21);
     for (String name : List.of("mixed-farm", "northern-farm")) {
