@@ -31,6 +31,7 @@ class GoldenSheetTest {
     "decide, current-farm",
     "decide, northern-farm",
     "decide, risky-farm",
+    "decide, large-farm",
     "joining, risky-farm"
   })
   void sheet_ofADemoFarm_readsAsBeforeAndKeepsToBothStandards(String command, String farm)
