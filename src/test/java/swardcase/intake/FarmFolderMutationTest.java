@@ -19,7 +19,10 @@ import swardcase.tables.TablesLoader;
 class FarmFolderMutationTest {
 
   private static final Tables TABLES = TablesLoader.standard().load();
-  private static final int MUTANTS = 250;
+
+  /** A farm; {@code -Dmutants=10000} for a long run. */
+  private static final int MUTANTS = Integer.getInteger("mutants", 1000);
+
   private static final String[] FILES = {"farm.yaml", "paddocks.csv", "plants.csv"};
   @TempDir private Path folder;
 
