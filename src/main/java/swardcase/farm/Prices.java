@@ -12,6 +12,7 @@ import swardcase.evidence.Assumption;
  * @param grossMarginPerEwe a year's margin of a further ewe before supplement
  * @param leafTest price of one laboratory formononetin test
  * @param plantIdentification price, time included, of identifying one more plant
+ * @param priceCorrelation how the prices of a lamb and of supplement move together, -0.95 to 0.95
  */
 public record Prices(
     Assumption netValuePerLamb,
@@ -20,4 +21,5 @@ public record Prices(
     Assumption spareFeedPerTonneDm,
     Assumption grossMarginPerEwe,
     Assumption leafTest,
-    Assumption plantIdentification) {}
+    Assumption plantIdentification,
+    Assumption priceCorrelation) {}

@@ -28,9 +28,6 @@ import swardcase.sward.Composition;
  */
 final class Draws {
 
-  /** Key of the correlation between the price of lambs and that of supplement. */
-  static final String PRICE_CORRELATION = "default.price-correlation";
-
   private final FarmModel model;
   private final long seed;
   private final LatinHypercube uniforms;
@@ -50,7 +47,7 @@ final class Draws {
     this.seed = seed;
     List<Assumption> inputs = new ArrayList<>(model.inputs().all());
     int count = inputs.size();
-    inputs.add(model.tables().parameter(PRICE_CORRELATION));
+    inputs.add(model.farm().prices().priceCorrelation());
     dimension = dimensions(inputs);
     uniforms = LatinHypercube.of(seed, blocks, perBlock, inputs.size());
     low = inputs.stream().mapToDouble(input -> input.range().low()).toArray();

@@ -32,7 +32,11 @@ final class MoneyReader {
             money(prices, "spare_feed_per_tonne_dm", "spare-feed"),
             money(prices, "gross_margin_per_ewe", "gross-margin-per-ewe"),
             money(prices, "leaf_test", "leaf-test-price"),
-            money(prices, "plant_identification", "plant-identification-price"));
+            money(prices, "plant_identification", "plant-identification-price"),
+            defaults.orUser(
+                "price-correlation",
+                prices.findRange("lamb_supplement_correlation", -0.95, 0.95),
+                1));
     prices.finish();
     return read;
   }

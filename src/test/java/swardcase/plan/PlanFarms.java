@@ -68,7 +68,8 @@ final class PlanFarms {
             base.prices().spareFeedPerTonneDm(),
             base.prices().grossMarginPerEwe(),
             base.prices().leafTest(),
-            base.prices().plantIdentification());
+            base.prices().plantIdentification(),
+            base.prices().priceCorrelation());
     List<Mob> mobs =
         base.mobs().stream().map(mob -> withEwes(mob, 60 + random.nextInt(40 * paddocks))).toList();
     return copy(base, list, mobs, prices, finance, actions);
