@@ -1,6 +1,8 @@
 package swardcase.cli;
 
-/** Text from a user's files on its way to a terminal. */
+/**
+ * A line on its way to a terminal: views leave a user's text as it is, and every line passes here.
+ */
 final class PlainText {
 
   private PlainText() {}

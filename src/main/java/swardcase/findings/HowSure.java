@@ -220,16 +220,6 @@ public final class HowSure {
     return expectedRegret[Alternatives.KEEP_ALL];
   }
 
-  /** Plans that were looked at. */
-  public int plansLookedAt() {
-    return alternatives.size();
-  }
-
-  /** The plan of highest mean among those looked at; often the plan itself. */
-  public Plan bestOnAverage() {
-    return alternatives.plan(DrawnInformation.best(simulation.npv()));
-  }
-
   /** What it would be worth to know everything before choosing among the plans looked at. */
   public DrawnInformation perfect() {
     return perfect;

@@ -18,16 +18,6 @@ import swardcase.plan.DecisionMeasures.OfPaddock;
  */
 public final class Decision {
 
-  /** What to do with a paddock. */
-  public enum Verdict {
-    /** Do what the plan says: it probably pays. */
-    ACT,
-    /** Leave the paddock as it is: nothing probably pays. */
-    KEEP,
-    /** What is known does not settle it. */
-    TOO_CLOSE
-  }
-
   /**
    * An action on one paddock, everything else kept, started in its best year.
    *
@@ -36,10 +26,8 @@ public final class Decision {
    * @param outcome likely outcome
    * @param costPerHa undiscounted, per ha
    * @param npv for the paddock
-   * @param chanceItPays chance that {@code npv} is above zero, 0 to 1
    */
-  public record Option(
-      int action, int start, Outcome outcome, Range costPerHa, Range npv, double chanceItPays) {}
+  public record Option(int action, int start, Outcome outcome, Range costPerHa, Range npv) {}
 
   private final FarmModel model;
   private final Run run;
@@ -121,8 +109,7 @@ public final class Decision {
                   place.start(),
                   alone,
                   ranges.range(measures.at(k, OfOption.COST_PER_HA)),
-                  npv,
-                  Odds.above(npv, 0)));
+                  npv));
     }
   }
 
@@ -184,20 +171,6 @@ public final class Decision {
   /** Every option of a paddock, in the order of the actions, keeping aside. */
   public List<Option> options(int paddock) {
     return List.copyOf(options.get(paddock));
-  }
-
-  /** What to do with a paddock. */
-  public Verdict verdict(int paddock) {
-    if (plan.action(paddock) != model.keep()) {
-      return Odds.above(planNpv(paddock), 0) >= Odds.ENOUGH_TO_ACT
-          ? Verdict.ACT
-          : Verdict.TOO_CLOSE;
-    }
-    double effort = effort(paddock);
-    boolean close =
-        options.get(paddock).stream()
-            .anyMatch(option -> Odds.above(option.npv(), effort) > 1 - Odds.ENOUGH_TO_KEEP);
-    return close ? Verdict.TOO_CLOSE : Verdict.KEEP;
   }
 
   /** What a change of a paddock must be worth to be made. */

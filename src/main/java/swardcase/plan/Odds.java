@@ -12,12 +12,6 @@ import swardcase.chance.Range;
  */
 public final class Odds {
 
-  /** Chance of paying from which an action is advised. */
-  static final double ENOUGH_TO_ACT = 0.8;
-
-  /** Chance of not paying from which keeping is advised. */
-  static final double ENOUGH_TO_KEEP = 0.6;
-
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
   private static final double Z = NORMAL.inverseCumulativeProbability(0.95);
 

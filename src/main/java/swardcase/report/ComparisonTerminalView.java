@@ -42,7 +42,7 @@ public final class ComparisonTerminalView {
   }
 
   private void head(String place, Side side) {
-    String name = TerminalView.plain(side.farm().name() + " (" + side.folder() + ")");
+    String name = side.farm().name() + " (" + side.folder() + ")";
     lines.add(place + name + ", " + side.farm().date());
   }
 
@@ -82,7 +82,7 @@ public final class ComparisonTerminalView {
             ">Gain " + currency + " (range)");
     for (PaddockPair pair : report.paddocks()) {
       table.row(
-          TerminalView.plain(pair.name()),
+          pair.name(),
           verdict(pair.first()),
           gain(pair.first()),
           verdict(pair.second()),

@@ -47,7 +47,7 @@ public final class ExplainView {
 
   private void add(Explanation of, int level) {
     String indent = "  ".repeat(level);
-    lines.add(indent + TerminalView.plain(of.name()) + ": " + amount(of.value(), of.unit()));
+    lines.add(indent + of.name() + ": " + amount(of.value(), of.unit()));
     if (of.joined() == Joined.INPUT) {
       lines.add(indent + "  " + origin(of.movers().get(0).input()));
       return;
@@ -71,7 +71,7 @@ public final class ExplainView {
       String to = number(mover.atHigh(), of.value());
       lines.add(
           "  - "
-              + TerminalView.plain(input.name())
+              + input.name()
               + " "
               + amount(input.range(), input.unit())
               + ": "
@@ -96,7 +96,7 @@ public final class ExplainView {
     return "["
         + input.evidence().label()
         + "; "
-        + TerminalView.plain(source)
+        + source
         + "; set by "
         + input.setBy().label()
         + "]";
@@ -104,10 +104,10 @@ public final class ExplainView {
 
   private String amount(Range value, String unit) {
     if (unit.equals(MONEY)) {
-      return Words.money(TerminalView.plain(currency), value);
+      return Words.money(currency, value);
     }
     String number = value.isExact() ? exact(value.likely()) : Words.range(value);
-    return unit.isEmpty() || unit.equals("-") ? number : number + " " + TerminalView.plain(unit);
+    return unit.isEmpty() || unit.equals("-") ? number : number + " " + unit;
   }
 
   /** Parts are shown so that a reader can reckon with them: four significant digits. */

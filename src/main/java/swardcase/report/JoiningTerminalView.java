@@ -24,7 +24,7 @@ public final class JoiningTerminalView {
   /** The plan as lines. */
   public static List<String> of(JoiningReport report) {
     List<String> lines = new ArrayList<>();
-    lines.add(plain(report.farm().name()) + ", " + report.farm().date() + ": before joining");
+    lines.add(report.farm().name() + ", " + report.farm().date() + ": before joining");
     lines.add("");
     lines.addAll(TerminalView.wrap(report.headline()));
     for (MobCalendar mob : report.mobs()) {
@@ -48,19 +48,19 @@ public final class JoiningTerminalView {
     lines.addAll(gates(report));
     lines.add("");
     lines.addAll(TerminalView.wrap(report.safeFeed().statement()));
-    report.safeFeed().waysOut().forEach(way -> lines.addAll(TerminalView.wrap("- " + plain(way))));
+    report.safeFeed().waysOut().forEach(way -> lines.addAll(TerminalView.wrap("- " + way)));
     lines.addAll(TerminalView.wrap(report.safeFeed().worthStatement()));
     lines.add("");
     lines.addAll(dates(report));
     lines.add("");
-    report.notices().forEach(note -> lines.addAll(TerminalView.wrap("- " + plain(note))));
+    report.notices().forEach(note -> lines.addAll(TerminalView.wrap("- " + note)));
     report.cautions().forEach(caution -> lines.addAll(TerminalView.wrap("! " + caution)));
     return lines;
   }
 
   private static List<String> calendar(JoiningReport report, MobCalendar mob) {
     List<String> headings = new ArrayList<>();
-    headings.add(plain(mob.name()));
+    headings.add(mob.name());
     for (HalfMonth half : report.halfMonths()) {
       headings.add(half.from());
     }
@@ -69,14 +69,14 @@ public final class JoiningTerminalView {
     TextTable table = TextTable.of(headings.toArray(String[]::new));
     for (PaddockRow row : mob.paddocks()) {
       List<String> cells = new ArrayList<>();
-      cells.add(plain(row.paddock()) + (row.unknown() ? " ?" : ""));
+      cells.add(row.paddock() + (row.unknown() ? " ?" : ""));
       row.cells().forEach(cell -> cells.add(cell.label()));
       cells.add(isToBeTested(row) ? "test first" : sure(row.cells()));
-      cells.add(plain(row.reason()));
+      cells.add(row.reason());
       table.row(cells.toArray(String[]::new));
     }
     List<String> lines = new ArrayList<>();
-    lines.add(plain(mob.name()) + ", " + Words.exact(mob.ewes()) + " ewes, " + mob.joining() + ":");
+    lines.add(mob.name() + ", " + Words.exact(mob.ewes()) + " ewes, " + mob.joining() + ":");
     lines.addAll(table.lines());
     return lines;
   }
@@ -105,7 +105,7 @@ public final class JoiningTerminalView {
         TextTable.of(
             "Replacement ewe lambs, maidens", "Through the green season", "Barren per 100");
     for (YoungRow row : report.youngEwes()) {
-      table.row(plain(row.paddock()), row.label(), Words.count(row.barrenPercent()));
+      table.row(row.paddock(), row.label(), Words.count(row.barrenPercent()));
     }
     return table.lines();
   }
@@ -134,14 +134,14 @@ public final class JoiningTerminalView {
 
   private static List<String> moves(JoiningReport report) {
     List<String> headings = new ArrayList<>(List.of("Where to be"));
-    report.moves().forEach(group -> headings.add(plain(group.group())));
+    report.moves().forEach(group -> headings.add(group.group()));
     TextTable table = TextTable.of(headings.toArray(String[]::new));
     for (int k = 0; k < report.halfMonths().size(); k++) {
       HalfMonth half = report.halfMonths().get(k);
       List<String> cells = new ArrayList<>(List.of(half.from() + " to " + half.to()));
       for (GroupMoves group : report.moves()) {
         Move move = group.moves().get(k);
-        cells.add(plain(move.where()) + feed(report, move));
+        cells.add(move.where() + feed(report, move));
       }
       table.row(cells.toArray(String[]::new));
     }
@@ -156,8 +156,8 @@ public final class JoiningTerminalView {
     report.halfMonths().forEach(half -> headings.add(half.from()));
     TextTable table = TextTable.of(headings.toArray(String[]::new));
     for (Gate gate : report.gates()) {
-      List<String> cells = new ArrayList<>(List.of(plain(gate.paddock())));
-      gate.to().forEach(to -> cells.add(plain(to)));
+      List<String> cells = new ArrayList<>(List.of(gate.paddock()));
+      gate.to().forEach(to -> cells.add(to));
       table.row(cells.toArray(String[]::new));
     }
     return table.lines();
@@ -165,7 +165,7 @@ public final class JoiningTerminalView {
 
   private static String feed(JoiningReport report, Move move) {
     return move.feedTonnes() > 0
-        ? "; feed " + Words.about(move.feedTonnes()) + " t " + plain(report.farm().supplement())
+        ? "; feed " + Words.about(move.feedTonnes()) + " t " + report.farm().supplement()
         : "";
   }
 
@@ -179,7 +179,7 @@ public final class JoiningTerminalView {
             .max()
             .orElse(0);
     List<String> headings = new ArrayList<>(List.of("Rams in"));
-    report.mobs().forEach(mob -> headings.add(">" + plain(mob.name())));
+    report.mobs().forEach(mob -> headings.add(">" + mob.name()));
     headings.add("");
     TextTable table = TextTable.of(headings.toArray(String[]::new));
     for (DatePoint date : report.dates()) {
@@ -192,9 +192,5 @@ public final class JoiningTerminalView {
     lines.addAll(table.lines());
     lines.addAll(TerminalView.wrap(report.notModelled()));
     return lines;
-  }
-
-  private static String plain(String text) {
-    return TerminalView.plain(text);
   }
 }

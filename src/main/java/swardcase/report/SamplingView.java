@@ -43,7 +43,7 @@ public final class SamplingView {
       row(table, paddock, Composition.of(paddock, tables, designEffect), limit);
     }
     List<String> lines = new ArrayList<>();
-    lines.add(TerminalView.plain(farm.name()));
+    lines.add(farm.name());
     lines.add("");
     lines.addAll(table.lines());
     lines.add("");
@@ -73,7 +73,7 @@ public final class SamplingView {
     double wrong = Math.min(above, 1 - above);
     OptionalInt more = composition.morePlantsToSettle(limit, clover, SETTLED);
     table.row(
-        TerminalView.plain(paddock.name()),
+        paddock.name(),
         Words.whole(paddock.plantsLookedAt()),
         composition.lookedAt()
             ? Words.range(composition.estimate(Cultivar::isOld).times(100))

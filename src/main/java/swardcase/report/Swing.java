@@ -11,10 +11,4 @@ package swardcase.report;
  * @param npvAtHigh the same at its high end
  */
 public record Swing(
-    String input, double low, double high, String unit, double npvAtLow, double npvAtHigh) {
-
-  /** The distance between the two values. */
-  public double span() {
-    return Math.abs(npvAtHigh - npvAtLow);
-  }
-}
+    String input, double low, double high, String unit, double npvAtLow, double npvAtHigh) {}

@@ -16,7 +16,7 @@ public final class TerminalView {
   public static List<String> of(Report report) {
     String currency = report.farm().currency();
     List<String> lines = new ArrayList<>();
-    lines.add(plain(report.farm().name()) + ", " + report.farm().date());
+    lines.add(report.farm().name() + ", " + report.farm().date());
     lines.add("");
     lines.add(report.plan().headline());
     lines.add("");
@@ -29,7 +29,7 @@ public final class TerminalView {
           paddock.deciding().isBlank()
               ? ""
               : " What would settle it soonest: " + paddock.deciding() + ".";
-      lines.addAll(wrap(plain(paddock.name()) + ": " + plain(paddock.reason() + find)));
+      lines.addAll(wrap(paddock.name() + ": " + paddock.reason() + find));
     }
     report
         .howSure()
@@ -37,18 +37,18 @@ public final class TerminalView {
             sure -> {
               lines.add("");
               lines.add("How sure?");
-              sure.howSure().forEach(line -> lines.addAll(wrap("- " + plain(line))));
+              sure.howSure().forEach(line -> lines.addAll(wrap("- " + line)));
               lines.add("");
               lines.add("What should you find out before you spend?");
-              sure.before().forEach(line -> lines.addAll(wrap("- " + plain(line))));
+              sure.before().forEach(line -> lines.addAll(wrap("- " + line)));
             });
     lines.add("");
     lines.add("The plan");
-    report.plan().notes().forEach(note -> lines.addAll(wrap("- " + plain(note))));
+    report.plan().notes().forEach(note -> lines.addAll(wrap("- " + note)));
     if (!report.notices().isEmpty()) {
       lines.add("");
       lines.add("Please note");
-      report.notices().forEach(notice -> lines.addAll(wrap("- " + plain(notice))));
+      report.notices().forEach(notice -> lines.addAll(wrap("- " + notice)));
     }
     lines.add("");
     lines.addAll(wrap(report.cautions().get(0) + " " + report.cautions().get(1)));
@@ -89,7 +89,7 @@ public final class TerminalView {
     for (PaddockResult paddock : report.paddocks()) {
       boolean acts = paddock.startYear().isPresent();
       table.row(
-          plain(paddock.name()),
+          paddock.name(),
           Words.exact(paddock.areaHa()),
           paddock.verdict(),
           year(paddock.startYear()),
@@ -107,11 +107,6 @@ public final class TerminalView {
 
   private static String year(OptionalInt year) {
     return year.isPresent() ? Integer.toString(year.getAsInt()) : "";
-  }
-
-  /** Text without control characters, which a terminal would obey. */
-  static String plain(String text) {
-    return text.replaceAll("\\p{Cntrl}", " ");
   }
 
   /** Text broken into lines of the terminal's width, later lines set in. */
