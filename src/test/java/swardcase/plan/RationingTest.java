@@ -5,11 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import org.chocosolver.solver.Model;
+import org.chocosolver.solver.Solution;
+import org.chocosolver.solver.search.strategy.Search;
+import org.chocosolver.solver.variables.BoolVar;
+import org.chocosolver.solver.variables.IntVar;
 import org.junit.jupiter.api.Test;
-import org.ojalgo.optimisation.Expression;
-import org.ojalgo.optimisation.ExpressionsBasedModel;
-import org.ojalgo.optimisation.Optimisation;
-import org.ojalgo.optimisation.Variable;
 
 /** Scarce means shared out: against a published case, a second solver and full enumeration. */
 class RationingTest {
@@ -48,7 +49,7 @@ class RationingTest {
   @Test
   void pick_randomMultipleChoice_isWorthWhatASecondSolverFinds() {
     SplittableRandom random = new SplittableRandom(9);
-    for (int round = 0; round < 12; round++) {
+    for (int round = 0; round < 100; round++) {
       int groups = 4 + random.nextInt(8);
       int resources = 1 + random.nextInt(4);
       int[] first = new int[groups + 1];
@@ -81,28 +82,27 @@ class RationingTest {
     }
   }
 
+  /** The same choice put to a constraint solver, which counts in whole numbers. */
   private static double secondSolver(
       int[] first, double[] value, double[][] use, double[] capacity) {
-    ExpressionsBasedModel model = new ExpressionsBasedModel();
-    Variable[] taken = new Variable[value.length];
-    for (int c = 0; c < value.length; c++) {
-      taken[c] = model.newVariable("c" + c).binary().weight(value[c]);
-    }
+    Model model = new Model();
+    BoolVar[] taken = model.boolVarArray(value.length);
     for (int i = 0; i < first.length - 1; i++) {
-      Expression one = model.newExpression("group" + i).level(1);
-      for (int c = first[i]; c < first[i + 1]; c++) {
-        one.set(taken[c], 1);
-      }
+      BoolVar[] group = Arrays.copyOfRange(taken, first[i], first[i + 1]);
+      model.sum(group, "=", 1).post();
     }
     for (int r = 0; r < capacity.length; r++) {
-      Expression limit = model.newExpression("limit" + r).upper(capacity[r]);
-      for (int c = 0; c < value.length; c++) {
-        limit.set(taken[c], use[r][c]);
-      }
+      model.scalar(taken, whole(use[r]), "<=", (int) Math.floor(capacity[r])).post();
     }
-    Optimisation.Result result = model.maximise();
-    assertThat(result.getState().isOptimal()).isTrue();
-    return result.getValue();
+    IntVar total = model.intVar(-20 * value.length, 200 * value.length);
+    model.scalar(taken, whole(value), "=", total).post();
+    model.getSolver().setSearch(Search.inputOrderUBSearch(taken));
+    Solution best = model.getSolver().findOptimalSolution(total, Model.MAXIMIZE);
+    return best.getIntVal(total);
+  }
+
+  private static int[] whole(double[] numbers) {
+    return Arrays.stream(numbers).mapToInt(n -> (int) n).toArray();
   }
 
   @Test
