@@ -9,5 +9,10 @@ public enum Verdict {
   /** Leave the paddock as it is: nothing that was looked at probably pays. */
   KEEP,
   /** What is known does not settle it. */
-  TOO_CLOSE
+  TOO_CLOSE;
+
+  /** Whether something is to be done. */
+  public boolean acts() {
+    return this == ACT || this == HOLD_OFF;
+  }
 }

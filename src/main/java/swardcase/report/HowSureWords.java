@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import swardcase.chance.Range;
 import swardcase.farm.Farm;
 import swardcase.findings.BreakEvenValue;
 import swardcase.findings.HowSure;
@@ -67,8 +68,9 @@ final class HowSureWords {
       lines.add(
           "The plan pays in "
               + outOfTen(found.npv().chanceAboveZero())
-              + " cases. In nine of ten it brings "
-              + Words.money(currency, found.npv().range())
+              + " cases. In the middle case it brings "
+              + Words.likelyMoney(currency, found.npv().range())
+              + ends(found.npv().range())
               + ".");
       lines.add(
           found.lossLimit() > 0
@@ -90,6 +92,11 @@ final class HowSureWords {
                 "; the mean is known to within %s.",
                 Words.aboutMoney(currency, 2 * found.npv().standardError())));
     return lines;
+  }
+
+  /** The two ends as a clause, or nothing where there is no range. */
+  private static String ends(Range range) {
+    return range.isExact() ? "" : "; in nine cases of ten, something from " + Words.ends(range);
   }
 
   List<String> before(List<FindOut> findOut) {

@@ -3,9 +3,11 @@ package swardcase.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import swardcase.farm.Action;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
+import swardcase.findings.HowSure;
 import swardcase.plan.Choice;
 import swardcase.plan.Decision;
 import swardcase.plan.FarmModel;
@@ -17,12 +19,14 @@ import swardcase.plan.PlanSearch.Found;
 final class PlanNotes {
 
   private final Decision decision;
+  private final HowSure howSure;
   private final FarmModel model;
   private final Farm farm;
   private final int firstYear;
 
-  PlanNotes(Decision decision, int firstYear) {
+  PlanNotes(Decision decision, HowSure howSure, int firstYear) {
     this.decision = decision;
+    this.howSure = howSure;
     this.firstYear = firstYear;
     model = decision.model();
     farm = model.farm();
@@ -35,6 +39,7 @@ final class PlanNotes {
             + money(model.leastGainPerHa())
             + " a ha and year, because doing it takes effort. Money shown elsewhere is without this.");
     notes.add(howGood());
+    notSure(notes);
     limits(notes);
     decision.nextBest().ifPresent(next -> notes.add(nextBest(next)));
     fixed(notes);
@@ -57,6 +62,22 @@ final class PlanNotes {
         + ", within "
         + Words.rounded(100 * found.gap(), 0.1)
         + " % of that.";
+  }
+
+  /** Paddocks that the plan acts on, but which the draws do not speak for. */
+  private void notSure(List<String> notes) {
+    String names =
+        IntStream.range(0, farm.paddocks().size())
+            .filter(i -> decision.plan().action(i) != model.keep())
+            .filter(i -> !howSure.paddock(i).verdict().acts())
+            .mapToObj(i -> farm.paddocks().get(i).name())
+            .collect(Collectors.joining(", "));
+    if (!names.isEmpty()) {
+      notes.add(
+          "The plan and its totals count these in, though it is not sure that they pay: "
+              + names
+              + ". Find out more before they start.");
+    }
   }
 
   private void limits(List<String> notes) {

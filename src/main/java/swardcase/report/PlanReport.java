@@ -55,7 +55,7 @@ final class PlanReport {
   }
 
   private List<String> notes(Optional<LoanAccount> account) {
-    List<String> notes = new ArrayList<>(new PlanNotes(decision, firstYear).all());
+    List<String> notes = new ArrayList<>(new PlanNotes(decision, howSure, firstYear).all());
     account
         .filter(loan -> loan.borrowed() > 0)
         .ifPresent(loan -> notes.add(loan.sentence(farm.currency())));

@@ -104,10 +104,11 @@ final class ReasonWords {
   private String within(int paddock) {
     double alone = planned(paddock).orElseThrow().npv().likely();
     double within = decision.planNpv(paddock).likely();
-    return " After its costs it, at likely values, "
+    boolean alike = alone < 0 == within < 0;
+    return " After its costs, at likely values, it "
         + gainsOrLoses(alone)
-        + " on its own and "
-        + gainsOrLoses(within)
+        + " on its own "
+        + (alike ? "and " + money(Math.abs(within)) : "but " + gainsOrLoses(within))
         + " within the plan.";
   }
 
@@ -188,7 +189,12 @@ final class ReasonWords {
     Option option =
         planned(paddock).or(() -> weighed(paddock)).or(() -> best(paddock)).orElseThrow();
     Range npv = npv(paddock, option);
-    String likely = "To " + action(option).name() + " likely " + gainsOrLoses(npv.likely());
+    String likely =
+        (isPlanned(paddock, option) ? "The plan counts it in, but it is not sure. " : "")
+            + "To "
+            + action(option).name()
+            + " likely "
+            + gainsOrLoses(npv.likely());
     if (npv.low() >= 0) {
       return likely
           + " ("

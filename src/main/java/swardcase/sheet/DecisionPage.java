@@ -124,19 +124,20 @@ final class DecisionPage {
   /** A paddock with its place in the user's file, which its card carries too. */
   private record Numbered(int number, PaddockResult paddock) {}
 
-  private List<Numbered> workFirst() {
+  /** What starts soonest stands first, then what to find out more about, then what to keep. */
+  private List<Numbered> inOrderOfUse() {
     List<PaddockResult> paddocks = report.paddocks();
     return IntStream.range(0, paddocks.size())
         .mapToObj(i -> new Numbered(i + 1, paddocks.get(i)))
         .sorted(
             Comparator.comparingInt(
                     (Numbered one) -> one.paddock().startYear().orElse(Integer.MAX_VALUE))
-                .thenComparing(one -> one.paddock().npv().isExact()))
+                .thenComparing(one -> one.paddock().deciding().isBlank()))
         .toList();
   }
 
   private void paddocks() {
-    List<Numbered> sorted = workFirst();
+    List<Numbered> sorted = inOrderOfUse();
     if (sorted.isEmpty()) {
       flow.paragraph(Texts.get("decision.noPaddocks"), Style.BODY);
       return;
@@ -192,13 +193,15 @@ final class DecisionPage {
         Cell.of(Words.exact(paddock.areaHa())),
         Cell.of(paddock.verdict(), starts ? Style.CELL_BOLD : Style.CELL),
         Cell.of(when(paddock)),
-        Cell.of(paddock.cost()),
-        Cell.of(paddock.npv()),
+        starts ? Cell.of(paddock.cost()) : Cell.of(Texts.get("none")),
+        starts ? Cell.of(paddock.npv()) : Cell.of(Texts.get("none")),
         Cell.ofMark(
             (canvas, x, top, width, height) -> {
               Scale here = new Scale(scale.low(), scale.high(), x + 1, x + width - 1);
               canvas.line(here.at(0), top + 1, here.at(0), top + height - 1, 0.6, Tint.QUIET);
-              RangeBar.draw(canvas, paddock.npv(), here, top + height / 2, 7);
+              if (starts) {
+                RangeBar.draw(canvas, paddock.npv(), here, top + height / 2, 7);
+              }
             }),
         Cell.of(paddock.dryMatterLostKgPerHa()),
         Cell.of(paddock.oestrogenRating()),
