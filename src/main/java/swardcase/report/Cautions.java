@@ -1,28 +1,27 @@
 package swardcase.report;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** What is printed on every sheet, whatever the farm. */
 public final class Cautions {
 
-  private static final List<String> ALL =
-      List.of(
-          "A screening estimate from tables with wide ranges. It is not veterinary advice and not"
-              + " agronomic advice.",
-          "Poor scanning, prolapse, difficult births or dry ewes: call a vet before you act on this"
-              + " sheet. Infections, nutrition, trace elements, rams, heat and weather must be ruled"
-              + " out first.",
-          "Choice of cultivar, herbicides and the plan for the seed bank: ask an agronomist.",
-          "Follow labels, permits, withholding periods, grazing intervals and local rules.",
-          "An identification by eye can be wrong. Have a laboratory test clover leaf before money is"
-              + " spent on it.",
-          "New pasture with much clover carries bloat and other risks to stock health.",
-          "Never keep feed from late-pregnant ewes to avoid a paddock.");
+  private static final int DECISION = 7;
+  private static final int JOINING = 5;
 
   private Cautions() {}
 
-  /** The cautions in the order they are printed. */
+  /** The cautions of a decision sheet in the order they are printed. */
   public static List<String> all() {
-    return ALL;
+    return numbered("caution.", DECISION);
+  }
+
+  /** Those of a joining sheet. */
+  static List<String> beforeJoining() {
+    return numbered("caution.joining.", JOINING);
+  }
+
+  private static List<String> numbered(String key, int count) {
+    return IntStream.rangeClosed(1, count).mapToObj(n -> Texts.get(key + n)).toList();
   }
 }

@@ -92,11 +92,11 @@ public final class HowSureBuilder {
         weighed.judgement().regretOfActing(),
         weighed.judgement().regretOfKeeping(),
         weighed.betterForAll().contains(0)
-            ? "for everybody"
-            : weighed.betterForCautious().contains(0) ? "for the cautious" : "",
-        purchase("a leaf test of " + name, findings.leafTest()),
+            ? Texts.get("sure.everybody")
+            : weighed.betterForCautious().contains(0) ? Texts.get("sure.cautious") : "",
+        purchase(Texts.get("buy.leafTest", name), findings.leafTest()),
         findings.plants().stream()
-            .map(plants -> purchase(plants.plants() + " more plants of " + name, plants))
+            .map(plants -> purchase(Texts.get("buy.plants", plants.plants(), name), plants))
             .toList(),
         findings.bestPlants().map(Purchase::plants));
   }
@@ -120,12 +120,11 @@ public final class HowSureBuilder {
       String name = paddocks.get(i).name();
       findings
           .bestPlants()
-          .ifPresent(best -> all.add(purchase(best.plants() + " more plants of " + name, best)));
+          .ifPresent(best -> all.add(purchase(Texts.get("buy.plants", best.plants(), name), best)));
     }
     for (Unknown unknown : found.unknowns()) {
       if (unknown.value().value() > ERRORS * unknown.value().standardError()) {
-        String advice =
-            isOfTheFarm(unknown) ? "ask, measure or get a quote" : "only research can tell";
+        String advice = Texts.get(isOfTheFarm(unknown) ? "buy.ask" : "buy.research");
         all.add(
             new FindOut(unknown.name(), unknown.value().value(), OptionalDouble.empty(), advice));
       }

@@ -29,18 +29,18 @@ final class HowSureWords {
 
   static String verdict(Verdict verdict) {
     return switch (verdict) {
-      case ACT -> "act";
-      case HOLD_OFF -> "hold joining ewes off";
-      case KEEP -> "keep";
-      case TOO_CLOSE -> "too close to call";
+      case ACT -> Texts.get("verdict.act");
+      case HOLD_OFF -> Texts.get("verdict.holdOff");
+      case KEEP -> Texts.get("verdict.keep");
+      case TOO_CLOSE -> Texts.get("verdict.tooClose");
     };
   }
 
   static String advice(Purchase.Advice advice) {
     return switch (advice) {
-      case WORTH_DOING -> "worth doing";
-      case NOT_WORTH_DOING -> "not worth doing";
-      case ABOUT_EVEN -> "about even";
+      case WORTH_DOING -> Texts.get("advice.worthDoing");
+      case NOT_WORTH_DOING -> Texts.get("advice.notWorthDoing");
+      case ABOUT_EVEN -> Texts.get("advice.even");
     };
   }
 
@@ -49,80 +49,61 @@ final class HowSureWords {
     double factor = share ? 100 : 1;
     String unit = share ? " %" : " " + value.input().unit();
     if (value.value().isEmpty()) {
-      return "no break-even from "
-          + Words.about(value.low() * factor)
-          + " to "
-          + Words.about(value.high() * factor)
-          + unit;
+      return Texts.get(
+          "breakEven.none",
+          Words.about(value.low() * factor),
+          Words.about(value.high() * factor),
+          unit);
     }
-    return Words.about(value.value().getAsDouble() * factor)
-        + unit
-        + (value.isWithinRange() ? ", which may well be" : ", beyond what you expect");
+    return Texts.get(
+        value.isWithinRange() ? "breakEven.within" : "breakEven.beyond",
+        Words.about(value.value().getAsDouble() * factor),
+        unit);
   }
 
   List<String> howSure() {
     List<String> lines = new ArrayList<>();
     if (keepsAll) {
-      lines.add("The plan keeps everything, so it neither gains nor loses.");
+      lines.add(Texts.get("howSure.keepsAll"));
     } else {
+      Range npv = found.npv().range();
       lines.add(
-          "The plan pays in "
-              + outOfTen(found.npv().chanceAboveZero())
-              + " cases. In the middle case it brings "
-              + Words.likelyMoney(currency, found.npv().range())
-              + ends(found.npv().range())
-              + ".");
+          Texts.get(
+              npv.isExact() ? "howSure.paysExactly" : "howSure.pays",
+              outOfTen(found.npv().chanceAboveZero()),
+              Words.likelyMoney(currency, npv),
+              Words.ends(npv)));
       lines.add(
-          found.lossLimit() > 0
-              ? "It loses more than "
-                  + Words.aboutMoney(currency, found.lossLimit())
-                  + " in "
-                  + outOfTen(found.chanceOfUnbearableLoss())
-                  + " cases."
-              : "It loses something in "
-                  + outOfTen(found.chanceOfUnbearableLoss())
-                  + " cases; give the loss you would not bear to have it counted.");
+          Texts.get(
+              found.lossLimit() > 0 ? "howSure.loses" : "howSure.losesAny",
+              outOfTen(found.chanceOfUnbearableLoss()),
+              Words.aboutMoney(currency, found.lossLimit())));
     }
     lines.add(
-        found.draws()
-            + " draws from seed "
-            + found.seed()
-            + String.format(
-                Locale.ROOT,
-                "; the mean is known to within %s.",
-                Words.aboutMoney(currency, 2 * found.npv().standardError())));
+        Texts.get(
+            "howSure.draws",
+            found.draws(),
+            found.seed(),
+            Words.aboutMoney(currency, 2 * found.npv().standardError())));
     return lines;
-  }
-
-  /** The two ends as a clause, or nothing where there is no range. */
-  private static String ends(Range range) {
-    return range.isExact() ? "" : "; in nine cases of ten, something from " + Words.ends(range);
   }
 
   List<String> before(List<FindOut> findOut) {
     List<String> lines = new ArrayList<>();
     if (findOut.isEmpty()) {
-      lines.add("Nothing you could find out would change the plan enough to pay for the trouble.");
+      lines.add(Texts.get("before.nothing"));
     }
     for (FindOut each : findOut) {
-      String worth = "is worth about " + Words.aboutMoney(currency, each.value());
+      String worth = Words.aboutMoney(currency, each.value());
       lines.add(
           each.price().isPresent()
-              ? ReasonWords.capital(each.what())
-                  + " "
-                  + worth
-                  + " and costs "
-                  + Words.aboutMoney(currency, each.price().getAsDouble())
-                  + ": "
-                  + each.advice()
-                  + "."
-              : "To know the "
-                  + lowerFirst(each.what())
-                  + " for certain "
-                  + worth
-                  + ": "
-                  + each.advice()
-                  + ".");
+              ? Texts.get(
+                  "before.buy",
+                  ReasonWords.capital(each.what()),
+                  worth,
+                  Words.aboutMoney(currency, each.price().getAsDouble()),
+                  each.advice())
+              : Texts.get("before.know", lowerFirst(each.what()), worth, each.advice()));
     }
     return lines;
   }
@@ -134,11 +115,11 @@ final class HowSureWords {
   /** 0.79 reads {@code 8 of 10}; the ends are said as they are. */
   private static String outOfTen(double chance) {
     if (chance < 0.05) {
-      return chance == 0 ? "none of the" : "fewer than 1 of 20";
+      return Texts.get(chance == 0 ? "chance.none" : "chance.few");
     }
     if (chance > 0.95) {
-      return chance == 1 ? "all" : "more than 19 of 20";
+      return Texts.get(chance == 1 ? "chance.all" : "chance.most");
     }
-    return Math.max(1, Math.min(9, Math.round(10 * chance))) + " of 10";
+    return Texts.get("chance.ofTen", Math.max(1, Math.min(9, Math.round(10 * chance))));
   }
 }

@@ -29,27 +29,7 @@ public final class JoiningReportBuilder {
   /** Version of the layout of the result document. */
   public static final String SCHEMA_VERSION = "1.0";
 
-  private static final String NOT_TOLD = " That is too few to be told from normal variation.";
-
   private static final double FEWEST_YOUNG_DAYS = 14;
-
-  private static final String NOT_MODELLED =
-      "Paddocks grazed as now. Another date also changes the feed the ewes need in late pregnancy"
-          + " and milk, the weather at lambing, ovulation through the year, marking and sale"
-          + " prices: none of these is counted.";
-
-  private static final List<String> CAUTIONS =
-      List.of(
-          "If scanning was poor, or ewes were dry, prolapsed or had difficult births: call a vet"
-              + " first. Infections, nutrition, trace elements, rams, heat and weather must be ruled"
-              + " out.",
-          "Never keep feed from late-pregnant ewes to avoid a paddock.",
-          "Hay or silage made from a paddock that is not open stays risky; dry standing feed does"
-              + " not. Do not feed such hay or silage around joining.",
-          "Wethers may graze risky green feed for limited periods only; cattle are less sensitive"
-              + " than sheep.",
-          "Move ewes off on the day, not on average: a screening estimate with wide ranges, and not"
-              + " veterinary advice.");
 
   private final JoiningPlan plan;
   private final Farm farm;
@@ -88,8 +68,8 @@ public final class JoiningReportBuilder {
         gates(),
         new SafeFeedWords(plan, words).safeFeed(),
         IntStream.range(0, HalfMonths.COUNT).mapToObj(this::datePoint).toList(),
-        NOT_MODELLED,
-        CAUTIONS,
+        Texts.get("joining.notModelled"),
+        Cautions.beforeJoining(),
         notices,
         plan.model().inputs().all());
   }
@@ -106,31 +86,29 @@ public final class JoiningReportBuilder {
       }
     }
     if (shut == 0 && worst >= plan.tellablePoints()) {
-      return "No paddock need be shut outright, but some are open for a few days only.";
+      return Texts.get("joining.headline.fewDays");
     }
     if (shut == 0) {
       return dry
-          ? "Nothing to avoid: joining falls on dry feed, or on feed with next to no oestrogen."
-          : "Nothing to shut: no paddock costs any mob "
-              + Words.exact(plan.tellablePoints())
-              + " ewes in lamb per 100, which is what can be told from normal variation.";
+          ? Texts.get("joining.headline.dry")
+          : Texts.get("joining.headline.none", Words.exact(plan.tellablePoints()));
     }
+    return Texts.get("joining.headline.keepOff", shut, farm.paddocks().size())
+        + " "
+        + gain(worst < plan.tellablePoints());
+  }
+
+  private String gain(boolean untold) {
     double spared = plan.lambs(Policy.AS_NOW).likely() - plan.lambs(Policy.PLAN).likely();
-    String gain =
-        spared < 1
-            ? "As they are grazed now that costs no lambs."
-            : "The plan likely saves about "
-                + Words.about(spared)
-                + " lambs against grazing as now, worth "
-                + Words.money(farm.currency(), plan.saved(Policy.PLAN))
-                + "."
-                + (worst < plan.tellablePoints() ? NOT_TOLD : "");
-    return "Keep ewes off "
-        + shut
-        + " of "
-        + farm.paddocks().size()
-        + " paddocks for part of the weeks before and during joining. "
-        + gain;
+    if (spared < 1) {
+      return Texts.get("joining.headline.noLambs");
+    }
+    String saved =
+        Texts.get(
+            "joining.headline.saves",
+            Words.about(spared),
+            Words.money(farm.currency(), plan.saved(Policy.PLAN)));
+    return untold ? saved + " " + Texts.get("joining.headline.untold") : saved;
   }
 
   private boolean isEverKeptOff(int paddock) {
@@ -171,10 +149,10 @@ public final class JoiningReportBuilder {
             : days == in ? Rating.OPEN : days == 0 ? Rating.KEEP_OFF : Rating.LIMITED;
     String label =
         switch (rating) {
-          case OPEN -> "open";
-          case LIMITED -> days + " days";
-          case KEEP_OFF -> "keep off";
-          case NOT_RATED -> "\u2013";
+          case OPEN -> Texts.get("joining.open");
+          case LIMITED -> Texts.get("joining.days", days);
+          case KEEP_OFF -> Texts.get("joining.keepOff");
+          case NOT_RATED -> Texts.get("none");
         };
     return new Cell(
         rating,
@@ -189,24 +167,24 @@ public final class JoiningReportBuilder {
     double days = plan.youngDaysAllowed(paddock);
     String label =
         plan.isUnknown(paddock) && plan.barrenPercent(paddock).high() >= plan.tellablePoints()
-            ? "keep off while green, until its leaf is tested"
+            ? Texts.get("joining.young.test")
             : days >= plan.greenDays()
-                ? "open"
+                ? Texts.get("joining.open")
                 : days < FEWEST_YOUNG_DAYS
-                    ? "keep off while green"
-                    : "up to " + Words.whole(days) + " green days";
+                    ? Texts.get("joining.young.keepOff")
+                    : Texts.get("joining.young.upTo", Words.whole(days));
     return new YoungRow(
         farm.paddocks().get(paddock).name(), plan.barrenPercent(paddock), days, label);
   }
 
   private List<PolicyResult> policies() {
     List<PolicyResult> results = new ArrayList<>();
-    String[] names = {"Graze as now", "Simple avoidance", "The plan"};
+    String[] names = {"joining.policy.asNow", "joining.policy.avoid", "joining.policy.plan"};
     for (Policy policy : Policy.values()) {
       double mj = plan.boughtMj(policy);
       results.add(
           new PolicyResult(
-              names[policy.ordinal()],
+              Texts.get(names[policy.ordinal()]),
               plan.lambs(policy),
               plan.lambMoney(policy),
               negligible(mj * plan.likely().tonnesPerMj()),

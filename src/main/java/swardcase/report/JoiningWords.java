@@ -41,29 +41,29 @@ final class JoiningWords {
   }
 
   String joining(Mob mob) {
-    double weeks = mob.joiningWeeks().likely();
-    return "rams in "
-        + mob.joiningStart().getDayOfMonth()
-        + " "
-        + mob.joiningStart().getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH)
-        + " for "
-        + Words.exact(weeks)
-        + " weeks";
+    return Texts.get(
+        "joining.ramsIn",
+        mob.joiningStart().getDayOfMonth(),
+        mob.joiningStart().getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+        Words.exact(mob.joiningWeeks().likely()));
   }
 
   /** What makes a paddock what it is: leaf test or cultivar, clover share, wet ground. */
   String reason(int paddock) {
     Paddock place = farm.paddocks().get(paddock);
-    String clover = Words.percent(place.cloverShare().likely()) + " clover";
-    String wet = place.waterlogged() ? ", wet ground" : "";
+    String why;
     if (place.leafTest().isPresent()) {
       double tested = place.leafTest().get().formononetinPercentOfLeaf();
-      return "leaf test " + Words.exact(tested) + " %, " + clover + wet;
+      why = Texts.get("joining.why.leafTest", Words.exact(tested));
+    } else if (plan.isUnknown(paddock)) {
+      why = Texts.get("joining.why.unknown");
+    } else {
+      why = strongest(plan.likely().composition(paddock));
     }
-    if (plan.isUnknown(paddock)) {
-      return "unknown clover: get a leaf test, " + clover + wet;
-    }
-    return strongest(plan.likely().composition(paddock)) + ", " + clover + wet;
+    return Texts.get(
+        place.waterlogged() ? "joining.why.wet" : "joining.why.dry",
+        why,
+        Words.percent(place.cloverShare().likely()));
   }
 
   /** The cultivar that brings most formononetin, with its share of the clover. */
@@ -72,10 +72,10 @@ final class JoiningWords {
     for (int c = 1; c < composition.size(); c++) {
       most = brought(composition, c) > brought(composition, most) ? c : most;
     }
-    return composition.cultivar(most).name()
-        + " "
-        + Words.percent(composition.likelyShare(most))
-        + " of it";
+    return Texts.get(
+        "joining.why.cultivar",
+        composition.cultivar(most).name(),
+        Words.percent(composition.likelyShare(most)));
   }
 
   private static double brought(Composition composition, int c) {
@@ -124,14 +124,14 @@ final class JoiningWords {
     int p = plan.halfMonths().get(k);
     boolean ewes = group < farm.mobs().size();
     if (!plan.isThere(group, k)) {
-      return "not here";
+      return Texts.get("joining.notHere");
     }
     boolean free =
         ewes
             ? isFree(group) || isAnywhere(group, p)
             : IntStream.range(0, farm.mobs().size()).allMatch(this::isFree);
     if (free) {
-      return isDry(p) ? "any paddock (dry feed)" : "any paddock";
+      return Texts.get(isDry(p) ? "joining.anyDry" : "joining.any");
     }
     List<Integer> order =
         IntStream.range(0, farm.paddocks().size())
@@ -141,14 +141,12 @@ final class JoiningWords {
             .toList();
     List<String> stays = new ArrayList<>();
     for (int i : order) {
-      String keptOff = ewes && plan.daysAllowed(group, p, i) == 0 ? ", rated keep off" : "";
-      boolean only = order.size() == 1;
-      stays.add(
-          farm.paddocks().get(i).name()
-              + (only ? "" : " " + days(group, k, i) + " d")
-              + (keptOff.isEmpty() ? "" : " (" + keptOff.substring(2) + ")"));
+      String name = farm.paddocks().get(i).name();
+      String stay = order.size() == 1 ? name : Texts.get("joining.stay", name, days(group, k, i));
+      boolean keptOff = ewes && plan.daysAllowed(group, p, i) == 0;
+      stays.add(keptOff ? Texts.get("joining.stay.keptOff", stay) : stay);
     }
-    return stays.isEmpty() ? "hold on bare ground" : String.join(", ", stays);
+    return stays.isEmpty() ? Texts.get("joining.bareGround") : String.join(", ", stays);
   }
 
   private long days(int group, int k, int paddock) {
@@ -162,6 +160,8 @@ final class JoiningWords {
             .filter(g -> plan.isRated(g, p) && plan.daysAllowed(g, p, paddock) == 0)
             .mapToObj(g -> farm.mobs().get(g).name())
             .toList();
-    return mobs.size() == farm.mobs().size() ? "all ewes" : String.join(", ", mobs);
+    return mobs.size() == farm.mobs().size()
+        ? Texts.get("joining.allEwes")
+        : String.join(", ", mobs);
   }
 }

@@ -80,19 +80,12 @@ public record LoanAccount(
 
   /** The account in a sentence. */
   String sentence(String currency) {
-    return "Borrowing "
-        + Words.aboutMoney(currency, borrowed)
-        + " over "
-        + years
-        + " years at "
-        + Words.exact(ratePercent)
-        + " %, the account is at most "
-        + Words.aboutMoney(currency, peakDebt)
-        + " in debt and "
-        + (yearPositive.isPresent()
-            ? "out of it for good from " + yearPositive.getAsInt() + "."
-            : "still in debt after the years counted.")
-        + " The loan changes the account and not the net present value, which is that of the plan"
-        + " paid for at once.";
+    return Texts.get(
+        yearPositive.isPresent() ? "loan.repaid" : "loan.open",
+        Words.aboutMoney(currency, borrowed),
+        years,
+        Words.exact(ratePercent),
+        Words.aboutMoney(currency, peakDebt),
+        yearPositive.orElse(0));
   }
 }

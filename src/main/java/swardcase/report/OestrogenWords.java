@@ -17,6 +17,7 @@ import swardcase.tables.Tables;
 final class OestrogenWords {
 
   private static final double TELLABLE_DOSE = 0.15;
+  private static final double DRY_FEED_DOSE = 0.02;
 
   private final Tables tables;
   private final double severeDose;
@@ -35,35 +36,36 @@ final class OestrogenWords {
     Range dose = decision.greenDose(paddock);
     Paddock place = decision.model().farm().paddocks().get(paddock);
     if (isUnknown(place, decision.likely().composition(paddock))) {
-      return "unknown: get a leaf test";
+      return Texts.get("oestrogen.unknown");
     }
     if (dose.likely() >= severeDose) {
-      return "severe while green";
+      return Texts.get("oestrogen.severe");
     }
     if (dose.likely() >= TELLABLE_DOSE) {
-      return "marked while green";
+      return Texts.get("oestrogen.marked");
     }
-    return dose.high() >= TELLABLE_DOSE ? "slight, may be more" : "none to speak of";
+    return dose.high() >= TELLABLE_DOSE
+        ? Texts.get("oestrogen.slight")
+        : Texts.get("oestrogen.little");
   }
 
   /** How a rating comes from the dose, in a sentence. */
   String rule() {
-    return "Rated by this dose: 'severe while green' from "
-        + Words.exact(severeDose)
-        + " %, 'marked while green' from "
-        + Words.exact(TELLABLE_DOSE)
-        + " %, 'slight, may be more' if only the high end reaches that, else 'none to speak of';"
-        + " 'unknown' if more than "
-        + Words.percent(Composition.MUCH_UNKNOWN)
-        + " of the clover has a formononetin nobody knows and there is no leaf test.";
+    return Texts.get(
+        "oestrogen.rule",
+        Words.exact(severeDose),
+        Words.exact(TELLABLE_DOSE),
+        Words.percent(Composition.MUCH_UNKNOWN));
   }
 
   /** Where a paddock's formononetin comes from. */
   String note(Paddock paddock, Composition composition) {
     if (paddock.leafTest().isPresent()) {
-      return "laboratory leaf test";
+      return Texts.get("oestrogen.fromTest");
     }
-    return isUnknown(paddock, composition) ? "unknown: get a leaf test" : "from the cultivar table";
+    return isUnknown(paddock, composition)
+        ? Texts.get("oestrogen.unknown")
+        : Texts.get("oestrogen.fromTable");
   }
 
   /** Whether more than a fifth of the clover has a formononetin nobody knows. */
@@ -75,17 +77,13 @@ final class OestrogenWords {
   String flock(Decision decision) {
     Farm farm = decision.model().farm();
     if (farm.ewesJoined() == 0) {
-      return "No ewes are joined on this farm, so oestrogenic clover costs no lambs here.";
+      return Texts.get("oestrogen.noEwes");
     }
     double dose = 0;
     for (int g = 0; g < farm.mobs().size(); g++) {
       dose = Math.max(dose, decision.doseAtJoining(g).likely());
     }
-    String pasture =
-        dose < 0.02
-            ? " Joining falls on dry feed, which carries little oestrogen; what remains is lasting"
-                + " damage from green seasons before."
-            : "";
+    String pasture = dose < DRY_FEED_DOSE ? " " + Texts.get("oestrogen.dry") : "";
     return effect(decision.unaffectedPercent(), decision.pregnantPercent(), dose)
         + hardestHit(decision)
         + pasture;
@@ -105,7 +103,7 @@ final class OestrogenWords {
     }
     return name.isEmpty() || ofFlock >= tellablePoints
         ? ""
-        : " But of the mob '" + name + "' likely about " + Words.whole(most) + " per 100 are lost.";
+        : " " + Texts.get("oestrogen.hardestHit", name, Words.whole(most));
   }
 
   /** The finding for one mob. */
@@ -119,15 +117,10 @@ final class OestrogenWords {
   private String effect(Range unaffected, Range pregnant, double dose) {
     double points = unaffected.likely() - pregnant.likely();
     if (points < tellablePoints) {
-      return "The likely loss is under "
-          + Words.exact(tellablePoints)
-          + " ewes in lamb per 100 joined: not distinguishable from normal variation.";
+      return Texts.get("oestrogen.notTold", Words.exact(tellablePoints));
     }
-    String least = dose > reportLimitDose ? "at least " : "about ";
-    return "Likely "
-        + least
-        + Words.whole(points)
-        + " fewer ewes in lamb per 100 joined than on clover without oestrogen.";
+    return Texts.get(
+        dose > reportLimitDose ? "oestrogen.atLeast" : "oestrogen.about", Words.whole(points));
   }
 
   /** The share of the sward at which pastures are called risky. */

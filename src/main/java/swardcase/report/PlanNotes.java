@@ -34,10 +34,7 @@ final class PlanNotes {
 
   List<String> all() {
     List<String> notes = new ArrayList<>();
-    notes.add(
-        "In choosing, a change counts only for what it gains beyond "
-            + money(model.leastGainPerHa())
-            + " a ha and year, because doing it takes effort. Money shown elsewhere is without this.");
+    notes.add(Texts.get("plan.effort", money(model.leastGainPerHa())));
     notes.add(howGood());
     notSure(notes);
     limits(notes);
@@ -49,19 +46,14 @@ final class PlanNotes {
   private String howGood() {
     Found found = decision.found();
     if (found.isProved()) {
-      return found.value() <= 0 && decision.fixed().isEmpty()
-          ? "It is proved that no plan gains more than keeping everything, by this count."
-          : "It is proved that no plan gains more than this one, "
-              + money(found.value())
-              + " by this count.";
+      boolean keepsAll = found.value() <= 0 && decision.fixed().isEmpty();
+      return Texts.get(keepsAll ? "plan.provedKeep" : "plan.proved", money(found.value()));
     }
-    return "No plan can gain more than "
-        + money(found.bound())
-        + " by this count; this one gains "
-        + money(found.value())
-        + ", within "
-        + Words.rounded(100 * found.gap(), 0.1)
-        + " % of that.";
+    return Texts.get(
+        "plan.bound",
+        money(found.bound()),
+        money(found.value()),
+        Words.rounded(100 * found.gap(), 0.1));
   }
 
   /** Paddocks that the plan acts on, but which the draws do not speak for. */
@@ -73,10 +65,7 @@ final class PlanNotes {
             .mapToObj(i -> farm.paddocks().get(i).name())
             .collect(Collectors.joining(", "));
     if (!names.isEmpty()) {
-      notes.add(
-          "The plan and its totals count these in, though it is not sure that they pay: "
-              + names
-              + ". Find out more before they start.");
+      notes.add(Texts.get("plan.notSure", names));
     }
   }
 
@@ -89,44 +78,34 @@ final class PlanNotes {
             .map(Paddock::name)
             .collect(Collectors.joining(", "));
     if (!tooLarge.isEmpty()) {
-      notes.add(
-          "Larger than may be out of grazing at once, "
-              + Words.exact(Math.rint(most))
-              + " ha, so never sown in this plan: "
-              + tooLarge
-              + ".");
+      notes.add(Texts.get("plan.tooLarge", Words.exact(Math.rint(most)), tooLarge));
     }
-    limit(notes, PlanLimit.MONEY, "the money per year");
-    limit(notes, PlanLimit.OUT_OF_GRAZING, "the share that may be out of grazing at once");
-    limit(notes, PlanLimit.FEED_AT_JOINING, "the feed that ewes must find at joining");
+    limit(notes, PlanLimit.MONEY, "plan.limit.money");
+    limit(notes, PlanLimit.OUT_OF_GRAZING, "plan.limit.outOfGrazing");
+    limit(notes, PlanLimit.FEED_AT_JOINING, "plan.limit.joining");
   }
 
-  private void limit(List<String> notes, PlanLimit limit, String name) {
+  private void limit(List<String> notes, PlanLimit limit, String key) {
     double worth = decision.worthOfLifting(limit);
     if (worth > 1) {
-      notes.add(
-          "Without the limit on "
-              + name
-              + " a plan could gain at least "
-              + money(worth)
-              + " more.");
+      notes.add(Texts.get("plan.limit", Texts.get(key), money(worth)));
     }
   }
 
   private String nextBest(Found next) {
     double behind = decision.found().value() - next.value();
-    return "Next best: "
-        + differences(next.plan())
-        + ". It gains "
-        + money(Math.max(0, behind))
-        + " less, so it would be as good if it were worth that much more.";
+    return Texts.get("plan.nextBest", differences(next.plan()), money(Math.max(0, behind)));
   }
 
   private String differences(Plan other) {
     List<String> parts = new ArrayList<>();
     for (int i = 0; i < other.paddocks(); i++) {
       if (other.action(i) != decision.plan().action(i)) {
-        parts.add(farm.paddocks().get(i).name() + ", " + words(other.action(i), other.start(i)));
+        parts.add(
+            Texts.get(
+                "plan.other",
+                farm.paddocks().get(i).name(),
+                words(other.action(i), other.start(i))));
       }
     }
     return String.join("; ", parts);
@@ -134,7 +113,9 @@ final class PlanNotes {
 
   private String words(int action, int start) {
     Action of = model.actions().get(action);
-    return action == model.keep() ? of.name() : of.name() + " from " + (firstYear + start);
+    return action == model.keep()
+        ? of.name()
+        : Texts.get("plan.from", of.name(), firstYear + start);
   }
 
   private void fixed(List<String> notes) {
@@ -145,16 +126,12 @@ final class PlanNotes {
     for (Choice choice : decision.fixed()) {
       int i = choice.paddock();
       parts.add(
-          farm.paddocks().get(i).name()
-              + " to "
-              + words(decision.plan().action(i), decision.plan().start(i)));
+          Texts.get(
+              "plan.fixedTo",
+              farm.paddocks().get(i).name(),
+              words(decision.plan().action(i), decision.plan().start(i))));
     }
-    notes.add(
-        "Fixing "
-            + String.join("; ", parts)
-            + " costs "
-            + money(decision.costOfFixing())
-            + " against the best plan found without it.");
+    notes.add(Texts.get("plan.fixing", String.join("; ", parts), money(decision.costOfFixing())));
   }
 
   private String money(double value) {

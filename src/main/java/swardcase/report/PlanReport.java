@@ -76,20 +76,20 @@ final class PlanReport {
     }
     int keep = farm.paddocks().size() - sow - hold - close;
     if (sow + hold + close == 0) {
-      return "Keep everything as it is: nothing that was looked at is likely to pay.";
+      return Texts.get("headline.keepAll");
     }
     List<String> parts = new ArrayList<>();
-    add(parts, "resow ", sow);
-    add(parts, "hold joining ewes off ", hold);
-    add(parts, "keep ", keep);
-    add(parts, "find out more about ", close);
+    add(parts, "headline.resow", sow);
+    add(parts, "headline.holdOff", hold);
+    add(parts, "headline.keep", keep);
+    add(parts, "headline.findOut", close);
     return ReasonWords.capital(String.join(", ", parts)) + ".";
   }
 
-  private static void add(List<String> parts, String words, int count) {
+  private static void add(List<String> parts, String key, int count) {
     if (count > 0) {
-      boolean first = parts.isEmpty();
-      parts.add(words + count + (first ? count == 1 ? " paddock" : " paddocks" : ""));
+      String paddocks = count == 1 ? "headline.paddock" : "headline.paddocks";
+      parts.add(Texts.get(key, parts.isEmpty() ? Texts.get(paddocks, count) : count));
     }
   }
 
@@ -136,11 +136,11 @@ final class PlanReport {
         continue;
       }
       if (action.sows() && k < action.runDownYears()) {
-        work.add((action.cropped() ? "crop " : "stop seed set in ") + name);
+        work.add(Texts.get(action.cropped() ? "work.crop" : "work.runDown", name));
       } else if (action.sows() && k == action.runDownYears()) {
-        work.add("sow " + name);
+        work.add(Texts.get("work.sow", name));
       } else if (!action.sows() && k == 0) {
-        work.add(action.name() + ": " + name);
+        work.add(Texts.get("work.other", action.name(), name));
       }
     }
     return String.join("; ", work);

@@ -52,8 +52,8 @@ final class ReasonWords {
   String verdict(int paddock) {
     return switch (call(paddock)) {
       case ACT, HOLD_OFF -> capital(plannedAction(paddock).name());
-      case KEEP -> "Keep as it is";
-      case TOO_CLOSE -> "Too close to call";
+      case KEEP -> Texts.get("reason.keep");
+      case TOO_CLOSE -> Texts.get("reason.tooClose");
     };
   }
 
@@ -80,40 +80,26 @@ final class ReasonWords {
     }
     double npv = npv(paddock, option).likely();
     if (npv <= 0) {
-      return "Likely to lose " + money(-npv) + " against keeping.";
+      return Texts.get("whyNot.loses", money(-npv));
     }
     Optional<Option> chosen = planned(paddock);
-    if (npv < decision.effort(paddock) && chosen.isEmpty()) {
-      return "Likely to gain " + money(npv) + ", not enough for the effort.";
+    if (chosen.isEmpty()) {
+      boolean small = npv < decision.effort(paddock);
+      return Texts.get(small ? "whyNot.effort" : "whyNot.limits", money(npv));
     }
-    return chosen
-        .map(
-            best ->
-                "Likely to gain "
-                    + money(npv)
-                    + ", less than the "
-                    + money(npv(paddock, best).likely())
-                    + " of the chosen action.")
-        .orElse(
-            "Likely to gain "
-                + money(npv)
-                + " alone, but not beside the rest of the plan and its limits.");
+    return Texts.get("whyNot.less", money(npv), money(npv(paddock, chosen.get()).likely()));
   }
 
   /** On its own, and as the plan's last piece. */
   private String within(int paddock) {
     double alone = planned(paddock).orElseThrow().npv().likely();
     double within = decision.planNpv(paddock).likely();
-    boolean alike = alone < 0 == within < 0;
-    return " After its costs, at likely values, it "
-        + gainsOrLoses(alone)
-        + " on its own "
-        + (alike ? "and " + money(Math.abs(within)) : "but " + gainsOrLoses(within))
-        + " within the plan.";
+    String key = alone < 0 == within < 0 ? "reason.within" : "reason.withinBut";
+    return " " + Texts.get(key, gainsOrLoses(alone), money(Math.abs(within)), gainsOrLoses(within));
   }
 
   private String gainsOrLoses(double value) {
-    return value < 0 ? "loses " + money(-value) : "gains " + money(value);
+    return Texts.get(value < 0 ? "reason.loses" : "reason.gains", money(Math.abs(value)));
   }
 
   /** What the action alone brings, in today's money, part by part; small parts are left out. */
@@ -129,86 +115,64 @@ final class ReasonWords {
       factor /= 1 + rate;
     }
     List<String> parts = new ArrayList<>();
-    add(parts, "lambs not lost are worth ", lambs);
-    add(parts, "feed not bought ", feed);
-    add(parts, "crops ", crops);
-    add(parts, "feed lost while it is shut costs ", -feed);
+    add(parts, "reason.lambs", lambs);
+    add(parts, "reason.feed", feed);
+    add(parts, "reason.crops", crops);
+    add(parts, "reason.feedLost", -feed);
     return parts.isEmpty()
-        ? "It pays only together with the rest of the plan."
-        : "Over " + outcome.years() + " years, " + String.join(", ", parts) + ".";
+        ? Texts.get("reason.together")
+        : Texts.get("reason.parts", outcome.years(), String.join(", ", parts));
   }
 
-  private void add(List<String> parts, String words, double value) {
+  private void add(List<String> parts, String key, double value) {
     if (value >= SMALL) {
-      parts.add(words + money(value));
+      parts.add(Texts.get(key, money(value)));
     }
   }
 
   private String whyKeep(int paddock) {
     Optional<Option> best = best(paddock);
     if (best.isEmpty()) {
-      return "Nothing else can be done with it.";
+      return Texts.get("reason.nothingElse");
     }
     double npv = npv(paddock, best.get()).likely();
     String name = action(best.get()).name();
-    if (npv >= SMALL && npv < decision.effort(paddock)) {
-      return "To " + name + " would likely gain " + money(npv) + ", not enough for the effort.";
-    }
     if (npv >= SMALL) {
-      return "To "
-          + name
-          + " would likely gain "
-          + money(npv)
-          + ", too little or too seldom to be worth it.";
+      boolean small = npv < decision.effort(paddock);
+      return Texts.get(small ? "reason.effort" : "reason.seldom", name, money(npv));
     }
     double old = oldShare(paddock);
     if (old < 0.005 && decision.winterLossKgDmPerHa(paddock).likely() == 0) {
-      return "No old clover was found in it, so there is nothing to gain.";
+      return Texts.get("reason.nothingToGain");
     }
     String found =
-        old < 0.005
-            ? "No old clover was found in it"
-            : Words.percent(old) + " of its clover is old";
+        old < 0.005 ? Texts.get("reason.noOld") : Texts.get("reason.old", Words.percent(old));
     return bestSowing(paddock)
-        .map(option -> found + "; " + wouldLose(paddock, option))
-        .orElse(found + ", and it cannot be resown.");
+        .map(option -> wouldLose(paddock, option, found))
+        .orElse(Texts.get("reason.notArable", found));
   }
 
-  private String wouldLose(int paddock, Option option) {
+  private String wouldLose(int paddock, Option option, String found) {
     double area = decision.model().farm().paddocks().get(paddock).areaHa();
-    return "the best way to resow it, to "
-        + action(option).name()
-        + ", would cost "
-        + money(option.costPerHa().likely() * area)
-        + " and likely lose "
-        + money(Math.max(0, -npv(paddock, option).likely()))
-        + ".";
+    return Texts.get(
+        "reason.wouldLose",
+        found,
+        action(option).name(),
+        money(option.costPerHa().likely() * area),
+        money(Math.max(0, -npv(paddock, option).likely())));
   }
 
   private String whyClose(int paddock) {
     Option option =
         planned(paddock).or(() -> weighed(paddock)).or(() -> best(paddock)).orElseThrow();
     Range npv = npv(paddock, option);
-    String likely =
-        (isPlanned(paddock, option) ? "The plan counts it in, but it is not sure. " : "")
-            + "To "
-            + action(option).name()
-            + " likely "
-            + gainsOrLoses(npv.likely());
-    if (npv.low() >= 0) {
-      return likely
-          + " ("
-          + Words.ends(npv)
-          + "); whether that repays the effort, put at "
-          + money(decision.effort(paddock))
-          + ", is open.";
-    }
-    return likely
-        + ", but anything from "
-        + signed(npv.low())
-        + " to "
-        + signed(npv.high())
-        + " is possible.";
+    String counted = isPlanned(paddock, option) ? Texts.get("reason.counted") + " " : "";
+    String likely = Texts.get("reason.likely", action(option).name(), gainsOrLoses(npv.likely()));
+    return counted
+        + (npv.low() >= 0
+            ? Texts.get(
+                "reason.closeToEffort", likely, Words.ends(npv), money(decision.effort(paddock)))
+            : Texts.get("reason.anything", likely, signed(npv.low()), signed(npv.high())));
   }
 
   /** The choice the verdict is about. */
@@ -254,7 +218,7 @@ final class ReasonWords {
   }
 
   private String signed(double value) {
-    return value < 0 ? "a loss of " + money(-value) : "a gain of " + money(value);
+    return Texts.get(value < 0 ? "reason.aLoss" : "reason.aGain", money(Math.abs(value)));
   }
 
   private String money(double value) {

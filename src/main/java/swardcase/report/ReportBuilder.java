@@ -72,7 +72,7 @@ public final class ReportBuilder {
     List<Assumption> assumptions = decision.model().inputs().all();
     List<String> allNotices = new ArrayList<>(notices);
     if (!tables.overridden().isEmpty()) {
-      allNotices.add("Rows of your own tables are used: " + String.join("; ", tables.overridden()));
+      allNotices.add(Texts.get("notice.ownTables", String.join("; ", tables.overridden())));
     }
     return new Report(
         SCHEMA_VERSION,
@@ -113,15 +113,11 @@ public final class ReportBuilder {
     Range tonnes = decision.winterSupplementTonnes();
     String statement;
     if (decision.winterLossKgDm().high() < 1) {
-      statement = "No outdated cultivars are known here, so no winter feed is lost to them.";
+      statement = "winter.none";
     } else if (decision.supplementTonnesNow().likely() * 0.01 > tonnes.likely()) {
-      statement =
-          "Winter growth is lost, but the farm is hardly short of feed in winter, so little money"
-              + " hangs on it.";
+      statement = "winter.notShort";
     } else {
-      statement =
-          "Old cultivars may cost no winter feed at all: box swards and some field trials found no"
-              + " difference, so the range is wide.";
+      statement = "winter.unsure";
     }
     return new WinterFeed(
         decision.winterLossKgDm(),
@@ -133,7 +129,7 @@ public final class ReportBuilder {
         decision.supplementKgPerEweNow(),
         decision.moreEwesGain(),
         decision.extraEwes(),
-        statement);
+        Texts.get(statement));
   }
 
   private List<FeedMonth> feedYear() {
@@ -167,12 +163,11 @@ public final class ReportBuilder {
           new Reproduction.MobResult(
               mob.name(),
               mob.ewes(),
-              mob.joiningStart().getDayOfMonth()
-                  + " "
-                  + shortName(mob.joiningStart().getMonth())
-                  + ", "
-                  + Words.exact(mob.joiningWeeks().likely())
-                  + " weeks",
+              Texts.get(
+                  "ewes.joining",
+                  mob.joiningStart().getDayOfMonth(),
+                  shortName(mob.joiningStart().getMonth()),
+                  Words.exact(mob.joiningWeeks().likely())),
               decision.doseAtJoining(g),
               decision.unaffectedPercent(g),
               decision.pregnantPercent(g),

@@ -34,12 +34,16 @@ record Returns(
     }
     InternalRate.Rates rates = InternalRate.of(flows);
     String irr =
-        rates.none() ? "none" : rates.several() ? "several" : percent(rates.rates().get(0));
+        rates.none()
+            ? Texts.get("returns.none")
+            : rates.several() ? Texts.get("returns.several") : percent(rates.rates().get(0));
     OptionalDouble payback = Payback.discountedYears(rate, flows);
     return new Returns(
         irr,
         orNone(ModifiedRate.of(flows, rate, rate), Returns::percent),
-        payback.isPresent() ? Words.rounded(payback.getAsDouble(), 1) : "over " + flows.length,
+        payback.isPresent()
+            ? Words.rounded(payback.getAsDouble(), 1)
+            : Texts.get("returns.over", flows.length),
         RunningBalance.peakDebt(rate, flows),
         orNone(BenefitCost.ratio(rate, gains, costs), ratio -> Words.rounded(ratio, 0.1)));
   }
@@ -49,6 +53,6 @@ record Returns(
   }
 
   private static String orNone(OptionalDouble value, java.util.function.DoubleFunction<String> as) {
-    return value.isPresent() ? as.apply(value.getAsDouble()) : "none";
+    return value.isPresent() ? as.apply(value.getAsDouble()) : Texts.get("returns.none");
   }
 }

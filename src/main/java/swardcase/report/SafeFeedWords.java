@@ -35,7 +35,7 @@ final class SafeFeedWords {
 
   private String statement() {
     if (!plan.isShort()) {
-      return "Safe feed is enough: every mob can stay on paddocks that are open to it.";
+      return Texts.get("safe.enough");
     }
     int first = -1;
     int last = 0;
@@ -45,17 +45,13 @@ final class SafeFeedWords {
         last = k;
       }
     }
-    return "Feed of paddocks open without limit is short by "
-        + Words.about(plan.shortMj())
-        + " MJ (as "
-        + farm.supplement().name()
-        + " "
-        + Words.about(plan.shortMj() * plan.likely().tonnesPerMj())
-        + " t) from "
-        + words.halfMonth(plan.halfMonths().get(first)).from()
-        + " to "
-        + words.halfMonth(plan.halfMonths().get(last)).to()
-        + ". The plan sets that against lambs.";
+    return Texts.get(
+        "safe.short",
+        Words.about(plan.shortMj()),
+        farm.supplement().name(),
+        Words.about(plan.shortMj() * plan.likely().tonnesPerMj()),
+        words.halfMonth(plan.halfMonths().get(first)).from(),
+        words.halfMonth(plan.halfMonths().get(last)).to());
   }
 
   private List<String> waysOut() {
@@ -63,13 +59,11 @@ final class SafeFeedWords {
     if (plan.isShort()) {
       double price = plan.shortMj() * plan.likely().pricePerMj();
       out.add(
-          "Buy "
-              + Words.about(plan.shortMj() * plan.likely().tonnesPerMj())
-              + " t of "
-              + farm.supplement().name()
-              + " every year: "
-              + Words.aboutMoney(farm.currency(), price)
-              + " a year.");
+          Texts.get(
+              "safe.buy",
+              Words.about(plan.shortMj() * plan.likely().tonnesPerMj()),
+              farm.supplement().name(),
+              Words.aboutMoney(farm.currency(), price)));
     }
     for (boolean later : new boolean[] {true, false}) {
       date(later).ifPresent(out::add);
@@ -85,24 +79,15 @@ final class SafeFeedWords {
     if (nearest.isEmpty()) {
       return plan.isShort()
           ? Optional.of(
-              "Joining up to "
-                  + JoiningPlan.MOST_WEEKS_MOVED
-                  + " weeks "
-                  + (later ? "later" : "earlier")
-                  + " does not end the shortage.")
+              Texts.get(later ? "safe.notLater" : "safe.notEarlier", JoiningPlan.MOST_WEEKS_MOVED))
           : Optional.empty();
     }
-    int weeks = Math.abs(nearest.get().daysLater()) / 7;
     return Optional.of(
-        "Join "
-            + weeks
-            + " weeks "
-            + (later ? "later" : "earlier")
-            + ": safe feed is then enough; lambs and feed lost under the plan go from "
-            + Words.aboutMoney(farm.currency(), plan.planCost())
-            + " to "
-            + Words.aboutMoney(farm.currency(), nearest.get().cost())
-            + ". What else the date changes is not counted.");
+        Texts.get(
+            later ? "safe.later" : "safe.earlier",
+            Math.abs(nearest.get().daysLater()) / 7,
+            Words.aboutMoney(farm.currency(), plan.planCost()),
+            Words.aboutMoney(farm.currency(), nearest.get().cost())));
   }
 
   private Optional<Resown> best() {
@@ -116,34 +101,24 @@ final class SafeFeedWords {
     double cost =
         plan.likely().costPerHa(resown.paddock(), resown.action(), 0)
             * farm.paddocks().get(resown.paddock()).areaHa();
-    return "Resow "
-        + farm.paddocks().get(resown.paddock()).name()
-        + ", the paddock that frees most ("
-        + action
-        + "): the plan's loss falls by "
-        + Words.aboutMoney(farm.currency(), resown.freed())
-        + " a year from year "
-        + (JoiningPlan.YEARS_TO_NEW_STAND + 1)
-        + ", against about "
-        + Words.aboutMoney(farm.currency(), cost)
-        + " of costs. The decision sheet says whether it pays.";
+    return Texts.get(
+        "safe.resow",
+        farm.paddocks().get(resown.paddock()).name(),
+        action,
+        Words.aboutMoney(farm.currency(), resown.freed()),
+        JoiningPlan.YEARS_TO_NEW_STAND + 1,
+        Words.aboutMoney(farm.currency(), cost));
   }
 
   private String worth(double perTonne, int k) {
-    String supplement = farm.supplement().name();
     if (perTonne < 1) {
-      return "More safe feed is worth nothing here: there is enough.";
+      return Texts.get("safe.worthNothing");
     }
-    return "Safe feed is scarcest from "
-        + words.halfMonth(plan.halfMonths().get(k)).from()
-        + ": as much of it as holds the energy of a tonne of "
-        + supplement
-        + " is then worth "
-        + Words.aboutMoney(farm.currency(), perTonne)
-        + " (a tonne of "
-        + supplement
-        + " costs "
-        + Words.aboutMoney(farm.currency(), farm.supplement().pricePerTonne().likely())
-        + ").";
+    return Texts.get(
+        "safe.worth",
+        words.halfMonth(plan.halfMonths().get(k)).from(),
+        farm.supplement().name(),
+        Words.aboutMoney(farm.currency(), perTonne),
+        Words.aboutMoney(farm.currency(), farm.supplement().pricePerTonne().likely()));
   }
 }

@@ -3,6 +3,7 @@ package swardcase.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import swardcase.report.PaddockResult;
+import swardcase.report.Texts;
 import swardcase.report.Words;
 
 /** The facts on a paddock's card. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.NamedShare;
+import swardcase.report.Texts;
 import swardcase.report.Words;
 
 /** What the clover of a paddock consists of: a range bar for each name, from 0 to 100 %. */

@@ -7,6 +7,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import swardcase.chance.Range;
 import swardcase.report.PaddockResult;
 import swardcase.report.Report;
+import swardcase.report.Texts;
 import swardcase.report.Words;
 
 /** Page 1: the answer, the numbers behind it and what to do with each paddock. */

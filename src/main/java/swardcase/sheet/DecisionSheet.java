@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.util.Optional;
 import swardcase.report.JoiningReport;
 import swardcase.report.Report;
+import swardcase.report.Texts;
 
 /**
  * Writes a report as a decision sheet: a tagged A4 PDF that keeps to PDF/UA-1 (ISO 14289-1) and

@@ -6,6 +6,7 @@ import swardcase.report.Report;
 import swardcase.report.Reproduction;
 import swardcase.report.Reproduction.DoseMonth;
 import swardcase.report.Reproduction.MobResult;
+import swardcase.report.Texts;
 import swardcase.report.Words;
 
 /** Ewes and oestrogen: a screening estimate of what the flock loses, and when it eats how much. */

@@ -2,6 +2,7 @@ package swardcase.sheet;
 
 import java.util.List;
 import swardcase.report.FeedMonth;
+import swardcase.report.Texts;
 import swardcase.report.Words;
 
 /** The feed budget month by month: what the ewes need, what they find and what is bought. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import swardcase.report.FeedMonth;
 import swardcase.report.Report;
+import swardcase.report.Texts;
 import swardcase.report.WinterFeed;
 import swardcase.report.Words;
 

@@ -2,6 +2,7 @@ package swardcase.sheet;
 
 import java.util.List;
 import swardcase.report.HowSureReport.FindOut;
+import swardcase.report.Texts;
 import swardcase.report.Words;
 
 /** What knowing is worth: a bar for each thing that could be found out, its price as a diamond. */

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.SetBy;
 import swardcase.report.Report;
+import swardcase.report.Texts;
 import swardcase.report.Words;
 import swardcase.tables.Source;
 

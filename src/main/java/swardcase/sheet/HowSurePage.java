@@ -6,6 +6,7 @@ import swardcase.report.HowSureReport;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
 import swardcase.report.Swing;
+import swardcase.report.Texts;
 import swardcase.report.Words;
 
 /** How sure the answer is: its totals as ranges and the inputs that move it most. */

@@ -7,6 +7,7 @@ import swardcase.report.JoiningReport.Cell;
 import swardcase.report.JoiningReport.HalfMonth;
 import swardcase.report.JoiningReport.MobCalendar;
 import swardcase.report.JoiningReport.PaddockRow;
+import swardcase.report.Texts;
 import swardcase.report.Words;
 
 /**

@@ -3,6 +3,7 @@ package swardcase.sheet;
 import java.util.List;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.DatePoint;
+import swardcase.report.Texts;
 import swardcase.report.Words;
 
 /** Ewes in lamb lost by the day the rams go in: a column for each mob and date. */

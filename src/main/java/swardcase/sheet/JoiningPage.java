@@ -10,6 +10,7 @@ import swardcase.report.JoiningReport.HalfMonth;
 import swardcase.report.JoiningReport.Move;
 import swardcase.report.JoiningReport.PolicyResult;
 import swardcase.report.JoiningReport.YoungRow;
+import swardcase.report.Texts;
 import swardcase.report.Words;
 
 /**

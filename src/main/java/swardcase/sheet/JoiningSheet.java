@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import swardcase.report.JoiningReport;
+import swardcase.report.Texts;
 
 /**
  * Writes a joining plan as a tagged A4 PDF, in the standards of {@link DecisionSheet}: the page to

@@ -6,6 +6,7 @@ import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.NamedShare;
 import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.Report;
+import swardcase.report.Texts;
 import swardcase.report.Words;
 
 /** One card a paddock: what grows there, what follows from it and every action looked at. */

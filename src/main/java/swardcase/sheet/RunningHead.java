@@ -3,6 +3,7 @@ package swardcase.sheet;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import swardcase.report.Report;
+import swardcase.report.Texts;
 
 /**
  * What stands above and below every page.

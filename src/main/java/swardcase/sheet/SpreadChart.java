@@ -2,6 +2,7 @@ package swardcase.sheet;
 
 import java.util.List;
 import swardcase.report.HowSureReport;
+import swardcase.report.Texts;
 import swardcase.report.Words;
 
 /**

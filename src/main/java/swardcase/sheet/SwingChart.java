@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import swardcase.chance.Range;
 import swardcase.report.Swing;
+import swardcase.report.Texts;
 import swardcase.report.Words;
 
 /** Which inputs move the answer: a bar for each, around the likely net present value. */

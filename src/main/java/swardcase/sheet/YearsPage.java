@@ -3,6 +3,7 @@ package swardcase.sheet;
 import java.util.List;
 import swardcase.report.PlanResult.PlanYear;
 import swardcase.report.Report;
+import swardcase.report.Texts;
 import swardcase.report.Words;
 
 /** The plan year by year: work, money out, money in and what is in hand. */

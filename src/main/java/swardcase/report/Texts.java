@@ -1,4 +1,4 @@
-package swardcase.sheet;
+package swardcase.report;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,9 +11,10 @@ import java.util.regex.Pattern;
 import swardcase.check.Check;
 
 /**
- * The sheet's own words, read from {@code words.properties}; {@code {0}} stands for an argument.
+ * Every word of a sheet, read from {@code words.properties}; {@code {0}} stands for an argument. A
+ * second language is a second such file.
  */
-final class Texts {
+public final class Texts {
 
   private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
   private static final Properties WORDS = load();
@@ -31,7 +32,7 @@ final class Texts {
   }
 
   /** The words under a key, with the arguments in their places. */
-  static String get(String key, Object... arguments) {
+  public static String get(String key, Object... arguments) {
     String pattern = Check.notNull(WORDS.getProperty(key), "words for " + key);
     return PLACE
         .matcher(pattern)
@@ -42,7 +43,7 @@ final class Texts {
   }
 
   /** Whether there are words under a key. */
-  static boolean has(String key) {
+  public static boolean has(String key) {
     return WORDS.containsKey(key);
   }
 }
