@@ -42,6 +42,7 @@ public final class Inputs {
     for (int i = 0; i < assumptions.size(); i++) {
       String known = assumptions.get(i).name();
       if (known.startsWith(name + ": ") && assumptions.get(i).equals(assumption.named(known))) {
+        severalUse.add(i);
         return i;
       }
     }

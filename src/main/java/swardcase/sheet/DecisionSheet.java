@@ -42,6 +42,7 @@ public final class DecisionSheet {
       Flow flow = new Flow(file, new RunningHead(report, contents.pages()));
       new DecisionPage(flow, report, contents).draw();
       new HowSurePage(flow, report, contents).draw();
+      report.howSure().ifPresent(sure -> new OddsPage(flow, report, sure).draw());
       new FeedPage(flow, report).draw();
       new YearsPage(flow, report).draw();
       new EwesPage(flow, report).draw();

@@ -1,0 +1,37 @@
+package swardcase.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import swardcase.chance.Range;
+import swardcase.evidence.Assumption;
+
+/** One doubt, one input: what two actions share is entered once, and its name says so. */
+class InputsTest {
+
+  private static final Assumption SEED = dollars(40);
+
+  private static Assumption dollars(double likely) {
+    return Assumption.ofFarm("cost", Range.of(likely - 10, likely, likely + 10), "A$/ha");
+  }
+
+  @Test
+  void addShared_sameNumberOfTwoActions_isOneInputThatNamesOneAndOthers() {
+    Inputs inputs = new Inputs();
+    int first = inputs.addShared(SEED, "cost of seed", "spray-fallow");
+    int second = inputs.addShared(SEED, "cost of seed", "crop");
+    int third = inputs.addShared(dollars(90), "cost of seed", "oversow");
+    assertThat(second).isEqualTo(first).isNotEqualTo(third);
+    assertThat(inputs.withShortNames().all())
+        .extracting(Assumption::name)
+        .containsExactly("cost of seed: spray-fallow, and others", "cost of seed: oversow");
+  }
+
+  @Test
+  void addShared_sameNumberOfEveryAction_isNamedWithoutThem() {
+    Inputs inputs = new Inputs();
+    inputs.addShared(SEED, "cost of seed", "spray-fallow");
+    inputs.addShared(SEED, "cost of seed", "crop");
+    assertThat(inputs.withShortNames().get(0).name()).isEqualTo("cost of seed");
+  }
+}
