@@ -66,7 +66,7 @@ public final class TerminalView {
         Words.money(currency, feed.supplementCost()));
     table.row(
         "Lambs not marked, oestrogen",
-        Words.range(ewes.lambsLostPerYear()),
+        Words.count(ewes.lambsLostPerYear()),
         Words.money(currency, ewes.costPerYear()));
     table.row(
         "Plan over " + report.farm().horizonYears() + " years",

@@ -16,6 +16,7 @@ import swardcase.chance.Range;
  */
 public final class Words {
 
+  private static final String UNDER_ONE = "under 1";
   private static final char MINUS = '\u2212';
   private static final MathContext EXACT_DIGITS = new MathContext(9, RoundingMode.HALF_UP);
 
@@ -67,7 +68,16 @@ public final class Words {
 
   /** A number of animals or of money: below one it is not told in digits. */
   public static String count(Range range) {
-    return range.low() >= 0 && range.high() < 1 ? "under 1" : range(range);
+    return isUnderOne(range) ? UNDER_ONE : range(range);
+  }
+
+  /** The likely number of animals alone. */
+  public static String likelyCount(Range range) {
+    return isUnderOne(range) ? UNDER_ONE : likely(range);
+  }
+
+  private static boolean isUnderOne(Range range) {
+    return range.low() >= 0 && range.high() < 1 && range.high() > 0;
   }
 
   /** The same with a unit behind it: {@code 38 (10 to 70) t}. */

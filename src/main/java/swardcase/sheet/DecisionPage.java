@@ -77,10 +77,10 @@ final class DecisionPage {
         1,
         width,
         Texts.get("decision.lambs.label"),
-        Texts.get("decision.lambs.figure", Words.likely(flock.lambsLostPerYear())),
+        Texts.get("decision.lambs.figure", Words.likelyCount(flock.lambsLostPerYear())),
         Texts.get(
             "decision.lambs.range",
-            ends(flock.lambsLostPerYear(), ""),
+            flock.lambsLostPerYear().high() < 1 ? "" : ends(flock.lambsLostPerYear(), ""),
             Words.money(currency, flock.costPerYear())));
     flow.moveTo(top);
     box(

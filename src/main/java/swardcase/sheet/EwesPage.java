@@ -46,7 +46,7 @@ final class EwesPage {
     total(table, "ewes.unaffected", Words.range(flock.pregnantPercentUnaffected()));
     total(table, "ewes.affected", Words.range(flock.pregnantPercent()));
     total(table, "ewes.sterile", Words.range(flock.sterilePercent()));
-    total(table, "ewes.lambs", Words.range(flock.lambsLostPerYear()));
+    total(table, "ewes.lambs", Words.count(flock.lambsLostPerYear()));
     total(table, "ewes.cost", Words.money(report.farm().currency(), flock.costPerYear()));
     flow.gap(4);
   }

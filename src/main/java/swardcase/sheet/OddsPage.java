@@ -124,7 +124,7 @@ final class OddsPage {
   }
 
   private void breakEvens() {
-    if (sure.breakEvens().isEmpty()) {
+    if (sure.breakEvens().isEmpty() || keepsAll()) {
       return;
     }
     part("odds.breakEvens", Texts.get("odds.breakEvens.note"));
@@ -147,7 +147,7 @@ final class OddsPage {
     if (sure.movers().isEmpty()) {
       return;
     }
-    part("odds.movers", Texts.get("odds.movers.note"));
+    part("odds.movers", Texts.get(keepsAll() ? "odds.movers.other" : "odds.movers.note"));
     Table table =
         table(
             Column.words(Texts.get("column.input"), 314),
@@ -171,6 +171,10 @@ final class OddsPage {
       table.row(
           List.of(Cell.of(Words.about(line.tolerance())), Cell.of(Words.about(line.worth()))));
     }
+  }
+
+  private boolean keepsAll() {
+    return sure.npv().low() == 0 && sure.npv().high() == 0;
   }
 
   private void part(String heading, String note) {
