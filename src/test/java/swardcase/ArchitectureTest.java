@@ -10,7 +10,6 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -27,87 +26,35 @@ class ArchitectureTest {
           .importPackages("swardcase");
 
   /** Each package with the packages it may know, its own aside. */
-  private static final Map<String, List<String>> MAY_KNOW = new LinkedHashMap<>();
+  private static final Map<String, List<String>> MAY_KNOW =
+      arrows(
+          """
+          check
+          chance       check
+          money        check
+          evidence     check chance
+          farm         check chance evidence
+          tables       check chance evidence farm
+          sward        check chance evidence farm tables
+          feed         check chance evidence farm tables
+          reproduction check chance evidence farm tables
+          plan         check chance evidence farm tables money sward feed reproduction
+          findings     check chance evidence farm tables money sward feed reproduction plan
+          joining      check chance evidence farm tables sward feed reproduction plan
+          intake       check chance evidence farm tables
+          report       check chance evidence farm tables money sward feed reproduction plan \
+                       findings joining
+          sheet        check chance evidence tables report
+          workbook     check chance evidence tables report
+          cli          check chance evidence farm tables intake plan findings joining report sheet \
+                       workbook
+          """);
 
-  static {
-    arrow("check");
-    arrow("chance", "check");
-    arrow("money", "check");
-    arrow("evidence", "check", "chance");
-    arrow("farm", "check", "chance", "evidence");
-    arrow("tables", "check", "chance", "evidence", "farm");
-    arrow("sward", "check", "chance", "evidence", "farm", "tables");
-    arrow("feed", "check", "chance", "evidence", "farm", "tables");
-    arrow("reproduction", "check", "chance", "evidence", "farm", "tables");
-    arrow(
-        "plan",
-        "check",
-        "chance",
-        "evidence",
-        "money",
-        "farm",
-        "tables",
-        "sward",
-        "feed",
-        "reproduction");
-    arrow(
-        "findings",
-        "check",
-        "chance",
-        "evidence",
-        "money",
-        "farm",
-        "tables",
-        "sward",
-        "feed",
-        "reproduction",
-        "plan");
-    arrow(
-        "joining",
-        "check",
-        "chance",
-        "evidence",
-        "farm",
-        "tables",
-        "sward",
-        "feed",
-        "reproduction",
-        "plan");
-    arrow("intake", "check", "chance", "evidence", "farm", "tables");
-    arrow(
-        "report",
-        "check",
-        "chance",
-        "evidence",
-        "money",
-        "farm",
-        "tables",
-        "sward",
-        "feed",
-        "reproduction",
-        "plan",
-        "findings",
-        "joining");
-    arrow("sheet", "check", "chance", "evidence", "tables", "report");
-    arrow("workbook", "check", "chance", "evidence", "tables", "report");
-    arrow(
-        "cli",
-        "check",
-        "chance",
-        "evidence",
-        "farm",
-        "tables",
-        "intake",
-        "plan",
-        "findings",
-        "joining",
-        "report",
-        "sheet",
-        "workbook");
-  }
-
-  private static void arrow(String from, String... to) {
-    MAY_KNOW.put(from, List.of(to));
+  private static Map<String, List<String>> arrows(String lines) {
+    return lines
+        .lines()
+        .map(line -> List.of(line.split(" +")))
+        .collect(Collectors.toMap(line -> line.get(0), line -> line.subList(1, line.size())));
   }
 
   @Test
