@@ -1,26 +1,17 @@
-"""The farm's outcome in vectorised numpy: docs/method/{feed-budget,dose,reproduction,seed-bank,actions,money}.md.
+"""The farm's outcome in vectorised numpy: docs/method/{actions,seed-bank,dose,plan,money}.md.
 
 Python 3.11.2 and numpy 1.24.2, both Debian's (python3-numpy). Run by compare.sh; see docs/performance.md.
 
-Every array has the draws on its last axis. What the program reads between by straight lines (feed bought by
-growth, ewes in lamb and season's exposure by strength) is read from the same nodes here, and only nodes that
-are asked for are worked out, for all draws of a block at once.
+Every array has the draws on its last axis, and a call values a block of draws at once. What the program reads
+between by straight lines is read from the same nodes here (grid_numpy.py).
 """
 
 import pathlib
 from types import SimpleNamespace
 
+import ewes_numpy
+import feed_numpy
 import numpy as np
-
-OTHER = np.array([0.4, 0.7, 0.85, 0.95, 1.0, 1.05])
-BELOW = np.array([0.35, 0.6, 0.75, 0.87])
-STRENGTHS = 65
-SEASON_DAYS = 180
-CYCLE = 17
-RUN_UP_DAYS = 120
-START_DRY_KG = 2000.0
-TOLERANCE_KG = 1e-6
-MOST_YEARS = 100
 
 
 def load(folder):
@@ -53,11 +44,11 @@ def npv(farm, x, shares, base, choices):
     sums = dict(zip(names, sums))
     kept = dict(zip(names, kept))
 
-    feed = feed_settings(farm, x)
+    feed = feed_numpy.settings(farm, x)
     lost = lost_where_held(farm, sums["held"] / weight_sum)
     w = np.concatenate([(sums["winter"] / weight_sum - lost).reshape(-1, x.shape[1]), now[None]])
     o = np.concatenate([(sums["other"] / weight_sum - lost).reshape(-1, x.shape[1]), np.ones_like(now)[None]])
-    bought = read_feed(farm, feed, now, w, o)
+    bought = feed_numpy.read(farm, feed, now, w, o)
     saved = (bought[-1] - bought[:-1]).reshape(sums["held"].shape)
     mj_per_tonne = (
         1000 * x[farm.at_supplement_dry_matter] * x[farm.at_supplement_energy] * (1 - x[farm.at_supplement_waste])
@@ -66,11 +57,11 @@ def npv(farm, x, shares, base, choices):
     net += sums["margin"]
     net -= sums["cost"]
 
-    green = green_share(farm, x, feed, now)
+    green = feed_numpy.green_share(farm, x, feed, now)
     strongest = paths.strength.max((0, 1, 2))
     for g in range(len(farm.ewes)):
         value = farm.ewes[g] * (farm.lambs_per_pregnant[g] * x[farm.at_lamb_value] + x[farm.at_dry_ewe_cost])
-        net += value * more_in_lamb(farm, x, g, green, strongest, kept, sums)
+        net += value * ewes_numpy.more_in_lamb(farm, x, g, green, strongest, kept, sums)
 
     rate = 1 + x[farm.at_discount_rate]
     factor = rate ** -np.arange(farm.years)[:, None]
@@ -237,311 +228,3 @@ def lost_where_held(farm, share):
     held = farm.held[0]
     grown, appetite = farm.profile[held].sum(), farm.other_kg[held].sum()
     return np.maximum(0, share * grown - appetite) / farm.profile.sum()
-
-
-# Feed.
-
-
-def feed_settings(farm, x):
-    """The drawn numbers of the feed budget, [draw] each."""
-    return SimpleNamespace(
-        bound=x[farm.at_leaf_area_bound],
-        penalty=x[farm.at_leaf_area_penalty],
-        met=x[farm.at_demand_multiplier] * (1 - x[farm.at_condition_deficit]),
-        dry_loss=x[farm.at_dry_loss_multiplier],
-    )
-
-
-def feed_year(farm, feed, draw, season, w, o, eaten=None):
-    """Energy bought in a year that repeats itself, MJ/ha: one value for each lane (draw, season, w, o)."""
-    factor = np.where(farm.winter[:, None], w, o)
-    grown_full = farm.growth[season].T * factor
-    decay = 1 - np.sqrt(1 - np.minimum(1, farm.dry_lost_per_month[:, None] * feed.dry_loss))[:, draw]
-    dying = 1 - np.sqrt(1 - farm.dying_per_month)
-    appetite = farm.ewe_kg + farm.other_kg
-    need = farm.ewe_mj + farm.other_mj
-    bound, penalty, met = feed.bound[draw], feed.penalty[draw], feed.met[draw]
-    per_kg, rise = farm.availability_per_kg, farm.availability_rise
-    result = np.empty(len(draw))
-    lanes = np.arange(len(draw))
-    green, dry = np.zeros(len(draw)), np.full(len(draw), START_DRY_KG)
-    for _ in range(MOST_YEARS):
-        green_start, dry_start = green, dry
-        bought = np.zeros(len(lanes))
-        for p in range(24):
-            grown = np.minimum(1, green / bound)
-            grown -= 1
-            grown *= penalty
-            grown += 1
-            grown *= grown_full[p]
-            there = green + grown
-            b = grown
-            b *= 0.5
-            b += green
-            b *= per_kg
-            filled = available(b, rise)
-            eaten_green = np.minimum(there, filled * (appetite[p] * farm.green_quality[p]))
-            filled_dry = available(dry * per_kg, rise)
-            filled_dry *= np.maximum(0, 1 - filled)
-            filled_dry *= appetite[p] * farm.dry_quality[p]
-            eaten_dry = np.minimum(dry, filled_dry)
-            there -= eaten_green
-            green = there * (1 - dying[p])
-            there *= dying[p]
-            dry = dry - eaten_dry
-            dry *= 1 - decay[p]
-            dry += there
-            short = need[p] * met
-            short -= eaten_green * farm.green_mj_per_kg[p]
-            short -= eaten_dry * farm.dry_mj_per_kg[p]
-            bought += np.maximum(0, short)
-            if eaten is not None:
-                eaten[0][p, lanes] = eaten_green
-                eaten[1][p, lanes] = eaten_dry
-        result[lanes] = bought
-        goes_on = (np.abs(green - green_start) > TOLERANCE_KG) | (np.abs(dry - dry_start) > TOLERANCE_KG)
-        if not goes_on.any():
-            break
-        if not goes_on.all():
-            lanes, green, dry = lanes[goes_on], green[goes_on], dry[goes_on]
-            bound, penalty, met = bound[goes_on], penalty[goes_on], met[goes_on]
-            grown_full, decay = grown_full[:, goes_on], decay[:, goes_on]
-    return result
-
-
-def available(b, rise):
-    return (1 - np.exp(-b)) * (1 + rise * np.exp(-b * b))
-
-
-def green_share(farm, x, feed, now):
-    """Strength of intake by half-month as the farm stands, dry feed by its own factor: [24, draw]."""
-    seasons, draws = len(farm.season_chance), len(now)
-    eaten = np.zeros((2, 24, seasons * draws))
-    feed_year(
-        farm,
-        feed,
-        np.tile(np.arange(draws), seasons),
-        np.repeat(np.arange(seasons), draws),
-        np.tile(now, seasons),
-        np.ones(seasons * draws),
-        eaten,
-    )
-    green, dry = eaten.reshape(2, 24, seasons, draws)
-    both = green + dry
-    share = np.where(both > 0, (green + x[farm.at_dry_factor] * dry) / np.where(both > 0, both, 1), 0)
-    return (share * farm.season_chance[:, None]).sum(1)
-
-
-def read_feed(farm, feed, now, w, o):
-    """Energy bought at w and o, mean over season types, read between nodes: the shape of w."""
-    low = np.minimum(now, 1)
-    nodes = np.concatenate(
-        [
-            BELOW[:, None] * low,
-            [
-                low,
-                np.where(low < 1, (low + 1) / 2, 1.005),
-                np.where(low < 1, 1, 1.01),
-                np.maximum(1.05, now + 0.05),
-            ],
-        ]
-    )
-    a = np.zeros(w.shape, dtype=int)
-    for node in nodes[1:-1]:
-        a += w >= node
-    b = np.searchsorted(OTHER[1:-1], o, side="right")
-    draws = np.arange(len(now))
-    left = nodes[a, draws]
-    u = np.clip((w - left) / (nodes[a + 1, draws] - left), 0, 1)
-    v = np.clip((o - OTHER[b]) / (OTHER[b + 1] - OTHER[b]), 0, 1)
-    size = (len(nodes), len(OTHER), len(now))
-
-    def fill(at):
-        node_a, node_b, draw = np.unravel_index(at, size)
-        seasons = len(farm.season_chance)
-        bought = feed_year(
-            farm,
-            feed,
-            np.tile(draw, seasons),
-            np.repeat(np.arange(seasons), len(at)),
-            np.tile(nodes[node_a, draw], seasons),
-            np.tile(OTHER[node_b], seasons),
-        )
-        return (farm.season_chance @ bought.reshape(seasons, -1),)
-
-    return between(a, b, u, v, size, fill)[0]
-
-
-def between(a, b, u, v, size, fill):
-    """Reads tables between their nodes by straight lines, filling just the nodes that have a weight.
-
-    a, b are cells and u, v places in them, the last axis the draws; size [nodes a, nodes b, draws].
-    """
-    at = (a * size[1] + b) * size[2] + np.arange(size[2])
-    corners = [
-        (at, (1 - u) * (1 - v)),
-        (at + size[2], (1 - u) * v),
-        (at + size[1] * size[2], u * (1 - v)),
-        (at + (size[1] + 1) * size[2], u * v),
-    ]
-    asked = np.zeros(size[0] * size[1] * size[2], dtype=bool)
-    for places, share in corners:
-        asked[places[share > 0]] = True
-    needed = np.flatnonzero(asked)
-    read = []
-    for values in fill(needed):
-        table = np.zeros(len(asked))
-        table[needed] = values
-        read.append(sum(table[places] * share for places, share in corners))
-    return read
-
-
-# Ewes.
-
-
-def more_in_lamb(farm, x, g, green, strongest, kept, sums):
-    """Ewes of a mob in lamb beyond those as paddocks are grazed now, share of those joined: [plan, year, draw]."""
-    d50, steepness, q = x[farm.at_d50], x[farm.at_steepness], x[farm.at_sterility_q]
-    reference = 1 - 1 / (1 + (x[farm.at_sterility_reference_dose] / d50) ** steepness)
-    green_power = green**steepness
-    held = farm.held[g][:, None]
-    weeks = farm.joining_weeks[g]
-
-    def effects(strength, strength_held, draw):
-        power = (strength / d50[draw]) ** steepness[draw]
-        power_held = (strength_held / d50[draw]) ** steepness[draw]
-        return 1 - 1 / (1 + green_power[:, draw] * np.where(held, power_held, power))
-
-    def exposure(effect, draw):
-        return farm.days @ effect / SEASON_DAYS / reference[draw]
-
-    def spared(season):
-        return (1 - q) ** season
-
-    now = kept[f"dose {g}"] / np.where(kept[f"grazed {g}"] > 0, kept[f"grazed {g}"], 1)
-    draws = np.arange(len(now))
-    effect = effects(now, now, draws)
-    multiplier = joining(farm, x, g, effect, draws)
-    sterile = 1 - whole_share(farm, g, spared(exposure(effect, draws)))
-    told = x[farm.at_pregnant_percent[g]] / 100
-    unaffected = unaffected_share(told, weeks, multiplier, sterile) if farm.observed[g] else told
-    per_cycle = per_cycle_conception(unaffected, weeks)
-
-    spacing = np.maximum(1e-6, strongest) / (STRENGTHS - 1)
-    strength = ratio(sums[f"dose {g}"], sums[f"grazed {g}"], 0.0)
-    strength_held = ratio(sums[f"dose held {g}"], sums[f"grazed held {g}"], strength)
-    shape = strength.shape
-    strength = np.concatenate([strength.reshape(-1, len(now)), now[None]]) / spacing
-    strength_held = np.concatenate([strength_held.reshape(-1, len(now)), now[None]]) / spacing
-    a = np.minimum(STRENGTHS - 2, strength.astype(int))
-    b = np.minimum(STRENGTHS - 2, strength_held.astype(int))
-    size = (STRENGTHS, STRENGTHS, len(now))
-
-    def fill(at):
-        node_a, node_b, draw = np.unravel_index(at, size)
-        effect = effects(node_a * spacing[draw], node_b * spacing[draw], draw)
-        in_lamb = pregnant_share(per_cycle[draw], weeks, joining(farm, x, g, effect, draw), 0)
-        return exposure(effect, draw), in_lamb
-
-    season, fertile = between(a, b, np.minimum(1, strength - a), np.minimum(1, strength_held - b), size, fill)
-    spared_now = spared(season[-1])
-    now_in_lamb = whole_share(farm, g, spared_now) * fertile[-1]
-    spared_years = spared(season[:-1]).reshape(shape)
-    fertile = fertile[:-1].reshape(shape)
-    share = np.empty(shape)
-    for year in range(shape[1]):
-        whole = 0
-        product = 1
-        for age, of in enumerate(farm.age_shares[g]):
-            before = year - 1 - age
-            product = product * (spared_years[:, before] if before >= 0 else spared_now)
-            whole = whole + of * product
-        share[:, year] = whole * fertile[:, year]
-    return share - now_in_lamb
-
-
-def ratio(dose, grazed, otherwise):
-    some = grazed > 0
-    return np.where(some, dose / np.where(some, grazed, 1), otherwise)
-
-
-def whole_share(farm, g, spared):
-    """Share of the joined ewes that are sound if every season spares so many."""
-    return sum(of * spared ** (age + 1) for age, of in enumerate(farm.age_shares[g]))
-
-
-def joining(farm, x, g, effect, draw):
-    """Mean multiplier of each cycle of joining, [cycle, lane], from the full effect by half-month, [24, lane]."""
-    lag = x[farm.at_lag_days][draw]
-    whole_lag = np.floor(lag)
-    half_life = x[farm.at_half_life_days][draw]
-    lost_in_last_part = 1 - 2 ** (-(lag - whole_lag) / half_life)
-    lost_in_rest = 1 - 2 ** (-(1 - (lag - whole_lag)) / half_life)
-    rise = np.minimum(1, 1 / x[farm.at_ramp_days][draw])
-    most_back = int(whole_lag.max()) + 1
-    place = half_month_of_days(farm)
-    days = max(1, int(np.ceil(7 * farm.joining_weeks[g] - 1e-9)))
-    start = (int(farm.joining_day[g]) - RUN_UP_DAYS) % 365
-    carried = effect[place[start]].copy()
-    multiplier = np.zeros((cycles(farm.joining_weeks[g]), len(draw)))
-    counted = np.zeros(len(multiplier))
-    for known in range(1, RUN_UP_DAYS + days):
-        target = effect[place[(start + known) % 365]]
-        long_floor = target
-        short_floor = target
-        last = place[(start + known) % 365]
-        for back in range(1, min(known, most_back) + 1):
-            there = place[(start + known - back) % 365]
-            if there != last:
-                last = there
-                long_floor = np.maximum(long_floor, effect[there] * (whole_lag + 1 >= back))
-                short_floor = np.maximum(short_floor, effect[there] * (whole_lag >= back))
-        risen = np.minimum(carried + target * rise, target)
-        left = carried - np.maximum(0, carried - long_floor) * lost_in_last_part
-        left -= np.maximum(0, left - short_floor) * lost_in_rest
-        carried = np.maximum(risen, left)
-        day = known - RUN_UP_DAYS
-        if day >= 0:
-            multiplier[day // CYCLE] += 1 - carried
-            counted[day // CYCLE] += 1
-    return multiplier / counted[:, None]
-
-
-def half_month_of_days(farm):
-    lengths = []
-    for month in range(12):
-        days = int(2 * farm.days[2 * month])
-        lengths += [days // 2, days - days // 2]
-    return np.repeat(np.arange(24), lengths)
-
-
-def cycles(weeks):
-    return max(1, int(np.ceil(7 * weeks / CYCLE - 1e-9)))
-
-
-def per_cycle_conception(share, weeks):
-    return 1 - (1 - share) ** (CYCLE / (7 * weeks))
-
-
-def pregnant_share(per_cycle, weeks, multiplier, sterile):
-    last = cycles(weeks) - 1
-    empty = (1 - per_cycle * multiplier[last]) ** (7 * weeks / CYCLE - last)
-    for of in multiplier[:last]:
-        empty = empty * (1 - per_cycle * of)
-    return (1 - sterile) * (1 - empty)
-
-
-def unaffected_share(observed, weeks, multiplier, sterile):
-    """Share in lamb without oestrogen, by bisection on the chance in one cycle."""
-    highest = np.maximum(0.99, observed)
-    low = per_cycle_conception(observed, weeks)
-    high = per_cycle_conception(highest, weeks)
-    none_hidden = pregnant_share(low, weeks, multiplier, sterile) >= observed
-    never = pregnant_share(high, weeks, multiplier, sterile) <= observed
-    for _ in range(52):
-        middle = (low + high) / 2
-        below = pregnant_share(middle, weeks, multiplier, sterile) < observed
-        low = np.where(below, middle, low)
-        high = np.where(below, high, middle)
-    found = 1 - (1 - (low + high) / 2) ** (7 * weeks / CYCLE)
-    return np.where(none_hidden, observed, np.where(never, highest, found))
