@@ -13,6 +13,7 @@ import swardcase.farm.Identification;
 import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
 import swardcase.intake.FaultList.Place;
+import swardcase.intake.YamlNode.Spot;
 import swardcase.tables.CsvTable;
 import swardcase.tables.Tables;
 
@@ -27,6 +28,8 @@ public final class FarmFolder {
   public static final List<String> FILES =
       List.of(Fields.FILE, PaddocksCsv.TABLE + ".csv", PlantsCsv.TABLE + ".csv", FarmWorkbook.FILE);
 
+  private static final Spot WHOLE = new Spot(Fields.FILE, 0);
+
   private FarmFolder() {}
 
   /**
@@ -37,6 +40,23 @@ public final class FarmFolder {
    * @throws FaultsException with all faults of all files at once, if there is one
    */
   public static LoadedFarm read(Path folder, Tables tables) {
+    return read(folder, tables, Optional.empty());
+  }
+
+  /**
+   * Reads the files of a farm that alone is without faults, with a scenario laid over them.
+   *
+   * @throws FaultsException with all faults of the scenario
+   */
+  public static LoadedFarm read(Path folder, Tables tables, Scenario scenario) {
+    try {
+      return read(folder, tables, Optional.of(scenario));
+    } catch (FaultsException found) {
+      throw new FaultsException(found.faults().stream().map(scenario::own).toList());
+    }
+  }
+
+  private static LoadedFarm read(Path folder, Tables tables, Optional<Scenario> scenario) {
     FaultList faults = new FaultList();
     if (!Files.isDirectory(folder)) {
       faults.add(new Place(folder.toString(), 0, ""), "must be a folder", "");
@@ -46,22 +66,31 @@ public final class FarmFolder {
     Optional<FarmYaml> yaml =
         FileText.find(folder.resolve(Fields.FILE), faults)
             .flatMap(text -> YamlTree.find(Fields.FILE, text, faults))
-            .map(top -> FarmYaml.read(new Fields(top, 0, "", faults), tables, defaults));
+            .map(top -> scenario.map(changes -> changes.over(top, faults)).orElse(top))
+            .map(top -> FarmYaml.read(new Fields(top, WHOLE, "", faults), tables, defaults));
     Optional<List<Mob>> mobs = faults.count() == 0 ? yaml.map(FarmYaml::mobs) : Optional.empty();
-    List<Paddock> paddocks = paddocks(folder, tables, new PaddocksCsv(defaults, mobs), faults);
+    List<Paddock> paddocks =
+        paddocks(folder, tables, new PaddocksCsv(defaults, mobs), scenario, faults);
     faults.throwIfAny();
     Optional<Farm> farm =
-        faults.build(0, new Place(Fields.FILE, 0, ""), () -> yaml.orElseThrow().farm(paddocks));
+        faults.build(0, new Place(WHOLE, ""), () -> yaml.orElseThrow().farm(paddocks));
     faults.throwIfAny();
     return new LoadedFarm(
         farm.orElseThrow(), Doubts.of(farm.get(), tables), Notices.of(farm.get(), defaults));
   }
 
   private static List<Paddock> paddocks(
-      Path folder, Tables tables, PaddocksCsv reader, FaultList faults) {
+      Path folder,
+      Tables tables,
+      PaddocksCsv reader,
+      Optional<Scenario> scenario,
+      FaultList faults) {
     List<Fault> ofTables = new ArrayList<>();
     FarmTables files = FarmTables.of(folder, ofTables, faults);
-    Optional<CsvTable> rows = files.get(PaddocksCsv.TABLE);
+    Optional<CsvTable> rows =
+        files
+            .get(PaddocksCsv.TABLE)
+            .map(table -> scenario.map(changes -> changes.over(table, faults)).orElse(table));
     Map<String, Paddock> paddocks =
         rows.map(table -> reader.read(table, ofTables)).orElse(Map.of());
     List<String> names = rows.map(PaddocksCsv::names).orElse(List.of());

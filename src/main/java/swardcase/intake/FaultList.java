@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.check.NearestName;
+import swardcase.intake.YamlNode.Spot;
 
 /** Collects the faults of all files, so that the user sees them together. */
 final class FaultList {
@@ -20,7 +21,12 @@ final class FaultList {
   private int count;
 
   /** Where something stands: line 0 is the file as a whole, a blank column a whole line. */
-  record Place(String file, int line, String column) {}
+  record Place(String file, int line, String column) {
+
+    Place(Spot at, String column) {
+      this(at.file(), at.line(), column);
+    }
+  }
 
   void add(Place place, String rule, String found) {
     add(place, rule, found, List.of());
