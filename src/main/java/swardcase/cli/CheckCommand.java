@@ -1,6 +1,7 @@
 package swardcase.cli;
 
 import java.io.PrintWriter;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
@@ -37,18 +39,26 @@ final class CheckCommand implements Callable<Integer> {
   @Mixin private FarmOptions options;
   @Mixin private ScenarioOptions scenarios;
 
+  @Option(
+      names = "--date",
+      paramLabel = "YYYY-MM-DD",
+      converter = SheetDate.class,
+      description = "Day on which the age of the prices is judged. Default: today.")
+  private LocalDate date;
+
   @Override
   public Integer call() {
     Tables tables = options.tables();
+    LocalDate day = date == null ? LocalDate.now() : date;
     try {
-      LoadedFarm loaded = options.load(tables);
+      LoadedFarm loaded = options.load(tables).on(day);
       List<Fault> faults = new ArrayList<>();
       Map<String, LoadedFarm> changed = scenarios.read(options.folder(), tables, faults);
       if (!faults.isEmpty()) {
         throw new FaultsException(faults);
       }
       farm(loaded);
-      changed.forEach((name, under) -> scenario(name, under, loaded.doubts()));
+      changed.forEach((name, under) -> scenario(name, under.on(day), loaded.doubts()));
       return ExitCodes.DONE;
     } catch (FaultsException faults) {
       spec.commandLine().getErr().println("Faults");
@@ -67,7 +77,7 @@ final class CheckCommand implements Callable<Integer> {
     print(loaded.doubts());
     if (!loaded.notices().isEmpty()) {
       out.println();
-      out.println("Left out, so taken from the tables");
+      out.println("Left out");
       loaded.notices().forEach(notice -> out.println("- " + PlainText.of(notice)));
     }
   }

@@ -178,6 +178,6 @@ final class CompareCommand implements Callable<Integer> {
         one.scenario(),
         decision,
         howSure,
-        ReportBuilder.build(decision, howSure, Version.text(), day, one.farm().remarks()));
+        ReportBuilder.build(decision, howSure, Version.text(), day, one.farm().on(day).remarks()));
   }
 }

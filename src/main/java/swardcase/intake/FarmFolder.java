@@ -2,6 +2,7 @@ package swardcase.intake;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -75,8 +76,12 @@ public final class FarmFolder {
     Optional<Farm> farm =
         faults.build(0, new Place(WHOLE, ""), () -> yaml.orElseThrow().farm(paddocks));
     faults.throwIfAny();
+    Optional<LocalDate> priceDate = yaml.flatMap(FarmYaml::priceDate);
     return new LoadedFarm(
-        farm.orElseThrow(), Doubts.of(farm.get(), tables), Notices.of(farm.get(), defaults));
+        farm.orElseThrow(),
+        Doubts.of(farm.get(), tables),
+        Notices.of(farm.get(), defaults, priceDate),
+        priceDate);
   }
 
   private static List<Paddock> paddocks(
