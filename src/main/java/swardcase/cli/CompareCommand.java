@@ -97,7 +97,7 @@ final class CompareCommand implements Callable<Integer> {
     ComparisonTerminalView.of(report).forEach(line -> out.println(PlainText.of(line)));
     if (json != null) {
       out.println();
-      out.println("Written: " + json);
+      out.println("Written: " + PlainText.of(json.toString()));
     }
     return ExitCodes.DONE;
   }

@@ -118,7 +118,7 @@ final class DecideCommand implements Callable<Integer> {
     out.println();
     for (Path written : Arrays.asList(csv, json, pdf, xlsx)) {
       if (written != null) {
-        out.println("Written: " + written);
+        out.println("Written: " + PlainText.of(written.toString()));
       }
     }
   }

@@ -84,7 +84,7 @@ final class JoiningCommand implements Callable<Integer> {
     JoiningTerminalView.of(report).forEach(line -> out.println(PlainText.of(line)));
     for (Path written : Arrays.asList(csv, json, pdf)) {
       if (written != null) {
-        out.println("Written: " + written);
+        out.println("Written: " + PlainText.of(written.toString()));
       }
     }
     return ExitCodes.DONE;

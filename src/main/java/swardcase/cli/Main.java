@@ -13,7 +13,17 @@ public final class Main {
     CommandLine line = commandLine();
     line.setOut(EncodableWriter.printer(System.out));
     line.setErr(EncodableWriter.printer(System.err));
-    System.exit(line.execute(arguments));
+    System.exit(heard(line, line.execute(arguments)));
+  }
+
+  /** The exit code, which says so if what was printed did not arrive. */
+  static int heard(CommandLine line, int code) {
+    if (!line.getOut().checkError()) {
+      return code;
+    }
+    line.getErr()
+        .println("Cannot print all of the answer: the disk may be full, or the reader has gone.");
+    return ExitCodes.BAD_INPUT;
   }
 
   /** The program as a command line, ready to be executed. */
