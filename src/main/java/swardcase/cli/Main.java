@@ -1,6 +1,8 @@
 package swardcase.cli;
 
 import java.io.BufferedReader;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import picocli.CommandLine;
 
 /** Where the program starts. */
@@ -11,8 +13,8 @@ public final class Main {
   /** Runs a command and leaves with its exit code. */
   public static void main(String[] arguments) {
     CommandLine line = commandLine();
-    line.setOut(EncodableWriter.printer(System.out));
-    line.setErr(EncodableWriter.printer(System.err));
+    line.setOut(EncodableWriter.printer(new FileOutputStream(FileDescriptor.out)));
+    line.setErr(EncodableWriter.printer(new FileOutputStream(FileDescriptor.err)));
     System.exit(heard(line, line.execute(arguments)));
   }
 
