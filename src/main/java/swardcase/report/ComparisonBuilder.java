@@ -65,7 +65,8 @@ public final class ComparisonBuilder {
         steps(first.decision(), other.decision()));
   }
 
-  private static Side side(Decided decided) {
+  /** The main numbers of a farm. */
+  static Side side(Decided decided) {
     Report report = decided.report();
     return new Side(
         decided.folder(),
