@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -43,7 +44,7 @@ final class AnswerCheck {
     try {
       Path folder = Files.createTempDirectory("swardcase");
       try {
-        for (Map.Entry<String, String> file : FarmTemplate.of(whole).entrySet()) {
+        for (Map.Entry<String, String> file : FarmTemplate.of(whole, LocalDate.EPOCH).entrySet()) {
           Files.writeString(folder.resolve(file.getKey()), file.getValue());
         }
         FarmFolder.read(folder, tables);

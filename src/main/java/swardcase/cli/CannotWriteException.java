@@ -3,6 +3,7 @@ package swardcase.cli;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
@@ -16,19 +17,21 @@ final class CannotWriteException extends IOException {
   }
 
   CannotWriteException(Path file, IOException cause) {
-    this(file, reason(cause));
+    this(file, reason(file, cause));
     initCause(cause);
   }
 
-  private static String reason(IOException failure) {
+  private static String reason(Path file, IOException failure) {
     if (failure instanceof AccessDeniedException) {
       return "permission denied";
     }
     if (failure instanceof NoSuchFileException) {
-      return "its folder does not exist and cannot be made";
+      return Files.isDirectory(file.toAbsolutePath().getParent())
+          ? "no file can be made in that folder"
+          : "its folder does not exist and cannot be made";
     }
-    if (failure instanceof FileSystemException file && file.getReason() != null) {
-      return file.getReason();
+    if (failure instanceof FileSystemException other && other.getReason() != null) {
+      return other.getReason();
     }
     return failure.getMessage();
   }

@@ -1,15 +1,22 @@
 package swardcase.cli;
 
 import java.io.PrintWriter;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.farm.Farm;
 import swardcase.intake.Doubt;
 import swardcase.intake.LoadedFarm;
+import swardcase.tables.Tables;
 
 /** Reads a farm folder and says everything that is wrong in it, or odd. */
 @Command(
@@ -30,35 +37,66 @@ final class CheckCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private FarmOptions options;
+  @Mixin private ScenarioOptions scenarios;
+
+  @Option(
+      names = "--date",
+      paramLabel = "YYYY-MM-DD",
+      converter = SheetDate.class,
+      description = "Day on which the age of the prices is judged. Default: today.")
+  private LocalDate date;
 
   @Override
   public Integer call() {
+    Tables tables = options.tables();
+    LocalDate day = date == null ? LocalDate.now() : date;
+    try {
+      LoadedFarm loaded = options.load(tables).on(day);
+      List<Fault> faults = new ArrayList<>();
+      Map<String, LoadedFarm> changed = scenarios.read(options.folder(), tables, faults);
+      if (!faults.isEmpty()) {
+        throw new FaultsException(faults);
+      }
+      farm(loaded);
+      changed.forEach((name, under) -> scenario(name, under.on(day), loaded.doubts()));
+      return ExitCodes.DONE;
+    } catch (FaultsException faults) {
+      spec.commandLine().getErr().println("Faults");
+      throw faults;
+    }
+  }
+
+  private void farm(LoadedFarm loaded) {
     PrintWriter out = spec.commandLine().getOut();
-    LoadedFarm loaded = load();
     Farm farm = loaded.farm();
     out.printf(
         "%s: no faults. %d paddocks, %d ewes joined.%n",
         PlainText.of(farm.name()), farm.paddocks().size(), farm.ewesJoined());
     out.println();
     out.println(loaded.doubts().isEmpty() ? "Doubts: none" : "Doubts: check that these are meant");
-    for (Doubt doubt : loaded.doubts()) {
-      out.println("- " + PlainText.of(doubt.what()));
-      out.println("  " + PlainText.of(doubt.consequence()));
-    }
+    print(loaded.doubts());
     if (!loaded.notices().isEmpty()) {
       out.println();
-      out.println("Left out, so taken from the tables");
+      out.println("Left out");
       loaded.notices().forEach(notice -> out.println("- " + PlainText.of(notice)));
     }
-    return ExitCodes.DONE;
   }
 
-  private LoadedFarm load() {
-    try {
-      return options.load(options.tables());
-    } catch (FaultsException faults) {
-      spec.commandLine().getErr().println("Faults");
-      throw faults;
+  /** Doubts that the farm has already are not said again. */
+  private void scenario(String name, LoadedFarm under, List<Doubt> ofFarm) {
+    PrintWriter out = spec.commandLine().getOut();
+    out.println();
+    List<Doubt> own = under.doubts().stream().filter(doubt -> !ofFarm.contains(doubt)).toList();
+    String doubts = own.isEmpty() ? ", no further doubts" : ". Doubts: check that these are meant";
+    out.println("Scenario '" + PlainText.of(name) + "': no faults" + doubts);
+    print(own);
+  }
+
+  private void print(List<Doubt> doubts) {
+    PrintWriter out = spec.commandLine().getOut();
+    for (Doubt doubt : doubts) {
+      out.println("- " + PlainText.of(doubt.what()));
+      out.println("  " + PlainText.of(doubt.consequence()));
     }
   }
 }

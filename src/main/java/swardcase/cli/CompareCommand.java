@@ -13,6 +13,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import swardcase.check.Fault;
@@ -31,57 +32,63 @@ import swardcase.report.JsonView;
 import swardcase.report.ReportBuilder;
 import swardcase.tables.Tables;
 
-/** Decides about two farms, or two versions of one, and says what makes the difference. */
+/** Decides about a farm and others, or scenarios of it, and says what makes the difference. */
 @Command(
     name = "compare",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = {
-      "Decides about two farm folders and prints the results side by side.",
-      "Then goes from the first to the second, one group of inputs at a time, and says by how much"
+      "Decides about a farm folder and about others, or about what-if scenarios of it, and prints the"
+          + " results side by side.",
+      "Then goes from the farm to each of them, one group of inputs at a time, and says by how much"
           + " each changes what the plan gains."
     },
     exitCodeListHeading = "%nExit codes:%n",
-    exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE})
+    exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE},
+    footer = {
+      "%nA scenario file has the keys of farm.yaml below a name:",
+      "  scenarios:",
+      "    cheap lamb:",
+      "      prices:",
+      "        net_value_per_lamb: -20 %%"
+    })
 final class CompareCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private FarmOptions options;
   @Mixin private SheetOptions sheet;
   @Mixin private DrawOptions draws;
+  @Mixin private ScenarioOptions scenarios;
 
   @Parameters(
-      index = "1",
-      paramLabel = "SECOND",
-      description = "Farm folder compared with it, such as a copy with other prices.")
-  private Path second;
+      index = "1..*",
+      arity = "0..*",
+      paramLabel = "OTHER",
+      description = "Farm folders compared with it, such as a copy with other prices.")
+  private List<Path> folders = List.of();
 
   @Option(names = "--json", paramLabel = "FILE", description = "Write the comparison (JSON).")
   private Path json;
 
+  /** A farm to be decided about. */
+  private record Case(Path folder, Optional<String> scenario, LoadedFarm farm) {}
+
   @Override
   public Integer call() throws IOException {
     draws.check();
+    if (scenarios.file().isEmpty() && folders.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "Nothing to compare with: give another farm folder, or --scenario FILE");
+    }
     Tables tables = options.tables();
-    Path first = options.folder();
-    List<Fault> faults = new ArrayList<>();
-    Optional<LoadedFarm> farm = find(first, tables, faults);
-    Optional<LoadedFarm> other = find(second, tables, faults);
-    if (farm.isPresent() && other.isPresent()) {
-      refuseTwoCurrencies(farm.get().farm().currency(), other.get().farm().currency(), faults);
-    }
-    if (!faults.isEmpty()) {
-      throw new FaultsException(faults);
-    }
+    List<Case> cases = read(tables);
     LocalDate day = sheet.date();
+    List<Decided> decided = cases.stream().map(one -> decide(one, tables, day)).toList();
     ComparisonReport report =
-        ComparisonBuilder.build(
-            decide(first, farm.orElseThrow(), tables, day),
-            decide(second, other.orElseThrow(), tables, day));
+        ComparisonBuilder.build(decided.get(0), decided.subList(1, decided.size()));
     if (json != null) {
-      List<Path> inputs =
-          Stream.concat(options.files().stream(), FarmOptions.files(second)).toList();
-      try (WholeFiles files = new WholeFiles(inputs)) {
+      try (WholeFiles files = new WholeFiles(inputs())) {
         files.add(json, JsonView.of(report));
         files.commit();
       }
@@ -90,21 +97,54 @@ final class CompareCommand implements Callable<Integer> {
     ComparisonTerminalView.of(report).forEach(line -> out.println(PlainText.of(line)));
     if (json != null) {
       out.println();
-      out.println("Written: " + json);
+      out.println("Written: " + PlainText.of(json.toString()));
     }
     return ExitCodes.DONE;
   }
 
-  /** The farm, or its faults with the folder before their file. */
-  private static Optional<LoadedFarm> find(Path folder, Tables tables, List<Fault> faults) {
+  private List<Path> inputs() {
+    return Stream.of(
+            options.files().stream(),
+            folders.stream().flatMap(FarmOptions::files),
+            scenarios.file().stream())
+        .flatMap(files -> files)
+        .toList();
+  }
+
+  /** The farm, the other farms and the scenarios, or the faults of all of them. */
+  private List<Case> read(Tables tables) {
+    List<Fault> faults = new ArrayList<>();
+    List<Case> cases = new ArrayList<>();
+    Path first = options.folder();
+    Optional<LoadedFarm> farm = find(first, tables, faults, cases);
+    folders.forEach(folder -> find(folder, tables, faults, cases));
+    if (farm.isPresent()) {
+      scenarios
+          .read(first, tables, faults)
+          .forEach((name, read) -> cases.add(new Case(first, Optional.of(name), read)));
+      cases.forEach(one -> refuseTwoCurrencies(farm.get().farm().currency(), one, faults));
+    } else {
+      scenarios.find(faults);
+    }
+    if (!faults.isEmpty()) {
+      throw new FaultsException(faults);
+    }
+    return cases;
+  }
+
+  private static Optional<LoadedFarm> find(
+      Path folder, Tables tables, List<Fault> faults, List<Case> cases) {
     try {
-      return Optional.of(FarmFolder.read(folder, tables));
+      LoadedFarm farm = FarmFolder.read(folder, tables);
+      cases.add(new Case(folder, Optional.empty(), farm));
+      return Optional.of(farm);
     } catch (FaultsException found) {
       found.faults().forEach(fault -> faults.add(in(folder, fault)));
       return Optional.empty();
     }
   }
 
+  /** The fault with the folder before its file. */
   private static Fault in(Path folder, Fault fault) {
     String name = folder.toString();
     return fault.file().equals(name)
@@ -118,21 +158,26 @@ final class CompareCommand implements Callable<Integer> {
             fault.nearest());
   }
 
-  private void refuseTwoCurrencies(String currency, String other, List<Fault> faults) {
-    if (!currency.equals(other)) {
+  private void refuseTwoCurrencies(String currency, Case other, List<Fault> faults) {
+    String found = other.farm().farm().currency();
+    if (!currency.equals(found)) {
       String rule = "must be " + currency + " as in the first farm, since nothing is converted";
-      faults.add(in(second, new Fault("farm.yaml", 0, "currency", rule, other, "")));
+      String farm = other.folder() + "/farm.yaml";
+      String file = other.scenario().isPresent() ? scenarios.file().orElseThrow() + "" : farm;
+      String column = other.scenario().map(name -> name + ": ").orElse("") + "currency";
+      faults.add(new Fault(file, 0, column, rule, found, ""));
     }
   }
 
-  private Decided decide(Path folder, LoadedFarm loaded, Tables tables, LocalDate day) {
-    Farm farm = sheet.signed(loaded.farm());
+  private Decided decide(Case one, Tables tables, LocalDate day) {
+    Farm farm = sheet.signed(one.farm().farm());
     Decision decision = Decision.of(new FarmModel(farm, tables));
     HowSure howSure = draws.of(decision);
     return new Decided(
-        folder.toString(),
+        one.folder().toString(),
+        one.scenario(),
         decision,
         howSure,
-        ReportBuilder.build(decision, howSure, Version.text(), day, loaded.remarks()));
+        ReportBuilder.build(decision, howSure, Version.text(), day, one.farm().on(day).remarks()));
   }
 }

@@ -83,7 +83,8 @@ final class DecideCommand implements Callable<Integer> {
     }
     Decision decision = Decision.of(model, fixed);
     HowSure howSure = draws.of(decision);
-    Report report = ReportBuilder.build(decision, howSure, Version.text(), day, loaded.remarks());
+    Report report =
+        ReportBuilder.build(decision, howSure, Version.text(), day, loaded.on(day).remarks());
     write(report, Budget.of(decision, report), model);
     return ExitCodes.DONE;
   }
@@ -117,7 +118,7 @@ final class DecideCommand implements Callable<Integer> {
     out.println();
     for (Path written : Arrays.asList(csv, json, pdf, xlsx)) {
       if (written != null) {
-        out.println("Written: " + written);
+        out.println("Written: " + PlainText.of(written.toString()));
       }
     }
   }

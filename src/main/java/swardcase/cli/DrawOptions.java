@@ -41,6 +41,11 @@ final class DrawOptions {
     }
   }
 
+  /** Draws them for a decision without saying how far it is. */
+  HowSure quietly(Decision decision) {
+    return HowSure.of(decision, seed, draws, done -> {});
+  }
+
   /** Draws them for a decision. */
   HowSure of(Decision decision) {
     Progress progress = new Progress(spec.commandLine().getErr());

@@ -1,5 +1,6 @@
 package swardcase.cli;
 
+import java.io.BufferedOutputStream;
 import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -27,7 +28,7 @@ final class EncodableWriter extends FilterWriter {
   /** A printer that flushes at every line, in the charset the terminal is known to have. */
   static PrintWriter printer(OutputStream to) {
     String charset = System.getProperty("sun.stdout.encoding", Charset.defaultCharset().name());
-    Writer writer = new EncodableWriter(to, Charset.forName(charset));
+    Writer writer = new EncodableWriter(new BufferedOutputStream(to), Charset.forName(charset));
     return new PrintWriter(writer, true);
   }
 

@@ -34,7 +34,7 @@ final class Failures {
       return ExitCodes.BAD_INPUT;
     }
     if (failure instanceof CannotWriteException) {
-      err.println(failure.getMessage());
+      err.println(PlainText.of(failure.getMessage()));
       return ExitCodes.BAD_INPUT;
     }
     if (failure instanceof UncheckedIOException || failure instanceof IOException) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,14 +27,20 @@ final class FarmTemplate {
   private static final Set<String> NAMES =
       Set.of("name", "currency", "growth", "joining-start", "figures", "supplement", "sow");
   private static final Set<String> NONE_AT_ZERO = Set.of("ewes", "other-dse");
+  private static final Set<String> PRICES = Set.of("supplement-price", "lamb-value");
+  private static final String DATE = "date";
   private static final Pattern AREA = Pattern.compile("(.*?)\\s+([\\d.,]+)\\s*(?:ha)?");
 
   private FarmTemplate() {}
 
-  /** File names with their texts, made of answers. */
-  static Map<String, String> of(Map<String, String> answers) {
+  /** File names with their texts, made of answers and the day on which prices were taken. */
+  static Map<String, String> of(Map<String, String> answers, LocalDate day) {
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("farm.yaml", farm(answers));
+    Map<String, String> dated = new LinkedHashMap<>(answers);
+    if (PRICES.stream().anyMatch(price -> given(answers, price))) {
+      dated.put(DATE, day.toString());
+    }
+    files.put("farm.yaml", farm(dated));
     boolean ewes = given(answers, "ewes");
     files.put(
         "paddocks.csv",
@@ -46,9 +53,9 @@ final class FarmTemplate {
   }
 
   /** The same files to be filled in by hand. */
-  static Map<String, String> blank() {
+  static Map<String, String> blank(LocalDate day) {
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("farm.yaml", text("blank-farm.yaml"));
+    files.put("farm.yaml", text("blank-farm.yaml").replace("{" + DATE + "}", day.toString()));
     files.put("paddocks.csv", text("paddocks.csv"));
     files.put("plants.csv", text("plants.csv"));
     return files;

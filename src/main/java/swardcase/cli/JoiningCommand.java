@@ -68,7 +68,7 @@ final class JoiningCommand implements Callable<Integer> {
     }
     LocalDate day = sheet.date();
     JoiningReport report =
-        JoiningReportBuilder.build(plan.get(), Version.text(), day, loaded.remarks());
+        JoiningReportBuilder.build(plan.get(), Version.text(), day, loaded.on(day).remarks());
     try (WholeFiles files = new WholeFiles(options.files())) {
       if (pdf != null) {
         files.add(pdf, to -> JoiningSheet.write(report, to));
@@ -84,7 +84,7 @@ final class JoiningCommand implements Callable<Integer> {
     JoiningTerminalView.of(report).forEach(line -> out.println(PlainText.of(line)));
     for (Path written : Arrays.asList(csv, json, pdf)) {
       if (written != null) {
-        out.println("Written: " + written);
+        out.println("Written: " + PlainText.of(written.toString()));
       }
     }
     return ExitCodes.DONE;

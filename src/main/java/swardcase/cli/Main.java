@@ -1,6 +1,8 @@
 package swardcase.cli;
 
 import java.io.BufferedReader;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import picocli.CommandLine;
 
 /** Where the program starts. */
@@ -11,9 +13,19 @@ public final class Main {
   /** Runs a command and leaves with its exit code. */
   public static void main(String[] arguments) {
     CommandLine line = commandLine();
-    line.setOut(EncodableWriter.printer(System.out));
-    line.setErr(EncodableWriter.printer(System.err));
-    System.exit(line.execute(arguments));
+    line.setOut(EncodableWriter.printer(new FileOutputStream(FileDescriptor.out)));
+    line.setErr(EncodableWriter.printer(new FileOutputStream(FileDescriptor.err)));
+    System.exit(heard(line, line.execute(arguments)));
+  }
+
+  /** The exit code, which says so if what was printed did not arrive. */
+  static int heard(CommandLine line, int code) {
+    if (!line.getOut().checkError()) {
+      return code;
+    }
+    line.getErr()
+        .println("Cannot print all of the answer: the disk may be full, or the reader has gone.");
+    return ExitCodes.BAD_INPUT;
   }
 
   /** The program as a command line, ready to be executed. */

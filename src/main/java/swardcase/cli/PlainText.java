@@ -1,5 +1,7 @@
 package swardcase.cli;
 
+import swardcase.check.VisibleText;
+
 /**
  * A line on its way to a terminal: views leave a user's text as it is, and every line passes here.
  */
@@ -7,8 +9,11 @@ final class PlainText {
 
   private PlainText() {}
 
-  /** The text without control characters, which a terminal would obey. */
+  /**
+   * The text without control characters, which a terminal would obey, and without what is hidden or
+   * turns a line about.
+   */
   static String of(String text) {
-    return text.replaceAll("\\p{Cntrl}", " ");
+    return VisibleText.of(text);
   }
 }

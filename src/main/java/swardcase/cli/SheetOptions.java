@@ -37,7 +37,7 @@ final class SheetOptions {
     if (currency == null) {
       return farm;
     }
-    if (!currency.matches("[^\\p{Cntrl}]{1,12}")) {
+    if (!currency.equals(PlainText.of(currency)) || !currency.matches(".{1,12}")) {
       throw new ParameterException(spec.commandLine(), "--currency must be 1 to 12 plain signs");
     }
     return farm.withCurrency(currency);

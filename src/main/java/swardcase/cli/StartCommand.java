@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -67,6 +68,13 @@ final class StartCommand implements Callable<Integer> {
           "Ask nothing and write files with every key as a note, to be filled in by hand.")
   private boolean blank;
 
+  @Option(
+      names = "--date",
+      paramLabel = "YYYY-MM-DD",
+      converter = SheetDate.class,
+      description = "Day on which the prices you give were taken. Default: today.")
+  private LocalDate date;
+
   /** The command, which reads what is typed from {@code in}. */
   StartCommand(BufferedReader in) {
     this.in = in;
@@ -81,8 +89,9 @@ final class StartCommand implements Callable<Integer> {
       }
     }
     PrintWriter out = spec.commandLine().getOut();
+    LocalDate day = date == null ? LocalDate.now() : date;
     if (blank) {
-      write(FarmTemplate.blank());
+      write(FarmTemplate.blank(day));
       out.println("Fill in farm.yaml and paddocks.csv, then: swardcase check " + folder);
       return ExitCodes.DONE;
     }
@@ -103,7 +112,7 @@ final class StartCommand implements Callable<Integer> {
     if (!problem.isEmpty()) {
       throw wrong("These answers do not fit together: " + problem);
     }
-    write(FarmTemplate.of(answers));
+    write(FarmTemplate.of(answers, day));
     saved.delete();
     out.println("Put the clover per cent into paddocks.csv and the counts of the walk into");
     out.println("plants.csv, then: swardcase decide " + folder + " --pdf sheet.pdf");

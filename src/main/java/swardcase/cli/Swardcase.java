@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       DecideCommand.class,
       CompareCommand.class,
+      BatchCommand.class,
       JoiningCommand.class,
       CheckCommand.class,
       SamplingCommand.class,

@@ -5,13 +5,27 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Properties;
 import picocli.CommandLine.IVersionProvider;
+import swardcase.findings.HowSure;
+import swardcase.report.ComparisonBuilder;
+import swardcase.report.ReportBuilder;
 
-/** Name and version of the program, which the build writes into a resource. */
+/**
+ * Name and version of the program, which the build writes into a resource, and what else decides
+ * about the bytes of a result.
+ */
 final class Version implements IVersionProvider {
 
   @Override
   public String[] getVersion() {
-    return new String[] {text()};
+    return new String[] {
+      text(),
+      "Result document "
+          + ReportBuilder.SCHEMA_VERSION
+          + ", comparison "
+          + ComparisonBuilder.SCHEMA_VERSION,
+      "Default draws " + HowSure.USUAL_DRAWS + ", default seed " + HowSure.USUAL_SEED,
+      "Java " + System.getProperty("java.version")
+    };
   }
 
   static String text() {

@@ -2,6 +2,7 @@ package swardcase.cli;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,8 +36,8 @@ final class WholeFiles implements AutoCloseable {
   }
 
   void add(Path file, Content content) throws CannotWriteException {
-    Path target = file.toAbsolutePath().normalize();
     try {
+      Path target = target(file);
       refuseBadPlace(file, target);
       Files.createDirectories(target.getParent());
       Path temporary = target.resolveSibling("." + target.getFileName() + ".part");
@@ -48,12 +49,23 @@ final class WholeFiles implements AutoCloseable {
       throw refused;
     } catch (IOException failure) {
       throw new CannotWriteException(file, failure);
+    } catch (UncheckedIOException failure) {
+      throw new CannotWriteException(file, failure.getCause());
     }
+  }
+
+  /** The file itself where a link leads to it, so that the link stays. */
+  private static Path target(Path file) throws IOException {
+    Path target = file.toAbsolutePath().normalize();
+    return Files.exists(target) ? target.toRealPath() : target;
   }
 
   private void refuseBadPlace(Path file, Path target) throws IOException {
     if (Files.isDirectory(target)) {
       throw new CannotWriteException(file, "a folder stands there");
+    }
+    if (Files.exists(target) && !Files.isRegularFile(target)) {
+      throw new CannotWriteException(file, "it is a device or a pipe, not a file");
     }
     for (Path above = target.getParent(); above != null; above = above.getParent()) {
       if (Files.exists(above) && !Files.isDirectory(above)) {

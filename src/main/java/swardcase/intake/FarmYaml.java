@@ -1,5 +1,6 @@
 package swardcase.intake;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import swardcase.farm.Action;
@@ -28,6 +29,7 @@ record FarmYaml(
     List<Mob> mobs,
     List<OtherStock> otherStock,
     Optional<Supplement> supplement,
+    Optional<LocalDate> priceDate,
     Prices prices,
     Optional<Finance> finance,
     ExtraFeedUse extraFeedUse,
@@ -55,6 +57,7 @@ record FarmYaml(
             new MobReader(defaults).list(farm),
             new StockReader(tables).list(farm),
             new SupplementReader(tables, defaults, currency).find(farm),
+            MoneyReader.priceDate(farm),
             money.prices(farm.section("prices")),
             money.finance(farm.section("finance")),
             farm.findChoice("extra_feed_use", ExtraFeedUse.values(), ExtraFeedUse::label)

@@ -9,6 +9,8 @@ import java.util.function.Supplier;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.check.NearestName;
+import swardcase.check.VisibleText;
+import swardcase.intake.YamlNode.Spot;
 
 /** Collects the faults of all files, so that the user sees them together. */
 final class FaultList {
@@ -20,7 +22,12 @@ final class FaultList {
   private int count;
 
   /** Where something stands: line 0 is the file as a whole, a blank column a whole line. */
-  record Place(String file, int line, String column) {}
+  record Place(String file, int line, String column) {
+
+    Place(Spot at, String column) {
+      this(at.file(), at.line(), column);
+    }
+  }
 
   void add(Place place, String rule, String found) {
     add(place, rule, found, List.of());
@@ -68,7 +75,7 @@ final class FaultList {
 
   /** What stood there, on one line and not longer than a message can bear. */
   private static String brief(String found) {
-    String line = found.replaceAll("[\\p{Cntrl}\\s]+", " ").strip();
+    String line = VisibleText.of(found).replaceAll("\\s+", " ").strip();
     return line.codePointCount(0, line.length()) <= 60
         ? line
         : line.substring(0, line.offsetByCodePoints(0, 57)) + "...";

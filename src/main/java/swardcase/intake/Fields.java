@@ -19,6 +19,7 @@ import swardcase.intake.YamlNode.Entries;
 import swardcase.intake.YamlNode.Entry;
 import swardcase.intake.YamlNode.Items;
 import swardcase.intake.YamlNode.Scalar;
+import swardcase.intake.YamlNode.Spot;
 
 /**
  * The keys of one part of {@code farm.yaml}, read one by one.
@@ -34,14 +35,14 @@ final class Fields {
   private static final int FEW_NAMES = 20;
 
   private final Entries entries;
-  private final int line;
+  private final Spot at;
   private final String path;
   private final FaultList faults;
   private final Set<String> asked = new LinkedHashSet<>();
 
-  Fields(Entries entries, int line, String path, FaultList faults) {
+  Fields(Entries entries, Spot at, String path, FaultList faults) {
     this.entries = entries;
-    this.line = line;
+    this.at = at;
     this.path = path;
     this.faults = faults;
   }
@@ -52,13 +53,12 @@ final class Fields {
 
   /** Where this part begins. */
   Place place() {
-    return new Place(FILE, line, path);
+    return new Place(at, path);
   }
 
   /** Where a key stands; the beginning of the part if it is absent. */
   Place place(String key) {
-    Entry entry = entries.entries().get(key);
-    return new Place(FILE, entry == null ? line : entry.line(), inner(key));
+    return new Place(at(key), inner(key));
   }
 
   /** The keys in the order of the file. */
@@ -159,7 +159,7 @@ final class Fields {
       if (items.get(i) instanceof Scalar scalar) {
         number(scalar, at, low, high).ifPresent(numbers::add);
       } else {
-        faults.add(new Place(FILE, items.get(i).line(), at), "must be a number", "");
+        faults.add(new Place(items.get(i).at(), at), "must be a number", "");
       }
     }
     return numbers.size() == items.size() ? numbers : List.of();
@@ -169,7 +169,7 @@ final class Fields {
   List<Map.Entry<Place, String>> texts(String key) {
     List<Map.Entry<Place, String>> texts = new ArrayList<>();
     for (YamlNode item : filled(key, "a list: [one, two]")) {
-      Place at = new Place(FILE, item.line(), inner(key));
+      Place at = new Place(item.at(), inner(key));
       if (item instanceof Scalar scalar && !scalar.isEmpty()) {
         texts.add(Map.entry(at, scalar.text()));
       } else {
@@ -182,12 +182,11 @@ final class Fields {
   /** A part of its own below a key; one without entries if the key is absent. */
   Fields section(String key) {
     YamlNode node = find(key).orElse(null);
-    int at = entries.entries().containsKey(key) ? entries.entries().get(key).line() : line;
     if (node != null && !(node instanceof Entries)) {
       fault(key, "must have its own keys below it, each on a line and indented", show(node));
     }
-    Entries below = node instanceof Entries found ? found : Entries.none(at);
-    return new Fields(below, at, inner(key), faults);
+    Entries below = node instanceof Entries found ? found : Entries.none(at(key));
+    return new Fields(below, at(key), inner(key), faults);
   }
 
   /** The parts of a list below a key, such as the mobs. */
@@ -197,10 +196,9 @@ final class Fields {
     for (int i = 0; i < items.size(); i++) {
       String at = inner(key) + "[" + (i + 1) + "]";
       if (items.get(i) instanceof Entries below) {
-        sections.add(new Fields(below, below.line(), at, faults));
+        sections.add(new Fields(below, below.at(), at, faults));
       } else {
-        faults.add(
-            new Place(FILE, items.get(i).line(), at), "must have keys such as 'name: Ewes'", "");
+        faults.add(new Place(items.get(i).at(), at), "must have keys such as 'name: Ewes'", "");
       }
     }
     return sections;
@@ -218,10 +216,15 @@ final class Fields {
         .forEach(
             (key, entry) -> {
               if (!asked.contains(key)) {
-                Place at = new Place(FILE, entry.line(), path);
+                Place at = new Place(entry.at(), path);
                 faults.add(at, "must be one of the known keys" + listed(key, asked), key, asked);
               }
             });
+  }
+
+  private Spot at(String key) {
+    Entry entry = entries.entries().get(key);
+    return entry == null ? at : entry.at();
   }
 
   private Optional<YamlNode> find(String key) {
@@ -258,7 +261,7 @@ final class Fields {
   }
 
   private OptionalDouble number(Scalar scalar, String column, double low, double high) {
-    Place at = new Place(FILE, scalar.line(), column);
+    Place at = new Place(scalar.at(), column);
     OptionalDouble number = NumberText.find(scalar.text());
     if (scalar.quoted() && number.isPresent()) {
       faults.add(at, "must be a number without quotation marks", scalar.text());

@@ -10,16 +10,24 @@ import java.nio.file.Path;
 import java.util.Optional;
 import swardcase.intake.FaultList.Place;
 
-/** Reads a file of the farm folder as text: UTF-8, with or without a byte order mark. */
+/** Reads a file of the user as text: UTF-8, with or without a byte order mark. */
 final class FileText {
 
   private static final long MOST_BYTES = 1_000_000;
 
   private FileText() {}
 
-  /** The text without byte order mark, or empty and a fault that says what to do. */
+  /** The text of a file of the farm folder, or empty and a fault that says what to do. */
   static Optional<String> find(Path file, FaultList faults) {
-    String name = file.getFileName().toString();
+    return find(file, file.getFileName().toString(), faults);
+  }
+
+  /**
+   * The text without byte order mark, or empty and a fault.
+   *
+   * @param name what the file is called in faults
+   */
+  static Optional<String> find(Path file, String name, FaultList faults) {
     try {
       if (!Files.isRegularFile(file)) {
         faults.add(new Place(name, 0, ""), "must be in the farm folder", "");

@@ -1,6 +1,8 @@
 package swardcase.intake;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import swardcase.check.Check;
 import swardcase.farm.Farm;
@@ -11,14 +13,24 @@ import swardcase.farm.Farm;
  * @param farm the farm, every number filled in
  * @param doubts what is allowed but odd, in a fixed order
  * @param notices what was left out or taken as a default, in plain sentences and in a fixed order
+ * @param priceDate the day on which its prices and quotes were taken, if it says so
  */
-public record LoadedFarm(Farm farm, List<Doubt> doubts, List<String> notices) {
+public record LoadedFarm(
+    Farm farm, List<Doubt> doubts, List<String> notices, Optional<LocalDate> priceDate) {
 
   /** Checks that nothing is missing. */
   public LoadedFarm {
     Check.notNull(farm, "farm");
+    Check.notNull(priceDate, "date of the prices");
     doubts = List.copyOf(doubts);
     notices = List.copyOf(notices);
+  }
+
+  /** The same on a day, with a doubt if the prices are old by then. */
+  public LoadedFarm on(LocalDate day) {
+    Stream<Doubt> ofPrices = priceDate.flatMap(taken -> PriceAge.doubt(taken, day)).stream();
+    return new LoadedFarm(
+        farm, Stream.concat(doubts.stream(), ofPrices).toList(), notices, priceDate);
   }
 
   /** All of it in sentences, doubts first. */

@@ -1,5 +1,7 @@
 package swardcase.intake;
 
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -13,6 +15,11 @@ import swardcase.farm.Prices;
 /** Reads prices, finance and the manager's choices. */
 final class MoneyReader {
 
+  /** The key of the day on which prices were taken. */
+  static final String PRICE_DATE = "price_date";
+
+  private static final int FIRST_YEAR = 1900;
+  private static final int LAST_YEAR = 2999;
   private static final double MOST = 1e9;
 
   private final Defaults defaults;
@@ -21,6 +28,25 @@ final class MoneyReader {
   MoneyReader(Defaults defaults, String currency) {
     this.defaults = defaults;
     this.currency = currency;
+  }
+
+  /** The day on which the prices and quotes of the file were taken, if it says so. */
+  static Optional<LocalDate> priceDate(Fields farm) {
+    Optional<String> text = farm.findText(PRICE_DATE);
+    Optional<LocalDate> date = text.flatMap(MoneyReader::date);
+    if (text.isPresent() && date.isEmpty()) {
+      farm.fault(PRICE_DATE, "must be a date such as 2026-10-01", text.get());
+    }
+    return date;
+  }
+
+  private static Optional<LocalDate> date(String text) {
+    try {
+      return Optional.of(LocalDate.parse(text))
+          .filter(date -> date.getYear() >= FIRST_YEAR && date.getYear() <= LAST_YEAR);
+    } catch (DateTimeException notADate) {
+      return Optional.empty();
+    }
   }
 
   Prices prices(Fields prices) {

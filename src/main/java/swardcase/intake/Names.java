@@ -4,16 +4,20 @@ import java.text.Normalizer;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
+import swardcase.check.VisibleText;
 
 /** Names as people and spreadsheets write them. */
 final class Names {
 
   private Names() {}
 
-  /** On one line, with single spaces, and with accents stored as one sign with their letter. */
+  /**
+   * On one line, with nothing hidden, with single spaces, and with accents stored as one sign with
+   * their letter.
+   */
   static String tidy(String name) {
-    return Normalizer.normalize(name, Normalizer.Form.NFC)
-        .replaceAll("[\\s\\p{Z}\\p{Cntrl}]+", " ")
+    return Normalizer.normalize(VisibleText.of(name), Normalizer.Form.NFC)
+        .replaceAll("[\\s\\p{Z}]+", " ")
         .strip();
   }
 

@@ -1,8 +1,10 @@
 package swardcase.intake;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import swardcase.evidence.Assumption;
@@ -23,12 +25,17 @@ final class Notices {
   }
 
   /** The notices in a fixed order: paddocks, mobs, sowing, money. */
-  static List<String> of(Farm farm, Defaults defaults) {
+  static List<String> of(Farm farm, Defaults defaults, Optional<LocalDate> priceDate) {
     Notices all = new Notices(farm);
     all.paddocks();
     all.mobs();
     all.sowing();
     all.money(defaults);
+    if (priceDate.isEmpty() && PriceAge.matters(farm)) {
+      all.say(
+          "When the farm's own prices and quotes were taken is not said, so they may be old: write"
+              + " the day behind price_date.");
+    }
     return List.copyOf(all.notices);
   }
 

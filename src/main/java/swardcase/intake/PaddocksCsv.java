@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import swardcase.chance.Range;
 import swardcase.check.Fault;
 import swardcase.farm.Identification;
@@ -33,6 +34,11 @@ final class PaddocksCsv {
           "formononetin_percent",
           "formononetin_standard_error",
           "use");
+
+  /** The columns a scenario may change. */
+  static final List<String> CHANGEABLE =
+      Stream.concat(Stream.of("area_ha"), OPTIONAL.stream()).toList();
+
   private static final Map<String, Boolean> YES_NO = Map.of("yes", true, "no", false);
 
   /** What grazes a paddock: all ewes, one mob of them, or other stock. */

@@ -20,6 +20,7 @@ import swardcase.intake.YamlNode.Entries;
 import swardcase.intake.YamlNode.Entry;
 import swardcase.intake.YamlNode.Items;
 import swardcase.intake.YamlNode.Scalar;
+import swardcase.intake.YamlNode.Spot;
 
 /**
  * Reads YAML text into nodes that keep their line and their text as written.
@@ -38,10 +39,10 @@ final class YamlTree {
   /** Ends the reading of a file that is nested beyond all sense. */
   private static final class TooDeepException extends RuntimeException {
     private static final long serialVersionUID = 1L;
-    private final int line;
+    private final transient Spot at;
 
-    TooDeepException(int line) {
-      this.line = line;
+    TooDeepException(Spot at) {
+      this.at = at;
     }
   }
 
@@ -59,12 +60,12 @@ final class YamlTree {
     } catch (MarkedYAMLException broken) {
       int line = broken.getProblemMark() == null ? 0 : broken.getProblemMark().getLine() + 1;
       String problem = broken.getProblem() == null ? "" : broken.getProblem();
-      faults.add(place(file, line, ""), "must be YAML that can be read: " + problem, "");
+      faults.add(new Place(file, line, ""), "must be YAML that can be read: " + problem, "");
     } catch (TooDeepException deep) {
-      faults.add(place(file, deep.line, ""), "must not have lists in lists in lists", "");
+      faults.add(new Place(deep.at, ""), "must not have lists in lists in lists", "");
     } catch (YAMLException broken) {
       faults.add(
-          place(file, 0, ""), "must be plain text without control characters or odd signs", "");
+          new Place(file, 0, ""), "must be plain text without control characters or odd signs", "");
     }
     return Optional.empty();
   }
@@ -77,9 +78,9 @@ final class YamlTree {
       if (!(event instanceof NodeEvent)) {
         continue;
       }
-      int line = line(event);
+      Spot at = at(event);
       if (seen) {
-        faults.add(place(file, line, ""), "must hold one document: remove this '---'", "");
+        faults.add(new Place(at, ""), "must hold one document: remove this '---'", "");
         return Optional.empty();
       }
       seen = true;
@@ -87,68 +88,64 @@ final class YamlTree {
       if (node instanceof Entries entries) {
         top = Optional.of(entries);
       } else {
-        faults.add(place(file, line, ""), "must hold lines such as 'name: My farm'", "");
+        faults.add(new Place(at, ""), "must hold lines such as 'name: My farm'", "");
       }
     }
     if (!seen) {
-      faults.add(place(file, 0, ""), "must not be empty", "");
+      faults.add(new Place(file, 0, ""), "must not be empty", "");
     }
     return top;
   }
 
   private YamlNode node(Event event, String path, int depth) {
-    int line = line(event);
+    Spot at = at(event);
     if (depth > DEEPEST) {
-      throw new TooDeepException(line);
+      throw new TooDeepException(at);
     }
     if (event instanceof AliasEvent || ((NodeEvent) event).getAnchor() != null) {
-      faults.add(place(file, line, path), "must be written out: no '&' and no '*' names", "");
+      faults.add(new Place(at, path), "must be written out: no '&' and no '*' names", "");
     }
     return switch (event.getEventId()) {
       case Scalar -> scalar((ScalarEvent) event, path);
-      case SequenceStart -> items(line, path, depth);
-      case MappingStart -> entries(line, path, depth);
-      default -> new Scalar(line, "", false);
+      case SequenceStart -> items(at, path, depth);
+      case MappingStart -> entries(at, path, depth);
+      default -> new Scalar(at, "", false);
     };
   }
 
   private Scalar scalar(ScalarEvent event, String path) {
     if (event.getTag() != null) {
-      faults.add(place(file, line(event), path), "must not have a type", event.getTag());
+      faults.add(new Place(at(event), path), "must not have a type", event.getTag());
     }
-    return new Scalar(line(event), event.getValue().strip(), !event.isPlain());
+    return new Scalar(at(event), event.getValue().strip(), !event.isPlain());
   }
 
-  private Items items(int line, String path, int depth) {
+  private Items items(Spot at, String path, int depth) {
     List<YamlNode> items = new ArrayList<>();
     for (Event next = events.next(); !next.is(Event.ID.SequenceEnd); next = events.next()) {
       items.add(node(next, path + "[" + (items.size() + 1) + "]", depth + 1));
     }
-    return new Items(line, List.copyOf(items));
+    return new Items(at, List.copyOf(items));
   }
 
-  private Entries entries(int line, String path, int depth) {
+  private Entries entries(Spot at, String path, int depth) {
     Map<String, Entry> entries = new LinkedHashMap<>();
     for (Event next = events.next(); !next.is(Event.ID.MappingEnd); next = events.next()) {
-      int keyLine = line(next);
+      Spot keyAt = at(next);
       YamlNode key = node(next, path, depth + 1);
       String name = key instanceof Scalar scalar ? scalar.text() : "";
       String inner = path.isEmpty() ? name : path + "." + name;
       YamlNode value = node(events.next(), inner, depth + 1);
       if (name.isEmpty()) {
-        faults.add(place(file, keyLine, path), "must have a word before the colon", "");
-      } else if (entries.putIfAbsent(name, new Entry(keyLine, value)) != null) {
-        faults.add(place(file, keyLine, inner), "must be given once", name);
+        faults.add(new Place(keyAt, path), "must have a word before the colon", "");
+      } else if (entries.putIfAbsent(name, new Entry(keyAt, value)) != null) {
+        faults.add(new Place(keyAt, inner), "must be given once", name);
       }
     }
-    return new Entries(line, entries);
+    return new Entries(at, entries);
   }
 
-  private static int line(Event event) {
-    return event.getStartMark().getLine() + 1;
-  }
-
-  private static Place place(String file, int line, String column) {
-    return new Place(file, line, column);
+  private Spot at(Event event) {
+    return new Spot(file, event.getStartMark().getLine() + 1);
   }
 }

@@ -16,6 +16,7 @@ import swardcase.plan.Decision;
 import swardcase.plan.FarmModel;
 import swardcase.plan.Outcome;
 import swardcase.plan.PlanSearch;
+import swardcase.report.ComparisonReport.Other;
 import swardcase.report.ComparisonReport.PaddockPair;
 import swardcase.report.ComparisonReport.PaddockSide;
 import swardcase.report.ComparisonReport.Side;
@@ -23,40 +24,53 @@ import swardcase.report.ComparisonReport.Step;
 import swardcase.report.ComparisonReport.Verdicts;
 import swardcase.tables.Tables;
 
-/** Sets two decided farms side by side and finds what makes the difference. */
+/** Sets decided farms side by side and finds what makes the difference. */
 public final class ComparisonBuilder {
 
   /** Version of the layout of the comparison document. */
-  public static final String SCHEMA_VERSION = "1.0";
+  public static final String SCHEMA_VERSION = "2.0";
 
   /**
    * A farm that was decided about.
    *
    * @param folder where its files are, as it was given
+   * @param scenario name of the scenario laid over them, if one is
    * @param decision the answer as numbers
    * @param howSure how sure it is
    * @param report the same as it is printed
    */
-  public record Decided(String folder, Decision decision, HowSure howSure, Report report) {}
+  public record Decided(
+      String folder,
+      Optional<String> scenario,
+      Decision decision,
+      HowSure howSure,
+      Report report) {}
 
   private ComparisonBuilder() {}
 
-  /** The comparison; both farms must have been decided with the same tables and currency. */
-  public static ComparisonReport build(Decided first, Decided second) {
+  /** The comparison; all farms must have been decided with the same tables and currency. */
+  public static ComparisonReport build(Decided first, List<Decided> others) {
     return new ComparisonReport(
         SCHEMA_VERSION,
         first.report().program(),
         side(first),
-        side(second),
-        paddocks(first.report(), second.report()),
-        steps(first.decision(), second.decision()),
+        others.stream().map(other -> other(first, other)).toList(),
         first.report().cautions());
   }
 
-  private static Side side(Decided decided) {
+  private static Other other(Decided first, Decided other) {
+    return new Other(
+        side(other),
+        paddocks(first.report(), other.report()),
+        steps(first.decision(), other.decision()));
+  }
+
+  /** The main numbers of a farm. */
+  static Side side(Decided decided) {
     Report report = decided.report();
     return new Side(
         decided.folder(),
+        decided.scenario(),
         report.farm(),
         report.winterFeed().supplementTonnes(),
         report.winterFeed().supplementCost(),

@@ -5,38 +5,46 @@ import java.util.Optional;
 import swardcase.chance.Range;
 
 /**
- * Two farms, or two versions of one, side by side, and what makes the difference. Money is in the
- * currency of both.
+ * A farm side by side with other farms, or with scenarios of it, and what makes the difference.
+ * Money is in the currency of all.
  *
  * @param schemaVersion version of this layout
  * @param program name and version of the program
  * @param first the farm compared from
- * @param second the farm compared with it
- * @param paddocks paddocks by name, those of the first farm first
- * @param steps the way from the first farm to the second, one group of inputs at a time; groups
- *     that are alike are left out
+ * @param others what is compared with it, in the order it was asked for
  * @param cautions what is printed whatever the farm
  */
 public record ComparisonReport(
-    String schemaVersion,
-    String program,
-    Side first,
-    Side second,
-    List<PaddockPair> paddocks,
-    List<Step> steps,
-    List<String> cautions) {
+    String schemaVersion, String program, Side first, List<Other> others, List<String> cautions) {
 
   /** Copies the lists. */
   public ComparisonReport {
-    paddocks = List.copyOf(paddocks);
-    steps = List.copyOf(steps);
+    others = List.copyOf(others);
     cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * A farm or scenario that is compared with the first farm.
+   *
+   * @param side its main numbers
+   * @param paddocks paddocks by name, those of the first farm first
+   * @param steps the way from the first farm to this one, one group of inputs at a time; groups
+   *     that are alike are left out
+   */
+  public record Other(Side side, List<PaddockPair> paddocks, List<Step> steps) {
+
+    /** Copies the lists. */
+    public Other {
+      paddocks = List.copyOf(paddocks);
+      steps = List.copyOf(steps);
+    }
   }
 
   /**
    * The main numbers of one farm.
    *
    * @param folder where its files are, as it was given
+   * @param scenario name of the scenario laid over it; empty for the farm as its files have it
    * @param farm the farm's facts
    * @param winterFeedTonnes supplement a year for winter growth lost to outdated cultivars, t
    * @param winterFeedCost the same as money
@@ -50,6 +58,7 @@ public record ComparisonReport(
    */
   public record Side(
       String folder,
+      Optional<String> scenario,
       Report.FarmHead farm,
       Range winterFeedTonnes,
       Range winterFeedCost,
@@ -59,7 +68,13 @@ public record ComparisonReport(
       double hectaresSown,
       Range planCost,
       Range planNpv,
-      double likelyNpv) {}
+      double likelyNpv) {
+
+    /** What it is called: the scenario, or the folder. */
+    String called() {
+      return scenario.orElse(folder);
+    }
+  }
 
   /**
    * How many paddocks have which verdict.
@@ -76,7 +91,7 @@ public record ComparisonReport(
    *
    * @param name its name, the same in both
    * @param first what it is in the first farm; empty if it is not there
-   * @param second what it is in the second
+   * @param second what it is in the other
    */
   public record PaddockPair(
       String name, Optional<PaddockSide> first, Optional<PaddockSide> second) {}
@@ -91,7 +106,7 @@ public record ComparisonReport(
   public record PaddockSide(double areaHa, String verdict, Range npv) {}
 
   /**
-   * A group of inputs taken from the second farm, after those before it.
+   * A group of inputs taken from the other farm, after those before it.
    *
    * @param what the group
    * @param change what it changes the plan's likely net present value by, a new plan being searched

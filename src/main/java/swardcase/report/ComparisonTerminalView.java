@@ -4,46 +4,61 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import swardcase.report.ComparisonReport.Other;
 import swardcase.report.ComparisonReport.PaddockPair;
 import swardcase.report.ComparisonReport.PaddockSide;
 import swardcase.report.ComparisonReport.Side;
-import swardcase.report.ComparisonReport.Step;
 
-/** A comparison for a terminal: the numbers side by side, the paddocks, the difference by steps. */
+/**
+ * A comparison for a terminal. One other farm stands beside the first with all numbers and
+ * paddocks; several stand below each other in {@link ScenariosTerminalView}.
+ */
 public final class ComparisonTerminalView {
 
   private final ComparisonReport report;
+  private final Other other;
   private final String currency;
   private final List<String> lines = new ArrayList<>();
 
   private ComparisonTerminalView(ComparisonReport report) {
     this.report = report;
+    other = report.others().get(0);
     currency = report.first().farm().currency();
   }
 
   /** The comparison as lines. */
   public static List<String> of(ComparisonReport report) {
-    return new ComparisonTerminalView(report).all();
+    List<String> lines =
+        report.others().size() == 1
+            ? new ComparisonTerminalView(report).all()
+            : ScenariosTerminalView.of(report);
+    lines.add("");
+    lines.addAll(TerminalView.wrap(report.cautions().get(0) + " " + report.cautions().get(1)));
+    return lines;
   }
 
   private List<String> all() {
-    head("First:  ", report.first());
-    head("Second: ", report.second());
+    lines.add("First:  " + head(report.first()));
+    lines.add("Second: " + head(other.side()));
     lines.add("");
     lines.addAll(numbers());
     lines.add("");
     lines.addAll(paddocks());
     lines.add("");
     lines.add("What makes the difference");
-    difference();
-    lines.add("");
-    lines.addAll(TerminalView.wrap(report.cautions().get(0) + " " + report.cautions().get(1)));
+    lines.addAll(DifferenceTable.of(report.first(), other));
+    lines.addAll(TerminalView.wrap(DifferenceTable.NOTE));
     return lines;
   }
 
-  private void head(String place, Side side) {
-    String name = side.farm().name() + " (" + side.folder() + ")";
-    lines.add(place + name + ", " + side.farm().date());
+  /** Which farm it is, and the date. */
+  static String head(Side side) {
+    return side.farm().name()
+        + side.scenario().map(scenario -> ", " + scenario).orElse("")
+        + " ("
+        + side.folder()
+        + "), "
+        + side.farm().date();
   }
 
   private List<String> numbers() {
@@ -69,7 +84,7 @@ public final class ComparisonTerminalView {
   }
 
   private void row(TextTable table, String what, Function<Side, String> number) {
-    table.row(what, number.apply(report.first()), number.apply(report.second()));
+    table.row(what, number.apply(report.first()), number.apply(other.side()));
   }
 
   private List<String> paddocks() {
@@ -80,7 +95,7 @@ public final class ComparisonTerminalView {
             ">Gain " + currency + " (range)",
             "Second: what to do",
             ">Gain " + currency + " (range)");
-    for (PaddockPair pair : report.paddocks()) {
+    for (PaddockPair pair : other.paddocks()) {
       table.row(
           pair.name(),
           verdict(pair.first()),
@@ -91,7 +106,8 @@ public final class ComparisonTerminalView {
     return table.lines();
   }
 
-  private static String verdict(Optional<PaddockSide> paddock) {
+  /** What to do, where the paddock is on that farm. */
+  static String verdict(Optional<PaddockSide> paddock) {
     return paddock.map(PaddockSide::verdict).orElse("not on this farm");
   }
 
@@ -100,56 +116,5 @@ public final class ComparisonTerminalView {
         .filter(side -> side.npv().low() != 0 || side.npv().high() != 0)
         .map(side -> Words.range(side.npv()))
         .orElse("");
-  }
-
-  private void difference() {
-    if (report.steps().isEmpty()) {
-      lines.add("Nothing: the two farms are alike in all that is calculated with.");
-      return;
-    }
-    double step = roundTo();
-    TextTable table =
-        TextTable.of(
-            "Taken from the second farm", ">Change " + currency, ">Plan gains " + currency);
-    double first = rounded(report.first().likelyNpv(), step);
-    table.row("nothing yet: the first farm", "", Words.rounded(first, step));
-    List<String> silent = new ArrayList<>();
-    double before = first;
-    for (Step one : report.steps()) {
-      double after = rounded(one.npv(), step);
-      if (after == before) {
-        silent.add(one.what());
-      } else {
-        table.row(one.what(), Words.rounded(after - before, step), Words.rounded(after, step));
-      }
-      before = after;
-    }
-    table.row(
-        "all: the second farm", Words.rounded(before - first, step), Words.rounded(before, step));
-    lines.addAll(table.lines());
-    if (!silent.isEmpty()) {
-      lines.addAll(
-          TerminalView.wrap(
-              "These differ too, but make no change that shows: "
-                  + String.join("; ", silent)
-                  + "."));
-    }
-    lines.addAll(
-        TerminalView.wrap(
-            "Every step keeps what was taken before and searches the plan anew. The gain is the net"
-                + " present value with every number at its likely value, so it may differ from the"
-                + " middle of the range above; another order would share the change out"
-                + " differently."));
-  }
-
-  /** Two significant figures of the largest change, or whole units of money. */
-  private double roundTo() {
-    double most = report.steps().stream().mapToDouble(s -> Math.abs(s.change())).max().orElse(0);
-    return Math.max(1, Words.step(-most, most));
-  }
-
-  /** Rounded sums have rounded differences, so that what is printed adds up. */
-  private static double rounded(double value, double step) {
-    return Math.rint(value / step) * step;
   }
 }

@@ -13,7 +13,8 @@ import swardcase.farm.PaddockUse;
 
 /** A group of inputs that is taken from one farm into another, in the order they are taken. */
 enum FarmPart {
-  PRICES("prices and supplement"),
+  PRICES("prices"),
+  SUPPLEMENT("supplement"),
   FINANCE("finance"),
   SEASONS("growth, seasons, quality and climate"),
   FLOCK("flock and other stock"),
@@ -65,6 +66,7 @@ enum FarmPart {
   /** The first farm with these groups taken from the second. */
   static Farm mix(Farm first, Farm second, Set<FarmPart> taken) {
     Farm prices = taken.contains(PRICES) ? second : first;
+    Farm supplement = taken.contains(SUPPLEMENT) ? second : first;
     Farm finance = taken.contains(FINANCE) ? second : first;
     Farm seasons = taken.contains(SEASONS) ? second : first;
     Farm flock = taken.contains(FLOCK) ? second : first;
@@ -79,7 +81,7 @@ enum FarmPart {
         paddocks.paddocks(),
         flock.mobs(),
         flock.otherStock(),
-        prices.supplement(),
+        supplement.supplement(),
         prices.prices(),
         finance.finance(),
         management.extraFeedUse(),

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import com.fasterxml.jackson.annotation.PropertyAccessor;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.JsonSerializer;
@@ -50,6 +51,18 @@ public final class JsonView {
       return MAPPER.writer(printer).writeValueAsString(report) + "\n";
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a report must be writable as JSON", e);
+    }
+  }
+
+  /**
+   * The record on one line, without a line break at its end. Signs outside ASCII are escaped, so
+   * that the bytes do not hang on a charset.
+   */
+  public static String line(Record record) {
+    try {
+      return MAPPER.writer().with(JsonWriteFeature.ESCAPE_NON_ASCII).writeValueAsString(record);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a record must be writable as JSON", e);
     }
   }
 

@@ -1,6 +1,7 @@
 package swardcase.report;
 
 import java.nio.charset.StandardCharsets;
+import swardcase.check.VisibleText;
 
 /** Text of a user in a file that a spreadsheet opens. */
 public final class SafeText {
@@ -12,11 +13,11 @@ public final class SafeText {
 
   /**
    * Text that no spreadsheet takes for a formula: what would start one has an apostrophe before it.
-   * Control characters become spaces, and halves of characters question marks.
+   * Nothing in it is hidden, and halves of characters become question marks.
    */
   public static String of(String text) {
     String whole = new String(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
-    String plain = whole.replaceAll("[\\p{Cntrl}\\uFFFE\\uFFFF]", " ");
+    String plain = VisibleText.of(whole.replaceAll("[\\uFFFE\\uFFFF]", " "));
     if (plain.length() > MOST_CHARACTERS) {
       plain = plain.substring(0, MOST_CHARACTERS);
     }

@@ -2,6 +2,7 @@ package swardcase.sheet;
 
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import swardcase.check.VisibleText;
 
 /** The metadata packet of the file, which names the two standards it keeps to. */
 final class Xmp {
@@ -55,6 +56,6 @@ final class Xmp {
   }
 
   private static String escaped(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    return VisibleText.of(text).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
   }
 }

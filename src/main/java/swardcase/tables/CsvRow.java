@@ -1,7 +1,9 @@
 package swardcase.tables;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -39,6 +41,28 @@ public final class CsvRow {
     this.cells = cells;
     this.places = places;
     this.faults = faults;
+  }
+
+  /**
+   * The same row with other cells, some of them perhaps in columns that the table does not have.
+   *
+   * @param otherFile where the cells come from; faults of this row are reported there
+   * @param line the line there
+   * @param changed cells by column
+   */
+  public CsvRow with(String otherFile, int line, Map<String, String> changed) {
+    Map<String, Integer> extended = new HashMap<>(places);
+    List<String> texts = new ArrayList<>(cells.cells());
+    changed.forEach(
+        (column, cell) -> {
+          Integer place = extended.putIfAbsent(column, texts.size());
+          if (place == null) {
+            texts.add(cell);
+          } else {
+            texts.set(place, cell);
+          }
+        });
+    return new CsvRow(otherFile, new CsvText.Line(line, List.copyOf(texts)), extended, faults);
   }
 
   /** Line number in the file, from 1. */

@@ -58,6 +58,18 @@ public final class CsvTable {
     }
   }
 
+  private CsvTable(CsvTable from, List<CsvRow> rows) {
+    this.name = from.name;
+    this.columns = from.columns;
+    this.rows = rows;
+    this.faults = from.faults;
+  }
+
+  /** The same table with other rows. */
+  public CsvTable with(List<CsvRow> others) {
+    return new CsvTable(this, List.copyOf(others));
+  }
+
   /** Reads a file; its name in faults is the last part of the path. A missing file is a fault. */
   public static CsvTable read(Path file, List<Fault> faults) {
     String name = String.valueOf(file.getFileName());

@@ -47,6 +47,39 @@ class CheckCommandTest {
   }
 
   @Test
+  void check_onADayLongAfterThePrices_doubtsThem() {
+    String before = Ran.command("check", "demo-data/mixed-farm", "--date", "2027-09-15").out();
+    String after = Ran.command("check", "demo-data/mixed-farm", "--date", "2027-09-16").out();
+
+    assertThat(before).doesNotContain("more than a year");
+    assertThat(after)
+        .contains(
+            "- The prices and quotes were taken on 2026-09-15, more than a year before 2027-09-16.",
+            "  If lamb, supplement, seed or work cost something else by now, the gain is another");
+  }
+
+  @Test
+  void check_withScenarios_listsOnlyTheDoubtsTheyAdd() throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("what-if.yaml"),
+            "scenarios:\n  long joining:\n    mobs: [{name: maidens, joining_weeks: 14}]\n"
+                + "  cheap lamb:\n    prices: {net_value_per_lamb: -20 %}\n");
+
+    Ran ran = Ran.command("check", "demo-data/mixed-farm", "--scenario", file);
+
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.out().lines().dropWhile(line -> !line.startsWith("Scenario")).limit(5))
+        .containsExactly(
+            "Scenario 'long joining': no faults. Doubts: check that these are meant",
+            "- maidens are joined for up to 14 weeks.",
+            "  More than 12 weeks gives ewes many chances to conceive, so that less is seen of the"
+                + " effect of oestrogen, and their lambs come over as many weeks.",
+            "",
+            "Scenario 'cheap lamb': no faults, no further doubts");
+  }
+
+  @Test
   void check_folderThatIsNotThere_saysSo() {
     Ran ran = Ran.command("check", folder.resolve("none"));
 

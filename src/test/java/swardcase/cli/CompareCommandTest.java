@@ -28,7 +28,7 @@ class CompareCommandTest {
   private record Compared(String out, JsonNode json) {
 
     List<String> steps() {
-      return json.get("steps").findValuesAsText("what");
+      return json.at("/others/0/steps").findValuesAsText("what");
     }
   }
 
@@ -85,14 +85,14 @@ class CompareCommandTest {
     Compared compared = compared();
     JsonNode same = compared.json();
 
-    assertThat(same.get("steps")).isEmpty();
-    assertThat(same.at("/first/planNpv")).isEqualTo(same.at("/second/planNpv"));
+    assertThat(same.at("/others/0/steps")).isEmpty();
+    assertThat(same.at("/first/planNpv")).isEqualTo(same.at("/others/0/side/planNpv"));
     assertThat(same.at("/first/likelyNpv").asDouble()).isPositive();
-    for (JsonNode paddock : same.get("paddocks")) {
+    for (JsonNode paddock : same.at("/others/0/paddocks")) {
       assertThat(paddock.get("first")).isEqualTo(paddock.get("second"));
     }
     assertThat(compared.out())
-        .contains("Nothing: the two farms are alike in all that is calculated with.");
+        .contains("Nothing: the two are alike in all that is calculated with.");
   }
 
   @Test
@@ -101,8 +101,8 @@ class CompareCommandTest {
 
     Compared dearer = compared();
 
-    assertThat(dearer.steps()).containsExactly("prices and supplement");
-    assertThat(dearer.json().at("/steps/0/change").asDouble()).isPositive();
+    assertThat(dearer.steps()).containsExactly("prices");
+    assertThat(dearer.json().at("/others/0/steps/0/change").asDouble()).isPositive();
   }
 
   @Test
@@ -113,7 +113,7 @@ class CompareCommandTest {
 
     assertThat(compared.steps())
         .containsExactly(
-            "prices and supplement",
+            "prices",
             "finance",
             "growth, seasons, quality and climate",
             "flock and other stock",
@@ -122,26 +122,26 @@ class CompareCommandTest {
             "paddocks and plants");
     JsonNode changed = compared.json();
     double npv = changed.at("/first/likelyNpv").asDouble();
-    for (JsonNode step : changed.get("steps")) {
+    for (JsonNode step : changed.at("/others/0/steps")) {
       npv += step.get("change").asDouble();
       // Numbers of the document have six significant digits.
       assertThat(npv).isCloseTo(step.get("npv").asDouble(), within(1e-5 * 7 * Math.abs(npv)));
       npv = step.get("npv").asDouble();
     }
-    assertThat(npv).isEqualTo(changed.at("/second/likelyNpv").asDouble());
+    assertThat(npv).isEqualTo(changed.at("/others/0/side/likelyNpv").asDouble());
   }
 
   @Test
   void step_onTheWay_arrivesAtTheFarmWithThatGroupAlone() throws IOException {
     edit("farm.yaml", "net_value_per_lamb: 150", "net_value_per_lamb: 110");
-    double pricesAlone = compared().json().at("/second/likelyNpv").asDouble();
+    double pricesAlone = compared().json().at("/others/0/side/likelyNpv").asDouble();
 
     edit("farm.yaml", "ewes: 600", "ewes: 900");
     edit("paddocks.csv", "Flat,60,50,60,70", "Flat,80,50,60,70");
 
     Compared all = compared();
-    assertThat(all.json().at("/steps/0/npv").asDouble()).isEqualTo(pricesAlone);
-    assertThat(all.json().at("/second/likelyNpv").asDouble()).isNotEqualTo(pricesAlone);
+    assertThat(all.json().at("/others/0/steps/0/npv").asDouble()).isEqualTo(pricesAlone);
+    assertThat(all.json().at("/others/0/side/likelyNpv").asDouble()).isNotEqualTo(pricesAlone);
   }
 
   @Test
@@ -190,7 +190,7 @@ class CompareCommandTest {
     edit("farm.yaml", "ewes: 600", "ewes: 900");
     Path decided = folder.resolve("decided.json");
 
-    JsonNode second = compared().json().get("second");
+    JsonNode second = compared().json().at("/others/0/side");
     Ran.command(
         "decide", copy, "--date", "2026-11-25", "--draws", "200", "--json", decided, "--seed", 1);
 
@@ -209,10 +209,10 @@ class CompareCommandTest {
     Compared compared = compared();
     JsonNode renamed = compared.json();
 
-    assertThat(renamed.get("paddocks").findValuesAsText("name"))
+    assertThat(renamed.at("/others/0/paddocks").findValuesAsText("name"))
         .containsExactly("House", "Flat", "Far");
-    assertThat(renamed.at("/paddocks/1/second").isNull()).isTrue();
-    assertThat(renamed.at("/paddocks/2/first").isNull()).isTrue();
+    assertThat(renamed.at("/others/0/paddocks/1/second").isNull()).isTrue();
+    assertThat(renamed.at("/others/0/paddocks/2/first").isNull()).isTrue();
     assertThat(compared.out()).containsPattern("Far +not on this farm");
   }
 

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.AutoComplete;
@@ -16,6 +18,7 @@ import picocli.CommandLine;
 class CompletionTest {
 
   private static final Path BASH = Path.of("/bin/bash");
+  private static final Path ZSH = Path.of("/bin/zsh");
 
   @TempDir private Path folder;
 
@@ -57,5 +60,33 @@ class CompletionTest {
     assertThat(new String(bash.getInputStream().readAllBytes(), StandardCharsets.UTF_8))
         .isEqualTo("compare\n");
     assertThat(bash.waitFor()).isZero();
+  }
+
+  @Test
+  void completion_ofTheProgram_asksZshForItsBashCompletion() throws IOException {
+    assertThat(Files.readString(script()))
+        .containsSubsequence("ZSH_VERSION", "bashcompinit", "complete -F _complete_swardcase");
+  }
+
+  @Test
+  void completion_readByZsh_isSoundAndRegistered() throws Exception {
+    assumeTrue(Files.isExecutable(ZSH), "there is no zsh here");
+    Path script = script();
+
+    assertThat(zsh("-n", script.toString())).isEmpty();
+    assertThat(zsh("-fc", "source '" + script + "'; print -r -- ${_comps[swardcase]}"))
+        .contains("_bash_complete", "-F _complete_swardcase");
+  }
+
+  private String zsh(String... arguments) throws Exception {
+    List<String> command = new ArrayList<>(List.of(ZSH.toString()));
+    command.addAll(List.of(arguments));
+    ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
+    builder.environment().put("ZDOTDIR", folder.toString());
+    Process zsh = builder.start();
+    zsh.getOutputStream().close();
+    String printed = new String(zsh.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(zsh.waitFor()).isZero();
+    return printed;
   }
 }

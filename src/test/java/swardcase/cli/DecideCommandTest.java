@@ -8,7 +8,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -19,6 +22,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class DecideCommandTest {
+
+  private static final String HIDDEN =
+      "[\\u0080-\\u009F\\u200B-\\u200F\\u202A-\\u202E\\u2060-\\u206F\\uFEFF]";
 
   private static final String DAY = "--date=2026-03-01";
 
@@ -208,6 +214,42 @@ class DecideCommandTest {
   }
 
   @Test
+  void decide_namesWithHiddenOrTurnedText_areAsTheyLookInEveryOutput() throws IOException {
+    SmallFarm.write(farm, "\"\\u202EFa\\u200Brm\\u2069 \\uFEFFone\"", "Fl\u2067a\u200Dt\u009B2J");
+    Path pdf = out.resolve("s.pdf");
+    Path xlsx = out.resolve("b.xlsx");
+    Path json = out.resolve("r.json");
+
+    Ran ran =
+        Ran.command(
+            "decide", farm, DAY, "--pdf", pdf, "--json", json, "--csv", out, "--xlsx", xlsx);
+
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.out()).contains("Farm one").contains("Flat 2J");
+    assertThat(ran.out()).doesNotContainPattern(HIDDEN);
+    JsonNode document = new ObjectMapper().readTree(json.toFile());
+    assertThat(document.at("/farm/name").asText()).isEqualTo("Farm one");
+    assertThat(Files.readString(json)).doesNotContainPattern(HIDDEN);
+    assertThat(Files.readString(out.resolve("paddocks.csv")))
+        .contains("\nFlat 2J,")
+        .doesNotContainPattern(HIDDEN);
+    assertThat(text(pdf)).contains("Farm one", "Flat 2J").doesNotContainPattern(HIDDEN);
+    assertThat(Files.readString(pdf, StandardCharsets.ISO_8859_1)).contains("Farm one</rdf:li>");
+    assertThat(sheets(xlsx)).contains("Farm one", "Flat 2J").doesNotContainPattern(HIDDEN);
+  }
+
+  /** The text of all parts of a workbook. */
+  private static String sheets(Path xlsx) throws IOException {
+    StringBuilder text = new StringBuilder();
+    try (ZipFile parts = new ZipFile(xlsx.toFile())) {
+      for (ZipEntry part : Collections.list(parts.entries())) {
+        text.append(new String(parts.getInputStream(part).readAllBytes(), StandardCharsets.UTF_8));
+      }
+    }
+    return text.toString();
+  }
+
+  @Test
   void decide_anotherCurrencySign_isPrintedAndConvertsNothing() throws IOException {
     Path own = out.resolve("own.json");
     Path other = out.resolve("other.json");
@@ -223,7 +265,7 @@ class DecideCommandTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"\u001b[31m$", "", "thirteensigns"})
+  @ValueSource(strings = {"\u001b[31m$", "\u202E$", "", "thirteensigns"})
   void decide_currencySignThatIsNone_isRefused(String sign) {
     Ran ran = Ran.command("decide", farm, DAY, "--currency", sign);
 

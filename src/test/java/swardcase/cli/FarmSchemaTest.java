@@ -27,14 +27,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FarmSchemaTest {
 
   /** Reads as editors do: yes and no are words. */
-  private static final YAMLMapper YAML =
+  static final YAMLMapper YAML =
       YAMLMapper.builder(
               YAMLFactory.builder()
                   .enable(YAMLParser.Feature.PARSE_BOOLEAN_LIKE_WORDS_AS_STRINGS)
                   .build())
           .build();
 
-  private static final Path FILE = Path.of("docs/farm.schema.json");
+  static final Path FILE = Path.of("docs/farm.schema.json");
   private static final Pattern KNOWN =
       Pattern.compile("must be one of the known keys: ([^;]*); found 'zz'");
 
@@ -125,7 +125,7 @@ class FarmSchemaTest {
     assertThat(schema().validate(YAML.readTree(yaml))).isNotEmpty();
   }
 
-  private static SchemaRegistry registry() {
+  static SchemaRegistry registry() {
     return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
   }
 

@@ -44,11 +44,15 @@ class HelpTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"", "decide ", "check ", "tables "})
-  void version_anywhere_isNameAndNumber(String command) {
+  void version_anywhere_saysAllThatDecidesAboutTheBytes(String command) {
     Ran ran = Ran.command((Object[]) (command + "--version").split(" "));
 
     assertThat(ran.code()).isZero();
-    assertThat(ran.out()).matches("Swardcase \\d+\\.\\d+\\.\\d+\\R");
+    assertThat(ran.out())
+        .matches(
+            "Swardcase \\d+\\.\\d+\\.\\d+\\R"
+                + "Result document \\d\\.\\d, comparison \\d\\.\\d\\R"
+                + "Default draws 1000, default seed 1\\RJava .+\\R");
   }
 
   @ParameterizedTest

@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -68,6 +70,31 @@ class StartCommandTest {
     assertThat(farm.paddocks()).extracting("name").containsExactly("House", "Bottom Flat", "Long");
     assertThat(farm.areaHa()).isEqualTo(136.5);
     assertThat(Ran.command("check", folder).code()).isZero();
+  }
+
+  @Test
+  void start_withPrices_writesTheDayTheyWereTaken() throws IOException {
+    Ran.typing(ALL, "start", folder, "--date", "2026-11-25");
+    assertThat(FarmFolder.read(folder, TABLES).priceDate()).hasValue(LocalDate.of(2026, 11, 25));
+
+    Path blank = place.resolve("blank");
+    Ran.command("start", blank, "--blank", "--date", "2026-11-25");
+    assertThat(Files.readString(blank.resolve("farm.yaml")))
+        .contains("# price_date: 2026-11-25 ")
+        .doesNotContain("{");
+  }
+
+  @Test
+  void start_withoutPrices_leavesTheirDayOut() {
+    String[] unpriced = {"start", folder + "", "--no-questions", "--answer", "name=A"};
+    Object[] all =
+        Stream.concat(
+                Stream.of(unpriced),
+                Stream.of("--answer", "growth=Katanning", "--answer", "paddocks=House 28"))
+            .toArray();
+
+    assertThat(Ran.command(all).code()).isZero();
+    assertThat(FarmFolder.read(folder, TABLES).priceDate()).isEmpty();
   }
 
   @Test

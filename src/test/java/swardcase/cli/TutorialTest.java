@@ -17,6 +17,9 @@ class TutorialTest {
 
   private static final Pattern BLOCK = Pattern.compile("(?s)```(\\S+)\n(.*?)```");
 
+  private static final List<String> PATH_FOLLOWS =
+      List.of("start", "check", "decide", "compare", "--scenario", "--pdf", "--json", "--csv");
+
   @TempDir private Path folder;
 
   @Test
@@ -27,6 +30,7 @@ class TutorialTest {
         BLOCK.matcher(Files.readString(Path.of("docs/tutorial.md"))).results().toList()) {
       Path file = folder.resolve("hill-end").resolve(block.group(1));
       switch (block.group(1)) {
+        case "what-if.yaml" -> Files.writeString(folder.resolve("what-if.yaml"), block.group(2));
         case "paddocks.csv", "plants.csv" -> Files.writeString(file, block.group(2));
         case "farm.yaml" -> Files.writeString(file, Files.readString(file) + block.group(2));
         case "finance" -> {
@@ -42,7 +46,7 @@ class TutorialTest {
       }
     }
 
-    assertThat(commands).isEqualTo(5);
+    assertThat(commands).isEqualTo(6);
     assertThat(Ran.below(folder))
         .contains("hill-end.pdf", "case/sheet.pdf", "case/result.json", "case/tables/years.csv");
   }
@@ -52,7 +56,7 @@ class TutorialTest {
     String[] arguments = lines.get(0).replaceFirst("\\$ swardcase ", "").split(" ");
     for (int i = 1; i < arguments.length; i++) {
       String before = arguments[i - 1];
-      if (List.of("start", "check", "decide", "--pdf", "--json", "--csv").contains(before)) {
+      if (PATH_FOLLOWS.contains(before)) {
         arguments[i] = folder.resolve(arguments[i]).toString();
       }
     }

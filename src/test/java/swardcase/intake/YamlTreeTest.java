@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import swardcase.intake.YamlNode.Entries;
 import swardcase.intake.YamlNode.Scalar;
+import swardcase.intake.YamlNode.Spot;
 
 class YamlTreeTest {
 
@@ -22,9 +23,12 @@ class YamlTreeTest {
   void values_ofAnyLook_keepTheirTextAndLine() {
     Entries top = read("a: 010\n\nb: yes # comment\nc: '0.5'\nd: ~\n");
 
-    assertThat(top.entries().get("a").value()).isEqualTo(new Scalar(1, "010", false));
-    assertThat(top.entries().get("b").value()).isEqualTo(new Scalar(3, "yes", false));
-    assertThat(top.entries().get("c").value()).isEqualTo(new Scalar(4, "0.5", true));
+    assertThat(top.entries().get("a").value())
+        .isEqualTo(new Scalar(new Spot("farm.yaml", 1), "010", false));
+    assertThat(top.entries().get("b").value())
+        .isEqualTo(new Scalar(new Spot("farm.yaml", 3), "yes", false));
+    assertThat(top.entries().get("c").value())
+        .isEqualTo(new Scalar(new Spot("farm.yaml", 4), "0.5", true));
     assertThat(((Scalar) top.entries().get("d").value()).isEmpty()).isTrue();
   }
 

@@ -1,0 +1,100 @@
+package swardcase.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.Spec.Target;
+import swardcase.check.Fault;
+import swardcase.check.FaultsException;
+import swardcase.check.NearestName;
+import swardcase.intake.FarmFolder;
+import swardcase.intake.LoadedFarm;
+import swardcase.intake.Scenario;
+import swardcase.intake.ScenarioFile;
+import swardcase.tables.Tables;
+
+/** A file of scenarios, all of them or some. */
+final class ScenarioOptions {
+
+  @Spec(Target.MIXEE)
+  private CommandSpec spec;
+
+  @Option(
+      names = "--scenario",
+      paramLabel = "FILE",
+      description = "File with named changes to the farm (YAML); each is taken in turn.")
+  private Path file;
+
+  @Option(
+      names = "--only",
+      paramLabel = "NAME",
+      description = "Only this scenario of the file; may be given several times.")
+  private List<String> only = List.of();
+
+  /** The file, if there is one. */
+  Optional<Path> file() {
+    if (file == null && !only.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(), "--only chooses from the file of --scenario, which was not given");
+    }
+    return Optional.ofNullable(file);
+  }
+
+  /**
+   * The farm under each scenario by the scenario's name, in the order of the file.
+   *
+   * @param faults takes the faults of the file and of every scenario
+   */
+  Map<String, LoadedFarm> read(Path folder, Tables tables, List<Fault> faults) {
+    Map<String, LoadedFarm> farms = new LinkedHashMap<>();
+    for (Scenario scenario : find(faults)) {
+      try {
+        farms.put(scenario.name(), FarmFolder.read(folder, tables, scenario));
+      } catch (FaultsException found) {
+        faults.addAll(found.faults());
+      }
+    }
+    return farms;
+  }
+
+  /** The scenarios asked for. */
+  List<Scenario> find(List<Fault> faults) {
+    try {
+      return file().isEmpty() ? List.of() : chosen(ScenarioFile.read(file), faults);
+    } catch (FaultsException found) {
+      faults.addAll(found.faults());
+      return List.of();
+    }
+  }
+
+  private List<Scenario> chosen(List<Scenario> all, List<Fault> faults) {
+    List<String> names = all.stream().map(Scenario::name).toList();
+    List<Scenario> chosen = new ArrayList<>();
+    for (String name : only) {
+      Stream<Scenario> found =
+          all.stream().filter(scenario -> scenario.name().equalsIgnoreCase(name.strip()));
+      found
+          .findFirst()
+          .ifPresentOrElse(
+              chosen::add,
+              () ->
+                  faults.add(
+                      new Fault(
+                          "--only",
+                          0,
+                          "",
+                          "must name a scenario of " + file + ": " + String.join(", ", names),
+                          name,
+                          NearestName.find(name, names).orElse(""))));
+    }
+    return only.isEmpty() ? all : all.stream().filter(chosen::contains).toList();
+  }
+}
