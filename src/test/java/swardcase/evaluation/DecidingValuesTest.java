@@ -2,11 +2,7 @@ package swardcase.evaluation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,30 +16,57 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
-import swardcase.cli.Main;
+import swardcase.check.FaultsException;
+import swardcase.farm.Paddock;
+import swardcase.intake.FarmFolder;
+import swardcase.plan.FarmModel;
+import swardcase.plan.Outcome;
+import swardcase.plan.Plan;
+import swardcase.plan.PlanSearch;
+import swardcase.plan.Run;
+import swardcase.tables.Tables;
+import swardcase.tables.TablesLoader;
 
 /**
  * Which reference values move a decision on the demo farms: every number of the tables goes to the
- * ends of its range alone, the whole program runs again, and its result documents are compared.
- * Takes minutes; run it with {@code mvn -q test -Dtest=DecidingValuesTest -Ddeciding=true}, which
- * writes the tables at the end of docs/evaluation.md.
+ * ends of its range alone, and the farm is read, valued and planned again at likely values. Takes
+ * minutes; run it with {@code mvn -q test -Dtest=DecidingValuesTest -Ddeciding=true}, which writes
+ * the tables at the end of docs/evaluation.md.
  */
-@EnabledIfSystemProperty(named = "deciding", matches = "true")
 class DecidingValuesTest {
 
   private static final Path DOCUMENT = Path.of("docs/evaluation.md");
   private static final String FROM = "<!-- deciding values: written by DecidingValuesTest -->\n";
-  private static final List<String> FARMS = List.of("mixed-farm", "northern-farm", "current-farm");
+  private static final List<String> FARMS =
+      List.of("mixed-farm", "risky-farm", "northern-farm", "current-farm");
 
-  /** Further options of the command, such as fewer draws. */
-  private static final String OPTIONS = System.getProperty("deciding.options", "");
-
+  /** A change of net present value that counts, as a share of what the action costs. */
   private static final double LIMIT = 0.05;
+
+  /** Below this no plan is looked for again. */
+  private static final double NOTHING = 0.001;
 
   @TempDir private Path work;
 
-  private int runs;
+  private int folders;
+
+  /** What an action on a paddock is worth and costs, likely, and when it would start. */
+  private record Option(double npv, double cost) {}
+
+  /** A farm at one end of one number. */
+  private record Answer(FarmModel model, Map<String, Option> options) {
+
+    /** The action planned for each paddock. */
+    Map<String, String> plan() {
+      Plan plan = new PlanSearch(model).best();
+      Map<String, String> actions = new TreeMap<>();
+      for (int i = 0; i < plan.paddocks(); i++) {
+        String name = model.farm().paddocks().get(i).name();
+        actions.put(name, model.actions().get(plan.action(i)).key());
+      }
+      return actions;
+    }
+  }
 
   /**
    * What a value moves.
@@ -51,35 +74,39 @@ class DecidingValuesTest {
    * @param change the value
    * @param share largest change of an action's net present value, as a share of the action's cost
    * @param where the paddock and action it is largest for
-   * @param otherChoice paddocks in which something else is done at one end or the other
+   * @param otherChoice paddocks in which something else is planned at one end or the other
+   * @param printed whether the sheet prints it with its mark among the assumptions
    */
   private record Effect(
-      ReferenceChange change, double share, String where, List<String> otherChoice) {}
-
-  /** Net present value and cost of an action on a paddock, likely. */
-  private record Option(double npv, double cost) {}
+      ReferenceChange change,
+      double share,
+      String where,
+      List<String> otherChoice,
+      boolean printed) {}
 
   @Test
+  @EnabledIfSystemProperty(named = "deciding", matches = "true")
   void valuesThatMoveADecision_areWrittenDown() throws IOException {
     String document = Files.readString(DOCUMENT, StandardCharsets.UTF_8);
     int at = document.indexOf(FROM);
     assertThat(at).as("the mark in " + DOCUMENT).isPositive();
     StringBuilder text = new StringBuilder(document.substring(0, at)).append(FROM);
     for (String farm : FARMS) {
-      List<Effect> effects = effects(Path.of("demo-data", farm));
-      assertThat(effects).allSatisfy(e -> assertThat(e.change().evidence()).isNotBlank());
-      write(text, farm, effects);
-      Files.writeString(DOCUMENT, text, StandardCharsets.UTF_8);
+      write(text, farm, effects(Path.of("demo-data", farm)));
     }
+    Files.writeString(DOCUMENT, text, StandardCharsets.UTF_8);
   }
 
   private List<Effect> effects(Path farm) throws IOException {
-    JsonNode base = decide(farm, null).orElseThrow();
+    Answer base = answer(farm, TablesLoader.standard().load());
+    Map<String, String> plan = base.plan();
     List<Effect> effects = new ArrayList<>();
-    for (ReferenceChange change : ReferenceChange.all(base.toString())) {
-      JsonNode low = decide(farm, tables(change, change.low())).orElse(base);
-      JsonNode high = decide(farm, tables(change, change.high())).orElse(base);
-      Effect effect = effect(change, base, low, high);
+    for (ReferenceChange change : ReferenceChange.all(namesUsed(base.model()))) {
+      List<Answer> ends = new ArrayList<>();
+      for (List<Map<String, String>> rows : List.of(change.low(), change.high())) {
+        changed(change, rows).map(tables -> answer(farm, tables)).ifPresent(ends::add);
+      }
+      Effect effect = effect(change, base, plan, ends);
       if (effect.share() > LIMIT || !effect.otherChoice().isEmpty()) {
         effects.add(effect);
       }
@@ -91,77 +118,91 @@ class DecidingValuesTest {
     return effects;
   }
 
-  private static Effect effect(ReferenceChange change, JsonNode base, JsonNode low, JsonNode high) {
-    Map<String, Option> options = options(base);
-    Map<String, Option> atLow = options(low);
-    Map<String, Option> atHigh = options(high);
+  /** Everything a farm and what stands in its paddocks is called by. */
+  private static String namesUsed(FarmModel model) {
+    StringBuilder names = new StringBuilder(model.farm().toString());
+    Run run = model.newRun();
+    for (int i = 0; i < model.farm().paddocks().size(); i++) {
+      for (int c = 0; c < run.composition(i).size(); c++) {
+        names.append('\n').append(run.composition(i).cultivar(c).name());
+      }
+    }
+    return names.toString();
+  }
+
+  private static Answer answer(Path folder, Tables tables) {
+    FarmModel model = new FarmModel(FarmFolder.read(folder, tables).farm(), tables);
+    PlanSearch search = new PlanSearch(model);
+    Run run = model.newRun();
+    Outcome outcome = model.newOutcome();
+    Map<String, Option> options = new TreeMap<>();
+    run.setBase(model.keepAll());
+    for (int i = 0; i < model.farm().paddocks().size(); i++) {
+      Paddock paddock = model.farm().paddocks().get(i);
+      for (int a = 0; a < model.actions().size(); a++) {
+        if (a == model.keep() || !run.allowed(i, a)) {
+          continue;
+        }
+        int start = search.bestStart(i, a);
+        run.evaluateBaseWith(i, a, start, outcome);
+        options.put(
+            paddock.name() + ": " + model.actions().get(a).name(),
+            new Option(outcome.npv(), paddock.areaHa() * run.costPerHa(i, a, start)));
+      }
+    }
+    return new Answer(model, options);
+  }
+
+  private static Effect effect(
+      ReferenceChange change, Answer base, Map<String, String> plan, List<Answer> ends) {
     double most = 0;
+    double any = 0;
     String where = "";
-    for (Map.Entry<String, Option> entry : options.entrySet()) {
+    for (Map.Entry<String, Option> entry : base.options().entrySet()) {
+      double low = entry.getValue().npv();
+      double high = low;
+      for (Answer end : ends) {
+        Option option = end.options().get(entry.getKey());
+        low = Math.min(low, option.npv());
+        high = Math.max(high, option.npv());
+      }
       double cost = entry.getValue().cost();
-      Option a = atLow.get(entry.getKey());
-      Option b = atHigh.get(entry.getKey());
-      if (cost > 0 && a != null && b != null && Math.abs(b.npv() - a.npv()) / cost > most) {
-        most = Math.abs(b.npv() - a.npv()) / cost;
+      any = Math.max(any, high - low);
+      if (cost > 0 && (high - low) / cost > most) {
+        most = (high - low) / cost;
         where = entry.getKey();
       }
     }
-    Map<String, String> choices = choices(base);
-    List<String> other =
-        choices.keySet().stream()
-            .filter(
-                paddock ->
-                    !choices.get(paddock).equals(choices(low).get(paddock))
-                        || !choices.get(paddock).equals(choices(high).get(paddock)))
-            .toList();
-    return new Effect(change, most, where, other);
-  }
-
-  private static Map<String, Option> options(JsonNode report) {
-    Map<String, Option> options = new TreeMap<>();
-    for (JsonNode paddock : report.get("paddocks")) {
-      double area = paddock.get("areaHa").asDouble();
-      for (JsonNode option : paddock.get("options")) {
-        options.put(
-            paddock.get("name").asText() + ": " + option.get("action").asText(),
-            new Option(
-                option.get("npv").get("likely").asDouble(),
-                area * option.get("costPerHa").get("likely").asDouble()));
-      }
+    List<String> other = new ArrayList<>();
+    boolean printed = false;
+    for (Answer end : ends) {
+      Map<String, String> then = any > NOTHING ? end.plan() : plan;
+      plan.keySet().stream()
+          .filter(paddock -> !plan.get(paddock).equals(then.get(paddock)))
+          .filter(paddock -> !other.contains(paddock))
+          .forEach(other::add);
+      printed |= prints(change, base, end);
     }
-    return options;
+    return new Effect(change, most, where, other, printed);
   }
 
-  private static Map<String, String> choices(JsonNode report) {
-    Map<String, String> choices = new TreeMap<>();
-    report
-        .get("paddocks")
-        .forEach(p -> choices.put(p.get("name").asText(), p.get("action").asText()));
-    return choices;
+  /** An assumption with the mark of the row is another one when the row is. */
+  private static boolean prints(ReferenceChange change, Answer base, Answer end) {
+    return base.model().inputs().all().stream()
+        .filter(assumption -> assumption.evidence().label().equals(change.evidence()))
+        .anyMatch(assumption -> !end.model().inputs().all().contains(assumption));
   }
 
-  private Path tables(ReferenceChange change, List<Map<String, String>> rows) throws IOException {
-    Path folder = work.resolve("tables-" + runs++);
+  /** The tables with changed rows; empty where the program refuses them. */
+  private Optional<Tables> changed(ReferenceChange change, List<Map<String, String>> rows)
+      throws IOException {
+    Path folder = work.resolve("tables-" + folders++);
     ReferenceChange.write(folder, change.file(), rows);
-    return folder;
-  }
-
-  /** The result document; empty where the program refuses the changed table. */
-  private Optional<JsonNode> decide(Path farm, Path tables) throws IOException {
-    Path json = work.resolve("result-" + runs++ + ".json");
-    List<String> arguments =
-        new ArrayList<>(
-            List.of("decide", farm.toString(), "--date", "2026-01-01", "--json", json.toString()));
-    if (tables != null) {
-      arguments.addAll(List.of("--tables", tables.toString()));
+    try {
+      return Optional.of(TablesLoader.standard().with(folder).load());
+    } catch (FaultsException e) {
+      return Optional.empty();
     }
-    if (!OPTIONS.isEmpty()) {
-      arguments.addAll(List.of(OPTIONS.split(" ")));
-    }
-    PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
-    CommandLine program = Main.commandLine().setOut(nowhere).setErr(nowhere);
-    int code = program.execute(arguments.toArray(String[]::new));
-    return code == 0 ? Optional.of(new ObjectMapper().readTree(json.toFile())) : Optional.empty();
   }
 
   private static void write(StringBuilder text, String farm, List<Effect> effects) {
@@ -171,13 +212,14 @@ class DecidingValuesTest {
       return;
     }
     text.append("| value | table | range tried | mark | source | NPV moves, % of cost | most in |");
-    text.append(" something else is done in |\n|---|---|---|---|---|---|---|---|\n");
+    text.append(" something else is planned in | on the sheet |\n");
+    text.append("|---|---|---|---|---|---|---|---|---|\n");
     for (Effect effect : effects) {
       ReferenceChange change = effect.change();
       text.append(
           String.format(
               Locale.ROOT,
-              "| %s | %s | %s | %s | %s | %.0f | %s | %s |\n",
+              "| %s | %s | %s | %s | %s | %.0f | %s | %s | %s |\n",
               change.input(),
               change.file().replace(".csv", ""),
               change.range(),
@@ -185,7 +227,8 @@ class DecidingValuesTest {
               change.source().replace(";", "; "),
               100 * effect.share(),
               effect.where(),
-              String.join(", ", effect.otherChoice())));
+              String.join(", ", effect.otherChoice()),
+              effect.printed() ? "yes" : "no"));
     }
   }
 }
