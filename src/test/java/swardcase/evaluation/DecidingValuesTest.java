@@ -1,10 +1,6 @@
 package swardcase.evaluation;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -35,22 +31,20 @@ import swardcase.tables.TablesLoader;
  */
 class DecidingValuesTest {
 
-  private static final Path DOCUMENT = Path.of("docs/evaluation.md");
-  private static final String FROM = "<!-- deciding values: written by DecidingValuesTest -->\n";
   private static final List<String> FARMS =
       List.of("mixed-farm", "risky-farm", "northern-farm", "current-farm");
 
   /** A change of net present value that counts, as a share of what the action costs. */
   private static final double LIMIT = 0.05;
 
-  /** Below this no plan is looked for again. */
-  private static final double NOTHING = 0.001;
+  /** From this change on a plan is looked for again. */
+  private static final double AGAIN = 0.02;
 
   @TempDir private Path work;
 
   private int folders;
 
-  /** What an action on a paddock is worth and costs, likely, and when it would start. */
+  /** What an action on a paddock is worth and costs, likely; its effort where it costs nothing. */
   private record Option(double npv, double cost) {}
 
   /** A farm at one end of one number. */
@@ -87,14 +81,11 @@ class DecidingValuesTest {
   @Test
   @EnabledIfSystemProperty(named = "deciding", matches = "true")
   void valuesThatMoveADecision_areWrittenDown() throws IOException {
-    String document = Files.readString(DOCUMENT, StandardCharsets.UTF_8);
-    int at = document.indexOf(FROM);
-    assertThat(at).as("the mark in " + DOCUMENT).isPositive();
-    StringBuilder text = new StringBuilder(document.substring(0, at)).append(FROM);
+    StringBuilder text = new StringBuilder();
     for (String farm : FARMS) {
       write(text, farm, effects(Path.of("demo-data", farm)));
     }
-    Files.writeString(DOCUMENT, text, StandardCharsets.UTF_8);
+    new GeneratedBlock("deciding values").write(text.toString());
   }
 
   private List<Effect> effects(Path farm) throws IOException {
@@ -104,7 +95,7 @@ class DecidingValuesTest {
     for (ReferenceChange change : ReferenceChange.all(namesUsed(base.model()))) {
       List<Answer> ends = new ArrayList<>();
       for (List<Map<String, String>> rows : List.of(change.low(), change.high())) {
-        changed(change, rows).map(tables -> answer(farm, tables)).ifPresent(ends::add);
+        changed(change, rows).flatMap(tables -> accepted(farm, tables)).ifPresent(ends::add);
       }
       Effect effect = effect(change, base, plan, ends);
       if (effect.share() > LIMIT || !effect.otherChoice().isEmpty()) {
@@ -130,6 +121,15 @@ class DecidingValuesTest {
     return names.toString();
   }
 
+  /** The answer; empty where the farm or a calculator refuses the number. */
+  private static Optional<Answer> accepted(Path folder, Tables tables) {
+    try {
+      return Optional.of(answer(folder, tables));
+    } catch (FaultsException | IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
   private static Answer answer(Path folder, Tables tables) {
     FarmModel model = new FarmModel(FarmFolder.read(folder, tables).farm(), tables);
     PlanSearch search = new PlanSearch(model);
@@ -145,9 +145,11 @@ class DecidingValuesTest {
         }
         int start = search.bestStart(i, a);
         run.evaluateBaseWith(i, a, start, outcome);
+        double perHa = run.costPerHa(i, a, start);
         options.put(
             paddock.name() + ": " + model.actions().get(a).name(),
-            new Option(outcome.npv(), paddock.areaHa() * run.costPerHa(i, a, start)));
+            new Option(
+                outcome.npv(), paddock.areaHa() * (perHa > 0 ? perHa : model.effortPerHa())));
       }
     }
     return new Answer(model, options);
@@ -156,7 +158,6 @@ class DecidingValuesTest {
   private static Effect effect(
       ReferenceChange change, Answer base, Map<String, String> plan, List<Answer> ends) {
     double most = 0;
-    double any = 0;
     String where = "";
     for (Map.Entry<String, Option> entry : base.options().entrySet()) {
       double low = entry.getValue().npv();
@@ -167,8 +168,7 @@ class DecidingValuesTest {
         high = Math.max(high, option.npv());
       }
       double cost = entry.getValue().cost();
-      any = Math.max(any, high - low);
-      if (cost > 0 && (high - low) / cost > most) {
+      if ((high - low) / cost > most) {
         most = (high - low) / cost;
         where = entry.getKey();
       }
@@ -176,7 +176,7 @@ class DecidingValuesTest {
     List<String> other = new ArrayList<>();
     boolean printed = false;
     for (Answer end : ends) {
-      Map<String, String> then = any > NOTHING ? end.plan() : plan;
+      Map<String, String> then = most > AGAIN ? end.plan() : plan;
       plan.keySet().stream()
           .filter(paddock -> !plan.get(paddock).equals(then.get(paddock)))
           .filter(paddock -> !other.contains(paddock))
@@ -211,24 +211,20 @@ class DecidingValuesTest {
       text.append("None.\n");
       return;
     }
-    text.append("| value | table | range tried | mark | source | NPV moves, % of cost | most in |");
+    text.append(
+        "| value | table | range tried | mark | source | NPV moves, % of cost | most for |");
     text.append(" something else is planned in | on the sheet |\n");
     text.append("|---|---|---|---|---|---|---|---|---|\n");
     for (Effect effect : effects) {
-      ReferenceChange change = effect.change();
-      text.append(
-          String.format(
-              Locale.ROOT,
-              "| %s | %s | %s | %s | %s | %.0f | %s | %s | %s |\n",
-              change.input(),
-              change.file().replace(".csv", ""),
-              change.range(),
-              change.evidence(),
-              change.source().replace(";", "; "),
-              100 * effect.share(),
-              effect.where(),
-              String.join(", ", effect.otherChoice()),
-              effect.printed() ? "yes" : "no"));
+      text.append(effect.change().cells())
+          .append(
+              String.format(
+                  Locale.ROOT,
+                  " %.0f | %s | %s | %s |\n",
+                  100 * effect.share(),
+                  effect.where(),
+                  String.join(", ", effect.otherChoice()),
+                  effect.printed() ? "yes" : "no"));
     }
   }
 }

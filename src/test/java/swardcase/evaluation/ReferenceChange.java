@@ -82,6 +82,18 @@ record ReferenceChange(
     return changes;
   }
 
+  /** What the value is, where it stands, its range, mark and source, as cells of a table. */
+  String cells() {
+    return String.format(
+        Locale.ROOT,
+        "| %s | %s | %s | %s | %s |",
+        input,
+        file.replace(".csv", ""),
+        range,
+        evidence,
+        source.replace(";", "; "));
+  }
+
   private static ReferenceChange ofRange(String file, Map<String, String> row, String column) {
     String lowColumn = column.replace("likely", "low");
     String highColumn = column.replace("likely", "high");
