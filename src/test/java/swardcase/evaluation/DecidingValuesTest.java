@@ -1,14 +1,15 @@
 package swardcase.evaluation;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,7 +43,7 @@ class DecidingValuesTest {
 
   @TempDir private Path work;
 
-  private int folders;
+  private final AtomicInteger folders = new AtomicInteger();
 
   /** What an action on a paddock is worth and costs, likely; its effort where it costs nothing. */
   private record Option(double npv, double cost) {}
@@ -80,33 +81,43 @@ class DecidingValuesTest {
 
   @Test
   @EnabledIfSystemProperty(named = "deciding", matches = "true")
-  void valuesThatMoveADecision_areWrittenDown() throws IOException {
+  void valuesThatMoveADecision_areWrittenDown() {
     StringBuilder text = new StringBuilder();
     for (String farm : FARMS) {
       write(text, farm, effects(Path.of("demo-data", farm)));
+      new GeneratedBlock("deciding values").write(text.toString());
     }
-    new GeneratedBlock("deciding values").write(text.toString());
   }
 
-  private List<Effect> effects(Path farm) throws IOException {
-    Answer base = answer(farm, TablesLoader.standard().load());
+  private List<Effect> effects(Path farm) {
+    Tables tables = TablesLoader.standard().load();
+    FarmModel model = new FarmModel(FarmFolder.read(farm, tables).farm(), tables);
+    int[][] starts = starts(model);
+    Answer base = answer(model, starts);
     Map<String, String> plan = base.plan();
-    List<Effect> effects = new ArrayList<>();
-    for (ReferenceChange change : ReferenceChange.all(namesUsed(base.model()))) {
-      List<Answer> ends = new ArrayList<>();
-      for (List<Map<String, String>> rows : List.of(change.low(), change.high())) {
-        changed(change, rows).flatMap(tables -> accepted(farm, tables)).ifPresent(ends::add);
-      }
-      Effect effect = effect(change, base, plan, ends);
-      if (effect.share() > LIMIT || !effect.otherChoice().isEmpty()) {
-        effects.add(effect);
+    return ReferenceChange.all(namesUsed(model)).parallelStream()
+        .map(change -> effect(change, base, plan, ends(change, farm, starts)))
+        .filter(effect -> effect.share() > LIMIT || !effect.otherChoice().isEmpty())
+        .sorted(
+            Comparator.comparing((Effect e) -> e.otherChoice().isEmpty())
+                .thenComparing(Effect::share, Comparator.reverseOrder())
+                .thenComparing(e -> e.change().input()))
+        .toList();
+  }
+
+  /** The farm with the number at its low and at its high end, where the program takes it. */
+  private List<Answer> ends(ReferenceChange change, Path farm, int[][] starts) {
+    List<Answer> ends = new ArrayList<>();
+    for (List<Map<String, String>> rows : List.of(change.low(), change.high())) {
+      try {
+        Tables tables = TablesLoader.standard().with(folder(change, rows)).load();
+        ends.add(answer(new FarmModel(FarmFolder.read(farm, tables).farm(), tables), starts));
+      } catch (FaultsException | IllegalArgumentException e) {
+        // The tables, the farm or a calculator refuse the number, so it cannot decide anything.
+        continue;
       }
     }
-    effects.sort(
-        Comparator.comparing((Effect e) -> e.otherChoice().isEmpty())
-            .thenComparing(Effect::share, Comparator.reverseOrder())
-            .thenComparing(e -> e.change().input()));
-    return effects;
+    return ends;
   }
 
   /** Everything a farm and what stands in its paddocks is called by. */
@@ -121,18 +132,19 @@ class DecidingValuesTest {
     return names.toString();
   }
 
-  /** The answer; empty where the farm or a calculator refuses the number. */
-  private static Optional<Answer> accepted(Path folder, Tables tables) {
-    try {
-      return Optional.of(answer(folder, tables));
-    } catch (FaultsException | IllegalArgumentException e) {
-      return Optional.empty();
+  private static int[][] starts(FarmModel model) {
+    PlanSearch search = new PlanSearch(model);
+    int[][] starts = new int[model.farm().paddocks().size()][model.actions().size()];
+    for (int i = 0; i < starts.length; i++) {
+      for (int a = 0; a < starts[i].length; a++) {
+        starts[i][a] = search.bestStart(i, a);
+      }
     }
+    return starts;
   }
 
-  private static Answer answer(Path folder, Tables tables) {
-    FarmModel model = new FarmModel(FarmFolder.read(folder, tables).farm(), tables);
-    PlanSearch search = new PlanSearch(model);
+  /** Each action starts in the year that is best for it with the tables as they are. */
+  private static Answer answer(FarmModel model, int[][] starts) {
     Run run = model.newRun();
     Outcome outcome = model.newOutcome();
     Map<String, Option> options = new TreeMap<>();
@@ -143,7 +155,7 @@ class DecidingValuesTest {
         if (a == model.keep() || !run.allowed(i, a)) {
           continue;
         }
-        int start = search.bestStart(i, a);
+        int start = starts[i][a];
         run.evaluateBaseWith(i, a, start, outcome);
         double perHa = run.costPerHa(i, a, start);
         options.put(
@@ -193,16 +205,14 @@ class DecidingValuesTest {
         .anyMatch(assumption -> !end.model().inputs().all().contains(assumption));
   }
 
-  /** The tables with changed rows; empty where the program refuses them. */
-  private Optional<Tables> changed(ReferenceChange change, List<Map<String, String>> rows)
-      throws IOException {
-    Path folder = work.resolve("tables-" + folders++);
-    ReferenceChange.write(folder, change.file(), rows);
+  private Path folder(ReferenceChange change, List<Map<String, String>> rows) {
+    Path folder = work.resolve("tables-" + folders.incrementAndGet());
     try {
-      return Optional.of(TablesLoader.standard().with(folder).load());
-    } catch (FaultsException e) {
-      return Optional.empty();
+      ReferenceChange.write(folder, change.file(), rows);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
+    return folder;
   }
 
   private static void write(StringBuilder text, String farm, List<Effect> effects) {
