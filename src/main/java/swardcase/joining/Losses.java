@@ -1,6 +1,5 @@
 package swardcase.joining;
 
-import java.util.Arrays;
 import java.util.List;
 import swardcase.farm.HalfMonths;
 import swardcase.plan.Run;
@@ -121,8 +120,6 @@ final class Losses {
 
   /** No dose on any day. */
   static double[] noDoseByDay() {
-    double[] days = new double[HalfMonths.DAYS];
-    Arrays.fill(days, 0);
-    return days;
+    return new double[HalfMonths.DAYS];
   }
 }

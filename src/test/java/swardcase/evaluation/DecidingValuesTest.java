@@ -1,49 +1,67 @@
 package swardcase.evaluation;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
-import swardcase.cli.Main;
+import swardcase.check.FaultsException;
+import swardcase.farm.Paddock;
+import swardcase.intake.FarmFolder;
+import swardcase.plan.FarmModel;
+import swardcase.plan.Outcome;
+import swardcase.plan.Plan;
+import swardcase.plan.PlanSearch;
+import swardcase.plan.Run;
+import swardcase.tables.Tables;
+import swardcase.tables.TablesLoader;
 
 /**
  * Which reference values move a decision on the demo farms: every number of the tables goes to the
- * ends of its range alone, the whole program runs again, and its result documents are compared.
- * Takes minutes; run it with {@code mvn -q test -Dtest=DecidingValuesTest -Ddeciding=true}, which
- * writes the tables at the end of docs/evaluation.md.
+ * ends of its range alone, and the farm is read, valued and planned again at likely values. Takes
+ * minutes; run it with {@code mvn -q test -Dtest=DecidingValuesTest -Ddeciding=true}, which writes
+ * the tables at the end of docs/evaluation.md.
  */
-@EnabledIfSystemProperty(named = "deciding", matches = "true")
 class DecidingValuesTest {
 
-  private static final Path DOCUMENT = Path.of("docs/evaluation.md");
-  private static final String FROM = "<!-- deciding values: written by DecidingValuesTest -->\n";
-  private static final List<String> FARMS = List.of("mixed-farm", "northern-farm", "current-farm");
+  private static final List<String> FARMS =
+      List.of("mixed-farm", "risky-farm", "northern-farm", "current-farm");
 
-  /** Further options of the command, such as fewer draws. */
-  private static final String OPTIONS = System.getProperty("deciding.options", "");
-
+  /** A change of net present value that counts, as a share of what the action costs. */
   private static final double LIMIT = 0.05;
+
+  /** From this change on a plan is looked for again. */
+  private static final double AGAIN = 0.02;
 
   @TempDir private Path work;
 
-  private int runs;
+  private final AtomicInteger folders = new AtomicInteger();
+
+  /** What an action on a paddock is worth and costs, likely; its effort where it costs nothing. */
+  private record Option(double npv, double cost) {}
+
+  /** A farm at one end of one number. */
+  private record Answer(FarmModel model, Map<String, Option> options) {
+
+    /** The action planned for each paddock. */
+    Map<String, String> plan() {
+      Plan plan = new PlanSearch(model).best();
+      Map<String, String> actions = new TreeMap<>();
+      for (int i = 0; i < plan.paddocks(); i++) {
+        String name = model.farm().paddocks().get(i).name();
+        actions.put(name, model.actions().get(plan.action(i)).key());
+      }
+      return actions;
+    }
+  }
 
   /**
    * What a value moves.
@@ -51,117 +69,150 @@ class DecidingValuesTest {
    * @param change the value
    * @param share largest change of an action's net present value, as a share of the action's cost
    * @param where the paddock and action it is largest for
-   * @param otherChoice paddocks in which something else is done at one end or the other
+   * @param otherChoice paddocks in which something else is planned at one end or the other
+   * @param printed whether the sheet prints it with its mark among the assumptions
    */
   private record Effect(
-      ReferenceChange change, double share, String where, List<String> otherChoice) {}
-
-  /** Net present value and cost of an action on a paddock, likely. */
-  private record Option(double npv, double cost) {}
+      ReferenceChange change,
+      double share,
+      String where,
+      List<String> otherChoice,
+      boolean printed) {}
 
   @Test
-  void valuesThatMoveADecision_areWrittenDown() throws IOException {
-    String document = Files.readString(DOCUMENT, StandardCharsets.UTF_8);
-    int at = document.indexOf(FROM);
-    assertThat(at).as("the mark in " + DOCUMENT).isPositive();
-    StringBuilder text = new StringBuilder(document.substring(0, at)).append(FROM);
+  @EnabledIfSystemProperty(named = "deciding", matches = "true")
+  void valuesThatMoveADecision_areWrittenDown() {
+    StringBuilder text = new StringBuilder();
     for (String farm : FARMS) {
-      List<Effect> effects = effects(Path.of("demo-data", farm));
-      assertThat(effects).allSatisfy(e -> assertThat(e.change().evidence()).isNotBlank());
-      write(text, farm, effects);
-      Files.writeString(DOCUMENT, text, StandardCharsets.UTF_8);
+      write(text, farm, effects(Path.of("demo-data", farm)));
+      new GeneratedBlock("deciding values").write(text.toString());
     }
   }
 
-  private List<Effect> effects(Path farm) throws IOException {
-    JsonNode base = decide(farm, null).orElseThrow();
-    List<Effect> effects = new ArrayList<>();
-    for (ReferenceChange change : ReferenceChange.all(base.toString())) {
-      JsonNode low = decide(farm, tables(change, change.low())).orElse(base);
-      JsonNode high = decide(farm, tables(change, change.high())).orElse(base);
-      Effect effect = effect(change, base, low, high);
-      if (effect.share() > LIMIT || !effect.otherChoice().isEmpty()) {
-        effects.add(effect);
+  private List<Effect> effects(Path farm) {
+    Tables tables = TablesLoader.standard().load();
+    FarmModel model = new FarmModel(FarmFolder.read(farm, tables).farm(), tables);
+    int[][] starts = starts(model);
+    Answer base = answer(model, starts);
+    Map<String, String> plan = base.plan();
+    return ReferenceChange.all(namesUsed(model)).parallelStream()
+        .map(change -> effect(change, base, plan, ends(change, farm, starts)))
+        .filter(effect -> effect.share() > LIMIT || !effect.otherChoice().isEmpty())
+        .sorted(
+            Comparator.comparing((Effect e) -> e.otherChoice().isEmpty())
+                .thenComparing(Effect::share, Comparator.reverseOrder())
+                .thenComparing(e -> e.change().input()))
+        .toList();
+  }
+
+  /** The farm with the number at its low and at its high end, where the program takes it. */
+  private List<Answer> ends(ReferenceChange change, Path farm, int[][] starts) {
+    List<Answer> ends = new ArrayList<>();
+    for (List<Map<String, String>> rows : List.of(change.low(), change.high())) {
+      try {
+        Tables tables = TablesLoader.standard().with(folder(change, rows)).load();
+        ends.add(answer(new FarmModel(FarmFolder.read(farm, tables).farm(), tables), starts));
+      } catch (FaultsException | IllegalArgumentException e) {
+        // The tables, the farm or a calculator refuse the number, so it cannot decide anything.
+        continue;
       }
     }
-    effects.sort(
-        Comparator.comparing((Effect e) -> e.otherChoice().isEmpty())
-            .thenComparing(Effect::share, Comparator.reverseOrder())
-            .thenComparing(e -> e.change().input()));
-    return effects;
+    return ends;
   }
 
-  private static Effect effect(ReferenceChange change, JsonNode base, JsonNode low, JsonNode high) {
-    Map<String, Option> options = options(base);
-    Map<String, Option> atLow = options(low);
-    Map<String, Option> atHigh = options(high);
+  /** Everything a farm and what stands in its paddocks is called by. */
+  private static String namesUsed(FarmModel model) {
+    StringBuilder names = new StringBuilder(model.farm().toString());
+    Run run = model.newRun();
+    for (int i = 0; i < model.farm().paddocks().size(); i++) {
+      for (int c = 0; c < run.composition(i).size(); c++) {
+        names.append('\n').append(run.composition(i).cultivar(c).name());
+      }
+    }
+    return names.toString();
+  }
+
+  private static int[][] starts(FarmModel model) {
+    PlanSearch search = new PlanSearch(model);
+    int[][] starts = new int[model.farm().paddocks().size()][model.actions().size()];
+    for (int i = 0; i < starts.length; i++) {
+      for (int a = 0; a < starts[i].length; a++) {
+        starts[i][a] = search.bestStart(i, a);
+      }
+    }
+    return starts;
+  }
+
+  /** Each action starts in the year that is best for it with the tables as they are. */
+  private static Answer answer(FarmModel model, int[][] starts) {
+    Run run = model.newRun();
+    Outcome outcome = model.newOutcome();
+    Map<String, Option> options = new TreeMap<>();
+    run.setBase(model.keepAll());
+    for (int i = 0; i < model.farm().paddocks().size(); i++) {
+      Paddock paddock = model.farm().paddocks().get(i);
+      for (int a = 0; a < model.actions().size(); a++) {
+        if (a == model.keep() || !run.allowed(i, a)) {
+          continue;
+        }
+        int start = starts[i][a];
+        run.evaluateBaseWith(i, a, start, outcome);
+        double perHa = run.costPerHa(i, a, start);
+        options.put(
+            paddock.name() + ": " + model.actions().get(a).name(),
+            new Option(
+                outcome.npv(), paddock.areaHa() * (perHa > 0 ? perHa : model.effortPerHa())));
+      }
+    }
+    return new Answer(model, options);
+  }
+
+  private static Effect effect(
+      ReferenceChange change, Answer base, Map<String, String> plan, List<Answer> ends) {
     double most = 0;
     String where = "";
-    for (Map.Entry<String, Option> entry : options.entrySet()) {
+    for (Map.Entry<String, Option> entry : base.options().entrySet()) {
+      double low = entry.getValue().npv();
+      double high = low;
+      for (Answer end : ends) {
+        Option option = end.options().get(entry.getKey());
+        low = Math.min(low, option.npv());
+        high = Math.max(high, option.npv());
+      }
       double cost = entry.getValue().cost();
-      Option a = atLow.get(entry.getKey());
-      Option b = atHigh.get(entry.getKey());
-      if (cost > 0 && a != null && b != null && Math.abs(b.npv() - a.npv()) / cost > most) {
-        most = Math.abs(b.npv() - a.npv()) / cost;
+      if ((high - low) / cost > most) {
+        most = (high - low) / cost;
         where = entry.getKey();
       }
     }
-    Map<String, String> choices = choices(base);
-    List<String> other =
-        choices.keySet().stream()
-            .filter(
-                paddock ->
-                    !choices.get(paddock).equals(choices(low).get(paddock))
-                        || !choices.get(paddock).equals(choices(high).get(paddock)))
-            .toList();
-    return new Effect(change, most, where, other);
-  }
-
-  private static Map<String, Option> options(JsonNode report) {
-    Map<String, Option> options = new TreeMap<>();
-    for (JsonNode paddock : report.get("paddocks")) {
-      double area = paddock.get("areaHa").asDouble();
-      for (JsonNode option : paddock.get("options")) {
-        options.put(
-            paddock.get("name").asText() + ": " + option.get("action").asText(),
-            new Option(
-                option.get("npv").get("likely").asDouble(),
-                area * option.get("costPerHa").get("likely").asDouble()));
-      }
+    List<String> other = new ArrayList<>();
+    boolean printed = false;
+    for (Answer end : ends) {
+      Map<String, String> then = most > AGAIN ? end.plan() : plan;
+      plan.keySet().stream()
+          .filter(paddock -> !plan.get(paddock).equals(then.get(paddock)))
+          .filter(paddock -> !other.contains(paddock))
+          .forEach(other::add);
+      printed |= prints(change, base, end);
     }
-    return options;
+    return new Effect(change, most, where, other, printed);
   }
 
-  private static Map<String, String> choices(JsonNode report) {
-    Map<String, String> choices = new TreeMap<>();
-    report
-        .get("paddocks")
-        .forEach(p -> choices.put(p.get("name").asText(), p.get("action").asText()));
-    return choices;
+  /** An assumption with the mark of the row is another one when the row is. */
+  private static boolean prints(ReferenceChange change, Answer base, Answer end) {
+    return base.model().inputs().all().stream()
+        .filter(assumption -> assumption.evidence().label().equals(change.evidence()))
+        .anyMatch(assumption -> !end.model().inputs().all().contains(assumption));
   }
 
-  private Path tables(ReferenceChange change, List<Map<String, String>> rows) throws IOException {
-    Path folder = work.resolve("tables-" + runs++);
-    ReferenceChange.write(folder, change.file(), rows);
+  private Path folder(ReferenceChange change, List<Map<String, String>> rows) {
+    Path folder = work.resolve("tables-" + folders.incrementAndGet());
+    try {
+      ReferenceChange.write(folder, change.file(), rows);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
     return folder;
-  }
-
-  /** The result document; empty where the program refuses the changed table. */
-  private Optional<JsonNode> decide(Path farm, Path tables) throws IOException {
-    Path json = work.resolve("result-" + runs++ + ".json");
-    List<String> arguments =
-        new ArrayList<>(
-            List.of("decide", farm.toString(), "--date", "2026-01-01", "--json", json.toString()));
-    if (tables != null) {
-      arguments.addAll(List.of("--tables", tables.toString()));
-    }
-    if (!OPTIONS.isEmpty()) {
-      arguments.addAll(List.of(OPTIONS.split(" ")));
-    }
-    PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
-    CommandLine program = Main.commandLine().setOut(nowhere).setErr(nowhere);
-    int code = program.execute(arguments.toArray(String[]::new));
-    return code == 0 ? Optional.of(new ObjectMapper().readTree(json.toFile())) : Optional.empty();
   }
 
   private static void write(StringBuilder text, String farm, List<Effect> effects) {
@@ -170,22 +221,20 @@ class DecidingValuesTest {
       text.append("None.\n");
       return;
     }
-    text.append("| value | table | range tried | mark | source | NPV moves, % of cost | most in |");
-    text.append(" something else is done in |\n|---|---|---|---|---|---|---|---|\n");
+    text.append(
+        "| value | table | range tried | mark | source | NPV moves, % of cost | most for |");
+    text.append(" something else is planned in | on the sheet |\n");
+    text.append("|---|---|---|---|---|---|---|---|---|\n");
     for (Effect effect : effects) {
-      ReferenceChange change = effect.change();
-      text.append(
-          String.format(
-              Locale.ROOT,
-              "| %s | %s | %s | %s | %s | %.0f | %s | %s |\n",
-              change.input(),
-              change.file().replace(".csv", ""),
-              change.range(),
-              change.evidence(),
-              change.source().replace(";", "; "),
-              100 * effect.share(),
-              effect.where(),
-              String.join(", ", effect.otherChoice())));
+      text.append(effect.change().cells())
+          .append(
+              String.format(
+                  Locale.ROOT,
+                  " %.0f | %s | %s | %s |\n",
+                  100 * effect.share(),
+                  effect.where(),
+                  String.join(", ", effect.otherChoice()),
+                  effect.printed() ? "yes" : "no"));
     }
   }
 }

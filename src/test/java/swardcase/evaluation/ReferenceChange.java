@@ -48,12 +48,9 @@ record ReferenceChange(
           "supplements.csv",
           "dry-stock.csv");
 
-  /** Column whose words a result document repeats where it uses the row. */
+  /** Tables of which a farm uses some rows only, and the column with the row's name. */
   private static final Map<String, String> NAMES =
       Map.of(
-          "stand-parameters.csv", "name",
-          "dose-response.csv", "name",
-          "farm-defaults.csv", "name",
           "cultivars.csv", "name",
           "supplements.csv", "name",
           "dry-stock.csv", "stock");
@@ -61,14 +58,14 @@ record ReferenceChange(
   /**
    * Every number that a farm could use, tables in a fixed order.
    *
-   * @param farm its result document
+   * @param used names that the farm uses, in any order
    */
-  static List<ReferenceChange> all(String farm) {
+  static List<ReferenceChange> all(String used) {
     List<ReferenceChange> changes = new ArrayList<>();
     for (String file : RANGED) {
       String name = NAMES.get(file);
       for (Map<String, String> row : PublishedRows.rows(TABLES.resolve(file))) {
-        if (name != null && !farm.contains(row.get(name))) {
+        if (name != null && !used.contains(row.get(name))) {
           continue;
         }
         row.keySet().stream()
@@ -83,6 +80,18 @@ record ReferenceChange(
           .forEach(column -> changes.add(ofColumn(file, rows, column)));
     }
     return changes;
+  }
+
+  /** What the value is, where it stands, its range, mark and source, as cells of a table. */
+  String cells() {
+    return String.format(
+        Locale.ROOT,
+        "| %s | %s | %s | %s | %s |",
+        input,
+        file.replace(".csv", ""),
+        range,
+        evidence,
+        source.replace(";", "; "));
   }
 
   private static ReferenceChange ofRange(String file, Map<String, String> row, String column) {

@@ -8,17 +8,17 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import swardcase.FarmCopy;
+import swardcase.RandomFarms;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
-import swardcase.farm.Mob;
-import swardcase.farm.OtherStock;
 import swardcase.farm.Paddock;
 import swardcase.tables.Tables;
 
 /** Laws that hold for any farm: seeded random farms, so that a failure repeats. */
 class FeedBudgetLawsTest {
 
-  private static final Tables TABLES = FeedFixtures.tables();
+  private static final Tables TABLES = RandomFarms.TABLES;
   private static final int FARMS = 100;
 
   /** Rounding of sums of some thousands of kilograms. */
@@ -27,20 +27,6 @@ class FeedBudgetLawsTest {
   private record Case(Farm farm, FeedParameters parameters, double[] growth, int season) {
 
     static Case random(SplittableRandom random) {
-      List<Paddock> paddocks = new ArrayList<>();
-      for (int i = 0; i <= random.nextInt(4); i++) {
-        paddocks.add(
-            FeedFixtures.paddock(
-                "P" + i,
-                random.nextDouble(1, 80),
-                random.nextDouble(0, 1),
-                random.nextDouble(0.4, 1.6)));
-      }
-      double area = paddocks.stream().mapToDouble(Paddock::areaHa).sum();
-      int ewes = 1 + (int) (area * random.nextDouble(0, 12));
-      List<Mob> mobs = List.of(FeedFixtures.mob(ewes, random.nextDouble(35, 80), 90, 130, 100));
-      List<OtherStock> other =
-          List.of(FeedFixtures.wethers((int) (area * random.nextDouble(0, 3))));
       FeedParameters parameters =
           new FeedParameters(
               random.nextDouble(0, 0.2),
@@ -52,8 +38,7 @@ class FeedBudgetLawsTest {
       for (int p = 0; p < growth.length; p++) {
         growth[p] = random.nextDouble(0.5, 1.2);
       }
-      return new Case(
-          FeedFixtures.farm(paddocks, mobs, other), parameters, growth, random.nextInt(3));
+      return new Case(RandomFarms.any(random), parameters, growth, random.nextInt(3));
     }
 
     FeedResult run(double growthFactor, double eweMultiplier) {
@@ -142,21 +127,21 @@ class FeedBudgetLawsTest {
         5,
         (any, random) -> {
           List<Paddock> twice = new ArrayList<>(any.farm().paddocks());
-          for (Paddock p : any.farm().paddocks()) {
-            twice.add(
-                FeedFixtures.paddock(
-                    p.name() + " again",
-                    p.areaHa(),
-                    p.cloverShare().likely(),
-                    p.growthIndex().likely()));
-          }
-          Mob mob = any.farm().mobs().get(0);
+          any.farm().paddocks().stream()
+              .map(p -> FarmCopy.paddock(p, p.name() + " again", p.areaHa()))
+              .forEach(twice::add);
           Farm doubled =
-              FeedFixtures.farm(
-                  twice,
-                  List.of(
-                      FeedFixtures.mob(2 * mob.ewes(), mob.liveweightKg().likely(), 90, 130, 100)),
-                  List.of(FeedFixtures.wethers(2 * any.farm().otherStock().get(0).head())));
+              FarmCopy.of(any.farm())
+                  .paddocks(twice)
+                  .mobs(
+                      any.farm().mobs().stream()
+                          .map(mob -> FarmCopy.mob(mob, 2 * mob.ewes()))
+                          .toList())
+                  .otherStock(
+                      any.farm().otherStock().stream()
+                          .map(stock -> FarmCopy.stock(stock, 2 * stock.head()))
+                          .toList())
+                  .build();
           assertSame(any.run(doubled, 1, 1), any.run(1, 1));
         });
   }
@@ -168,7 +153,7 @@ class FeedBudgetLawsTest {
         (any, random) -> {
           List<Paddock> reversed = new ArrayList<>(any.farm().paddocks());
           Collections.reverse(reversed);
-          Farm shuffled = FeedFixtures.farm(reversed, any.farm().mobs(), any.farm().otherStock());
+          Farm shuffled = FarmCopy.of(any.farm()).paddocks(reversed).build();
           assertSame(any.run(shuffled, 1, 1), any.run(1, 1));
         });
   }

@@ -3,7 +3,6 @@ package swardcase.findings;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import swardcase.farm.Farm;
 import swardcase.intake.FarmFolder;
 import swardcase.plan.FarmModel;
 import swardcase.plan.Plan;
@@ -16,12 +15,14 @@ record Farms(FarmModel model, Plan plan, List<List<Course>> options) {
 
   static Farms of(String name) {
     Tables tables = TablesLoader.standard().load();
-    Farm farm = FarmFolder.read(Path.of("demo-data", name), tables).farm();
-    FarmModel model = new FarmModel(farm, tables);
+    return of(new FarmModel(FarmFolder.read(Path.of("demo-data", name), tables).farm(), tables));
+  }
+
+  static Farms of(FarmModel model) {
     PlanSearch search = new PlanSearch(model);
     var run = model.newRun();
     List<List<Course>> options = new ArrayList<>();
-    for (int i = 0; i < farm.paddocks().size(); i++) {
+    for (int i = 0; i < model.farm().paddocks().size(); i++) {
       List<Course> ofPaddock = new ArrayList<>();
       for (int a = 0; a < model.actions().size(); a++) {
         if (a != model.keep() && run.allowed(i, a)) {

@@ -12,6 +12,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import swardcase.FarmCopy;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
@@ -262,23 +263,7 @@ class JoiningPlanTest {
 
   @Test
   void farm_withoutEwes_hasNoPlan() {
-    Farm farm = model.farm();
-    Farm without =
-        new Farm(
-            farm.name(),
-            farm.currency(),
-            farm.climate(),
-            farm.feedYear(),
-            farm.paddocks(),
-            List.of(),
-            farm.otherStock(),
-            farm.supplement(),
-            farm.prices(),
-            farm.finance(),
-            farm.extraFeedUse(),
-            farm.management(),
-            farm.actions(),
-            farm.sownCultivar());
+    Farm without = FarmCopy.of(model.farm()).mobs(List.of()).build();
     assertThat(JoiningPlan.of(new FarmModel(without, TABLES))).isEmpty();
   }
 
@@ -286,21 +271,7 @@ class JoiningPlanTest {
   void farm_ofOnePaddockWithoutOtherStock_hasAPlan() {
     Farm farm = model.farm();
     Farm one =
-        new Farm(
-            farm.name(),
-            farm.currency(),
-            farm.climate(),
-            farm.feedYear(),
-            farm.paddocks().subList(2, 3),
-            farm.mobs(),
-            List.of(),
-            farm.supplement(),
-            farm.prices(),
-            farm.finance(),
-            farm.extraFeedUse(),
-            farm.management(),
-            farm.actions(),
-            farm.sownCultivar());
+        FarmCopy.of(farm).paddocks(farm.paddocks().subList(2, 3)).otherStock(List.of()).build();
     JoiningPlan alone = JoiningPlan.of(new FarmModel(one, TABLES)).orElseThrow();
     assertThat(alone.saved(Policy.PLAN).likely()).isNotNegative();
   }

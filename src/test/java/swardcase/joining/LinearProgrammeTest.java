@@ -137,9 +137,22 @@ class LinearProgrammeTest {
     assertThat(programme.solve().status()).isEqualTo(Status.UNBOUNDED);
   }
 
+  /** By hand: four of the cheap one and six of the dear one, and one more would be a dear one. */
+  @Test
+  void row_thatIsExact_hasThePriceOfOneMore() {
+    LinearProgramme programme = new LinearProgramme(new double[] {2, 3});
+    programme.atMost(new int[] {0}, new double[] {1}, 4);
+    int sum = programme.exactly(all(2), new double[] {1, 1}, 10);
+    assertThat(programme.solve().value()).isCloseTo(26, within(1e-9));
+    assertThat(programme.shadowPrice(sum, 1)).hasValueCloseTo(3d, within(1e-9));
+    assertThat(programme.rows()).isEqualTo(2);
+  }
+
   @Test
   void rows_withNumbersThatAreNone_areRefused() {
     LinearProgramme programme = new LinearProgramme(new double[] {1});
+    assertThatThrownBy(() -> programme.atMost(all(1), new double[] {1, 2}, 1))
+        .hasMessageContaining("a place for each number");
     assertThatThrownBy(() -> programme.atMost(all(1), new double[] {Double.NaN}, 1))
         .hasMessageContaining("coefficient must be a number");
     assertThatThrownBy(() -> programme.atMost(all(1), new double[] {1}, Double.NaN))

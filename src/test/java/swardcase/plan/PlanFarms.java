@@ -1,11 +1,12 @@
 package swardcase.plan;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import swardcase.FarmCopy;
+import swardcase.RandomFarms;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.SetBy;
@@ -17,14 +18,12 @@ import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
 import swardcase.farm.PaddockUse;
 import swardcase.farm.Prices;
-import swardcase.intake.FarmFolder;
 import swardcase.tables.Tables;
-import swardcase.tables.TablesLoader;
 
 /** Farms to plan: those of the demonstration folders, and small invented ones drawn from a seed. */
 final class PlanFarms {
 
-  static final Tables TABLES = TablesLoader.from(Path.of("tables")).load();
+  static final Tables TABLES = RandomFarms.TABLES;
 
   private static final List<String> CULTIVARS =
       List.of("Yarloop", "Dinninup", "Geraldton", "Dwalganup", "Coolamon", "Seaton Park");
@@ -32,7 +31,7 @@ final class PlanFarms {
   private PlanFarms() {}
 
   static Farm demo(String name) {
-    return FarmFolder.read(Path.of("demo-data", name), TABLES).farm();
+    return RandomFarms.demo(name);
   }
 
   static FarmModel model(Farm farm) {
@@ -71,8 +70,16 @@ final class PlanFarms {
             base.prices().plantIdentification(),
             base.prices().priceCorrelation());
     List<Mob> mobs =
-        base.mobs().stream().map(mob -> withEwes(mob, 60 + random.nextInt(40 * paddocks))).toList();
-    return copy(base, list, mobs, prices, finance, actions);
+        base.mobs().stream()
+            .map(mob -> FarmCopy.mob(mob, 60 + random.nextInt(40 * paddocks)))
+            .toList();
+    return FarmCopy.of(base)
+        .paddocks(list)
+        .mobs(mobs)
+        .prices(prices)
+        .finance(finance)
+        .actions(actions)
+        .build();
   }
 
   private static Paddock paddock(SplittableRandom random, String name) {
@@ -100,50 +107,7 @@ final class PlanFarms {
     return Assumption.ofFarm(of.name(), Range.exactly(value), of.unit());
   }
 
-  static Mob withEwes(Mob mob, int ewes) {
-    return new Mob(
-        mob.name(),
-        ewes,
-        mob.ageShares(),
-        mob.agesSetBy(),
-        mob.liveweightKg(),
-        mob.joiningStart(),
-        mob.joiningWeeks(),
-        mob.pregnantPercent(),
-        mob.scanningPercent(),
-        mob.markingPercent(),
-        mob.scanningBasis());
-  }
-
   static Farm withPaddocks(Farm farm, List<Paddock> paddocks) {
-    return copy(farm, paddocks, farm.mobs(), farm.prices(), farm.finance(), farm.actions());
-  }
-
-  static Farm withMobs(Farm farm, List<Mob> mobs) {
-    return copy(farm, farm.paddocks(), mobs, farm.prices(), farm.finance(), farm.actions());
-  }
-
-  static Farm copy(
-      Farm farm,
-      List<Paddock> paddocks,
-      List<Mob> mobs,
-      Prices prices,
-      Finance finance,
-      List<Action> actions) {
-    return new Farm(
-        farm.name(),
-        farm.currency(),
-        farm.climate(),
-        farm.feedYear(),
-        paddocks,
-        mobs,
-        farm.otherStock(),
-        farm.supplement(),
-        prices,
-        finance,
-        farm.extraFeedUse(),
-        farm.management(),
-        actions,
-        farm.sownCultivar());
+    return FarmCopy.of(farm).paddocks(paddocks).build();
   }
 }

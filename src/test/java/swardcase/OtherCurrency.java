@@ -1,0 +1,143 @@
+package swardcase;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import swardcase.evidence.Assumption;
+import swardcase.farm.Action;
+import swardcase.farm.CostLine;
+import swardcase.farm.Farm;
+import swardcase.farm.Finance;
+import swardcase.farm.Management;
+import swardcase.farm.Prices;
+import swardcase.farm.Supplement;
+import swardcase.plan.FarmModel;
+import swardcase.tables.Tables;
+
+/** The same farm with all its money, and that of the tables it uses, in another unit. */
+public final class OtherCurrency {
+
+  private static final String LEAST_GAIN = "default.least-gain-per-ha";
+
+  private final double times;
+
+  /** A currency in which everything costs so many times as much. */
+  public OtherCurrency(double times) {
+    this.times = times;
+  }
+
+  /** The farm told in it. */
+  public FarmModel model(Farm farm) {
+    return new FarmModel(of(farm), of(RandomFarms.TABLES));
+  }
+
+  private Farm of(Farm farm) {
+    Management management = farm.management();
+    return FarmCopy.of(farm)
+        .supplement(of(farm.supplement()))
+        .prices(of(farm.prices()))
+        .finance(of(farm.finance()))
+        .management(
+            new Management(
+                management.conditionDeficit(),
+                management.mostEweIncrease(),
+                management.weaningWeeks(),
+                of(management.lossLimit())))
+        .actions(farm.actions().stream().map(this::of).toList())
+        .build();
+  }
+
+  private Assumption of(Assumption money) {
+    return new Assumption(
+        money.name(),
+        money.range().times(times),
+        money.unit(),
+        money.evidence(),
+        money.source(),
+        money.setBy());
+  }
+
+  private Supplement of(Supplement supplement) {
+    return new Supplement(
+        supplement.name(),
+        of(supplement.pricePerTonne()),
+        supplement.energyMjPerKgDm(),
+        supplement.dryMatterFraction(),
+        supplement.wasteFraction());
+  }
+
+  private Prices of(Prices prices) {
+    return new Prices(
+        of(prices.netValuePerLamb()),
+        of(prices.costPerDryEwe()),
+        of(prices.replacementEwe()),
+        of(prices.spareFeedPerTonneDm()),
+        of(prices.grossMarginPerEwe()),
+        of(prices.leafTest()),
+        of(prices.plantIdentification()),
+        prices.priceCorrelation());
+  }
+
+  private Finance of(Finance finance) {
+    OptionalDouble budget =
+        finance.budgetPerYear().isPresent()
+            ? OptionalDouble.of(times * finance.budgetPerYear().getAsDouble())
+            : OptionalDouble.empty();
+    return new Finance(
+        finance.discountRate(),
+        finance.horizonYears(),
+        finance.horizonSetBy(),
+        budget,
+        finance.mostOutOfGrazing(),
+        of(finance.endValuePerHa()),
+        finance.loan());
+  }
+
+  private Action of(Action action) {
+    List<CostLine> costs =
+        action.costs().stream()
+            .map(
+                line ->
+                    new CostLine(
+                        line.name(),
+                        line.phase(),
+                        of(line.costPerHa()),
+                        line.currency(),
+                        line.date(),
+                        line.note()))
+            .toList();
+    return new Action(
+        action.key(),
+        action.name(),
+        action.kind(),
+        action.needsArable(),
+        action.runDownYears(),
+        action.cropped(),
+        action.monthsUngrazed(),
+        action.runDownGrowth(),
+        action.growthYearOne(),
+        action.growthYearTwo(),
+        action.seedSet(),
+        action.seedlingKill(),
+        action.sownKgPerHa(),
+        action.targetCloverShare(),
+        action.establishmentChance(),
+        of(action.cropMarginPerHa()),
+        costs);
+  }
+
+  private Tables of(Tables tables) {
+    TreeMap<String, Assumption> parameters = new TreeMap<>(tables.parameters());
+    parameters.put(LEAST_GAIN, of(tables.parameter(LEAST_GAIN)));
+    return new Tables(
+        tables.cultivars(),
+        tables.districts(),
+        tables.pastureQuality(),
+        tables.supplements(),
+        tables.dryStock(),
+        parameters,
+        tables.actions(),
+        tables.sources(),
+        tables.overridden());
+  }
+}
