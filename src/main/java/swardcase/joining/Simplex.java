@@ -7,10 +7,11 @@ import java.util.Arrays;
  * and extensions; textbook knowledge, from memory).
  *
  * <p>Columns are the variables, then a slack for each row that is not an equality, then an
- * artificial variable for each row that has no slack to start from. The first phase drives the
- * artificial ones to zero, the second finds the least cost. Among rows that bind equally an
- * artificial variable leaves first, then the one of lowest column. Most rows of a farm speak of one
- * paddock, so that few numbers of the tableau are ever anything but zero.
+ * artificial variable for each row that neither has a slack to start from nor a variable of its
+ * own. The first phase drives the artificial ones to zero, the second finds the least cost. Among
+ * rows that bind equally an artificial variable leaves first, then the one of lowest column. Most
+ * rows of a farm speak of one paddock, so that few numbers of the tableau are ever anything but
+ * zero.
  */
 final class Simplex {
 
@@ -62,23 +63,31 @@ final class Simplex {
     this.rule = rule;
     this.rows = rows;
     variables = costs.length;
+    int[] holders = new int[variables];
+    Arrays.stream(rows).forEach(row -> row.count(holders));
     firstArtificial = variables + (int) Arrays.stream(slacks).filter(slack -> slack != 0).count();
-    int columns = firstArtificial + (int) Arrays.stream(slacks).filter(slack -> slack <= 0).count();
-    this.costs = Arrays.copyOf(costs, columns);
-    artificialCosts = new double[columns];
-    closed = new boolean[columns];
     basic = new int[rows.length];
     int nextSlack = variables;
     int nextArtificial = firstArtificial;
     for (int r = 0; r < rows.length; r++) {
+      basic[r] = slacks[r] > 0 ? nextSlack : rows[r].ownPlace(holders);
       if (slacks[r] != 0) {
-        basic[r] = nextSlack;
         rows[r].append(nextSlack++, slacks[r]);
       }
-      if (slacks[r] <= 0) {
+      if (basic[r] == NONE) {
         basic[r] = nextArtificial;
-        artificialCosts[nextArtificial] = 1;
         rows[r].append(nextArtificial++, 1);
+      }
+    }
+    this.costs = Arrays.copyOf(costs, nextArtificial);
+    artificialCosts = new double[nextArtificial];
+    closed = new boolean[nextArtificial];
+    for (int r = 0; r < rows.length; r++) {
+      rows[r].divideBy(rows[r].at(basic[r]));
+      if (basic[r] < firstArtificial) {
+        rows[r].takeFrom(this.costs, this.costs[basic[r]]);
+      } else {
+        artificialCosts[basic[r]] = 1;
         rows[r].takeFrom(artificialCosts, 1);
         artificialSum += rows[r].right();
       }

@@ -5,6 +5,9 @@ import java.util.Arrays;
 /** A row of a simplex tableau that holds only its numbers that are not zero, by rising place. */
 final class SparseRow {
 
+  /** What rounding may leave where numbers of about 1 cancel; counts as zero. */
+  private static final double ROUNDING = 1e-12;
+
   private int[] places;
   private double[] values;
   private int size;
@@ -43,6 +46,22 @@ final class SparseRow {
     values[size++] = value;
   }
 
+  /** Adds 1 to the count of each place held. */
+  void count(int[] holders) {
+    for (int k = 0; k < size; k++) {
+      holders[places[k]]++;
+    }
+  }
+
+  /** The last place that this row alone holds, with a number above zero; -1 if there is none. */
+  int ownPlace(int[] holders) {
+    int k = size - 1;
+    while (k >= 0 && (holders[places[k]] > 1 || values[k] <= 0)) {
+      k--;
+    }
+    return k < 0 ? -1 : places[k];
+  }
+
   void divideBy(double divisor) {
     for (int k = 0; k < size; k++) {
       values[k] /= divisor;
@@ -73,7 +92,7 @@ final class SparseRow {
       if (there <= here) {
         value -= other.values[theirs++] * factor;
       }
-      if (value != 0) {
+      if (Math.abs(value) > ROUNDING) {
         room.places[count] = Math.min(here, there);
         room.values[count++] = value;
       }
