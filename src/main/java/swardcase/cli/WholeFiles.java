@@ -1,5 +1,6 @@
 package swardcase.cli;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -42,7 +43,7 @@ final class WholeFiles implements AutoCloseable {
       Files.createDirectories(target.getParent());
       Path temporary = target.resolveSibling("." + target.getFileName() + ".part");
       staged.add(new Staged(file, target, temporary));
-      try (OutputStream to = Files.newOutputStream(temporary)) {
+      try (OutputStream to = new BufferedOutputStream(Files.newOutputStream(temporary))) {
         content.write(to);
       }
     } catch (CannotWriteException refused) {

@@ -23,6 +23,7 @@ final class JoiningCalendar {
   private static final double NEXT_TO_NOTHING = 0.02;
 
   private static final int NOT_RATED = -1;
+  private static final int[] FIRST_DAY = firstDays();
 
   private final Setting setting;
   private final double tellablePoints;
@@ -159,11 +160,15 @@ final class JoiningCalendar {
 
   /** First day of the year of half-month {@code p}; 24 is the day after the last. */
   static int firstDay(int p) {
-    int day = 0;
-    while (day < HalfMonths.DAYS && HalfMonths.ofDay(day) < p) {
-      day++;
+    return FIRST_DAY[p];
+  }
+
+  private static int[] firstDays() {
+    int[] days = new int[HalfMonths.COUNT + 1];
+    for (int day = 0; day < HalfMonths.DAYS; day++) {
+      days[HalfMonths.ofDay(day) + 1] = day + 1;
     }
-    return day;
+    return days;
   }
 
   /** Whether the calendar speaks of a half-month at all for a mob. */

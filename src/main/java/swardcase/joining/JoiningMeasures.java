@@ -12,12 +12,14 @@ final class JoiningMeasures implements Measures {
   private final List<Grazing> policies;
   private final int mobs;
   private final int paddocks;
+  private final GrazingProblem needs;
 
   JoiningMeasures(Setting setting, List<Grazing> policies) {
     this.setting = setting;
     this.policies = List.copyOf(policies);
     mobs = setting.mobs();
     paddocks = setting.paddocks();
+    needs = setting.problem(setting.strength);
   }
 
   /** Points lost if a mob spends a half-month in a paddock. */
@@ -71,7 +73,6 @@ final class JoiningMeasures implements Measures {
       }
     }
     Losses losses = new Losses(run, setting.halfMonths, setting.joiningDay, setting.ewes, strength);
-    GrazingProblem needs = setting.problem(setting.strength);
     double first = 0;
     for (int k = 0; k < policies.size(); k++) {
       Grazing grazing = policies.get(k);

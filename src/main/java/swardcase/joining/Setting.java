@@ -45,6 +45,8 @@ final class Setting {
   private final FeedCourse feed;
   private final StockDemand demand;
   private final double weightSum;
+  private final double areaHa;
+  private final boolean[][] matters;
 
   /**
    * @param run a run at likely values
@@ -58,18 +60,20 @@ final class Setting {
     List<Mob> mobs = farm.mobs();
     joiningDay = new int[mobs.size()];
     ewes = new int[mobs.size()];
-    boolean[] matters = new boolean[HalfMonths.COUNT];
+    matters = new boolean[ewes.length][];
+    boolean[] any = new boolean[HalfMonths.COUNT];
     for (int g = 0; g < ewes.length; g++) {
       ewes[g] = mobs.get(g).ewes();
       joiningDay[g] =
           Math.floorMod(
               HalfMonths.dayOfYear(mobs.get(g).joiningStart()) + daysLater, HalfMonths.DAYS);
-      boolean[] own = Weeks.of(joiningDay[g], mobs.get(g).joiningWeeks().likely());
-      for (int p = 0; p < own.length; p++) {
-        matters[p] |= own[p];
+      matters[g] = Weeks.of(joiningDay[g], mobs.get(g).joiningWeeks().likely());
+      for (int p = 0; p < any.length; p++) {
+        any[p] |= matters[g][p];
       }
     }
-    halfMonths = Weeks.run(matters);
+    halfMonths = Weeks.run(any);
+    areaHa = farm.areaHa();
     this.strength = strength;
     double sum = 0;
     for (int i = 0; i < strength.length; i++) {
@@ -120,8 +124,7 @@ final class Setting {
 
   /** Whether a mob's own joining makes a half-month of the plan matter. */
   boolean matters(int mob, int halfMonth) {
-    double weeks = farm.mobs().get(mob).joiningWeeks().likely();
-    return Weeks.of(joiningDay[mob], weeks)[halfMonth];
+    return matters[mob][halfMonth];
   }
 
   /** The true losses with paddocks of these strengths. */
@@ -184,7 +187,7 @@ final class Setting {
 
   /** A paddock's part of the farm's feed, as hectares of the average. */
   private double part(int paddock) {
-    return farm.areaHa() * run.feedWeight(paddock) / weightSum;
+    return areaHa * run.feedWeight(paddock) / weightSum;
   }
 
   private double needMjPerDay(int group, int p) {

@@ -13,6 +13,9 @@ import swardcase.report.JoiningReport.SafeFeed;
 /** What is missing of safe feed, the ways out, and what more of it is worth. */
 final class SafeFeedWords {
 
+  /** Half-months that differ by less are equally scarce; the first of them is named. */
+  private static final double ROUNDING = 1e-6;
+
   private final JoiningPlan plan;
   private final JoiningWords words;
   private final Farm farm;
@@ -26,7 +29,8 @@ final class SafeFeedWords {
   SafeFeed safeFeed() {
     int scarcest = 0;
     for (int k = 1; k < plan.halfMonths().size(); k++) {
-      scarcest = plan.worthOfSafeMj(k) > plan.worthOfSafeMj(scarcest) ? k : scarcest;
+      boolean scarcer = plan.worthOfSafeMj(k) > plan.worthOfSafeMj(scarcest) * (1 + ROUNDING);
+      scarcest = scarcer ? k : scarcest;
     }
     double tonnesPerMj = plan.likely().tonnesPerMj();
     double perTonne = tonnesPerMj > 0 ? plan.worthOfSafeMj(scarcest) / tonnesPerMj : 0;

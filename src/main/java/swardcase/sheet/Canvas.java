@@ -19,6 +19,8 @@ final class Canvas {
 
   private final TaggedFile file;
   private final PDPage page;
+
+  /** Null where nothing is to be drawn. */
   private final PDPageContentStream content;
 
   Canvas(TaggedFile file, PDDocument document, PDPage page) {
@@ -31,6 +33,13 @@ final class Canvas {
     }
   }
 
+  /** A page that counts what is put on it but shows nothing. */
+  Canvas(TaggedFile file, PDPage page) {
+    this.file = file;
+    this.page = page;
+    content = null;
+  }
+
   PDPage page() {
     return page;
   }
@@ -40,14 +49,14 @@ final class Canvas {
     int number = file.mark(element, page);
     run(() -> content.beginMarkedContent(COSName.getPDFName(element.getStructureType()), number));
     drawing.run();
-    run(content::endMarkedContent);
+    run(() -> content.endMarkedContent());
   }
 
   /** Draws what a reader aloud may skip: rules, grounds, running heads. */
   void artifact(Runnable drawing) {
     run(() -> content.beginMarkedContent(COSName.ARTIFACT));
     drawing.run();
-    run(content::endMarkedContent);
+    run(() -> content.endMarkedContent());
   }
 
   /** Cleaned text from {@code x} on. */
@@ -143,14 +152,17 @@ final class Canvas {
   }
 
   void close() {
-    run(content::close);
+    run(() -> content.close());
   }
 
   private interface Step {
     void run() throws IOException;
   }
 
-  private static void run(Step step) {
+  private void run(Step step) {
+    if (content == null) {
+      return;
+    }
     try {
       step.run();
     } catch (IOException failure) {

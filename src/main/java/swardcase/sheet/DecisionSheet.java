@@ -1,6 +1,5 @@
 package swardcase.sheet;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Optional;
@@ -14,45 +13,48 @@ import swardcase.report.Texts;
  */
 public final class DecisionSheet {
 
-  /** Two passes settle page numbers and a third a note that only the first could call for. */
-  private static final int MOST_PASSES = 4;
+  /**
+   * A trial finds the page numbers, the first pass uses them, and the second shows a note that only
+   * the first could call for.
+   */
+  private static final int MOST_PASSES = 3;
 
   private DecisionSheet() {}
 
   /** Writes the sheet, the joining plan within it if there is one; the stream stays open. */
   public static void write(Report report, Optional<JoiningReport> joining, OutputStream out)
       throws IOException {
+    String title = Texts.get("title", report.farm().name());
     Contents expected = Contents.UNKNOWN;
     for (int pass = 1; ; pass++) {
-      ByteArrayOutputStream sheet = new ByteArrayOutputStream();
-      Contents found = layOut(report, joining, expected, sheet);
-      if (found.equals(expected) || pass == MOST_PASSES) {
-        sheet.writeTo(out);
-        return;
+      try (TaggedFile file = new TaggedFile(title, report.program(), report.farm().date())) {
+        if (pass == 1) {
+          expected = layOut(report, joining, expected, file.trial());
+        }
+        Contents found = layOut(report, joining, expected, file);
+        if (found.equals(expected) || pass == MOST_PASSES) {
+          file.save(out);
+          return;
+        }
+        expected = found;
       }
-      expected = found;
     }
   }
 
   private static Contents layOut(
-      Report report, Optional<JoiningReport> joining, Contents contents, OutputStream out)
-      throws IOException {
-    String title = Texts.get("title", report.farm().name());
-    try (TaggedFile file = new TaggedFile(title, report.program(), report.farm().date())) {
-      Flow flow = new Flow(file, new RunningHead(report, contents.pages()));
-      new DecisionPage(flow, report, contents).draw();
-      new HowSurePage(flow, report, contents).draw();
-      report.howSure().ifPresent(sure -> new OddsPage(flow, report, sure).draw());
-      new FeedPage(flow, report).draw();
-      new YearsPage(flow, report).draw();
-      new EwesPage(flow, report).draw();
-      joining.ifPresent(plan -> new JoiningPage(flow, plan).draw(""));
-      int firstCardPage = new PaddockCards(flow, report).draw();
-      int cautionsPage = new GroundsPage(flow, report).draw();
-      flow.end();
-      file.save(out);
-      return new Contents(
-          file.pageCount(), firstCardPage, cautionsPage, file.lettering().hasReplaced());
-    }
+      Report report, Optional<JoiningReport> joining, Contents contents, TaggedFile file) {
+    Flow flow = new Flow(file, new RunningHead(report, contents.pages()));
+    new DecisionPage(flow, report, contents).draw();
+    new HowSurePage(flow, report, contents).draw();
+    report.howSure().ifPresent(sure -> new OddsPage(flow, report, sure).draw());
+    new FeedPage(flow, report).draw();
+    new YearsPage(flow, report).draw();
+    new EwesPage(flow, report).draw();
+    joining.ifPresent(plan -> new JoiningPage(flow, plan).draw(""));
+    int firstCardPage = new PaddockCards(flow, report).draw();
+    int cautionsPage = new GroundsPage(flow, report).draw();
+    flow.end();
+    return new Contents(
+        file.pageCount(), firstCardPage, cautionsPage, file.lettering().hasReplaced());
   }
 }

@@ -1,6 +1,5 @@
 package swardcase.sheet;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import swardcase.report.JoiningReport;
@@ -16,18 +15,18 @@ public final class JoiningSheet {
 
   /** Writes the sheet; the stream stays open. */
   public static void write(JoiningReport report, OutputStream out) throws IOException {
-    int pages = layOut(report, Contents.UNKNOWN.pages(), new ByteArrayOutputStream());
-    layOut(report, pages, out);
-  }
-
-  private static int layOut(JoiningReport report, int pages, OutputStream out) throws IOException {
     String title = Texts.get("joining.title", report.farm().name());
     try (TaggedFile file = new TaggedFile(title, report.program(), report.farm().date())) {
-      Flow flow = new Flow(file, new RunningHead(report.program(), report.farm(), pages));
-      new JoiningPage(flow, report).draw(title);
-      flow.end();
+      int pages = layOut(report, title, Contents.UNKNOWN.pages(), file.trial());
+      layOut(report, title, pages, file);
       file.save(out);
-      return file.pageCount();
     }
+  }
+
+  private static int layOut(JoiningReport report, String title, int pages, TaggedFile file) {
+    Flow flow = new Flow(file, new RunningHead(report.program(), report.farm(), pages));
+    new JoiningPage(flow, report).draw(title);
+    flow.end();
+    return file.pageCount();
   }
 }

@@ -48,11 +48,14 @@ final class TaggedFile implements AutoCloseable {
   private final PDStructureElement top = new PDStructureElement("Document", root);
   private final PDDocumentOutline outline = new PDDocumentOutline();
   private final List<COSArray> parents = new ArrayList<>();
-  private final Lettering lettering = new Lettering(document);
+  private final Lettering lettering;
   private final LocalDate date;
+  private final boolean drawn;
 
   TaggedFile(String title, String producer, LocalDate date) {
     this.date = date;
+    lettering = new Lettering(document);
+    drawn = true;
     document.setVersion(1.7f);
     PDDocumentCatalog catalog = document.getDocumentCatalog();
     catalog.setLanguage(LANGUAGE);
@@ -67,6 +70,17 @@ final class TaggedFile implements AutoCloseable {
     root.appendKid(top);
     describe(Lettering.tidy(title), Lettering.tidy(producer));
     addOutputIntent();
+  }
+
+  private TaggedFile(TaggedFile file) {
+    date = file.date;
+    lettering = file.lettering;
+    drawn = false;
+  }
+
+  /** A file of the same lettering on which nothing is drawn, to find where things will stand. */
+  TaggedFile trial() {
+    return new TaggedFile(this);
   }
 
   private void describe(String title, String producer) {
@@ -118,7 +132,7 @@ final class TaggedFile implements AutoCloseable {
     page.getCOSObject().setName("Tabs", "S");
     parents.add(new COSArray());
     document.addPage(page);
-    return new Canvas(this, document, page);
+    return drawn ? new Canvas(this, document, page) : new Canvas(this, page);
   }
 
   /** A new element at the end of {@code parent}. */
