@@ -50,8 +50,6 @@ public final class PlanSearch {
     }
   }
 
-  private record Node(boolean[] open, double bound, double[] prices, int[] picked) {}
-
   private final FarmModel model;
   private final Run run;
   private final PlanTable table;
@@ -90,16 +88,10 @@ public final class PlanSearch {
 
   /** The best plan found with its bound; empty if no plan keeps within the limits. */
   public Optional<Found> find() {
-    return find(allOpen());
+    return findAll();
   }
 
-  private boolean[] allOpen() {
-    boolean[] open = new boolean[table.choices()];
-    Arrays.fill(open, true);
-    return open;
-  }
-
-  private Optional<Found> find(boolean[] open) {
+  private Optional<Found> findAll() {
     bestPick = new int[table.paddocks()];
     bestValue = Double.NEGATIVE_INFINITY;
     startedFrom.clear();
@@ -116,7 +108,7 @@ public final class PlanSearch {
       return Optional.empty();
     }
     ration(bound, bestPick.clone());
-    double most = prove(bound, open);
+    double most = prove(bound);
     return Optional.of(new Found(table.plan(bestPick), bestValue, Math.max(most, bestValue)));
   }
 
@@ -194,142 +186,9 @@ public final class PlanSearch {
     return Math.max(CLOSE, 1e-4 * value);
   }
 
-  private double prove(PlanBound bound, boolean[] all) {
-    List<Node> nodes = new ArrayList<>();
-    table.sum(bestPick, sums);
-    Node root = tighten(bound, all.clone(), bound.slopes(sums), ROOT_TRIALS, ROUNDS);
-    if (root.bound() > bestValue + close()) {
-      nodes.add(root);
-    }
-    int mostNodes = Math.min(NODES, NODES_TIMES_CHOICES / table.choices());
-    for (int count = 0; count < mostNodes && !nodes.isEmpty(); count += 2) {
-      Node node = takeHighest(nodes);
-      int paddock = widest(node);
-      if (paddock < 0) {
-        continue;
-      }
-      for (boolean half : new boolean[] {true, false}) {
-        boolean[] open = split(node, paddock, half);
-        Node part = tighten(bound, open, node.prices(), NODE_TRIALS, 2);
-        if (part.bound() > bestValue + close()) {
-          nodes.add(
-              new Node(
-                  part.open(), Math.min(part.bound(), node.bound()), part.prices(), part.picked()));
-        }
-      }
-      nodes.removeIf(other -> other.bound() <= bestValue + close());
-    }
-    double most = bestValue + close();
-    for (Node node : nodes) {
-      most = Math.max(most, node.bound());
-    }
-    return most;
-  }
-
-  private static Node takeHighest(List<Node> nodes) {
-    int highest = 0;
-    for (int k = 1; k < nodes.size(); k++) {
-      highest = nodes.get(k).bound() > nodes.get(highest).bound() ? k : highest;
-    }
-    return nodes.remove(highest);
-  }
-
-  /** Lowers a bound and closes what it proves worse, again and again while that closes more. */
-  private Node tighten(PlanBound bound, boolean[] open, double[] from, int trials, int rounds) {
-    double[] prices = from;
-    double lowest = Double.POSITIVE_INFINITY;
-    for (int round = 0; round < rounds; round++) {
-      table.sum(bestPick, sums);
-      double before = lowest;
-      lowest =
-          Math.min(
-              lowest,
-              bound.of(
-                  open,
-                  prices,
-                  bestValue,
-                  sums,
-                  round == 0 ? trials : trials / 2,
-                  rounds == ROUNDS,
-                  round > 0));
-      prices = bound.prices();
-      repair(bound.pick());
-      if (lowest <= bestValue + close() || !close(bound, open)) {
-        break;
-      }
-      if (round > 1 && lowest > before - 0.005 * (before - bestValue)) {
-        break;
-      }
-    }
-    return new Node(open, lowest, prices, bound.picked());
-  }
-
-  /**
-   * Closes choices that no better plan has; false if a paddock has none left or none was closed.
-   */
-  private boolean close(PlanBound bound, boolean[] open) {
-    boolean[] was = open.clone();
-    boolean closed = false;
-    for (int i = 0; i < table.paddocks(); i++) {
-      int left = 0;
-      for (int c = table.first(i); c < table.first(i + 1); c++) {
-        if (was[c] && bound.boundWith(c) <= bestValue + close()) {
-          open[c] = false;
-          closed = true;
-        }
-        left += open[c] ? 1 : 0;
-      }
-      if (left == 0) {
-        System.arraycopy(
-            was, table.first(i), open, table.first(i), table.first(i + 1) - table.first(i));
-      }
-    }
-    return closed;
-  }
-
-  /** The paddock about which the prices are least of one mind, large ones first. */
-  private int widest(Node node) {
-    int widest = -1;
-    double most = -1;
-    for (int i = 0; i < table.paddocks(); i++) {
-      int count = 0;
-      double all = 0;
-      double top = 0;
-      for (int c = table.first(i); c < table.first(i + 1); c++) {
-        if (node.open()[c]) {
-          count++;
-          all += node.picked()[c];
-          top = Math.max(top, node.picked()[c]);
-        }
-      }
-      double area = model.farm().paddocks().get(i).areaHa();
-      double doubt = area * (0.01 + (all > 0 ? 1 - top / all : 0));
-      if (count > 1 && doubt > most) {
-        most = doubt;
-        widest = i;
-      }
-    }
-    return widest;
-  }
-
-  /**
-   * One part has the action that was picked most, or of one action the start; the other the rest.
-   */
-  private boolean[] split(Node node, int paddock, boolean one) {
-    boolean[] open = node.open().clone();
-    int top = -1;
-    boolean oneAction = true;
-    for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
-      if (open[c]) {
-        oneAction &= top < 0 || table.action(c) == table.action(top);
-        top = top < 0 || node.picked()[c] > node.picked()[top] ? c : top;
-      }
-    }
-    for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
-      boolean same = oneAction ? c == top : table.action(c) == table.action(top);
-      open[c] = open[c] && one == same;
-    }
-    return open;
+  private double prove(PlanBound bound) {
+    double[] area = model.farm().paddocks().stream().mapToDouble(p -> p.areaHa()).toArray();
+    return new PlanProof(table, bound, () -> bestPick, pick -> { repair(pick); return bestValue + close(); }, area).prove();
   }
 
   /**
