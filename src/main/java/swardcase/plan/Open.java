@@ -1,6 +1,8 @@
 package swardcase.plan;
 
 import java.util.Arrays;
+import java.util.Optional;
+import java.util.function.IntPredicate;
 
 /** The choices still in the game: those of a paddock stand together, every paddock has one. */
 final class Open {
@@ -22,13 +24,8 @@ final class Open {
     return new Open(first, choice);
   }
 
-  /** Whether a choice stays. */
-  interface Test {
-    boolean test(int choice);
-  }
-
-  /** The choices that stay; null if a paddock would have none. */
-  Open where(Test stays) {
+  /** The choices that stay; empty if a paddock would have none. */
+  Optional<Open> where(IntPredicate stays) {
     int[] firstLeft = new int[first.length];
     int[] left = new int[choice.length];
     int count = 0;
@@ -40,11 +37,18 @@ final class Open {
         }
       }
       if (count == firstLeft[i]) {
-        return null;
+        return Optional.empty();
       }
     }
     firstLeft[paddocks()] = count;
-    return new Open(firstLeft, Arrays.copyOf(left, count));
+    return Optional.of(new Open(firstLeft, Arrays.copyOf(left, count)));
+  }
+
+  /** The pick of the first open choice of each paddock, which is the only one if no more stand. */
+  int[] only() {
+    int[] pick = new int[paddocks()];
+    Arrays.setAll(pick, i -> choice[first[i]]);
+    return pick;
   }
 
   int paddocks() {

@@ -9,14 +9,19 @@ import java.util.Arrays;
  * the sums could be named freely, and each unit by which the choices fail to add up to them were
  * paid at a price m: the best of that is the best choice of every paddock alone at those prices,
  * plus the best sums of every year alone, less what the limits are worth. For any prices it is at
- * least the best value, so the least of many trials is taken (subgradient steps of Polyak's
- * length). Prices that prove a choice worse than the plan in hand take it out of the game.
+ * least the best value, so the least of many trials is taken: subgradient steps of Polyak's length,
+ * each partly in the direction of the one before. Prices that prove a choice worse than the plan in
+ * hand take it out of the game.
  */
 final class PlanBound {
 
-  static double DEFLECT = Double.parseDouble(System.getProperty("deflect", "1"));
-  static int PATIENCE = Integer.getInteger("patience", 3);
-  static double SHRINK = Double.parseDouble(System.getProperty("shrink", "0.5"));
+  /** Trials without a clearly lower bound after which steps become shorter. */
+  private static final int PATIENCE = 20;
+
+  private static final double SHORTER = 0.7;
+
+  /** The part of a step that is the newest slope; the rest keeps the direction before. */
+  private static final double NEWEST = 0.6;
 
   private final PlanTable table;
   private final PricedSums sums;
@@ -29,18 +34,14 @@ final class PlanBound {
   private final double[] slope;
   private final double[] range;
   private final double[] direction;
-  private final double[] mean;
   private final double[] state;
   private final double[] worth;
   private final double[] bestWorth;
-  private final double[] mostWorth;
   private final int[] pick;
   private final int[] bestPick;
   private final int[] picked;
   private double bound;
   private double length;
-  long work;
-  static long TRIALS, CALLS;
 
   PlanBound(PlanTable table) {
     this.table = table;
@@ -56,10 +57,8 @@ final class PlanBound {
     slope = new double[sums.size()];
     direction = new double[sums.size()];
     range = new double[sums.size()];
-    mean = new double[sums.size()];
     worth = new double[table.choices()];
     bestWorth = new double[table.choices()];
-    mostWorth = new double[table.paddocks()];
     pick = new int[table.paddocks()];
     bestPick = new int[table.paddocks()];
     picked = new int[table.choices()];
@@ -100,61 +99,13 @@ final class PlanBound {
     return slopes;
   }
 
-  /** Narrows a span to what open choices reach; false if there is nothing left in it. */
-  boolean narrow(Open open, Span span) {
-    reach.narrow(open, span);
-    return !isEmpty(span);
+  /** Narrows spans by limits. */
+  Reach reach() {
+    return reach;
   }
 
-  private boolean isEmpty(Span span) {
-    for (int j = 0; j < sums.size(); j++) {
-      int k = sums.place(j);
-      if (sums.sign(j) == 0 && span.low()[k] > span.high()[k] + 1e-6 * (1 + Math.abs(span.high()[k]))) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Narrows a span by the limits of the farm. */
-  void narrowByLimits(Open open, Span span) {
-    for (int t = 0; t < year.length; t++) {
-      for (Reach.Limit limit : limits(t)) {
-        if (Double.isFinite(limit.capacity())) {
-          reach.narrow(open, limit, t, span);
-        }
-      }
-    }
-  }
-
-  private Iterable<Reach.Limit> limits(int t) {
-    java.util.List<Reach.Limit> limits = new java.util.ArrayList<>();
-    limits.add(limit(t, t, YearSums.OUT, 1));
-    boolean free = Double.isInfinite(table.most(t * table.sums() + YearSums.COST));
-    limits.add(limit(0, t, free ? YearSums.OUT : YearSums.COST, 1));
-    for (int g = 0; g < table.run().mobs(); g++) {
-      if (table.run().firstAlike(g) == g) {
-        limits.add(limit(t, t, YearSums.at(g, YearSums.SAFE), -1));
-      }
-    }
-    return limits;
-  }
-
-  private Reach.Limit limit(int from, int to, int sum, double sign) {
-    double[] use = new double[table.choices()];
-    double capacity = 0;
-    for (int t = from; t <= to; t++) {
-      int k = t * table.sums() + sum;
-      capacity += sign > 0 ? table.most(k) : -table.least(k);
-      for (int c = 0; c < use.length; c++) {
-        use[c] += sign * table.added(c, k);
-      }
-    }
-    return new Reach.Limit(use, capacity);
-  }
-
-  /** Narrows a span to what can be reached without losing the lead at the best prices. */
-  boolean narrowByLoss(Open open, double inHand, Span span) {
+  /** What each open choice loses at the best prices, and what a better pick may lose. */
+  Reach.Limit loss(Open open, double inHand) {
     double[] loss = new double[table.choices()];
     for (int i = 0; i < open.paddocks(); i++) {
       double most = Double.NEGATIVE_INFINITY;
@@ -165,11 +116,7 @@ final class PlanBound {
         loss[open.choice(k)] = most - bestWorth[open.choice(k)];
       }
     }
-    Reach.Limit limit = new Reach.Limit(loss, bound - inHand);
-    for (int t = 0; t < year.length; t++) {
-      reach.narrow(open, limit, t, span);
-    }
-    return !isEmpty(span);
+    return new Reach.Limit(loss, bound - inHand);
   }
 
   /**
@@ -181,28 +128,19 @@ final class PlanBound {
    * @param inHand value that is sought to be proved best
    * @param about sums near which the bound is made tight
    * @param trials how many prices to try
-   * @param firstLength part of Polyak's step to start with
+   * @param step part of Polyak's step to start with
    */
   double of(
-      Open open,
-      Span span,
-      double[] from,
-      double inHand,
-      double[] about,
-      int trials,
-      double firstLength) {
+      Open open, Span span, double[] from, double inHand, double[] about, int trials, double step) {
     setCeilings(span, about);
     System.arraycopy(from, 0, price, 0, price.length);
     project();
     Arrays.fill(picked, 0);
-    Arrays.fill(mean, 0);
     bound = Double.POSITIVE_INFINITY;
-    length = firstLength;
-    CALLS++;
+    length = step;
     int stalled = 0;
     Arrays.fill(direction, 0);
     for (int trial = 0; trial < trials; trial++) {
-      TRIALS++;
       double tried = tryPrices(open);
       if (2 * trial >= trials) {
         for (int c : pick) {
@@ -212,17 +150,16 @@ final class PlanBound {
       if (tried < bound) {
         boolean clearly = !(bound - tried < 1e-3 * Math.max(1, bound - inHand));
         stalled = clearly ? 0 : stalled + 1;
-        keepBest(tried, open);
+        keepBest(tried);
       } else {
         stalled++;
       }
       if (stalled > PATIENCE) {
         stalled = 0;
-        length *= SHRINK;
+        length *= SHORTER;
         System.arraycopy(bestPrice, 0, price, 0, price.length);
         tryPrices(open);
         Arrays.fill(direction, 0);
-        TRIALS++;
       }
       if (bound <= inHand || !step(length * (tried - inHand))) {
         break;
@@ -247,7 +184,7 @@ final class PlanBound {
     }
   }
 
-  private void keepBest(double tried, Open open) {
+  private void keepBest(double tried) {
     bound = tried;
     System.arraycopy(price, 0, bestPrice, 0, price.length);
     System.arraycopy(worth, 0, bestWorth, 0, worth.length);
@@ -291,12 +228,11 @@ final class PlanBound {
   private boolean step(double length) {
     double square = 0;
     for (int j = 0; j < slope.length; j++) {
-      direction[j] = DEFLECT * slope[j] + (1 - DEFLECT) * direction[j];
-      slope[j] = direction[j];
+      direction[j] = NEWEST * slope[j] + (1 - NEWEST) * direction[j];
     }
     for (int j = 0; j < slope.length; j++) {
       if (range[j] > 0) {
-        square += slope[j] / range[j] * (slope[j] / range[j]);
+        square += direction[j] / range[j] * (direction[j] / range[j]);
       }
     }
     if (square < 1e-18) {
@@ -304,7 +240,7 @@ final class PlanBound {
     }
     for (int j = 0; j < slope.length; j++) {
       if (range[j] > 0) {
-        price[sums.place(j)] -= length / square * slope[j] / range[j] / range[j];
+        price[sums.place(j)] -= length / square * direction[j] / range[j] / range[j];
       }
     }
     project();
@@ -334,7 +270,7 @@ final class PlanBound {
   }
 
   /** The part of Polyak's step that was taken last. */
-  double length() {
+  double step() {
     return length;
   }
 

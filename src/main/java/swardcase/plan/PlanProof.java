@@ -1,146 +1,198 @@
 package swardcase.plan;
 
+import java.util.Comparator;
+import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.function.IntPredicate;
 
-/** Branch and bound. */
+/**
+ * How far a better plan could be ahead of the best one found: branch and bound.
+ *
+ * <p>A part of the plans is a set of open choices with a {@link Span}. {@link PlanBound} bounds it,
+ * takes choices out of it that cannot be in a better plan, and narrows its span to what a better
+ * plan may lose at the prices. The part with the highest bound is split in two, until none is left
+ * above the plan in hand or the work allowed is done. There is no chance and no clock in it.
+ */
 final class PlanProof {
 
-  static int ROOT_TRIALS = Integer.getInteger("rt", 250);
-  static int FIRST_TRIALS = Integer.getInteger("ft", 20);
-  static int NODE_TRIALS = Integer.getInteger("nt", 20);
-  static boolean RECENTRE = Boolean.getBoolean("recentre");
-  static boolean LOSS = !Boolean.getBoolean("noloss");
-  static int MAXN = Integer.getInteger("nodes", 400);
+  private static final int FIRST_TRIALS = 250;
+  private static final int ROOT_TRIALS = 125;
+  private static final int ROOT_ROUNDS = 8;
+  private static final int TRIALS = 20;
+  private static final int ROUNDS = 2;
+  private static final int MOST_PARTS = 400;
+  private static final int MOST_PARTS_TIMES_CHOICES = 500_000;
+  private static final int PARTS_REPAIRED = 6;
 
-  record Part(
-      Open open,
-      Span span,
-      double bound,
-      double[] prices,
-      double length,
-      int[] picked,
-      double[] about,
-      long order) {}
+  /** A span of a mob's open feed wider than this share of it is split before paddocks are. */
+  private static final double WIDE = 0.5;
+
+  private record Part(
+      Open open, Span span, double bound, double[] prices, double step, int[] picked, int number) {}
 
   private final PlanTable table;
-  private final PlanBound bound;
-  private double inHand;
-  private final double[] sumsInHand;
-  private final java.util.function.Function<int[], Double> repair;
-  private final java.util.function.Supplier<int[]> bestPick;
-  private final double[] area;
-  long parts;
-  private long made;
+  private final PlanBound ofPart;
+  private final Reach reach;
+  private final BestSoFar best;
+  private final double[] inHand;
+  private final PriorityQueue<Part> parts =
+      new PriorityQueue<>(
+          Comparator.comparingDouble((Part part) -> -part.bound()).thenComparingInt(Part::number));
+  private int count;
 
-  PlanProof(PlanTable table, PlanBound bound, java.util.function.Supplier<int[]> bestPick, java.util.function.Function<int[], Double> repair, double[] area) {
+  PlanProof(PlanTable table, PlanBound ofPart, BestSoFar best) {
     this.table = table;
-    this.bound = bound;
-    this.area = area;
-    this.bestPick = bestPick;
-    this.repair = repair;
-    inHand = repair.apply(bestPick.get());
-    sumsInHand = new double[table.years() * table.sums()];
-    table.sum(bestPick.get(), sumsInHand);
+    this.ofPart = ofPart;
+    this.best = best;
+    reach = ofPart.reach();
+    inHand = new double[table.years() * table.sums()];
+    table.sum(best.pick(), inHand);
   }
 
-  double prove() {
-    Part root = root();
-    if (root == null) return inHand;
-    PriorityQueue<Part> queue =
-        new PriorityQueue<>(
-            (a, b) -> a.bound != b.bound ? Double.compare(b.bound, a.bound) : Long.compare(a.order, b.order));
-    queue.add(root);
-    
-    while (!queue.isEmpty() && parts < MAXN) {
-      Part part = queue.poll();
-      if (part.bound <= inHand) continue;
-      int paddock = widest(part);
-      if (paddock < 0) continue;
-      for (boolean one : new boolean[] {true, false}) {
-        Open open = split(part, paddock, one);
-        Part child = open == null ? null : bound(open, part.span.copy(), part, 2);
-        parts++;
-        if (child != null) { queue.add(child); if (parts < 6) update(bound.pick()); }
-      }
-      if (Boolean.getBoolean("trace") && (parts & 31) == 0) System.out.printf("parts %d queue %d bound %.1f%n", parts, queue.size(), queue.peek().bound);
+  /** A value that no plan passes. Better plans met on the way are kept. */
+  double bound() {
+    root().ifPresent(parts::add);
+    int most = Math.min(MOST_PARTS, MOST_PARTS_TIMES_CHOICES / table.choices());
+    while (!parts.isEmpty() && count < most && parts.peek().bound() > best.toPass()) {
+      split(parts.poll());
     }
-    if (Boolean.getBoolean("stats")) System.out.printf("parts %d queue %d trials %d calls %d%n", parts, queue.size(), PlanBound.TRIALS, PlanBound.CALLS);
-    return queue.isEmpty() ? inHand : Math.max(inHand, queue.peek().bound);
+    double left = parts.isEmpty() ? 0 : parts.peek().bound();
+    return Math.max(best.toPass(), left);
   }
 
-  private Part root() {
-    Open open = Open.all(table);
+  private Optional<Part> root() {
     Span span = Span.all(table);
-    if (!bound.narrow(open, span)) return null;
-    bound.narrowByLimits(open, span);
-    Part part = new Part(open, span, Double.POSITIVE_INFINITY, bound.slopes(sumsInHand), 1, null, sumsInHand, made++);
-    for (int round = 0; round < 8; round++) {
-      double before = part.bound;
-      part = bound(part.open, part.span, part, 1);
-      if (part == null) return null;
-      if (update(bound.pick())) {table.sum(bestPick.get(), sumsInHand); part = new Part(part.open.where(c -> bound.boundWith(c) > inHand), part.span, part.bound, part.prices, Math.max(part.length,0.1), part.picked, sumsInHand, made++); }
-      if (Boolean.getBoolean("trace")) System.out.printf("root %.1f open %d len %.4f%n", part.bound, part.open.size(), part.length);
-      if (round > 1 && part.bound > before - 0.005 * (before - inHand)) break;
-      if (!bound.narrowByLoss(part.open, inHand, part.span)) return null;
+    Open open = Open.all(table);
+    reach.narrow(open, span);
+    reach.narrowToLimits(open, span);
+    double[] prices = ofPart.slopes(inHand);
+    Optional<Part> part =
+        tighten(new Part(open, span, Double.POSITIVE_INFINITY, prices, 1, null, 0), FIRST_TRIALS);
+    for (int round = 1; round < ROOT_ROUNDS && part.isPresent(); round++) {
+      best.repairFrom(ofPart.pick());
+      table.sum(best.pick(), inHand);
+      double before = part.get().bound();
+      part = again(part.get(), ROOT_TRIALS);
+      if (round > 1
+          && part.isPresent()
+          && part.get().bound() > before - 0.005 * (before - best.toPass())) {
+        break;
+      }
     }
     return part;
   }
 
-  private boolean update(int[] pick) {
-    double before = inHand;
-    inHand = repair.apply(pick);
-    return inHand > before;
+  /** Narrows the span of the part bounded last, and bounds it anew. */
+  private Optional<Part> again(Part part, int trials) {
+    Span span = part.span().copy();
+    boolean left =
+        reach.narrow(part.open(), ofPart.loss(part.open(), best.toPass()), span)
+            && reach.narrow(part.open(), span);
+    return left ? tighten(with(part, part.open(), span), trials) : Optional.empty();
   }
 
-  private Part bound(Open open, Span span, Part from, int rounds) {
-    double lowest = from.bound;
-    double[] prices = from.prices;
-    double length = from.length;
-    double[] about = from.about;
-    if (RECENTRE && from.picked != null) about = centre(open, from.picked, from.about);
-    for (int round = 0; round < rounds; round++) {
-      if (!bound.narrow(open, span)) return null;
-      int trials = rounds == 1 ? (from.bound == Double.POSITIVE_INFINITY ? ROOT_TRIALS : ROOT_TRIALS / 2) : round == 0 ? FIRST_TRIALS : NODE_TRIALS;
-      double b = bound.of(open, span, prices, inHand, about, trials, Math.min(1, (rounds == 1 ? (from.bound == Double.POSITIVE_INFINITY ? 1: 1) : Double.parseDouble(System.getProperty("lm","2"))) * length));
-      lowest = Math.min(lowest, b);
-      if (lowest <= inHand) return null;
-      prices = bound.prices();
-      length = bound.length();
-      open = open.where(c -> bound.boundWith(c) > inHand);
-      if (open == null) return null;
-      if (open.size() == open.paddocks()) { int[] pick = new int[open.paddocks()]; for (int i = 0; i < pick.length; i++) pick[i] = open.choice(i); update(pick); return null; }
-      if (LOSS && round + 1 < rounds) {
-        if (!bound.narrowByLoss(open, inHand, span)) return null;
+  private static Part with(Part part, Open open, Span span) {
+    return new Part(
+        open, span, part.bound(), part.prices(), part.step(), part.picked(), part.number());
+  }
+
+  /** Bounds a part and closes what cannot be in a better plan; empty if nothing can. */
+  private Optional<Part> tighten(Part part, int trials) {
+    double tried =
+        ofPart.of(
+            part.open(), part.span(), part.prices(), best.toPass(), inHand, trials, part.step());
+    double bound = Math.min(tried, part.bound());
+    Optional<Open> open = part.open().where(c -> ofPart.boundWith(c) > best.toPass());
+    if (bound <= best.toPass() || open.isEmpty()) {
+      return Optional.empty();
+    }
+    if (open.get().size() == table.paddocks()) {
+      best.repairFrom(open.get().only());
+      return Optional.empty();
+    }
+    double step = Math.min(1, 4 * ofPart.step());
+    return Optional.of(
+        new Part(
+            open.get(), part.span(), bound, ofPart.prices(), step, ofPart.picked(), part.number()));
+  }
+
+  private void split(Part part) {
+    int wide = widestFeed(part.span());
+    if (wide >= 0) {
+      double middle = (part.span().low()[wide] + part.span().high()[wide]) / 2;
+      for (boolean below : new boolean[] {true, false}) {
+        Span span = part.span().copy();
+        boolean left = reach.narrowToSide(part.open(), wide, middle, below, span);
+        count++;
+        if (left) {
+          add(with(part, part.open(), span));
+        }
+      }
+      return;
+    }
+    int paddock = mostInDoubt(part);
+    for (boolean one : new boolean[] {true, false}) {
+      count++;
+      part.open()
+          .where(side(part, paddock, one))
+          .ifPresent(open -> add(with(part, open, part.span().copy())));
+    }
+  }
+
+  private void add(Part part) {
+    Optional<Part> bounded =
+        reach.narrow(part.open(), part.span()) ? tighten(part, TRIALS) : Optional.empty();
+    for (int round = 1; round < ROUNDS && bounded.isPresent(); round++) {
+      bounded = again(bounded.get(), TRIALS);
+    }
+    if (bounded.isPresent()) {
+      Part left = bounded.get();
+      parts.add(
+          new Part(
+              left.open(),
+              left.span(),
+              left.bound(),
+              left.prices(),
+              left.step(),
+              left.picked(),
+              count));
+      if (count <= PARTS_REPAIRED) {
+        best.repairFrom(ofPart.pick());
       }
     }
-    return new Part(open, span, lowest, prices, length, bound.picked(), about, made++);
   }
 
-  private double[] centre(Open open, int[] picked, double[] before) {
-    double[] mean = new double[before.length];
-    for (int i = 0; i < open.paddocks(); i++) {
-      double all = 0;
-      for (int k = open.first(i); k < open.first(i + 1); k++) all += picked[open.choice(k)] + 1e-3;
-      for (int k = open.first(i); k < open.first(i + 1); k++) table.add(open.choice(k), (picked[open.choice(k)] + 1e-3) / all, mean);
+  /** The feed of a mob's open paddocks in the held weeks, halfway and at the end; -1 if narrow. */
+  private int widestFeed(Span span) {
+    int widest = -1;
+    double most = WIDE;
+    for (int g = 0; g < table.run().mobs(); g++) {
+      for (int t : new int[] {table.years() / 2, table.years() - 1}) {
+        int k = t * table.sums() + YearSums.at(g, YearSums.GRAZED_HELD);
+        double width = (span.high()[k] - span.low()[k]) / span.high()[k];
+        if (table.run().firstAlike(g) == g && width > most && width < 2) {
+          most = width;
+          widest = k;
+        }
+      }
     }
-    return mean;
+    return widest;
   }
 
-  private int widest(Part part) {
+  /** The paddock about which the prices are least of one mind, large ones first. */
+  private int mostInDoubt(Part part) {
     int widest = -1;
     double most = -1;
     for (int i = 0; i < table.paddocks(); i++) {
-      int count = 0;
       double all = 0;
       double top = 0;
-      for (int k = part.open.first(i); k < part.open.first(i + 1); k++) {
-        count++;
-        double p = part.picked[part.open.choice(k)];
-        all += p;
-        top = Math.max(top, p);
+      for (int k = part.open().first(i); k < part.open().first(i + 1); k++) {
+        int picked = part.picked()[part.open().choice(k)];
+        all += picked;
+        top = Math.max(top, picked);
       }
-      double doubt = area[i] * (0.01 + (all > 0 ? 1 - top / all : 0));
-      if (count > 1 && doubt > most) {
+      double doubt = table.areaHa(i) * (0.01 + (all > 0 ? 1 - top / all : 0));
+      if (part.open().first(i + 1) - part.open().first(i) > 1 && doubt > most) {
         most = doubt;
         widest = i;
       }
@@ -148,19 +200,21 @@ final class PlanProof {
     return widest;
   }
 
-  private Open split(Part part, int paddock, boolean one) {
+  /**
+   * One side has the action that was picked most, or of one action the start; the other the rest.
+   */
+  private IntPredicate side(Part part, int paddock, boolean one) {
     int top = -1;
     boolean oneAction = true;
-    for (int k = part.open.first(paddock); k < part.open.first(paddock + 1); k++) {
-      int c = part.open.choice(k);
+    for (int k = part.open().first(paddock); k < part.open().first(paddock + 1); k++) {
+      int c = part.open().choice(k);
       oneAction &= top < 0 || table.action(c) == table.action(top);
-      top = top < 0 || part.picked[c] > part.picked[top] ? c : top;
+      top = top < 0 || part.picked()[c] > part.picked()[top] ? c : top;
     }
-    int best = top;
+    int of = top;
     boolean byStart = oneAction;
-    return part.open.where(
-        c ->
-            table.paddock(c) != paddock
-                || one == (byStart ? c == best : table.action(c) == table.action(best)));
+    return c ->
+        table.paddock(c) != paddock
+            || one == (byStart ? c == of : table.action(c) == table.action(of));
   }
 }

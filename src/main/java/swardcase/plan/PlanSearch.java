@@ -1,12 +1,9 @@
 package swardcase.plan;
 
-import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Finds the plan of highest value at likely assumptions: net present value less the effort of each
@@ -15,20 +12,13 @@ import java.util.Set;
  * saved once.
  *
  * <p>Plans come from {@link LocalSearch}, started from keeping everything and from {@link
- * Rationing} of the gains as they are at a plan in hand. {@link PlanBound} then takes choices out
- * of the game that cannot be part of a better plan, and what is left is split paddock by paddock,
- * so that on a small farm the best plan is proved, and on a large one the distance to it is known.
+ * Rationing} of the gains as they are at a plan in hand. {@link PlanProof} then proves the best of
+ * them, or says how far a better one could be ahead.
  */
 public final class PlanSearch {
 
-  private static final int ROOT_TRIALS = 250;
-  private static final int NODE_TRIALS = 60;
-  private static final int ROUNDS = 8;
-  private static final int NODES = 400;
-  private static final int NODES_TIMES_CHOICES = 24_000;
   private static final int NEXT_BEST_TRIED = 6;
   private static final long BRANCHES = 20_000;
-  private static final double CLOSE = 0.5;
 
   /**
    * A plan with what is known of how good it is.
@@ -41,7 +31,7 @@ public final class PlanSearch {
 
     /** Whether no plan is better by more than a ten thousandth, or by half a unit of money. */
     public boolean isProved() {
-      return bound - value <= close(value) * (1 + 1e-9);
+      return bound - value <= BestSoFar.close(value) * (1 + 1e-9);
     }
 
     /** How far a better plan could be ahead, as a share of the bound; 0 if none is. */
@@ -55,10 +45,6 @@ public final class PlanSearch {
   private final PlanTable table;
   private final LocalSearch local;
   private final double[] sums;
-  private final Set<IntBuffer> startedFrom = new HashSet<>();
-  private final Set<IntBuffer> repaired = new HashSet<>();
-  private int[] bestPick;
-  private double bestValue = Double.NEGATIVE_INFINITY;
 
   /** A search with its own workspace. */
   public PlanSearch(FarmModel model) {
@@ -88,60 +74,25 @@ public final class PlanSearch {
 
   /** The best plan found with its bound; empty if no plan keeps within the limits. */
   public Optional<Found> find() {
-    return findAll();
-  }
-
-  private Optional<Found> findAll() {
-    bestPick = new int[table.paddocks()];
-    bestValue = Double.NEGATIVE_INFINITY;
-    startedFrom.clear();
-    repaired.clear();
+    BestSoFar best = new BestSoFar(local);
     int[] start = new int[table.paddocks()];
     Arrays.setAll(start, table::first);
     PlanBound bound = new PlanBound(table);
-    tryFrom(start);
-    ration(bound, start);
+    best.improveFrom(start);
+    ration(bound, start, best);
     int[] changed = everythingChanged();
-    ration(bound, changed);
-    tryFrom(changed);
-    if (bestValue == Double.NEGATIVE_INFINITY) {
+    ration(bound, changed, best);
+    best.improveFrom(changed);
+    if (best.isEmpty()) {
       return Optional.empty();
     }
-    ration(bound, bestPick.clone());
-    double most = prove(bound);
-    return Optional.of(new Found(table.plan(bestPick), bestValue, Math.max(most, bestValue)));
-  }
-
-  private void tryFrom(int[] from) {
-    if (!startedFrom.add(key(from))) {
-      return;
-    }
-    int[] pick = from.clone();
-    double value = local.improve(pick);
-    if (value > bestValue + 1e-6) {
-      bestValue = value;
-      bestPick = pick;
-    }
-  }
-
-  /** Tries a pick that prices suggest; changes of two paddocks only if it comes near the best. */
-  private void repair(int[] pick) {
-    if (!repaired.add(key(pick))) {
-      return;
-    }
-    double value = local.improveSingly(pick);
-    if (value > bestValue - 0.02 * Math.abs(bestValue)) {
-      tryFrom(pick);
-    }
-  }
-
-  /** A pick that was tried once would bring nothing new: the best value only rises. */
-  private static IntBuffer key(int[] pick) {
-    return IntBuffer.wrap(pick.clone());
+    ration(bound, best.pick(), best);
+    double most = new PlanProof(table, bound, best).bound();
+    return Optional.of(new Found(table.plan(best.pick()), best.value(), most));
   }
 
   /** Takes the gains of every choice for what they are at a pick, and shares the limits out. */
-  private void ration(PlanBound bound, int[] at) {
+  private void ration(PlanBound bound, int[] at, BestSoFar best) {
     table.sum(at, sums);
     double[] slopes = bound.slopes(sums);
     double[] gains = new double[table.choices()];
@@ -150,7 +101,7 @@ public final class PlanSearch {
     }
     int[] pick = table.ration(gains, BRANCHES).pick();
     if (pick.length > 0) {
-      tryFrom(pick);
+      best.improveFrom(pick);
     }
   }
 
@@ -176,19 +127,6 @@ public final class PlanSearch {
       }
     }
     return pick;
-  }
-
-  private double close() {
-    return close(bestValue);
-  }
-
-  private static double close(double value) {
-    return Math.max(CLOSE, 1e-4 * value);
-  }
-
-  private double prove(PlanBound bound) {
-    double[] area = model.farm().paddocks().stream().mapToDouble(p -> p.areaHa()).toArray();
-    return new PlanProof(table, bound, () -> bestPick, pick -> { repair(pick); return bestValue + close(); }, area).prove();
   }
 
   /**

@@ -69,6 +69,7 @@ final class PricedSums {
     return sum;
   }
 
+  /** How many there are. */
   int size() {
     return place.length;
   }
@@ -76,6 +77,11 @@ final class PricedSums {
   /** Where a priced sum stands among all. */
   int place(int j) {
     return place[j];
+  }
+
+  /** Whether it is one that the farm sets a limit to. */
+  boolean isLimit(int j) {
+    return sign[j] != 0;
   }
 
   /** -1 if its price can only be a cost, 1 if only a reward, 0 if either. */
@@ -104,15 +110,12 @@ final class PricedSums {
     return one + two + (three + four);
   }
 
+  /** Adds what a choice adds. */
   void add(int choice, double[] into) {
     int from = choice * place.length;
     for (int j = 0; j < into.length; j++) {
       into[j] += rows[from + j];
     }
-  }
-
-  double get(int choice, int j) {
-    return rows[choice * place.length + j];
   }
 
   /** Stretches a span of every sum so that it takes a choice in. */

@@ -1,6 +1,8 @@
 package swardcase.plan;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Narrows a {@link Span} to what open choices can reach within a limit. A limit is given a price r
@@ -46,8 +48,10 @@ final class Reach {
     use = new double[table.choices()];
   }
 
-  /** Narrows the span of every sum to what these choices can reach. */
-  void narrow(Open choices, Span span) {
+  /**
+   * Narrows the span of every sum to what these choices can reach; false if nothing is left of it.
+   */
+  boolean narrow(Open choices, Span span) {
     open = choices;
     Arrays.fill(lowest, 0);
     Arrays.fill(highest, 0);
@@ -67,10 +71,82 @@ final class Reach {
       span.low()[k] = Math.max(span.low()[k], lowest[j]);
       span.high()[k] = Math.min(span.high()[k], highest[j]);
     }
+    return isLeft(span);
   }
 
-  /** Narrows the span of a year to what open choices can reach within a limit. */
-  void narrow(Open choices, Limit limit, int t, Span span) {
+  private boolean isLeft(Span span) {
+    for (int j = 0; j < low.length; j++) {
+      int k = sums.place(j);
+      double slack = 1e-6 * (1 + Math.abs(span.high()[k]));
+      if (!sums.isLimit(j) && span.low()[k] > span.high()[k] + slack) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Narrows a span to what these choices can reach within the limits of the farm. */
+  void narrowToLimits(Open choices, Span span) {
+    for (int t = 0; t < table.years(); t++) {
+      for (Limit limit : limits(t)) {
+        if (Double.isFinite(limit.capacity())) {
+          narrow(choices, limit, t, span);
+        }
+      }
+    }
+  }
+
+  /** What is out of grazing, money spent (or area worked) so far, and the mobs' safe feed. */
+  private List<Limit> limits(int t) {
+    boolean free = Double.isInfinite(table.most(t * table.sums() + YearSums.COST));
+    List<Limit> limits = new ArrayList<>();
+    limits.add(limit(t, t, YearSums.OUT, 1));
+    limits.add(limit(0, t, free ? YearSums.OUT : YearSums.COST, 1));
+    for (int g = 0; g < table.run().mobs(); g++) {
+      if (table.run().firstAlike(g) == g) {
+        limits.add(limit(t, t, YearSums.at(g, YearSums.SAFE), -1));
+      }
+    }
+    return limits;
+  }
+
+  private Limit limit(int from, int to, int sum, double sign) {
+    double[] uses = new double[table.choices()];
+    double most = 0;
+    for (int t = from; t <= to; t++) {
+      int k = t * table.sums() + sum;
+      most += sign > 0 ? table.most(k) : -table.least(k);
+      for (int c = 0; c < uses.length; c++) {
+        uses[c] += sign * table.added(c, k);
+      }
+    }
+    return new Limit(uses, most);
+  }
+
+  /** Narrows a span to one side of a value of one sum; false if nothing is left of it. */
+  boolean narrowToSide(Open choices, int k, double value, boolean below, Span span) {
+    if (below) {
+      span.high()[k] = Math.min(span.high()[k], value);
+    } else {
+      span.low()[k] = Math.max(span.low()[k], value);
+    }
+    double[] uses = new double[table.choices()];
+    Arrays.setAll(uses, c -> below ? table.added(c, k) : -table.added(c, k));
+    return narrow(choices, new Limit(uses, below ? value : -value), span);
+  }
+
+  /**
+   * Narrows the span of every year to what open choices can reach within a limit; false if nothing
+   * is left of it.
+   */
+  boolean narrow(Open choices, Limit limit, Span span) {
+    for (int t = 0; t < table.years(); t++) {
+      narrow(choices, limit, t, span);
+    }
+    return isLeft(span);
+  }
+
+  private void narrow(Open choices, Limit limit, int t, Span span) {
     setLimit(choices, limit);
     int from = t * table.sums();
     for (int sum : new int[] {YearSums.WINTER, YearSums.OTHER, YearSums.HELD}) {
@@ -158,7 +234,7 @@ final class Reach {
     for (int k = 0; k < open.size(); k++) {
       size = Math.max(size, Math.abs(value[k]));
     }
-    double right = 4 * size / mostUse;
+    double right = 8 * size / mostUse;
     double atRight = at(right);
     double slopeRight = slope;
     best = Math.max(best, atRight);
@@ -166,9 +242,8 @@ final class Reach {
       double r =
           (atLeft - slopeLeft * left - atRight + slopeRight * right) / (slopeRight - slopeLeft);
       double here = at(r);
-      boolean done = best >= enough || here <= best && step > 0 && r <= left;
       best = Math.max(best, here);
-      if (best >= enough || done) {
+      if (best >= enough) {
         return best;
       }
       if (slope > 0) {
