@@ -20,7 +20,7 @@ final class PlanProof {
   private static final int ROOT_ROUNDS = 8;
   private static final int TRIALS = 20;
   private static final int ROUNDS = 2;
-  private static final int MOST_PARTS = 400;
+  private static final int MOST_PARTS = 360;
   private static final int MOST_PARTS_TIMES_CHOICES = 500_000;
   private static final int PARTS_REPAIRED = 6;
 
@@ -56,8 +56,7 @@ final class PlanProof {
     while (!parts.isEmpty() && count < most && parts.peek().bound() > best.toPass()) {
       split(parts.poll());
     }
-    double left = parts.isEmpty() ? 0 : parts.peek().bound();
-    return Math.max(best.toPass(), left);
+    return parts.isEmpty() ? best.toPass() : Math.max(best.toPass(), parts.peek().bound());
   }
 
   private Optional<Part> root() {
