@@ -119,6 +119,7 @@ public final class OtherCurrency {
         action.growthYearTwo(),
         action.seedSet(),
         action.seedlingKill(),
+        action.buriedSeed(),
         action.sownKgPerHa(),
         action.targetCloverShare(),
         action.establishmentChance(),

@@ -23,6 +23,8 @@ import swardcase.evidence.Assumption;
  * @param growthYearTwo share of normal growth in the year after sowing
  * @param seedSet share of normal seed set in a run-down year
  * @param seedlingKill share of seedlings killed before sowing
+ * @param buriedSeed share of the seed in the ground that a plough turns under, out of reach, when
+ *     the action starts; 0 unless the action inverts the soil
  * @param sownKgPerHa seed sown, kg/ha
  * @param targetCloverShare clover share of green feed in the new stand
  * @param establishmentChance chance that the sowing takes; a failure is sown again the next year
@@ -42,6 +44,7 @@ public record Action(
     Assumption growthYearTwo,
     Assumption seedSet,
     Assumption seedlingKill,
+    Assumption buriedSeed,
     Assumption sownKgPerHa,
     Assumption targetCloverShare,
     Assumption establishmentChance,
@@ -60,9 +63,14 @@ public record Action(
     Check.inRange(growthYearTwo.range().high(), 0, 2, "growth in year two of " + key);
     fraction(seedSet, "seed set of " + key);
     fraction(seedlingKill, "seedling kill of " + key);
+    fraction(buriedSeed, "buried seed of " + key);
     Check.inRange(sownKgPerHa.range().low(), 0, 100, "seed sown of " + key);
     fraction(targetCloverShare, "clover share of " + key);
     fraction(establishmentChance, "chance of establishment of " + key);
+    Check.that(
+        sows(kind) || buriedSeed.range().high() == 0,
+        "buried seed of %s must be 0, since nothing is sown",
+        key);
     costs = List.copyOf(costs);
   }
 
@@ -71,8 +79,17 @@ public record Action(
     Check.inRange(value.range().high(), 0, 1, name);
   }
 
+  /** Whether a plough turns seed under. */
+  public boolean buries() {
+    return buriedSeed.range().high() > 0;
+  }
+
   /** Whether seed is sown at all. */
   public boolean sows() {
+    return sows(kind);
+  }
+
+  private static boolean sows(ActionKind kind) {
     return kind == ActionKind.OVERSOW || kind == ActionKind.RESOW;
   }
 }

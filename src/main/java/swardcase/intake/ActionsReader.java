@@ -83,6 +83,7 @@ final class ActionsReader {
     Assumption yearTwo = percent(fields, "growth_year_two_percent", from.growthYearTwo(), 200);
     Assumption seedSet = percent(fields, "seed_set_percent", from.seedSet(), 100);
     Assumption kill = percent(fields, "seedling_kill_percent", from.seedlingKill(), 100);
+    Assumption buried = percent(fields, "buried_seed_percent", from.buriedSeed(), 100);
     Assumption sown = own(fields, "sown_kg_per_ha", from.sownKgPerHa(), 0, 100);
     Assumption clover = percent(fields, "target_clover_percent", from.targetCloverShare(), 100);
     Assumption takes =
@@ -107,6 +108,7 @@ final class ActionsReader {
                     yearTwo,
                     seedSet,
                     kill,
+                    buried,
                     sown,
                     clover,
                     takes,
@@ -213,6 +215,7 @@ final class ActionsReader {
         a.growthYearTwo(),
         a.seedSet(),
         a.seedlingKill(),
+        a.buriedSeed(),
         a.sownKgPerHa(),
         a.targetCloverShare(),
         a.establishmentChance(),

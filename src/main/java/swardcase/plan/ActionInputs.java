@@ -15,6 +15,7 @@ final class ActionInputs {
   private final int growthYearTwo;
   private final int seedSet;
   private final int seedlingKill;
+  private final int buriedSeed;
   private final int sownKgPerHa;
   private final int targetCloverShare;
   private final int establishmentChance;
@@ -33,6 +34,7 @@ final class ActionInputs {
     growthYearTwo = place(sows, inputs, "growth in the second year", action.growthYearTwo());
     seedSet = place(runsDown, inputs, "seed set in a run-down year", action.seedSet());
     seedlingKill = place(sows, inputs, "seedlings killed before sowing", action.seedlingKill());
+    buriedSeed = place(action.buries(), inputs, "seed turned under", action.buriedSeed());
     sownKgPerHa = place(sows, inputs, "seed sown", action.sownKgPerHa());
     targetCloverShare =
         place(sows, inputs, "clover share of the new stand", action.targetCloverShare());
@@ -77,6 +79,10 @@ final class ActionInputs {
 
   double seedlingKill(double[] x) {
     return x[seedlingKill];
+  }
+
+  double buriedSeed(double[] x) {
+    return buriedSeed < 0 ? 0 : x[buriedSeed];
   }
 
   double sownKgPerHa(double[] x) {

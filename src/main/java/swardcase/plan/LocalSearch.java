@@ -6,7 +6,7 @@ import java.util.Arrays;
  * Improves a pick by changes of one paddock and then of two together, the best change each time,
  * until none gains. A pick that passes limits is first brought inside them. Deterministic.
  */
-final class LocalSearch {
+class LocalSearch {
 
   private static final int FEW_CHOICES = 200;
   private static final int TRIED_IN_PAIRS = 3;

@@ -1,14 +1,15 @@
 package swardcase.plan;
 
-import java.util.List;
+import java.util.Arrays;
 
 /** The part of {@link YearCeiling} that is one mob's. */
 final class MobCeiling {
 
-  private final PlanTable table;
   private final FlockEffect effect;
   private final int t;
   private final int g;
+  private final int years;
+  private final double[] nodes;
   private final int dose;
   private final int grazed;
   private final int doseHeld;
@@ -23,15 +24,8 @@ final class MobCeiling {
   private double[] alongStrength = {};
   private double[] alongHeld = {};
   private double[] level = {};
-  private double leastKept;
-  private double mostKept;
-  private double leastHeldKept;
-  private double mostHeldKept;
-  private double least;
-  private double most;
-  private double leastHeld;
-  private double mostHeld;
-  private double fertileRange;
+  private double fertileLow;
+  private double fertileHigh;
   private double seasonLow;
   private double seasonHigh;
   private double fertileInHand;
@@ -43,79 +37,33 @@ final class MobCeiling {
   private double constant;
 
   MobCeiling(PlanTable table, int t, int g) {
-    this.table = table;
     this.t = t;
     this.g = g;
+    years = table.years();
     effect = table.run().flock(g);
     int from = t * table.sums();
     dose = from + YearSums.at(g, YearSums.DOSE);
     grazed = from + YearSums.at(g, YearSums.GRAZED);
     doseHeld = from + YearSums.at(g, YearSums.DOSE_HELD);
     grazedHeld = from + YearSums.at(g, YearSums.GRAZED_HELD);
-    mostKept = top();
-    mostHeldKept = top();
     perShare = table.discount(t) * table.run().valueOfShare(g);
+    nodes = new double[FlockEffect.NODES];
+    Arrays.setAll(nodes, k -> k * effect.spacing());
   }
 
-  /** Starts the reach of the strengths anew: everything, or what was kept last. */
-  void startReach() {
-    least = leastKept;
-    most = mostKept;
-    leastHeld = leastHeldKept;
-    mostHeld = mostHeldKept;
-  }
-
-  /** Keeps the reach of the strengths for later starts. */
-  void keepReach() {
-    leastKept = least;
-    mostKept = most;
-    leastHeldKept = leastHeld;
-    mostHeldKept = mostHeld;
-  }
-
-  /** Narrows the reach of the mob's feed, and of the strengths, by a limit. */
-  void limit(Reach reach, Reach.Limit limit, boolean[] open, double[] low, double[] high) {
-    for (int k : new int[] {grazed, grazedHeld}) {
-      low[k] = Math.max(low[k], reach.least(open, k, limit));
-      high[k] = Math.min(high[k], reach.most(open, k, limit));
-    }
-    least = Math.max(least, reach.leastRatio(open, dose, grazed, least, most, limit));
-    most = Math.min(most, reach.mostRatio(open, dose, grazed, least, most, limit));
-    leastHeld =
-        Math.max(
-            leastHeld, reach.leastRatio(open, doseHeld, grazedHeld, leastHeld, mostHeld, limit));
-    mostHeld =
-        Math.min(mostHeld, reach.mostRatio(open, doseHeld, grazedHeld, leastHeld, mostHeld, limit));
-  }
-
-  /** The limits of the farm that bear on the mob. */
-  List<Reach.Limit> limits(Reach reach) {
-    return List.of(reach.work(t), reach.safe(t, g));
-  }
-
-  private double top() {
-    return effect.spacing() * (FlockEffect.NODES - 1);
-  }
-
-  void setRanges(double[] low, double[] high) {
-    grazedEnd[0] = low[grazed];
-    grazedEnd[1] = high[grazed];
-    heldEnd[0] = low[grazedHeld];
-    heldEnd[1] = high[grazedHeld];
-    double lowStrength = least;
-    double highStrength = most;
-    double lowHeld = leastHeld;
-    double highHeld = mostHeld;
-    if (grazedEnd[0] <= 0) {
-      lowStrength = 0;
-    }
+  void setRanges(Span span) {
+    grazedEnd[0] = span.low()[grazed];
+    grazedEnd[1] = span.high()[grazed];
+    heldEnd[0] = span.low()[grazedHeld];
+    heldEnd[1] = span.high()[grazedHeld];
+    int at = g * years + t;
+    double lowStrength = grazedEnd[0] <= 0 ? 0 : span.least()[at];
+    double highStrength = span.most()[at];
+    double lowHeld = span.leastHeld()[at];
+    double highHeld = span.mostHeld()[at];
     if (heldEnd[0] <= 0) {
       lowHeld = Math.min(lowStrength, lowHeld);
       highHeld = Math.max(highStrength, highHeld);
-    }
-    double[] nodes = new double[FlockEffect.NODES];
-    for (int k = 0; k < nodes.length; k++) {
-      nodes[k] = k * effect.spacing();
     }
     strength = YearCeiling.points(nodes, lowStrength, highStrength);
     strengthHeld = YearCeiling.points(nodes, lowHeld, highHeld);
@@ -130,8 +78,8 @@ final class MobCeiling {
     fertile = new double[strength.length * strengthHeld.length];
     season = new double[fertile.length];
     level = new double[fertile.length];
-    double fertileLow = Double.POSITIVE_INFINITY;
-    double fertileHigh = Double.NEGATIVE_INFINITY;
+    fertileLow = Double.POSITIVE_INFINITY;
+    fertileHigh = Double.NEGATIVE_INFINITY;
     seasonLow = Double.POSITIVE_INFINITY;
     seasonHigh = Double.NEGATIVE_INFINITY;
     for (int a = 0; a < strength.length; a++) {
@@ -145,15 +93,15 @@ final class MobCeiling {
         seasonHigh = Math.max(seasonHigh, season[k]);
       }
     }
-    fertileRange = fertileHigh - fertileLow;
   }
 
-  /** Starts the weights of the year's own numbers anew, about the plan in hand. */
-  void clearWeights(double[] sumsInHand) {
-    double atStrength = strengthOf(sumsInHand);
-    double atHeld = heldOf(sumsInHand);
-    fertileInHand = effect.fertile(atStrength, atHeld);
-    seasonInHand = -Math.log(effect.spared(effect.season(atStrength, atHeld)));
+  /** Starts the weights of the year's own numbers anew, about these sums. */
+  void clearWeights(double[] about) {
+    double atStrength = strengthOf(about);
+    double atHeld = heldOf(about);
+    fertileInHand = within(effect.fertile(atStrength, atHeld), fertileLow, fertileHigh);
+    double season = -Math.log(effect.spared(effect.season(atStrength, atHeld)));
+    seasonInHand = within(season, seasonLow, seasonHigh);
     ofFertile = 0;
     ofFertileSquared = 0;
     ofSeason = 0;
@@ -162,7 +110,7 @@ final class MobCeiling {
   }
 
   /** Shares this year's ewes in lamb out to the weights of this year and of those before it. */
-  void shareOut(YearCeiling[] years) {
+  void shareOut(YearCeiling[] ceilings) {
     double[] ages = effect.ageShares();
     double now = -Math.log(effect.sparedNow());
     double whole = 0;
@@ -176,7 +124,7 @@ final class MobCeiling {
     for (int age = 0; age < ages.length; age++) {
       int before = t - 1 - age;
       if (before >= 0) {
-        MobCeiling past = years[before].mob(g);
+        MobCeiling past = ceilings[before].mob(g);
         inHand += past.seasonInHand;
         down += past.seasonInHand - past.seasonLow;
         up += past.seasonHigh - past.seasonInHand;
@@ -191,6 +139,7 @@ final class MobCeiling {
     }
     ofFertile += perShare * whole;
     constant += perShare * whole * fertileInHand;
+    double fertileRange = fertileHigh - fertileLow;
     boolean both = fertileRange > 0 && wholeRange > 0;
     double rho = both ? wholeRange / fertileRange : 0;
     ofFertileSquared += perShare * rho / 2;
@@ -202,7 +151,7 @@ final class MobCeiling {
         square += perShare * ages[age] * steepest[age] * steepest[age] / (2 * rho);
       }
       for (int back = 0; back < counted; back++) {
-        MobCeiling past = years[t - 1 - back].mob(g);
+        MobCeiling past = ceilings[t - 1 - back].mob(g);
         past.ofSeason += slope;
         past.ofSeasonSquared += counted * square;
       }
@@ -232,6 +181,10 @@ final class MobCeiling {
     for (int k = 0; k < level.length; k++) {
       level[k] += alike.level[k];
     }
+  }
+
+  private static double within(double value, double low, double high) {
+    return Math.max(low, Math.min(high, value));
   }
 
   private double strengthOf(double[] sums) {

@@ -1,67 +1,67 @@
 package swardcase.plan;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 
 /**
- * A value that no pick among some choices can pass, by Lagrangean relaxation.
+ * A value that no pick among open choices can pass, by Lagrangean relaxation.
  *
  * <p>The value of a pick is a sum over years of a function of the year's {@link YearSums}. Suppose
  * the sums could be named freely, and each unit by which the choices fail to add up to them were
  * paid at a price m: the best of that is the best choice of every paddock alone at those prices,
  * plus the best sums of every year alone, less what the limits are worth. For any prices it is at
- * least the best value, so the least of many trials is taken (subgradient steps of Polyak's
- * length). Prices that prove a choice worse than the plan in hand take it out of the game.
+ * least the best value, so the least of many trials is taken: subgradient steps of Polyak's length,
+ * each partly in the direction of the one before. Prices that prove a choice worse than the plan in
+ * hand take it out of the game.
  */
 final class PlanBound {
 
-  private static final int PATIENCE = 6;
+  /** Trials without a clearly lower bound after which steps become shorter. */
+  private static final int PATIENCE = 20;
+
+  private static final double SHORTER = 0.7;
+
+  /** The part of a step that is the newest slope; the rest keeps the direction before. */
+  private static final double NEWEST = 0.6;
 
   private final PlanTable table;
-  private final int size;
+  private final PricedSums sums;
+  private final Reach reach;
   private final YearCeiling[] year;
-  private final Reach[] reach;
-  private final double[] lowest;
-  private final double[] highest;
-  private final double[] low;
-  private final double[] high;
-  private final double[] price;
-  private final double[] slope;
-  private final double[] bestPrice;
   private final double[] alone;
+  private final double[] price;
+  private final double[] bestPrice;
+  private final double[] compact;
+  private final double[] slope;
+  private final double[] range;
+  private final double[] direction;
+  private final double[] state;
   private final double[] worth;
   private final double[] bestWorth;
   private final int[] pick;
   private final int[] bestPick;
   private final int[] picked;
-  private final double[] state;
   private double bound;
-  private double inHand;
+  private double length;
 
   PlanBound(PlanTable table) {
     this.table = table;
-    size = table.years() * table.sums();
+    sums = new PricedSums(table);
+    reach = new Reach(table, sums);
     year = new YearCeiling[table.years()];
-    reach = new Reach[year.length];
-    for (int t = 0; t < year.length; t++) {
-      year[t] = new YearCeiling(table, t);
-      reach[t] = new Reach(table);
-    }
-    lowest = new double[size];
-    highest = new double[size];
-    Arrays.fill(lowest, Double.NEGATIVE_INFINITY);
-    Arrays.fill(highest, Double.POSITIVE_INFINITY);
-    low = new double[size];
-    high = new double[size];
+    Arrays.setAll(year, t -> new YearCeiling(table, t));
+    int size = table.years() * table.sums();
     price = new double[size];
-    slope = new double[size];
     bestPrice = new double[size];
     state = new double[size];
+    compact = new double[sums.size()];
+    slope = new double[sums.size()];
+    direction = new double[sums.size()];
+    range = new double[sums.size()];
     worth = new double[table.choices()];
     bestWorth = new double[table.choices()];
     pick = new int[table.paddocks()];
-    picked = new int[table.choices()];
     bestPick = new int[table.paddocks()];
+    picked = new int[table.choices()];
     alone = new double[table.choices()];
     for (int c = 0; c < alone.length; c++) {
       alone[c] = table.own(c);
@@ -79,10 +79,10 @@ final class PlanBound {
    * @param sums of the pick
    */
   double[] slopes(double[] sums) {
-    double[] slopes = new double[size];
+    double[] slopes = new double[sums.length];
     double[] moved = sums.clone();
     double value = table.value(sums);
-    for (int k = 0; k < size; k++) {
+    for (int k = 0; k < sums.length; k++) {
       int sum = k % table.sums();
       if (sum == YearSums.COST || sum == YearSums.MARGIN || sum == YearSums.OUT) {
         continue;
@@ -99,46 +99,47 @@ final class PlanBound {
     return slopes;
   }
 
+  /** Narrows spans by limits. */
+  Reach reach() {
+    return reach;
+  }
+
+  /** What each open choice loses at the best prices, and what a better pick may lose. */
+  Reach.Limit loss(Open open, double inHand) {
+    double[] loss = new double[table.choices()];
+    for (int i = 0; i < open.paddocks(); i++) {
+      double most = Double.NEGATIVE_INFINITY;
+      for (int k = open.first(i); k < open.first(i + 1); k++) {
+        most = Math.max(most, bestWorth[open.choice(k)]);
+      }
+      for (int k = open.first(i); k < open.first(i + 1); k++) {
+        loss[open.choice(k)] = most - bestWorth[open.choice(k)];
+      }
+    }
+    return new Reach.Limit(loss, bound - inHand);
+  }
+
   /**
    * Lowers the bound from the given prices.
    *
-   * @param open choices still in the game, at least one for each paddock
+   * @param open choices still in the game
+   * @param span between what values the sums are sought
    * @param from prices to start from; not changed
    * @param inHand value that is sought to be proved best
-   * @param sumsInHand sums of that plan, near which the bound is made tight
+   * @param about sums near which the bound is made tight
    * @param trials how many prices to try
-   * @param first whether these are all choices still in the game, so that what is found of their
-   *     reach holds for later calls too
-   * @param again whether the call before had the same open choices or more, so that its prices can
-   *     narrow the reach: a better pick cannot lose at them more than the bound lies above the
-   *     value
+   * @param step part of Polyak's step to start with
    */
   double of(
-      boolean[] open,
-      double[] from,
-      double inHand,
-      double[] sumsInHand,
-      int trials,
-      boolean first,
-      boolean again) {
-    setReach(open, first, again);
-    for (YearCeiling ceiling : year) {
-      ceiling.setRanges(low, high);
-      ceiling.clearWeights(sumsInHand);
-    }
-    for (YearCeiling ceiling : year) {
-      ceiling.shareOut(year);
-    }
-    for (YearCeiling ceiling : year) {
-      ceiling.setLevel();
-    }
-    System.arraycopy(from, 0, price, 0, size);
+      Open open, Span span, double[] from, double inHand, double[] about, int trials, double step) {
+    setCeilings(span, about);
+    System.arraycopy(from, 0, price, 0, price.length);
     project();
     Arrays.fill(picked, 0);
-    this.inHand = inHand;
     bound = Double.POSITIVE_INFINITY;
-    double length = 1;
+    length = step;
     int stalled = 0;
+    Arrays.fill(direction, 0);
     for (int trial = 0; trial < trials; trial++) {
       double tried = tryPrices(open);
       if (2 * trial >= trials) {
@@ -155,9 +156,10 @@ final class PlanBound {
       }
       if (stalled > PATIENCE) {
         stalled = 0;
-        length /= 2;
-        System.arraycopy(bestPrice, 0, price, 0, size);
+        length *= SHORTER;
+        System.arraycopy(bestPrice, 0, price, 0, price.length);
         tryPrices(open);
+        Arrays.fill(direction, 0);
       }
       if (bound <= inHand || !step(length * (tried - inHand))) {
         break;
@@ -166,143 +168,110 @@ final class PlanBound {
     return bound;
   }
 
+  private void setCeilings(Span span, double[] about) {
+    for (YearCeiling ceiling : year) {
+      ceiling.setRanges(span);
+      ceiling.clearWeights(about);
+    }
+    for (YearCeiling ceiling : year) {
+      ceiling.shareOut(year);
+    }
+    for (YearCeiling ceiling : year) {
+      ceiling.setLevel();
+    }
+    for (int j = 0; j < range.length; j++) {
+      range[j] = span.high()[sums.place(j)] - span.low()[sums.place(j)];
+    }
+  }
+
   private void keepBest(double tried) {
     bound = tried;
-    System.arraycopy(price, 0, bestPrice, 0, size);
+    System.arraycopy(price, 0, bestPrice, 0, price.length);
     System.arraycopy(worth, 0, bestWorth, 0, worth.length);
     System.arraycopy(pick, 0, bestPick, 0, pick.length);
   }
 
-  private void setReach(boolean[] open, boolean first, boolean again) {
-    reach[0].of(open, low, high);
-    for (int k = 0; k < size; k++) {
-      low[k] = Math.max(low[k], lowest[k]);
-      high[k] = Math.min(high[k], highest[k]);
+  private double tryPrices(Open open) {
+    for (int j = 0; j < compact.length; j++) {
+      compact[j] = price[sums.place(j)];
     }
-    Reach.Limit loss = loss();
-    // A year has sums and a workspace of its own, so the years need not wait for one another.
-    IntStream.range(0, year.length)
-        .parallel()
-        .forEach(
-            t -> {
-              year[t].startReach();
-              if (first && !again) {
-                year[t].limit(reach[t], open, low, high);
-              }
-              if (again) {
-                year[t].limit(reach[t], loss, open, low, high);
-              }
-              if (first) {
-                year[t].keepReach();
-              }
-            });
-    if (first) {
-      System.arraycopy(low, 0, lowest, 0, size);
-      System.arraycopy(high, 0, highest, 0, size);
-    }
-  }
-
-  /** What each choice loses at the best prices, and what a pick may lose and still be better. */
-  private Reach.Limit loss() {
-    double[] loss = new double[table.choices()];
-    for (int c = 0; c < loss.length; c++) {
-      loss[c] = bestWorth[bestPick[table.paddock(c)]] - bestWorth[c];
-    }
-    return new Reach.Limit(loss, bound - inHand);
-  }
-
-  private double tryPrices(boolean[] open) {
     double sum = 0;
     Arrays.fill(slope, 0);
-    for (int i = 0; i < table.paddocks(); i++) {
+    for (int i = 0; i < open.paddocks(); i++) {
       double most = Double.NEGATIVE_INFINITY;
-      for (int c = table.first(i); c < table.first(i + 1); c++) {
-        if (!open[c]) {
-          continue;
-        }
-        worth[c] = alone[c] + table.priced(c, price);
+      for (int k = open.first(i); k < open.first(i + 1); k++) {
+        int c = open.choice(k);
+        worth[c] = alone[c] + sums.priced(c, compact);
         if (worth[c] > most) {
           most = worth[c];
           pick[i] = c;
         }
       }
       sum += most;
-      table.add(pick[i], 1, slope);
+      sums.add(pick[i], slope);
     }
-    for (int t = 0; t < year.length; t++) {
-      sum += year[t].most(price, state);
-      for (int k = t * table.sums(); k < (t + 1) * table.sums(); k++) {
-        if (isLimit(k)) {
-          state[k] = limit(k);
-          sum -= price[k] * state[k];
-        }
+    for (YearCeiling ceiling : year) {
+      sum += ceiling.most(price, state);
+    }
+    for (int j = 0; j < slope.length; j++) {
+      int k = sums.place(j);
+      if (sums.sign(j) != 0) {
+        state[k] = sums.sign(j) < 0 ? table.most(k) : table.least(k);
+        sum -= price[k] * state[k];
       }
-    }
-    for (int k = 0; k < size; k++) {
-      slope[k] -= state[k];
+      slope[j] -= state[k];
     }
     return sum;
-  }
-
-  private boolean isLimit(int k) {
-    int sum = k % table.sums();
-    return sum == YearSums.COST || sum == YearSums.OUT || YearSums.isSafe(sum);
-  }
-
-  private double limit(int k) {
-    double limit = YearSums.isSafe(k % table.sums()) ? table.least(k) : table.most(k);
-    return Double.isInfinite(limit) ? 0 : limit;
   }
 
   /** A step against the slope; false if there is nowhere to go. */
   private boolean step(double length) {
     double square = 0;
-    for (int k = 0; k < size; k++) {
-      double range = high[k] - low[k];
-      if (range > 0 && isPriced(k)) {
-        square += slope[k] / range * (slope[k] / range);
+    for (int j = 0; j < slope.length; j++) {
+      direction[j] = NEWEST * slope[j] + (1 - NEWEST) * direction[j];
+    }
+    for (int j = 0; j < slope.length; j++) {
+      if (range[j] > 0) {
+        square += direction[j] / range[j] * (direction[j] / range[j]);
       }
     }
     if (square < 1e-18) {
       return false;
     }
-    for (int k = 0; k < size; k++) {
-      double range = high[k] - low[k];
-      if (range > 0 && isPriced(k)) {
-        price[k] -= length / square * slope[k] / range / range;
+    for (int j = 0; j < slope.length; j++) {
+      if (range[j] > 0) {
+        price[sums.place(j)] -= length / square * direction[j] / range[j] / range[j];
       }
     }
     project();
     return true;
   }
 
-  private boolean isPriced(int k) {
-    int sum = k % table.sums();
-    int mob = YearSums.mob(sum);
-    boolean alike = mob >= 0 && !YearSums.isSafe(sum) && table.run().firstAlike(mob) != mob;
-    return !alike
-        && sum != YearSums.MARGIN
-        && !(sum == YearSums.COST && Double.isInfinite(table.most(k)))
-        && !(YearSums.isSafe(sum) && Double.isInfinite(table.least(k)));
-  }
-
   /** A limit's price has one sign: what uses it up can only cost. */
   private void project() {
-    for (int k = 0; k < size; k++) {
-      int sum = k % table.sums();
-      if (!isPriced(k)) {
+    int j = 0;
+    for (int k = 0; k < price.length; k++) {
+      if (j >= sums.size() || sums.place(j) != k) {
         price[k] = 0;
-      } else if (sum == YearSums.COST || sum == YearSums.OUT) {
+        continue;
+      }
+      if (sums.sign(j) < 0) {
         price[k] = Math.min(0, price[k]);
-      } else if (YearSums.isSafe(sum)) {
+      } else if (sums.sign(j) > 0) {
         price[k] = Math.max(0, price[k]);
       }
+      j++;
     }
   }
 
   /** The prices of the lowest bound. */
   double[] prices() {
     return bestPrice.clone();
+  }
+
+  /** The part of Polyak's step that was taken last. */
+  double step() {
+    return length;
   }
 
   /** The pick of every paddock alone at those prices; it may pass limits. */

@@ -1,12 +1,9 @@
 package swardcase.plan;
 
-import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Finds the plan of highest value at likely assumptions: net present value less the effort of each
@@ -15,20 +12,13 @@ import java.util.Set;
  * saved once.
  *
  * <p>Plans come from {@link LocalSearch}, started from keeping everything and from {@link
- * Rationing} of the gains as they are at a plan in hand. {@link PlanBound} then takes choices out
- * of the game that cannot be part of a better plan, and what is left is split paddock by paddock,
- * so that on a small farm the best plan is proved, and on a large one the distance to it is known.
+ * Rationing} of the gains as they are at a plan in hand. {@link PlanProof} then proves the best of
+ * them, or says how far a better one could be ahead.
  */
 public final class PlanSearch {
 
-  private static final int ROOT_TRIALS = 250;
-  private static final int NODE_TRIALS = 60;
-  private static final int ROUNDS = 8;
-  private static final int NODES = 400;
-  private static final int NODES_TIMES_CHOICES = 24_000;
   private static final int NEXT_BEST_TRIED = 6;
   private static final long BRANCHES = 20_000;
-  private static final double CLOSE = 0.5;
 
   /**
    * A plan with what is known of how good it is.
@@ -41,7 +31,7 @@ public final class PlanSearch {
 
     /** Whether no plan is better by more than a ten thousandth, or by half a unit of money. */
     public boolean isProved() {
-      return bound - value <= close(value) * (1 + 1e-9);
+      return bound - value <= BestSoFar.close(value) * (1 + 1e-9);
     }
 
     /** How far a better plan could be ahead, as a share of the bound; 0 if none is. */
@@ -50,17 +40,11 @@ public final class PlanSearch {
     }
   }
 
-  private record Node(boolean[] open, double bound, double[] prices, int[] picked) {}
-
   private final FarmModel model;
   private final Run run;
   private final PlanTable table;
   private final LocalSearch local;
   private final double[] sums;
-  private final Set<IntBuffer> startedFrom = new HashSet<>();
-  private final Set<IntBuffer> repaired = new HashSet<>();
-  private int[] bestPick;
-  private double bestValue = Double.NEGATIVE_INFINITY;
 
   /** A search with its own workspace. */
   public PlanSearch(FarmModel model) {
@@ -90,66 +74,25 @@ public final class PlanSearch {
 
   /** The best plan found with its bound; empty if no plan keeps within the limits. */
   public Optional<Found> find() {
-    return find(allOpen());
-  }
-
-  private boolean[] allOpen() {
-    boolean[] open = new boolean[table.choices()];
-    Arrays.fill(open, true);
-    return open;
-  }
-
-  private Optional<Found> find(boolean[] open) {
-    bestPick = new int[table.paddocks()];
-    bestValue = Double.NEGATIVE_INFINITY;
-    startedFrom.clear();
-    repaired.clear();
+    BestSoFar best = new BestSoFar(local);
     int[] start = new int[table.paddocks()];
     Arrays.setAll(start, table::first);
     PlanBound bound = new PlanBound(table);
-    tryFrom(start);
-    ration(bound, start);
+    best.improveFrom(start);
+    ration(bound, start, best);
     int[] changed = everythingChanged();
-    ration(bound, changed);
-    tryFrom(changed);
-    if (bestValue == Double.NEGATIVE_INFINITY) {
+    ration(bound, changed, best);
+    best.improveFrom(changed);
+    if (best.isEmpty()) {
       return Optional.empty();
     }
-    ration(bound, bestPick.clone());
-    double most = prove(bound, open);
-    return Optional.of(new Found(table.plan(bestPick), bestValue, Math.max(most, bestValue)));
-  }
-
-  private void tryFrom(int[] from) {
-    if (!startedFrom.add(key(from))) {
-      return;
-    }
-    int[] pick = from.clone();
-    double value = local.improve(pick);
-    if (value > bestValue + 1e-6) {
-      bestValue = value;
-      bestPick = pick;
-    }
-  }
-
-  /** Tries a pick that prices suggest; changes of two paddocks only if it comes near the best. */
-  private void repair(int[] pick) {
-    if (!repaired.add(key(pick))) {
-      return;
-    }
-    double value = local.improveSingly(pick);
-    if (value > bestValue - 0.02 * Math.abs(bestValue)) {
-      tryFrom(pick);
-    }
-  }
-
-  /** A pick that was tried once would bring nothing new: the best value only rises. */
-  private static IntBuffer key(int[] pick) {
-    return IntBuffer.wrap(pick.clone());
+    ration(bound, best.pick(), best);
+    double most = new PlanProof(table, bound, best).bound();
+    return Optional.of(new Found(table.plan(best.pick()), best.value(), most));
   }
 
   /** Takes the gains of every choice for what they are at a pick, and shares the limits out. */
-  private void ration(PlanBound bound, int[] at) {
+  private void ration(PlanBound bound, int[] at, BestSoFar best) {
     table.sum(at, sums);
     double[] slopes = bound.slopes(sums);
     double[] gains = new double[table.choices()];
@@ -158,7 +101,7 @@ public final class PlanSearch {
     }
     int[] pick = table.ration(gains, BRANCHES).pick();
     if (pick.length > 0) {
-      tryFrom(pick);
+      best.improveFrom(pick);
     }
   }
 
@@ -184,152 +127,6 @@ public final class PlanSearch {
       }
     }
     return pick;
-  }
-
-  private double close() {
-    return close(bestValue);
-  }
-
-  private static double close(double value) {
-    return Math.max(CLOSE, 1e-4 * value);
-  }
-
-  private double prove(PlanBound bound, boolean[] all) {
-    List<Node> nodes = new ArrayList<>();
-    table.sum(bestPick, sums);
-    Node root = tighten(bound, all.clone(), bound.slopes(sums), ROOT_TRIALS, ROUNDS);
-    if (root.bound() > bestValue + close()) {
-      nodes.add(root);
-    }
-    int mostNodes = Math.min(NODES, NODES_TIMES_CHOICES / table.choices());
-    for (int count = 0; count < mostNodes && !nodes.isEmpty(); count += 2) {
-      Node node = takeHighest(nodes);
-      int paddock = widest(node);
-      if (paddock < 0) {
-        continue;
-      }
-      for (boolean half : new boolean[] {true, false}) {
-        boolean[] open = split(node, paddock, half);
-        Node part = tighten(bound, open, node.prices(), NODE_TRIALS, 2);
-        if (part.bound() > bestValue + close()) {
-          nodes.add(
-              new Node(
-                  part.open(), Math.min(part.bound(), node.bound()), part.prices(), part.picked()));
-        }
-      }
-      nodes.removeIf(other -> other.bound() <= bestValue + close());
-    }
-    double most = bestValue + close();
-    for (Node node : nodes) {
-      most = Math.max(most, node.bound());
-    }
-    return most;
-  }
-
-  private static Node takeHighest(List<Node> nodes) {
-    int highest = 0;
-    for (int k = 1; k < nodes.size(); k++) {
-      highest = nodes.get(k).bound() > nodes.get(highest).bound() ? k : highest;
-    }
-    return nodes.remove(highest);
-  }
-
-  /** Lowers a bound and closes what it proves worse, again and again while that closes more. */
-  private Node tighten(PlanBound bound, boolean[] open, double[] from, int trials, int rounds) {
-    double[] prices = from;
-    double lowest = Double.POSITIVE_INFINITY;
-    for (int round = 0; round < rounds; round++) {
-      table.sum(bestPick, sums);
-      double before = lowest;
-      lowest =
-          Math.min(
-              lowest,
-              bound.of(
-                  open,
-                  prices,
-                  bestValue,
-                  sums,
-                  round == 0 ? trials : trials / 2,
-                  rounds == ROUNDS,
-                  round > 0));
-      prices = bound.prices();
-      repair(bound.pick());
-      if (lowest <= bestValue + close() || !close(bound, open)) {
-        break;
-      }
-      if (round > 1 && lowest > before - 0.005 * (before - bestValue)) {
-        break;
-      }
-    }
-    return new Node(open, lowest, prices, bound.picked());
-  }
-
-  /**
-   * Closes choices that no better plan has; false if a paddock has none left or none was closed.
-   */
-  private boolean close(PlanBound bound, boolean[] open) {
-    boolean[] was = open.clone();
-    boolean closed = false;
-    for (int i = 0; i < table.paddocks(); i++) {
-      int left = 0;
-      for (int c = table.first(i); c < table.first(i + 1); c++) {
-        if (was[c] && bound.boundWith(c) <= bestValue + close()) {
-          open[c] = false;
-          closed = true;
-        }
-        left += open[c] ? 1 : 0;
-      }
-      if (left == 0) {
-        System.arraycopy(
-            was, table.first(i), open, table.first(i), table.first(i + 1) - table.first(i));
-      }
-    }
-    return closed;
-  }
-
-  /** The paddock about which the prices are least of one mind, large ones first. */
-  private int widest(Node node) {
-    int widest = -1;
-    double most = -1;
-    for (int i = 0; i < table.paddocks(); i++) {
-      int count = 0;
-      double all = 0;
-      double top = 0;
-      for (int c = table.first(i); c < table.first(i + 1); c++) {
-        if (node.open()[c]) {
-          count++;
-          all += node.picked()[c];
-          top = Math.max(top, node.picked()[c]);
-        }
-      }
-      double area = model.farm().paddocks().get(i).areaHa();
-      double doubt = area * (0.01 + (all > 0 ? 1 - top / all : 0));
-      if (count > 1 && doubt > most) {
-        most = doubt;
-        widest = i;
-      }
-    }
-    return widest;
-  }
-
-  /**
-   * One part has the action that was picked most, or of one action the start; the other the rest.
-   */
-  private boolean[] split(Node node, int paddock, boolean one) {
-    boolean[] open = node.open().clone();
-    int top = -1;
-    boolean oneAction = true;
-    for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
-      if (open[c]) {
-        oneAction &= top < 0 || table.action(c) == table.action(top);
-        top = top < 0 || node.picked()[c] > node.picked()[top] ? c : top;
-      }
-    }
-    for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
-      boolean same = oneAction ? c == top : table.action(c) == table.action(top);
-      open[c] = open[c] && one == same;
-    }
-    return open;
   }
 
   /**

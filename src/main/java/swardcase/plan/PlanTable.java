@@ -166,6 +166,10 @@ final class PlanTable {
     return first[i];
   }
 
+  double areaHa(int i) {
+    return model.farm().paddocks().get(i).areaHa();
+  }
+
   int paddock(int choice) {
     return paddock[choice];
   }
@@ -237,15 +241,6 @@ final class PlanTable {
       sum += price[k] * added[from + k];
     }
     return sum;
-  }
-
-  /** Stretches a span of every sum so that it takes a choice in. */
-  void widen(int choice, double[] low, double[] high) {
-    int from = choice * years * sums;
-    for (int k = 0; k < low.length; k++) {
-      low[k] = Math.min(low[k], added[from + k]);
-      high[k] = Math.max(high[k], added[from + k]);
-    }
   }
 
   /** Puts one choice in place of another. */

@@ -1,5 +1,6 @@
 package swardcase.plan;
 
+import swardcase.farm.Action;
 import swardcase.farm.Farm;
 import swardcase.sward.SeedBank;
 import swardcase.sward.SeedBankSettings;
@@ -19,6 +20,7 @@ final class SeedPaths {
   private final int initialBank;
   private final int sowingYearYield;
   private final int goodSeedShare;
+  private final int buriedRetention;
 
   SeedPaths(Farm farm, Tables tables, Inputs inputs, Stands stands, int years) {
     this.stands = stands;
@@ -26,6 +28,11 @@ final class SeedPaths {
     initialBank = inputs.add(tables.parameter(SeedKeys.INITIAL_BANK));
     sowingYearYield = inputs.add(tables.parameter(SeedKeys.SOWING_YEAR_YIELD));
     goodSeedShare = inputs.add(tables.parameter(SeedKeys.GOOD_SEED_SHARE));
+    // A farm on which nothing is ploughed under has no such number, and its draws stay as they are.
+    buriedRetention =
+        farm.actions().stream().anyMatch(Action::buries)
+            ? inputs.add(tables.parameter(SeedKeys.BURIED_RETENTION))
+            : -1;
     int n = stands.size();
     bank = new SeedBank[n];
     settings = new SeedBankSettings[n];
@@ -69,6 +76,7 @@ final class SeedPaths {
       s.initialBankKgPerHa = x[initialBank];
       s.sowingYearYield = x[sowingYearYield];
       s.goodSeedShare = x[goodSeedShare];
+      s.buriedRetention = buriedRetention < 0 ? 1 : x[buriedRetention];
       s.sownSpecies = species - 1;
     }
   }
@@ -79,6 +87,7 @@ final class SeedPaths {
     s.runDownYears = action.action().runDownYears();
     s.seedSet = action.seedSet(x);
     s.seedlingKill = action.seedlingKill(x);
+    s.buriedShare = action.buriedSeed(x);
     s.sownKgPerHa = action.sownKgPerHa(x);
     bank[paddock].run(s, plantShare);
   }

@@ -57,46 +57,10 @@ final class YearCeiling {
     return mob[g];
   }
 
-  void startReach() {
-    for (MobCeiling ceiling : mob) {
-      ceiling.startReach();
-    }
-  }
-
-  void keepReach() {
-    for (MobCeiling ceiling : mob) {
-      ceiling.keepReach();
-    }
-  }
-
-  /** Narrows the reach of the sums by the limits of the farm. */
-  void limit(Reach reach, boolean[] open, double[] low, double[] high) {
-    limit(reach, reach.out(t), open, low, high);
-    for (int g = 0; g < mob.length; g++) {
-      if (first[g] == g) {
-        for (Reach.Limit limit : mob[g].limits(reach)) {
-          mob[g].limit(reach, limit, open, low, high);
-        }
-      }
-    }
-  }
-
-  /** Narrows the reach of the sums by one limit. */
-  void limit(Reach reach, Reach.Limit limit, boolean[] open, double[] low, double[] high) {
-    for (int sum : new int[] {YearSums.WINTER, YearSums.OTHER, YearSums.HELD}) {
-      int k = from + sum;
-      low[k] = Math.max(low[k], reach.least(open, k, limit));
-      high[k] = Math.min(high[k], reach.most(open, k, limit));
-    }
-    for (int g = 0; g < mob.length; g++) {
-      if (first[g] == g) {
-        mob[g].limit(reach, limit, open, low, high);
-      }
-    }
-  }
-
   /** Takes the reach of every sum. */
-  void setRanges(double[] low, double[] high) {
+  void setRanges(Span span) {
+    double[] low = span.low();
+    double[] high = span.high();
     double whole = run.weightSum();
     heldLow = low[from + YearSums.HELD] / whole;
     heldHigh = high[from + YearSums.HELD] / whole;
@@ -128,7 +92,7 @@ final class YearCeiling {
     }
     for (int g = 0; g < mob.length; g++) {
       if (first[g] == g) {
-        mob[g].setRanges(low, high);
+        mob[g].setRanges(span);
       }
       mob[g].readOn(mob[first[g]]);
     }
@@ -150,9 +114,9 @@ final class YearCeiling {
     return Arrays.copyOf(points, count);
   }
 
-  void clearWeights(double[] sumsInHand) {
+  void clearWeights(double[] about) {
     for (MobCeiling ceiling : mob) {
-      ceiling.clearWeights(sumsInHand);
+      ceiling.clearWeights(about);
     }
   }
 

@@ -12,6 +12,7 @@ enum ActionValue {
   GROWTH_YEAR_TWO("growth year two", "-", 2, 1),
   SEED_SET("seed set", "-", 1, 1),
   SEEDLING_KILL("seedling kill", "-", 1, 0),
+  BURIED_SEED("buried seed", "-", 1, 0),
   SOWN_SEED("sown seed", "kg/ha", 100, 0),
   CLOVER_SHARE("clover share", "-", 1, 0),
   ESTABLISHMENT_CHANCE("establishment chance", "-", 1, 1),
@@ -51,7 +52,12 @@ enum ActionValue {
     return neutral;
   }
 
-  /** Whether an action must give this number. */
+  /** Whether an action to which the number applies may leave it out, and is then neutral. */
+  boolean isOptional() {
+    return this == BURIED_SEED;
+  }
+
+  /** Whether the number says something about an action. */
   boolean applies(boolean sows, boolean runsDown, boolean cropped) {
     return switch (this) {
       case RUN_DOWN_GROWTH, SEED_SET -> runsDown;
@@ -59,6 +65,7 @@ enum ActionValue {
       case GROWTH_YEAR_ONE,
           GROWTH_YEAR_TWO,
           SEEDLING_KILL,
+          BURIED_SEED,
           SOWN_SEED,
           CLOVER_SHARE,
           ESTABLISHMENT_CHANCE ->

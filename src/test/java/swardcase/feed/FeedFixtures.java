@@ -229,6 +229,7 @@ final class FeedFixtures {
         told(1),
         told(0),
         told(0),
+        told(0),
         told(0.3),
         told(1),
         told(0),

@@ -272,6 +272,7 @@ class FarmFolderTest {
           two sprays:
             like: spray-fallow
             run_down_years: 2
+            buried_seed_percent: [50, 80, 95]
           crop-3:
             considered: no
         """);
@@ -279,6 +280,9 @@ class FarmFolderTest {
     assertThat(action("spray-fallow").establishmentChance().range())
         .isEqualTo(Range.of(0.5, 0.7, 0.9));
     assertThat(action("two sprays").runDownYears()).isEqualTo(2);
+    assertThat(action("two sprays").buriedSeed().range()).isEqualTo(Range.of(0.5, 0.8, 0.95));
+    assertThat(action("two sprays").buries()).isTrue();
+    assertThat(action("spray-fallow").buries()).isFalse();
     assertThat(action("two sprays").kind()).isEqualTo(ActionKind.RESOW);
     assertThat(read().farm().actions()).extracting(Action::key).doesNotContain("crop-3");
   }
@@ -296,6 +300,13 @@ class FarmFolderTest {
             + " which one it resembles; found 'spray-falow'; did you mean 'spray-fallow'?",
         "farm.yaml:10: costs.oversow.sead: must be a cost line of this action, or have 'phase:' and"
             + " 'cost_per_ha:' below it; found 'sead'; did you mean 'seed'?");
+  }
+
+  @Test
+  void actions_seedBuriedWhereNothingIsSown_isRefused() throws IOException {
+    addToYaml("actions:\n  hold-off:\n    buried_seed_percent: 80\n");
+    assertThatThrownBy(this::read)
+        .hasMessageContaining("buried seed of hold-off must be 0, since nothing is sown");
   }
 
   private Action action(String key) {

@@ -81,6 +81,7 @@ class ActionPathsTest {
         value("two", 0.9),
         value("set", 0.1),
         value("kill", 0.95),
+        value("buried", 0),
         value("sown", 10),
         value("target", TARGET),
         value("takes", TAKES),

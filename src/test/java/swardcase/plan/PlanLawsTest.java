@@ -3,16 +3,22 @@ package swardcase.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import swardcase.FarmCopy;
 import swardcase.RandomFarms;
+import swardcase.evidence.Assumption;
 import swardcase.farm.Action;
 import swardcase.farm.Farm;
 import swardcase.farm.Finance;
 import swardcase.farm.Paddock;
+import swardcase.intake.FarmFolder;
 
 /** What must hold for every farm and every draw of its uncertain numbers. */
 class PlanLawsTest {
@@ -167,11 +173,51 @@ class PlanLawsTest {
         crop.growthYearTwo(),
         crop.seedSet(),
         crop.seedlingKill(),
+        crop.buriedSeed(),
         crop.sownKgPerHa(),
         crop.targetCloverShare(),
         crop.establishmentChance(),
         crop.cropMarginPerHa(),
         crop.costs());
+  }
+
+  /** Taylor and Ewing 1988: seed at 10 cm keeps, so that inversion hides it. */
+  @Test
+  void oldShare_afterAPloughThatInverts_isLowerAndNothingElseOfTheFarmChanges(@TempDir Path folder)
+      throws IOException {
+    Path demo = Path.of("demo-data", "risky-farm");
+    for (String file : List.of("paddocks.csv", "plants.csv")) {
+      Files.copy(demo.resolve(file), folder.resolve(file));
+    }
+    String text = Files.readString(demo.resolve("farm.yaml"));
+    String own =
+        "\nactions:\n  ploughed:\n    like: crop-1\n    buried_seed_percent: [50, 80, 95]\n";
+    Files.writeString(folder.resolve("farm.yaml"), text + own);
+    FarmModel without = PlanFarms.model(PlanFarms.demo("risky-farm"));
+    FarmModel with = PlanFarms.model(FarmFolder.read(folder, PlanFarms.TABLES).farm());
+    assertThat(with.inputs().all().stream().map(Assumption::name))
+        .contains("share of buried seed still there a year later");
+    assertThat(without.inputs().all().stream().map(Assumption::name))
+        .doesNotContain("share of buried seed still there a year later");
+    Run run = with.newRun();
+    Outcome before = without.newOutcome();
+    Outcome after = with.newOutcome();
+    int compared = 0;
+    for (int i = 0; i < with.farm().paddocks().size(); i++) {
+      if (!run.allowed(i, place(with.actions(), "ploughed"))) {
+        continue;
+      }
+      Plan cropped = with.keepAll().with(i, place(with.actions(), "crop-1"), 0);
+      Plan ploughed = with.keepAll().with(i, place(with.actions(), "ploughed"), 0);
+      assertThat(run.oldShare(ploughed, i, 2)).isLessThanOrEqualTo(run.oldShare(cropped, i, 2));
+      compared += run.oldShare(ploughed, i, 2) < run.oldShare(cropped, i, 2) ? 1 : 0;
+      run.evaluate(cropped, after);
+      without
+          .newRun()
+          .evaluate(without.keepAll().with(i, place(without.actions(), "crop-1"), 0), before);
+      assertThat(after.npv()).isEqualTo(before.npv());
+    }
+    assertThat(compared).isPositive();
   }
 
   private static int place(List<Action> actions, String key) {
