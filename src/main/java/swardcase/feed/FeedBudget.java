@@ -28,18 +28,18 @@ import swardcase.tables.Tables;
  * understated.
  *
  * <p>The year is run from 1 January, from the same start (no green, 2,000 kg dry) or from one that
- * is given, until both pools end it as they began it, or 100 years. What a year leaves of an error
- * at its start is nearly the same share q each time, so after two years the start moves to where
- * the changes would end, x + (change) q / (1 - q), pool by pool (Aitken 1926, cited from memory).
- * That saves years and does not alter where they end. An object may be used by several threads,
- * each with its own {@link FeedResult}; a run allocates nothing.
+ * is given, until both pools end it within 1e-6 kg DM/ha of where they began it, or 100 years. What
+ * a year leaves of an error at its start is nearly the same share q each time, so from the second
+ * year on the next starts where the changes would end, change x q / (1 - q) further, pool by pool
+ * (Aitken 1926, cited from memory). That saves years and does not alter where they end. An object
+ * may be used by several threads, each with its own {@link FeedResult}; a run allocates nothing.
  */
 public final class FeedBudget {
 
   private static final int P = HalfMonths.COUNT;
   private static final double START_DRY_KG = 2000;
   private static final double TOLERANCE_KG = 1e-6;
-  private static final double NEAR_TOLERANCE_KG = 0.01;
+  private static final double MOST_LEFT = 0.3;
   private static final int MOST_YEARS = 100;
 
   private final PastureIntake intake;
@@ -103,21 +103,11 @@ public final class FeedBudget {
       FeedParameters parameters,
       FeedResult out) {
     check(seasonIndex, growthMultiplier, eweMultiplier);
-    repeat(
-        growth[seasonIndex],
-        growthMultiplier,
-        eweMultiplier,
-        parameters,
-        0,
-        START_DRY_KG,
-        TOLERANCE_KG,
-        out);
+    repeat(growth[seasonIndex], growthMultiplier, eweMultiplier, parameters, 0, START_DRY_KG, out);
   }
 
   /**
-   * The same from a start that is probably close, until the pools end a year within 0.01 kg DM/ha
-   * of where they began it. They are then closer than that to the year that repeats, because a year
-   * leaves little of an error: 0.001 kg is usual.
+   * The same from a start that is probably close.
    *
    * @param green green feed on 1 January, kg DM/ha
    * @param dry dry feed then
@@ -131,15 +121,7 @@ public final class FeedBudget {
       FeedParameters parameters,
       FeedResult out) {
     check(seasonIndex, growthMultiplier, eweMultiplier);
-    repeat(
-        growth[seasonIndex],
-        growthMultiplier,
-        eweMultiplier,
-        parameters,
-        green,
-        dry,
-        NEAR_TOLERANCE_KG,
-        out);
+    repeat(growth[seasonIndex], growthMultiplier, eweMultiplier, parameters, green, dry, out);
   }
 
   private void repeat(
@@ -149,12 +131,13 @@ public final class FeedBudget {
       FeedParameters parameters,
       double greenAtStart,
       double dryAtStart,
-      double tolerance,
       FeedResult out) {
     double green = greenAtStart;
     double dry = dryAtStart;
     double greenBefore = 0;
     double dryBefore = 0;
+    double greenLeft = 0;
+    double dryLeft = 0;
     out.repeats = false;
     out.yearsToRepeat = 0;
     while (!out.repeats && out.yearsToRepeat < MOST_YEARS) {
@@ -162,24 +145,25 @@ public final class FeedBudget {
       year(fullGrowth, growthMultiplier, eweMultiplier, parameters, green, dry, out);
       double greenChange = out.greenKgDmPerHa[P - 1] - green;
       double dryChange = out.dryKgDmPerHa[P - 1] - dry;
-      out.repeats = Math.abs(greenChange) <= tolerance && Math.abs(dryChange) <= tolerance;
+      out.repeats = Math.abs(greenChange) <= TOLERANCE_KG && Math.abs(dryChange) <= TOLERANCE_KG;
       out.yearsToRepeat++;
-      boolean jumps = out.yearsToRepeat % 2 == 0;
-      green = out.greenKgDmPerHa[P - 1];
-      dry = out.dryKgDmPerHa[P - 1];
-      if (jumps) {
-        green = Math.max(0, green + further(greenChange, greenBefore));
-        dry = Math.max(0, dry + further(dryChange, dryBefore));
+      if (out.yearsToRepeat == 2) {
+        greenLeft = left(greenChange, greenBefore);
+        dryLeft = left(dryChange, dryBefore);
       }
       greenBefore = greenChange;
       dryBefore = dryChange;
+      green += greenChange / (1 - greenLeft);
+      dry += dryChange / (1 - dryLeft);
+      green = Math.max(0, green);
+      dry = Math.max(0, dry);
     }
   }
 
-  /** What changes would still add up to that go on shrinking as the last two did. */
-  private static double further(double change, double before) {
+  /** The share of an error that a year leaves, as far as it can be trusted. */
+  private static double left(double change, double before) {
     double left = before == 0 ? 0 : change / before;
-    return left > 0 && left < 0.5 ? change * left / (1 - left) : 0;
+    return left > 0 && left < MOST_LEFT ? left : 0;
   }
 
   /** Looks first and builds words only for a refusal, because it stands in front of every run. */

@@ -154,7 +154,8 @@ public final class Run {
    * run, stay means over season types.
    *
    * @param shares for each paddock the share of each name in its {@link #composition}
-   * @param seasons for each year the place of its season type
+   * @param seasons for each year the place of its season type; the number of types stands for their
+   *     mean
    */
   public void set(double[] assumptions, double[][] shares, int[] seasons) {
     stands.set(shares);
