@@ -46,7 +46,7 @@ public final class Comparison {
       for (int i = 0; i < paddocks; i++) {
         shares[d][i] = new double[draws.composition(i).size()];
       }
-      draws.fill(d, random, x[d], shares[d]);
+      draws.fill(d, random, x[d], shares[d], new int[model.years()]);
     }
   }
 
@@ -168,13 +168,15 @@ public final class Comparison {
         x.length / leastBoth);
   }
 
-  /** Values the plan and every choice in some of the draws. */
+  /** Values the plan and every choice in some of the draws, every year the mean of its seasons. */
   private void value(Work work, int from, int to, double[] npv) {
     Run run = model.newRun();
     Outcome outcome = model.newOutcome();
     int columns = work.choices().size() + 1;
+    int[] meanOfSeasons = new int[model.years()];
+    Arrays.fill(meanOfSeasons, model.farm().feedYear().seasons().size());
     for (int d = from; d < to; d++) {
-      run.set(x[d], shares[d]);
+      run.set(x[d], shares[d], meanOfSeasons);
       run.evaluate(work.base(), outcome);
       npv[d * columns] = outcome.npv();
       for (int k = 1; k < columns; k++) {

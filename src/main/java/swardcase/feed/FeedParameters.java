@@ -5,28 +5,30 @@ import swardcase.farm.Farm;
 import swardcase.tables.Tables;
 
 /**
- * The uncertain numbers of one run of the feed budget.
- *
- * @param conditionDeficit share of daily need the stock may take from their backs: 10 % is 0.10
- * @param leafAreaPenalty share of growth lost on bare ground: 0.5 halves it
- * @param leafAreaBoundKgDmPerHa green feed at and above which growth is full, kg DM/ha
- * @param demandMultiplier factor on energy need, for the disagreement between energy systems
- * @param dryLossMultiplier factor on the monthly loss of dry feed
+ * The uncertain numbers of a run of the feed budget. Reusable by one thread: set anew for each
+ * draw, which allocates nothing.
  */
-public record FeedParameters(
-    double conditionDeficit,
-    double leafAreaPenalty,
-    double leafAreaBoundKgDmPerHa,
-    double demandMultiplier,
-    double dryLossMultiplier) {
+public final class FeedParameters {
 
-  /** Checks ranges. */
-  public FeedParameters {
-    Check.inRange(conditionDeficit, 0, 0.5, "deficit carried by the ewes");
-    Check.inRange(leafAreaPenalty, 0, 1, "leaf-area penalty");
-    Check.positive(leafAreaBoundKgDmPerHa, "leaf-area bound");
-    Check.inRange(demandMultiplier, 0, 3, "multiplier of demand");
-    Check.inRange(dryLossMultiplier, 0, 5, "multiplier of dry loss");
+  private double conditionDeficit;
+  private double leafAreaPenalty;
+  private double leafAreaBoundKgDmPerHa;
+  private double demandMultiplier;
+  private double dryLossMultiplier;
+
+  /** Takes five numbers, as {@link #set} does. */
+  public FeedParameters(
+      double conditionDeficit,
+      double leafAreaPenalty,
+      double leafAreaBoundKgDmPerHa,
+      double demandMultiplier,
+      double dryLossMultiplier) {
+    set(
+        conditionDeficit,
+        leafAreaPenalty,
+        leafAreaBoundKgDmPerHa,
+        demandMultiplier,
+        dryLossMultiplier);
   }
 
   /** The likely values of farm and tables. */
@@ -37,5 +39,52 @@ public record FeedParameters(
         tables.parameter("feed.leaf-area-bound").likely(),
         tables.parameter("feed.demand-multiplier").likely(),
         tables.parameter("feed.dry-loss-multiplier").likely());
+  }
+
+  /**
+   * Takes five numbers.
+   *
+   * @param conditionDeficit share of daily need the stock may take from their backs: 10 % is 0.10
+   * @param leafAreaPenalty share of growth lost on bare ground: 0.5 halves it
+   * @param leafAreaBoundKgDmPerHa green feed at and above which growth is full, kg DM/ha
+   * @param demandMultiplier factor on energy need, for the disagreement between energy systems
+   * @param dryLossMultiplier factor on the monthly loss of dry feed
+   */
+  public void set(
+      double conditionDeficit,
+      double leafAreaPenalty,
+      double leafAreaBoundKgDmPerHa,
+      double demandMultiplier,
+      double dryLossMultiplier) {
+    this.conditionDeficit = Check.inRange(conditionDeficit, 0, 0.5, "deficit carried by the ewes");
+    this.leafAreaPenalty = Check.inRange(leafAreaPenalty, 0, 1, "leaf-area penalty");
+    this.leafAreaBoundKgDmPerHa = Check.positive(leafAreaBoundKgDmPerHa, "leaf-area bound");
+    this.demandMultiplier = Check.inRange(demandMultiplier, 0, 3, "multiplier of demand");
+    this.dryLossMultiplier = Check.inRange(dryLossMultiplier, 0, 5, "multiplier of dry loss");
+  }
+
+  /** Share of daily need the stock may take from their backs. */
+  public double conditionDeficit() {
+    return conditionDeficit;
+  }
+
+  /** Share of growth lost on bare ground. */
+  public double leafAreaPenalty() {
+    return leafAreaPenalty;
+  }
+
+  /** Green feed at and above which growth is full, kg DM/ha. */
+  public double leafAreaBoundKgDmPerHa() {
+    return leafAreaBoundKgDmPerHa;
+  }
+
+  /** Factor on energy need. */
+  public double demandMultiplier() {
+    return demandMultiplier;
+  }
+
+  /** Factor on the monthly loss of dry feed. */
+  public double dryLossMultiplier() {
+    return dryLossMultiplier;
   }
 }

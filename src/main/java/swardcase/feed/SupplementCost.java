@@ -38,6 +38,12 @@ public record SupplementCost(
 
   /** Energy that reaches the stock from a tonne as fed, MJ. */
   public double energyMjPerTonne() {
+    return energyMjPerTonne(energyMjPerKgDm, dryMatterFraction, wasteFraction);
+  }
+
+  /** The same from three numbers, unchecked and without an object, for runs by the thousand. */
+  public static double energyMjPerTonne(
+      double energyMjPerKgDm, double dryMatterFraction, double wasteFraction) {
     return 1000 * dryMatterFraction * energyMjPerKgDm * (1 - wasteFraction);
   }
 

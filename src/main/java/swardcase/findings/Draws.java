@@ -24,7 +24,8 @@ import swardcase.sward.Composition;
  * of cultivars, the formononetin of a cultivar, a price, and what different actions have in common,
  * such as the margin of a crop year. The price of lambs and that of supplement are tied to each
  * other ({@link PairedUniforms}). The clover of a paddock is drawn from its {@link Composition},
- * and its share of old cultivars follows from that.
+ * and its share of old cultivars follows from that. The season type of each year has a uniform
+ * number of its own, as any input has.
  */
 final class Draws {
 
@@ -41,6 +42,8 @@ final class Draws {
   private final Composition[] composition;
   private final int[] oldShareInput;
   private final boolean[][] isOld;
+  private final int firstSeason;
+  private final double[] chanceOfSeason;
 
   Draws(FarmModel model, long seed, int blocks, int perBlock) {
     this.model = model;
@@ -49,7 +52,12 @@ final class Draws {
     int count = inputs.size();
     inputs.add(model.farm().prices().priceCorrelation());
     dimension = dimensions(inputs);
-    uniforms = LatinHypercube.of(seed, blocks, perBlock, inputs.size());
+    firstSeason = inputs.size();
+    uniforms = LatinHypercube.of(seed, blocks, perBlock, firstSeason + model.years());
+    chanceOfSeason =
+        model.farm().feedYear().seasons().stream()
+            .mapToDouble(season -> season.chance().likely())
+            .toArray();
     low = inputs.stream().mapToDouble(input -> input.range().low()).toArray();
     width =
         inputs.stream().mapToDouble(input -> input.range().high() - input.range().low()).toArray();
@@ -156,8 +164,9 @@ final class Draws {
    * @param random a stream of the caller's own, which is started anew
    * @param x as long as the register of inputs
    * @param shares for each paddock as long as its composition
+   * @param seasons for each year the place of its season type
    */
-  void fill(int draw, CountedRandom random, double[] x, double[][] shares) {
+  void fill(int draw, CountedRandom random, double[] x, double[][] shares, int[] seasons) {
     for (int j = 0; j < x.length; j++) {
       x[j] = value(j, uniforms.uniform(draw, dimension[j]));
     }
@@ -171,5 +180,18 @@ final class Draws {
       }
       x[oldShareInput[i]] = old;
     }
+    for (int t = 0; t < seasons.length; t++) {
+      seasons[t] = season(uniforms.uniform(draw, firstSeason + t));
+    }
+  }
+
+  private int season(double uniform) {
+    double below = chanceOfSeason[0];
+    int season = 0;
+    while (uniform >= below && season < chanceOfSeason.length - 1) {
+      season++;
+      below += chanceOfSeason[season];
+    }
+    return season;
   }
 }

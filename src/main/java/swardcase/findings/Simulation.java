@@ -80,6 +80,7 @@ final class Simulation {
     private final CountedRandom random = new CountedRandom(0);
     private final double[] x = model.inputs().likely();
     private final double[][] shares = new double[leaf.length][];
+    private final int[] seasons = new int[model.years()];
     private final Kind[][] kind = new Kind[leaf.length][];
 
     Workspace(Alternatives alternatives) {
@@ -94,8 +95,8 @@ final class Simulation {
     }
 
     void run(int d) {
-      draws.fill(d, random, x, shares);
-      run.set(x, shares);
+      draws.fill(d, random, x, shares, seasons);
+      run.set(x, shares, seasons);
       for (int j = 0; j < x.length; j++) {
         drawn[j][d] = x[j];
       }

@@ -23,7 +23,6 @@ final class ActionPaths {
 
   private final Farm farm;
   private final Stands stands;
-  private final GrowthYear year;
   private final ActionInputs[] actions;
   private final SeedPaths seed;
   private final boolean[] allowed;
@@ -38,11 +37,20 @@ final class ActionPaths {
   private final double[] margin;
   private final double[] oldShare;
   private final double[] plantShare;
+  private final boolean[] holdsOff;
+  private final boolean[] shut;
+  private final double[] winterOpen;
+  private final double[] otherOpen;
+  private final double[] lossOf;
+  private final double[] leafOf;
+  private final double[] oldOf;
+  private final double[] yieldIn;
+  private final double[] leafIn;
+  private final double[] oldIn;
 
   ActionPaths(Farm farm, Tables tables, Inputs inputs, Stands stands, GrowthYear year) {
     this.farm = farm;
     this.stands = stands;
-    this.year = year;
     years = farm.finance().horizonYears();
     List<Action> list = farm.actions();
     actions = list.stream().map(a -> new ActionInputs(a, inputs)).toArray(ActionInputs[]::new);
@@ -66,12 +74,31 @@ final class ActionPaths {
     margin = new double[paths * years];
     oldShare = new double[paths * years];
     plantShare = new double[years * mostSpecies];
+    winterOpen = new double[actions.length];
+    otherOpen = new double[actions.length];
+    holdsOff = new boolean[actions.length];
+    shut = new boolean[actions.length * years];
+    for (int a = 0; a < actions.length; a++) {
+      holdsOff[a] = list.get(a).kind() == ActionKind.HOLD_OFF;
+      for (int k = 0; k < years; k++) {
+        shut[a * years + k] = isShut(list.get(a), k);
+      }
+      winterOpen[a] = 1 - year.winterShareAfterBreak(list.get(a).monthsUngrazed());
+      otherOpen[a] = 1 - year.otherShareAfterBreak(list.get(a).monthsUngrazed());
+    }
+    lossOf = new double[mostSpecies];
+    leafOf = new double[mostSpecies];
+    oldOf = new double[mostSpecies];
+    yieldIn = new double[years];
+    leafIn = new double[years];
+    oldIn = new double[years];
   }
 
   /** Computes every path for a run; the stands must have been set before. */
   void set(double[] x) {
     seed.set(x);
     for (int i = 0; i < stands.size(); i++) {
+      setSpecies(x, i);
       for (int a = 0; a < actions.length; a++) {
         if (!allowed(i, a)) {
           continue;
@@ -85,13 +112,23 @@ final class ActionPaths {
     }
   }
 
+  /** What each species of a paddock is like, read once for all its paths. */
+  private void setSpecies(double[] x, int i) {
+    for (int c = 0; c < stands.species(i); c++) {
+      lossOf[c] = 1 - stands.winterYield(x, i, c);
+      leafOf[c] = stands.formononetin(x, i, c);
+      oldOf[c] = stands.cultivar(i, c).isOld() ? 1 : 0;
+    }
+  }
+
   /** The stand stays as it is: every year alike. */
   private void setStanding(double[] x, int i, int a) {
     double clover = stands.cloverShare(x, i);
     double[] shares = stands.shares(i);
-    double growth = WinterGrowth.factor(clover, meanYield(x, i, shares, 0));
-    double clovers = strength(x, i, clover, shares, 0);
-    double old = oldShare(i, shares, 0);
+    int n = stands.species(i);
+    double growth = WinterGrowth.factor(clover, 1 - sum(lossOf, shares, 0, n));
+    double clovers = strength(x, i, clover, sum(leafOf, shares, 0, n));
+    double old = sum(oldOf, shares, 0, n);
     double yearly = actions[a].costPerHa(x, Phase.YEARLY);
     for (int k = 0; k < years; k++) {
       put(at(i, a) + k, growth, 1, clovers, yearly, 0, old);
@@ -104,55 +141,46 @@ final class ActionPaths {
     int sowing = action.runDownYears();
     int n = stands.species(i);
     seed.run(x, i, inputs, plantShare);
-    double chance = inputs.establishmentChance(x);
-    double[] standing = stands.shares(i);
     double cloverNow = stands.cloverShare(x, i);
-    double target = inputs.targetCloverShare(x);
-    double winterOpen = 1 - year.winterShareAfterBreak(action.monthsUngrazed());
-    double otherOpen = 1 - year.otherShareAfterBreak(action.monthsUngrazed());
-    for (int k = 0; k < years; k++) {
-      int slot = at(i, a) + k;
-      if (k < sowing) {
-        double growth = inputs.runDownGrowth(x);
-        double clover = WinterGrowth.factor(cloverNow, meanYield(x, i, standing, 0));
-        put(
-            slot,
-            growth * clover,
-            growth,
-            strength(x, i, cloverNow, standing, 0),
-            inputs.costPerHa(x, Phase.RUN_DOWN) + inputs.costPerHa(x, Phase.YEARLY),
-            inputs.cropMarginPerHa(x),
-            oldShare(i, standing, 0));
-        continue;
+    double yearly = inputs.costPerHa(x, Phase.YEARLY);
+    if (sowing > 0) {
+      double[] standing = stands.shares(i);
+      double growth = inputs.runDownGrowth(x);
+      double clover = WinterGrowth.factor(cloverNow, 1 - sum(lossOf, standing, 0, n));
+      double strength = strength(x, i, cloverNow, sum(leafOf, standing, 0, n));
+      double old = sum(oldOf, standing, 0, n);
+      double paid = inputs.costPerHa(x, Phase.RUN_DOWN) + yearly;
+      double margin = inputs.cropMarginPerHa(x);
+      for (int k = 0; k < Math.min(sowing, years); k++) {
+        put(at(i, a) + k, growth * clover, growth, strength, paid, margin, old);
       }
+    }
+    for (int k = sowing; k < years; k++) {
+      double won = plantShare[k * n + n - 1];
+      double clover = cloverShare(action, cloverNow, inputs.targetCloverShare(x), won);
+      yieldIn[k] = WinterGrowth.factor(clover, 1 - sum(lossOf, plantShare, k * n, n));
+      leafIn[k] = strength(x, i, clover, sum(leafOf, plantShare, k * n, n));
+      oldIn[k] = sum(oldOf, plantShare, k * n, n);
+    }
+    double chance = inputs.establishmentChance(x);
+    double sowingCost = inputs.costPerHa(x, Phase.SOWING);
+    for (int k = sowing; k < years; k++) {
       // Taken at first sowing: k - sowing years old. Failed and sown again: one year younger.
-      double takenGrowth = standGrowth(x, inputs, k - sowing);
-      double againGrowth = standGrowth(x, inputs, Math.max(0, k - sowing - 1));
+      int before = Math.max(sowing, k - 1);
+      double taken = chance * standGrowth(x, inputs, k - sowing);
+      double again = (1 - chance) * standGrowth(x, inputs, before - sowing);
       boolean shut = k == sowing;
       boolean shutAgain = k <= sowing + 1;
-      int now = k * n;
-      int before = (k == sowing ? k : k - 1) * n;
-      double taken = cloverShare(action, cloverNow, target, plantShare[now + n - 1]);
-      double again = cloverShare(action, cloverNow, target, plantShare[before + n - 1]);
-      double takenClover =
-          WinterGrowth.factor(taken, meanYield(x, i, plantShare, now)) * takenGrowth;
-      double againClover =
-          WinterGrowth.factor(again, meanYield(x, i, plantShare, before)) * againGrowth;
-      double sowingCost =
-          shut
-              ? inputs.costPerHa(x, Phase.SOWING)
-              : k == sowing + 1 ? (1 - chance) * inputs.costPerHa(x, Phase.SOWING) : 0;
+      double paid = shut ? sowingCost : k == sowing + 1 ? (1 - chance) * sowingCost : 0;
       put(
-          slot,
-          chance * takenClover * (shut ? winterOpen : 1)
-              + (1 - chance) * againClover * (shutAgain ? winterOpen : 1),
-          chance * takenGrowth * (shut ? otherOpen : 1)
-              + (1 - chance) * againGrowth * (shutAgain ? otherOpen : 1),
-          chance * strength(x, i, taken, plantShare, now)
-              + (1 - chance) * strength(x, i, again, plantShare, before),
-          sowingCost + inputs.costPerHa(x, Phase.YEARLY),
+          at(i, a) + k,
+          taken * yieldIn[k] * (shut ? winterOpen[a] : 1)
+              + again * yieldIn[before] * (shutAgain ? winterOpen[a] : 1),
+          taken * (shut ? otherOpen[a] : 1) + again * (shutAgain ? otherOpen[a] : 1),
+          chance * leafIn[k] + (1 - chance) * leafIn[before],
+          paid + yearly,
           0,
-          chance * oldShare(i, plantShare, now) + (1 - chance) * oldShare(i, plantShare, before));
+          chance * oldIn[k] + (1 - chance) * oldIn[before]);
     }
   }
 
@@ -182,30 +210,18 @@ final class ActionPaths {
     oldShare[slot] = old;
   }
 
-  /** Summed as losses, so that current cultivars alone give exactly 1. */
-  private double meanYield(double[] x, int i, double[] shares, int from) {
-    double loss = 0;
-    for (int c = 0; c < stands.species(i); c++) {
-      loss += shares[from + c] * (1 - stands.winterYield(x, i, c));
-    }
-    return 1 - loss;
-  }
-
-  private double strength(double[] x, int i, double clover, double[] shares, int from) {
-    double leaf = 0;
-    for (int c = 0; c < stands.species(i); c++) {
-      leaf += shares[from + c] * stands.formononetin(x, i, c);
-    }
-    double stress = farm.paddocks().get(i).waterlogged() ? x[waterlogged] : 1;
-    return Dose.percentOfIntake(stress, 1, clover, x[leafShare], leaf);
-  }
-
-  private double oldShare(int i, double[] shares, int from) {
+  /** Winter growth is summed as losses, so that current cultivars alone give exactly 1. */
+  private static double sum(double[] ofSpecies, double[] shares, int from, int species) {
     double sum = 0;
-    for (int c = 0; c < stands.species(i); c++) {
-      sum += stands.cultivar(i, c).isOld() ? shares[from + c] : 0;
+    for (int c = 0; c < species; c++) {
+      sum += shares[from + c] * ofSpecies[c];
     }
     return sum;
+  }
+
+  private double strength(double[] x, int i, double clover, double leaf) {
+    double stress = farm.paddocks().get(i).waterlogged() ? x[waterlogged] : 1;
+    return Dose.percentOfIntake(stress, 1, clover, x[leafShare], leaf);
   }
 
   private int at(int i, int a) {
@@ -219,7 +235,7 @@ final class ActionPaths {
 
   /** Whether the action keeps joining ewes off. */
   boolean holdsOff(int a) {
-    return actions[a].action().kind() == ActionKind.HOLD_OFF;
+    return holdsOff[a];
   }
 
   int establishmentInput(int a) {
@@ -228,7 +244,10 @@ final class ActionPaths {
 
   /** Whether the paddock is out of grazing for a part of year {@code k} or all of it. */
   boolean isShut(int a, int k) {
-    Action action = actions[a].action();
+    return shut[a * years + k];
+  }
+
+  private static boolean isShut(Action action, int k) {
     return action.sows()
         && (k == action.runDownYears() || (k < action.runDownYears() && action.cropped()));
   }

@@ -19,7 +19,11 @@ import swardcase.tables.Tables;
  * <p>The feed budget is solved on a grid, each node when it is first asked for in a run, and read
  * between its nodes by straight lines, because a plan asks for it in every year. As it stands
  * ({@code w = now, o = 1}) and with current cultivars ({@code 1, 1}) are nodes, so these two are
- * exact; outside the grid the edge holds.
+ * exact; outside the grid the edge holds. Each node is solved for one season type or for all, whose
+ * mean by chance is the answer where none is named.
+ *
+ * <p>Every solution starts from the year as the farm stands in the same run, and that from the
+ * likely year, so that few years repeat it; nothing depends on which node was asked for first.
  */
 final class FeedSurface {
 
@@ -41,17 +45,19 @@ final class FeedSurface {
   private final boolean runMoreEwes;
 
   private final double[] winterNodes = new double[BELOW.length + 4];
-  private final double[] bought = new double[winterNodes.length * OTHER.length];
-  private final double[] spare = new double[bought.length];
-  private final double[] extraEwes = new double[bought.length];
+  private final double[][] bought;
+  private final double[][] spare;
+  private final double[] extraEwes = new double[winterNodes.length * OTHER.length];
   private final double[] multiplier = new double[HalfMonths.COUNT];
   private final FeedResult result = new FeedResult();
   private final double[] key = new double[7];
   private final double[] lastKey = new double[7];
-  private FeedParameters parameters;
+  private final FeedParameters parameters;
+  private final double[] usualGreen;
+  private final double[] usualDry;
+  private final FeedResult[] now;
   private double mostRise;
   private double nowMjPerEwe;
-  private double uneaten;
 
   FeedSurface(Farm farm, Tables tables, Inputs inputs, GrowthYear year, boolean runMoreEwes) {
     this(farm, tables, inputs, year, runMoreEwes, EnergyMethod.SCA_1990);
@@ -84,17 +90,38 @@ final class FeedSurface {
     mostEweIncrease = inputs.add(farm.management().mostEweIncrease());
     this.runMoreEwes = runMoreEwes && farm.ewesJoined() > 0;
     lastKey[0] = Double.NaN;
+    parameters = FeedParameters.likely(farm, tables);
+    // A table for each season type and, last, one for their mean.
+    bought = new double[chance.length + 1][extraEwes.length];
+    spare = new double[chance.length + 1][extraEwes.length];
+    usualGreen = new double[chance.length];
+    usualDry = new double[chance.length];
+    now = new FeedResult[chance.length];
+    Arrays.fill(multiplier, 1);
+    for (int season = 0; season < chance.length; season++) {
+      now[season] = new FeedResult();
+      budget.run(season, multiplier, 1, parameters, now[season]);
+      usualGreen[season] = greenAtEnd(now[season]);
+      usualDry[season] = dryAtEnd(now[season]);
+    }
+  }
+
+  private static double greenAtEnd(FeedResult year) {
+    return year.greenKgDmPerHa[HalfMonths.COUNT - 1];
+  }
+
+  private static double dryAtEnd(FeedResult year) {
+    return year.dryKgDmPerHa[HalfMonths.COUNT - 1];
   }
 
   /** Takes the numbers of a run; {@code winterNow} is {@code w} of the farm as it stands. */
   void set(double[] x, double winterNow) {
-    parameters =
-        new FeedParameters(
-            x[conditionDeficit],
-            x[leafAreaPenalty],
-            x[leafAreaBound],
-            x[demandMultiplier],
-            x[dryLossMultiplier]);
+    parameters.set(
+        x[conditionDeficit],
+        x[leafAreaPenalty],
+        x[leafAreaBound],
+        x[demandMultiplier],
+        x[dryLossMultiplier]);
     key[0] = winterNow;
     key[1] = x[conditionDeficit];
     key[2] = x[leafAreaPenalty];
@@ -107,8 +134,14 @@ final class FeedSurface {
     }
     System.arraycopy(key, 0, lastKey, 0, key.length);
     placeWinterNodes(winterNow);
-    Arrays.fill(bought, Double.NaN);
-    Arrays.fill(spare, Double.NaN);
+    for (double[] table : bought) {
+      Arrays.fill(table, Double.NaN);
+    }
+    setMultiplier(winterNow, 1);
+    for (int season = 0; season < chance.length; season++) {
+      budget.runFrom(
+          usualGreen[season], usualDry[season], season, multiplier, 1, parameters, now[season]);
+    }
     Arrays.fill(extraEwes, Double.NaN);
     mostRise = x[mostEweIncrease];
     nowMjPerEwe = runMoreEwes ? bought(winterNow, 1) / ewesPerHa : 0;
@@ -128,21 +161,34 @@ final class FeedSurface {
   /** Energy bought, MJ per ha and year, mean over season types, at a multiple of ewe numbers. */
   private double solve(double w, double o, double ewes) {
     double sum = 0;
-    uneaten = 0;
     for (int season = 0; season < chance.length; season++) {
       run(season, w, o, ewes, result);
       sum += chance[season] * result.boughtMjPerHa();
-      uneaten += chance[season] * result.uneatenKgDmPerHa();
     }
     return sum;
   }
 
   /** One season of the budget itself, not read from the grid. */
   void run(int season, double w, double o, double ewes, FeedResult into) {
+    setMultiplier(w, o);
+    budget.runFrom(
+        greenAtEnd(now[season]), dryAtEnd(now[season]), season, multiplier, ewes, parameters, into);
+  }
+
+  private void setMultiplier(double w, double o) {
     for (int p = 0; p < multiplier.length; p++) {
       multiplier[p] = winterMask[p] ? w : o;
     }
-    budget.run(season, multiplier, ewes, parameters, into);
+  }
+
+  /** One season as the farm stands; the next run overwrites it. */
+  FeedResult now(int season) {
+    return now[season];
+  }
+
+  /** How many season types there are; in place of one it stands for their mean. */
+  int meanOfSeasons() {
+    return chance.length;
   }
 
   /**
@@ -174,14 +220,19 @@ final class FeedSurface {
     return solve(w, o, 1 + rise) / (ewesPerHa * (1 + rise));
   }
 
-  /** Energy bought, MJ per ha and year. */
+  /** Energy bought, MJ per ha and year, mean over season types. */
   double bought(double w, double o) {
-    return read(bought, w, o);
+    return bought(chance.length, w, o);
+  }
+
+  /** The same in one season type, or in {@link #meanOfSeasons}. */
+  double bought(int season, double w, double o) {
+    return read(bought[season], season, w, o);
   }
 
   /** Rise in ewe numbers that the feed would carry; 0 unless more ewes are to be run. */
   double extraEwes(double w, double o) {
-    return runMoreEwes ? read(extraEwes, w, o) : 0;
+    return runMoreEwes ? read(extraEwes, chance.length, w, o) : 0;
   }
 
   /** The rise that current cultivars everywhere would carry, whatever extra feed is used for. */
@@ -191,9 +242,9 @@ final class FeedSurface {
         : extraEwes(1, o, bought(winterNow, 1) / ewesPerHa, x[mostEweIncrease]);
   }
 
-  /** Feed that nobody ate, kg dry matter per ha and year, mean over season types. */
-  double spare(double w, double o) {
-    return read(spare, w, o);
+  /** Feed that nobody ate in a season type, kg dry matter per ha and year. */
+  double spare(int season, double w, double o) {
+    return read(spare[season], season, w, o);
   }
 
   /** Values of {@code w} between which every answer is read by straight lines. */
@@ -218,33 +269,47 @@ final class FeedSurface {
     return demand.otherAppetiteKgDmPerDay(halfMonth) * HalfMonths.days(halfMonth) / areaHa;
   }
 
-  private double read(double[] table, double w, double o) {
+  private double read(double[] table, int season, double w, double o) {
     int a = cell(winterNodes, w);
     int b = cell(OTHER, o);
     double u = within(winterNodes, a, w);
     double v = within(OTHER, b, o);
-    double left = u < 1 ? between(table, a, b, v) : 0;
-    double right = u > 0 ? between(table, a + 1, b, v) : 0;
+    double left = u < 1 ? between(table, season, a, b, v) : 0;
+    double right = u > 0 ? between(table, season, a + 1, b, v) : 0;
     return left * (1 - u) + right * u;
   }
 
-  private double between(double[] table, int a, int b, double v) {
-    double low = v < 1 ? node(table, a, b) : 0;
-    double high = v > 0 ? node(table, a, b + 1) : 0;
+  private double between(double[] table, int season, int a, int b, double v) {
+    double low = v < 1 ? node(table, season, a, b) : 0;
+    double high = v > 0 ? node(table, season, a, b + 1) : 0;
     return low * (1 - v) + high * v;
   }
 
-  private double node(double[] table, int a, int b) {
+  private double node(double[] table, int season, int a, int b) {
     int k = a * OTHER.length + b;
-    if (Double.isNaN(table[k])) {
-      if (table == extraEwes) {
-        table[k] = extraEwes(winterNodes[a], OTHER[b], nowMjPerEwe, mostRise);
-      } else {
-        bought[k] = solve(winterNodes[a], OTHER[b], 1);
-        spare[k] = uneaten;
+    if (table == extraEwes) {
+      if (Double.isNaN(extraEwes[k])) {
+        extraEwes[k] = extraEwes(winterNodes[a], OTHER[b], nowMjPerEwe, mostRise);
       }
+    } else if (Double.isNaN(bought[season][k])) {
+      solve(season, a, b, k);
     }
     return table[k];
+  }
+
+  private void solve(int season, int a, int b, int k) {
+    if (season < chance.length) {
+      run(season, winterNodes[a], OTHER[b], 1, result);
+      bought[season][k] = result.boughtMjPerHa();
+      spare[season][k] = result.uneatenKgDmPerHa();
+      return;
+    }
+    bought[season][k] = 0;
+    spare[season][k] = 0;
+    for (int each = 0; each < chance.length; each++) {
+      bought[season][k] += chance[each] * node(bought[each], each, a, b);
+      spare[season][k] += chance[each] * spare[each][k];
+    }
   }
 
   private static int cell(double[] nodes, double at) {

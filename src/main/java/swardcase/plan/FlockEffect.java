@@ -51,9 +51,12 @@ final class FlockEffect {
   private final int pregnantPercent;
 
   private double[] x;
+  private double along;
+  private double alongHeld;
   private double[] greenShare;
   private double spacing;
   private double referenceEffect;
+  private double logSoundPerUnit;
   private double strengthNow;
   private double perCycle;
   private double unaffected;
@@ -98,6 +101,7 @@ final class FlockEffect {
     strengthNow = now;
     spacing = Math.max(1e-6, strongest) / (NODES - 1);
     Arrays.fill(season, Double.NaN);
+    logSoundPerUnit = Math.log(1 - x[sterilityQ]);
     for (int p = 0; p < greenPower.length; p++) {
       greenPower[p] = Math.pow(green[p], x[steepness]);
     }
@@ -191,7 +195,8 @@ final class FlockEffect {
    * @param strengthHeld strength of those the mob grazes in the held weeks
    */
   double share(int year, double strength, double strengthHeld) {
-    spared[year] = spared(read(season, strength, strengthHeld));
+    int at = place(strength, strengthHeld);
+    spared[year] = spared(between(season, at));
     double whole = 0;
     double product = 1;
     for (int age = 0; age < ageShare.length; age++) {
@@ -199,12 +204,12 @@ final class FlockEffect {
       product *= before >= 0 ? spared[before] : sparedNow;
       whole += ageShare[age] * product;
     }
-    return whole * read(fertile, strength, strengthHeld);
+    return whole * between(fertile, at);
   }
 
   /** Share of ewes that a season leaves whole. Over seasons the shares multiply. */
   double spared(double seasonExposure) {
-    return 1 - Sterility.sterileShare(seasonExposure, x[sterilityQ]);
+    return Sterility.soundShare(seasonExposure, logSoundPerUnit);
   }
 
   private double wholeShareNow() {
@@ -243,32 +248,46 @@ final class FlockEffect {
   }
 
   private double read(double[] table, double strength, double strengthHeld) {
+    return between(table, place(strength, strengthHeld));
+  }
+
+  /** Finds two strengths on the grid and solves the nodes about them. */
+  private int place(double strength, double strengthHeld) {
     int a = cell(strength);
     int b = cell(strengthHeld);
-    double u = Math.min(1, strength / spacing - a);
-    double v = Math.min(1, strengthHeld / spacing - b);
-    double low = node(table, a, b);
-    if (u == 0 && v == 0) {
+    along = Math.min(1, strength / spacing - a);
+    alongHeld = Math.min(1, strengthHeld / spacing - b);
+    int at = a * NODES + b;
+    solve(at, a, b);
+    if (along != 0 || alongHeld != 0) {
+      solve(at + 1, a, b + 1);
+      solve(at + NODES, a + 1, b);
+      solve(at + NODES + 1, a + 1, b + 1);
+    }
+    return at;
+  }
+
+  private double between(double[] table, int at) {
+    double low = table[at];
+    if (along == 0 && alongHeld == 0) {
       return low;
     }
-    double left = low + v * (node(table, a, b + 1) - low);
-    double lowRight = node(table, a + 1, b);
-    double right = lowRight + v * (node(table, a + 1, b + 1) - lowRight);
-    return left + u * (right - left);
+    double left = low + alongHeld * (table[at + 1] - low);
+    double lowRight = table[at + NODES];
+    double right = lowRight + alongHeld * (table[at + NODES + 1] - lowRight);
+    return left + along * (right - left);
   }
 
   private int cell(double strength) {
     return Math.max(0, Math.min(NODES - 2, (int) (strength / spacing)));
   }
 
-  private double node(double[] table, int a, int b) {
-    int at = a * NODES + b;
+  private void solve(int at, int a, int b) {
     if (Double.isNaN(season[at])) {
       fill(a * spacing, b * spacing);
       season[at] = seasonExposure();
       fertile[at] = Pregnancy.pregnantShare(perCycle, joiningWeeks, multiplier, 0);
     }
-    return table[at];
   }
 
   /** The dose is green share x strength, so its power in the dose-response is a product too. */

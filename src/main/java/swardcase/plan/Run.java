@@ -32,6 +32,11 @@ public final class Run {
   private final FlockEffect[] flock;
   private final GrowthYear year;
   private final int years;
+  private final int actions;
+  private final int keep;
+  private final boolean runMoreEwes;
+  private final int[] ewes;
+  private final double[] lambsPerEwe;
   private final double areaHa;
   private final double[] paddockArea;
   private final double[] paddockWeight;
@@ -42,6 +47,8 @@ public final class Run {
   private final double[] baseSums;
   private final double[] baseOld;
   private final double[] valueOfShare;
+  private final double[] boughtNowMjPerHa;
+  private final int[] seasonOfYear;
   private Plan base;
   private double baseEnd;
   private int set;
@@ -68,10 +75,9 @@ public final class Run {
   private double[] x;
   private double weightSum;
   private double winterNow;
-  private double boughtNowMjPerHa;
   private double pricePerMj;
   private double tonnesPerMj;
-  private double discountAtEnd;
+  private final double[] discount;
   private double grownInYear;
   private double grownWhenHeld;
   private double appetiteWhenHeld;
@@ -81,6 +87,9 @@ public final class Run {
     farm = model.farm();
     year = model.year();
     years = farm.finance().horizonYears();
+    actions = model.actions().size();
+    keep = model.keep();
+    runMoreEwes = model.runMoreEwes();
     areaHa = farm.areaHa();
     paddockArea = farm.paddocks().stream().mapToDouble(Paddock::areaHa).toArray();
     paddockWeight = new double[paddockArea.length];
@@ -88,6 +97,8 @@ public final class Run {
     paths = new ActionPaths(farm, model.tables(), inputs, stands, year);
     feed = new FeedSurface(farm, model.tables(), inputs, year, model.runMoreEwes());
     List<Mob> mobs = farm.mobs();
+    ewes = mobs.stream().mapToInt(Mob::ewes).toArray();
+    lambsPerEwe = mobs.stream().mapToDouble(Run::lambsPerPregnantEwe).toArray();
     flock = new FlockEffect[mobs.size()];
     for (int g = 0; g < flock.length; g++) {
       flock[g] = new FlockEffect(farm, mobs.get(g), model.tables(), inputs);
@@ -99,10 +110,13 @@ public final class Run {
       }
     }
     sums = new double[YearSums.size(flock.length)];
-    partOfSet = new int[paddockArea.length * model.actions().size() * years];
+    partOfSet = new int[paddockArea.length * actions * years];
     part = new double[partOfSet.length * sums.length];
     baseSums = new double[years * sums.length];
     baseOld = new double[years];
+    discount = new double[years];
+    seasonOfYear = new int[years];
+    boughtNowMjPerHa = new double[feed.meanOfSeasons() + 1];
     valueOfShare = new double[flock.length];
     joiningFeed = new JoiningFeed(farm, grazes);
     discountRate = inputs.add(farm.finance().discountRate());
@@ -124,44 +138,57 @@ public final class Run {
     return inputs;
   }
 
-  /** Takes one array of assumptions, in the order of {@link FarmModel#inputs()}. */
+  /**
+   * Takes one array of assumptions, in the order of {@link FarmModel#inputs()}. Every year is the
+   * mean over season types.
+   */
   public void set(double[] assumptions) {
     stands.set(assumptions);
     setBesideStands(assumptions);
+    Arrays.fill(seasonOfYear, feed.meanOfSeasons());
   }
 
   /**
-   * The same with the clover of every paddock drawn apart from the array.
+   * The same with clover and seasons drawn apart from the array. A season bears on the feed of its
+   * year: supplement and spare feed. What ewes eat before joining, and how many more ewes would be
+   * run, stay means over season types.
    *
    * @param shares for each paddock the share of each name in its {@link #composition}
+   * @param seasons for each year the place of its season type; the number of types stands for their
+   *     mean
    */
-  public void set(double[] assumptions, double[][] shares) {
+  public void set(double[] assumptions, double[][] shares, int[] seasons) {
     stands.set(shares);
     setBesideStands(assumptions);
+    System.arraycopy(seasons, 0, seasonOfYear, 0, years);
   }
 
   private void setBesideStands(double[] assumptions) {
     x = assumptions;
     set++;
     base = null;
-    discountAtEnd = discount(years - 1);
+    discount[0] = 1;
+    for (int t = 1; t < years; t++) {
+      discount[t] = discount[t - 1] / (1 + x[discountRate]);
+    }
     paths.set(x);
     weightSum = 0;
     double grown = 0;
-    int keep = model.keep();
     for (int i = 0; i < paddockArea.length; i++) {
       paddockWeight[i] = paddockArea[i] * stands.growthIndex(x, i);
       weightSum += paddockWeight[i];
       grown += paddockWeight[i] * paths.winter(i, keep, 0);
     }
     winterNow = grown / weightSum;
-    SupplementCost supplement =
-        new SupplementCost(
-            x[supplementPrice], x[supplementEnergy], x[supplementDryMatter], x[supplementWaste]);
-    pricePerMj = supplement.cost(1);
-    tonnesPerMj = supplement.tonnes(1);
+    tonnesPerMj =
+        1
+            / SupplementCost.energyMjPerTonne(
+                x[supplementEnergy], x[supplementDryMatter], x[supplementWaste]);
+    pricePerMj = tonnesPerMj * x[supplementPrice];
     feed.set(x, winterNow);
-    boughtNowMjPerHa = feed.bought(winterNow, 1);
+    for (int season = 0; season < boughtNowMjPerHa.length; season++) {
+      boughtNowMjPerHa[season] = feed.bought(season, winterNow, 1);
+    }
     readFeedYear();
     setHeld();
     Arrays.fill(sums, 0);
@@ -172,8 +199,7 @@ public final class Run {
     }
     double strongest = paths.strongest();
     for (int g = 0; g < flock.length; g++) {
-      Mob mob = flock[g].mob();
-      valueOfShare[g] = mob.ewes() * (lambsPerPregnantEwe(mob) * x[lambValue] + x[dryEweCost]);
+      valueOfShare[g] = ewes[g] * (lambsPerEwe[g] * x[lambValue] + x[dryEweCost]);
       flock[g].set(x, greenShare, strength(sums, 0, g), strongest);
       double open = sums[YearSums.at(g, YearSums.SAFE)];
       joiningFeed.set(g, flock[g], onOffer, growth, eatenByEwes, taken, open);
@@ -190,7 +216,7 @@ public final class Run {
 
   /** Where the sums of a paddock in year {@code k} of an action stand; worked out once a set. */
   private int part(int i, int a, int k) {
-    int place = (i * model.actions().size() + a) * years + k;
+    int place = (i * actions + a) * years + k;
     int at = place * sums.length;
     if (partOfSet[place] != set) {
       partOfSet[place] = set;
@@ -246,16 +272,16 @@ public final class Run {
     Arrays.fill(growth, 0);
     Arrays.fill(eatenByEwes, 0);
     for (int season = 0; season < farm.feedYear().seasons().size(); season++) {
-      feed.run(season, winterNow, 1, 1, feedNow);
+      FeedResult now = feed.now(season);
       double chance = farm.feedYear().seasons().get(season).chance().likely();
       for (int p = 0; p < HalfMonths.COUNT; p++) {
-        double green = feedNow.eatenGreenKgDmPerHa[p];
-        double dry = feedNow.eatenDryKgDmPerHa[p];
+        double green = now.eatenGreenKgDmPerHa[p];
+        double dry = now.eatenDryKgDmPerHa[p];
         if (green + dry > 0) {
           greenShare[p] += chance * (green + x[dryFactor] * dry) / (green + dry);
         }
-        onOffer[p] += chance * (feedNow.greenKgDmPerHa[p] + feedNow.dryKgDmPerHa[p]);
-        growth[p] += chance * feedNow.growthKgDmPerHa[p];
+        onOffer[p] += chance * (now.greenKgDmPerHa[p] + now.dryKgDmPerHa[p]);
+        growth[p] += chance * now.growthKgDmPerHa[p];
         eatenByEwes[p] += chance * (green + dry) * feed.eweShareOfAppetite(p);
       }
     }
@@ -267,12 +293,12 @@ public final class Run {
   }
 
   private int partInYear(int t, int i, int action, int start) {
-    return t < start ? part(i, model.keep(), 0) : part(i, action, t - start);
+    return t < start ? part(i, keep, 0) : part(i, action, t - start);
   }
 
   private double oldInYear(int t, int i, int action, int start) {
     return paddockArea[i]
-        * (t < start ? paths.oldShare(i, model.keep(), 0) : paths.oldShare(i, action, t - start));
+        * (t < start ? paths.oldShare(i, keep, 0) : paths.oldShare(i, action, t - start));
   }
 
   /** Fills {@code out} with what the plan brings against keeping everything. */
@@ -308,7 +334,6 @@ public final class Run {
   public void evaluateBaseWith(int paddock, int action, int start, Outcome out) {
     int actionNow = base.action(paddock);
     int startNow = base.start(paddock);
-    double factor = 1;
     double npv = 0;
     for (int t = 0; t < years; t++) {
       int before = partInYear(t, paddock, actionNow, startNow);
@@ -320,11 +345,10 @@ public final class Run {
           oldInYear(t, paddock, action, start) - oldInYear(t, paddock, actionNow, startNow);
       out.oldShare[t] = (baseOld[t] + old) / areaHa;
       evaluateYear(t, sums, 0, out);
-      npv += factor * out.net(t);
-      factor /= 1 + x[discountRate];
+      npv += discount[t] * out.net(t);
     }
     double end = baseEnd + (endValueNow(paddock, action) - endValueNow(paddock, actionNow));
-    out.endValue = end / discountAtEnd;
+    out.endValue = end / discount[years - 1];
     out.npv = npv + end;
   }
 
@@ -339,33 +363,36 @@ public final class Run {
     out.winterGrowth[t] = of[at + YearSums.WINTER] / weightSum;
     out.actionCost[t] = of[at + YearSums.COST];
     out.cropMargin[t] = of[at + YearSums.MARGIN];
-    double saved = saved(w, o);
-    boolean carriesMore = model.runMoreEwes() && saved > 0;
-    out.supplementSaved[t] = carriesMore ? 0 : saved;
-    out.spareFeed[t] = (carriesMore ? moreEwes(w, o) : 0) + spareFeedGain(w, o);
+    int season = seasonOfYear[t];
+    boolean carriesMore = runMoreEwes && saved(w, o) > 0;
+    out.supplementSaved[t] = carriesMore ? 0 : saved(season, w, o);
+    out.spareFeed[t] = (carriesMore ? moreEwes(w, o) : 0) + spareFeedGain(season, w, o);
     double gain = 0;
     double pregnant = 0;
-    int ewes = 0;
+    int all = 0;
     out.lambs[t] = 0;
     out.ewesInLamb[t] = 0;
     for (int g = 0; g < flock.length; g++) {
       FlockEffect effect = flock[g];
-      Mob mob = effect.mob();
       double share = effect.share(t, strength(of, at, g), strengthHeld(of, at, g));
       double more = share - effect.shareNow();
-      out.ewesInLamb[t] += more * mob.ewes();
-      out.lambs[t] += more * mob.ewes() * lambsPerPregnantEwe(mob);
+      out.ewesInLamb[t] += more * ewes[g];
+      out.lambs[t] += more * ewes[g] * lambsPerEwe[g];
       gain += more * valueOfShare(g);
-      pregnant += share * mob.ewes();
-      ewes += mob.ewes();
+      pregnant += share * ewes[g];
+      all += ewes[g];
     }
     out.lambsSaved[t] = gain;
-    out.pregnantShare[t] = ewes > 0 ? pregnant / ewes : 0;
+    out.pregnantShare[t] = all > 0 ? pregnant / all : 0;
   }
 
   /** Money for supplement saved at a growth, whole farm and year. */
   double saved(double w, double o) {
-    return (boughtNowMjPerHa - feed.bought(w, o)) * areaHa * pricePerMj;
+    return saved(feed.meanOfSeasons(), w, o);
+  }
+
+  private double saved(int season, double w, double o) {
+    return (boughtNowMjPerHa[season] - feed.bought(season, w, o)) * areaHa * pricePerMj;
   }
 
   /** Gain of the further ewes that a growth would carry. */
@@ -410,27 +437,31 @@ public final class Run {
   }
 
   double spareFeedGain(double w, double o) {
+    return spareFeedGain(feed.meanOfSeasons(), w, o);
+  }
+
+  private double spareFeedGain(int season, double w, double o) {
     if (x[spareFeedValue] == 0) {
       return 0;
     }
-    double more = feed.spare(w, o) - feed.spare(winterNow, 1);
+    double more = feed.spare(season, w, o) - feed.spare(season, winterNow, 1);
     return more * areaHa / 1000 * x[spareFeedValue];
   }
 
   /** Value now of what a paddock is worth beyond the horizon for having been sown. */
   double endValueNow(int paddock, int action) {
     return model.actions().get(action).sows()
-        ? paddockArea[paddock] * x[endValue] * discountAtEnd
+        ? paddockArea[paddock] * x[endValue] * discount[years - 1]
         : 0;
   }
 
   /** Value now of one unit of money in a year. */
   double discount(int year) {
-    return Math.pow(1 + x[discountRate], -year);
+    return discount[year];
   }
 
   boolean runsMoreEwes() {
-    return model.runMoreEwes();
+    return runMoreEwes;
   }
 
   double weightSum() {
@@ -557,7 +588,8 @@ public final class Run {
     if (farm.ewesJoined() == 0) {
       return 0;
     }
-    double supplement = boughtNowMjPerHa * areaHa * pricePerMj / farm.ewesJoined();
+    double boughtMj = boughtNowMjPerHa[feed.meanOfSeasons()] * areaHa;
+    double supplement = boughtMj * pricePerMj / farm.ewesJoined();
     return ewes * (x[eweMargin] - supplement - x[ewePrice] * x[discountRate]);
   }
 

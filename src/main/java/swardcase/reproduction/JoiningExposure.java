@@ -8,8 +8,9 @@ import swardcase.farm.HalfMonths;
 /**
  * What a year of doses leaves of the chance of conceiving in each cycle of joining.
  *
- * <p>A walk by days, started {@value #RUN_UP_DAYS} days before joining at that day's full effect.
- * With target(t) = 1 - T(dose of day t) and e the effect carried:
+ * <p>A walk by days, in strides over days that change nothing, started {@value #RUN_UP_DAYS} days
+ * before joining at that day's full effect. With target(t) = 1 - T(dose of day t) and e the effect
+ * carried:
  *
  * <ul>
  *   <li>building up: e rises by target / rampDays a day, to the target at most;
@@ -38,6 +39,8 @@ public final class JoiningExposure {
   // Where each day of four years stands among 24 half-months and among 365 days.
   private static final int[] HALF_MONTH_OF = places(HalfMonths::ofDay);
   private static final int[] DAY_OF = places(day -> day % HalfMonths.DAYS);
+  private static final int[] NEXT_HALF_MONTH = next(HALF_MONTH_OF);
+  private static final int[] NEXT_DAY = next(DAY_OF);
 
   private JoiningExposure() {}
 
@@ -105,36 +108,47 @@ public final class JoiningExposure {
     double keptInRest = Math.pow(2, -(1 - partLag) / halfLifeDays);
     double rise = Math.min(1, 1 / rampDays);
 
-    int[] place = fullEffect.length == HalfMonths.DAYS ? DAY_OF : HALF_MONTH_OF;
+    boolean byDay = fullEffect.length == HalfMonths.DAYS;
+    int[] place = byDay ? DAY_OF : HALF_MONTH_OF;
+    int[] next = byDay ? NEXT_DAY : NEXT_HALF_MONTH;
     int start = Math.floorMod(joiningStartDayOfYear - RUN_UP_DAYS, HalfMonths.DAYS);
+    int joining = start + RUN_UP_DAYS;
+    int end = joining + joiningDays;
     double effect = fullEffect[place[start]];
-    double longFloor = effect;
-    double shortFloor = effect;
+    int cycle = 0;
+    int endOfCycle = joining;
     double sum = 0;
-    for (int known = 1; known < RUN_UP_DAYS + joiningDays; known++) {
-      int date = start + known;
+    int date = start + 1;
+    while (date < end) {
+      if (date == endOfCycle) {
+        endOfCycle = Math.min(end, date + CYCLE);
+        sum = 0;
+      }
+      // Until this day target and floors stay what they are.
+      int first = Math.max(start, date - wholeLag - 1);
+      int shortFirst = Math.max(start, date - wholeLag);
+      int until = Math.min(endOfCycle, next[date]);
+      until = Math.min(until, next[first] + wholeLag + 1);
+      until = Math.min(until, next[shortFirst] + wholeLag);
       double target = fullEffect[place[date]];
-      if (target >= longFloor) {
-        longFloor = target;
-      } else if (leaves(fullEffect, place, date, wholeLag + 1, known, longFloor)) {
-        longFloor = highest(fullEffect, place, date, wholeLag + 1);
-      }
-      if (target >= shortFloor) {
-        shortFloor = target;
-      } else if (leaves(fullEffect, place, date, wholeLag, known, shortFloor)) {
-        shortFloor = highest(fullEffect, place, date, wholeLag);
-      }
-      double risen = effect + target * rise;
-      risen = risen < target ? risen : target;
-      double kept = recover(recover(effect, longFloor, keptInLastPart), shortFloor, keptInRest);
-      effect = risen > kept ? risen : kept;
-      int day = known - RUN_UP_DAYS;
-      if (day >= 0) {
-        sum += 1 - effect;
-        if (day % CYCLE == CYCLE - 1 || day == joiningDays - 1) {
-          multiplierByCycle[day / CYCLE] = sum / (day % CYCLE + 1);
-          sum = 0;
+      double shortFloor = highest(fullEffect, place, next, shortFirst, date);
+      double longFloor = Math.max(shortFloor, fullEffect[place[first]]);
+      double step = target * rise;
+      for (; date < until; date++) {
+        if (effect < target) {
+          effect = Math.min(effect + step, target);
+        } else if (effect > shortFloor) {
+          effect = recover(recover(effect, longFloor, keptInLastPart), shortFloor, keptInRest);
+        } else {
+          sum += (until - date) * (1 - effect);
+          date = until;
+          break;
         }
+        sum += 1 - effect;
+      }
+      if (date == endOfCycle && date > joining) {
+        multiplierByCycle[cycle] = sum / (date - joining - cycle * CYCLE);
+        cycle++;
       }
     }
   }
@@ -143,26 +157,23 @@ public final class JoiningExposure {
     return effect <= floor ? effect : floor + (effect - floor) * kept;
   }
 
-  /**
-   * Whether the highest effect of the window until yesterday goes out of it today. The window moves
-   * on by a day at a time, so it need be looked through only then.
-   */
-  private static boolean leaves(
-      double[] effect, int[] place, int date, int daysBack, int known, double highest) {
-    if (known <= daysBack) {
-      return false;
-    }
-    int left = place[date - daysBack - 1];
-    return left != place[date - daysBack] && effect[left] >= highest;
-  }
-
-  /** Highest effect from {@code daysBack} days before a date to that day. */
-  private static double highest(double[] effect, int[] place, int date, int daysBack) {
-    double highest = effect[place[date]];
-    for (int back = 1; back <= daysBack; back++) {
-      highest = Math.max(highest, effect[place[date - back]]);
+  /** Highest effect from one day to another. */
+  private static double highest(double[] effect, int[] place, int[] next, int from, int to) {
+    double highest = effect[place[to]];
+    for (int date = from; date < to; date = next[date]) {
+      highest = Math.max(highest, effect[place[date]]);
     }
     return highest;
+  }
+
+  /** For each day the first later one that stands at another place. */
+  private static int[] next(int[] place) {
+    int[] next = new int[place.length];
+    for (int date = place.length - 1; date >= 0; date--) {
+      boolean last = date == place.length - 1 || place[date] != place[date + 1];
+      next[date] = last ? date + 1 : next[date + 1];
+    }
+    return next;
   }
 
   private static int[] places(IntUnaryOperator ofDay) {

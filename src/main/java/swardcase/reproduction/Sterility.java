@@ -39,6 +39,11 @@ public final class Sterility {
     return sum / SEASON_DAYS / referenceEffect;
   }
 
+  /** 1 - s from ln(1 - q), which stays the same over many exposures. */
+  public static double soundShare(double exposure, double logSoundPerUnit) {
+    return exposure <= 0 ? 1 : Math.exp(exposure * logSoundPerUnit);
+  }
+
   /** s, the share barren after {@code exposure}, where {@code q} goes barren per unit of it. */
   public static double sterileShare(double exposure, double q) {
     return exposure <= 0 ? 0 : 1 - Math.pow(1 - q, exposure);

@@ -124,20 +124,27 @@ public final class SeedBank {
   }
 
   private void germinate(SeedBankSettings settings, int year) {
+    double[] r = settings.retention;
+    double germinated = 0;
+    double died = 0;
     for (int c = 0; c < species; c++) {
       int first = c * AGES;
+      double second = bank[first] * r[first];
+      double third = bank[first + 1] * r[first + 1];
+      double later = bank[first + 3] * r[first + 3] + bank[first + 2] * r[first + 2];
       double before = bank[first] + bank[first + 1] + bank[first + 2] + bank[first + 3];
       bankByYear[year * species + c] = before + buried[c];
-      double[] r = settings.retention;
-      bank[first + 3] = bank[first + 3] * r[first + 3] + bank[first + 2] * r[first + 2];
-      bank[first + 2] = bank[first + 1] * r[first + 1];
-      bank[first + 1] = bank[first] * r[first];
       bank[first] = 0;
-      seedlings[c] = before - bank[first + 1] - bank[first + 2] - bank[first + 3];
-      germinatedKgPerHa += seedlings[c];
-      diedKgPerHa += buried[c] * (1 - settings.buriedRetention);
+      bank[first + 1] = second;
+      bank[first + 2] = third;
+      bank[first + 3] = later;
+      seedlings[c] = before - second - third - later;
+      germinated += seedlings[c];
+      died += buried[c] * (1 - settings.buriedRetention);
       buried[c] *= settings.buriedRetention;
     }
+    germinatedKgPerHa += germinated;
+    diedKgPerHa += died;
   }
 
   private void killSeedlings(double share) {
@@ -159,12 +166,14 @@ public final class SeedBank {
     for (int c = 0; c < species; c++) {
       crowd += settings.crowding[c] * seedlings[c];
     }
+    double set = 0;
     for (int c = 0; c < species; c++) {
       double share = crowd > 0 ? settings.crowding[c] * seedlings[c] / crowd : 0;
       shares[offset + c] = share;
       bank[c * AGES] = seed * share;
-      setKgPerHa += seed * share;
+      set += seed * share;
     }
+    setKgPerHa += set;
   }
 
   /** Seed of a cultivar in the ground in the autumn of a year, before it germinates, kg/ha. */

@@ -83,6 +83,27 @@ class FeedBudgetLawsTest {
         });
   }
 
+  /** From pools up to a third off, as the runs of a draw start. */
+  @Test
+  void supplement_runFromACloseStart_isThatOfTheYearThatRepeats() {
+    forAnyFarm(
+        9,
+        (any, random) -> {
+          FeedResult exact = any.run(1, 1);
+          FeedResult close = new FeedResult();
+          new FeedBudget(any.farm(), FeedFixtures.demand(any.farm(), TABLES), TABLES)
+              .runFrom(
+                  exact.greenKgDmPerHa[HalfMonths.COUNT - 1] * random.nextDouble(0.67, 1.33),
+                  exact.dryKgDmPerHa[HalfMonths.COUNT - 1] * random.nextDouble(0.67, 1.33),
+                  any.season(),
+                  any.growth(),
+                  1,
+                  any.parameters(),
+                  close);
+          assertThat(close.boughtMjPerHa()).isCloseTo(exact.boughtMjPerHa(), within(1e-5));
+        });
+  }
+
   @Test
   void pools_atAnyTime_areNotNegativeAndEatenFeedWasThere() {
     forAnyFarm(

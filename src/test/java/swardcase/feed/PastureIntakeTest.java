@@ -37,6 +37,15 @@ class PastureIntakeTest {
   }
 
   @Test
+  void availability_readFromTheTable_isThatOfTheEquation() {
+    for (double kg = 0; kg < 12_000; kg += 1.37) {
+      double allowed = 0.00112 * kg < 12 ? 1e-12 : 1e-5;
+      assertThat(INTAKE.availabilityFromTable(kg))
+          .isCloseTo(INTAKE.availability(kg), within(allowed));
+    }
+  }
+
+  @Test
   void availability_ofMoreFeed_neverFallsAndStaysBelowOne() {
     double before = 0;
     assertThat(INTAKE.availability(0)).isZero();

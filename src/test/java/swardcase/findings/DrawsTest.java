@@ -22,6 +22,7 @@ class DrawsTest {
   private final CountedRandom random = new CountedRandom(0);
   private final double[] x = FARM.model().inputs().likely();
   private final double[][] shares = emptyShares();
+  private final int[] seasons = new int[FARM.model().years()];
 
   private double[][] emptyShares() {
     double[][] empty = new double[FARM.plan().paddocks()][];
@@ -32,7 +33,7 @@ class DrawsTest {
   private double[] column(int input) {
     double[] column = new double[draws.count()];
     for (int d = 0; d < column.length; d++) {
-      draws.fill(d, random, x, shares);
+      draws.fill(d, random, x, shares, seasons);
       column[d] = x[input];
     }
     return column;
@@ -42,7 +43,7 @@ class DrawsTest {
   void fill_everyInput_hasTheMeanOfItsDistributionAndStaysInItsRange() {
     double[] sum = new double[x.length];
     for (int d = 0; d < draws.count(); d++) {
-      draws.fill(d, random, x, shares);
+      draws.fill(d, random, x, shares, seasons);
       for (int j = 0; j < x.length; j++) {
         Assumption input = FARM.model().inputs().get(j);
         sum[j] += x[j];
@@ -78,7 +79,7 @@ class DrawsTest {
   void fill_cloverOfAPaddock_sumsToOneWithTheMeansOfItsComposition() {
     double[][] sums = emptyShares();
     for (int d = 0; d < draws.count(); d++) {
-      draws.fill(d, random, x, shares);
+      draws.fill(d, random, x, shares, seasons);
       for (int i = 0; i < shares.length; i++) {
         assertThat(Arrays.stream(shares[i]).sum()).isCloseTo(1, within(1e-12));
         double old = 0;
@@ -110,7 +111,7 @@ class DrawsTest {
     }
     double[] share = new double[draws.count()];
     for (int d = 0; d < share.length; d++) {
-      draws.fill(d, random, x, shares);
+      draws.fill(d, random, x, shares, seasons);
       share[d] = shares[paddock][place];
     }
     double evenSplit = Math.sqrt(composition.shares().covariance(place, place));
@@ -135,7 +136,7 @@ class DrawsTest {
       int first = draws.dimension(j);
       if (first != j && !inputs.get(j).range().isExact()) {
         pairs++;
-        draws.fill(3, random, x, shares);
+        draws.fill(3, random, x, shares, seasons);
         double u = place(inputs.get(j), x[j]);
         if (sameShape(inputs.get(j), inputs.get(first))) {
           assertThat(u).isCloseTo(place(inputs.get(first), x[first]), within(1e-9));
@@ -153,15 +154,34 @@ class DrawsTest {
     return Math.abs(place(a, a.likely()) - place(b, b.likely())) < 1e-12;
   }
 
+  /** A block's slices leave at most one draw of each block on the wrong side of a limit. */
+  @Test
+  void fill_seasonOfAnyYear_comesAsOftenAsItsChance() {
+    var types = FARM.model().farm().feedYear().seasons();
+    int[][] count = new int[seasons.length][types.size()];
+    for (int d = 0; d < draws.count(); d++) {
+      draws.fill(d, random, x, shares, seasons);
+      for (int t = 0; t < seasons.length; t++) {
+        count[t][seasons[t]]++;
+      }
+    }
+    for (int[] ofYear : count) {
+      for (int season = 0; season < ofYear.length; season++) {
+        assertThat((double) ofYear[season] / draws.count())
+            .isCloseTo(types.get(season).chance().likely(), within(2.0 / PER_BLOCK));
+      }
+    }
+  }
+
   @Test
   void fill_afterWarmingUp_allocatesNothing() {
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     for (int d = 0; d < draws.count(); d++) {
-      draws.fill(d, random, x, shares);
+      draws.fill(d, random, x, shares, seasons);
     }
     long before = threads.getCurrentThreadAllocatedBytes();
     for (int d = 0; d < 1000; d++) {
-      draws.fill(d, random, x, shares);
+      draws.fill(d, random, x, shares, seasons);
     }
     long bytes = threads.getCurrentThreadAllocatedBytes() - before;
     // The reading itself allocates a little once.

@@ -29,9 +29,8 @@ class SimulationTest {
     assertThat(simulate(3).npv(Alternatives.KEEP_ALL)).containsOnly(0);
   }
 
-  /** What the draws are run through allocates a fixed few hundred bytes for each, not more. */
   @Test
-  void run_afterWarmingUp_allocatesAlmostNothing() {
+  void run_afterWarmingUp_allocatesNothing() {
     Draws draws = new Draws(FARM.model(), 1, 20, 20);
     Simulation.Workspace workspace = Simulation.workspace(draws, alternatives);
     for (int d = 0; d < draws.count(); d++) {
@@ -42,7 +41,8 @@ class SimulationTest {
     for (int d = 0; d < draws.count(); d++) {
       workspace.run(d);
     }
-    long perDraw = (threads.getCurrentThreadAllocatedBytes() - before) / draws.count();
-    assertThat(perDraw).isLessThan(256);
+    long bytes = threads.getCurrentThreadAllocatedBytes() - before;
+    // The reading itself allocates a little once.
+    assertThat(bytes).isLessThan(1000);
   }
 }
