@@ -10,7 +10,6 @@ import swardcase.chance.PairedUniforms;
 import swardcase.chance.Pert;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
-import swardcase.farm.Action;
 import swardcase.farm.Paddock;
 import swardcase.plan.FarmModel;
 import swardcase.sward.Composition;
@@ -92,22 +91,12 @@ final class Draws {
     Map<String, Integer> ofName = new HashMap<>();
     int[] dimensions = new int[inputs.size()];
     for (int j = 0; j < dimensions.length; j++) {
-      Integer first = ofName.putIfAbsent(nameOf(inputs.get(j)), j);
+      boolean ofModel = j < model.inputs().size();
+      String name = ofModel ? model.inputs().nameWithoutActions(j) : inputs.get(j).name();
+      Integer first = ofName.putIfAbsent(name, j);
       dimensions[j] = first == null ? j : first;
     }
     return dimensions;
-  }
-
-  /** Name of an input without the action it belongs to. */
-  String nameOf(Assumption input) {
-    String name = input.name();
-    for (Action action : model.actions()) {
-      String tail = ": " + action.name();
-      if (name.endsWith(tail)) {
-        return name.substring(0, name.length() - tail.length());
-      }
-    }
-    return name;
   }
 
   /** Distributions of one shape share one table. */

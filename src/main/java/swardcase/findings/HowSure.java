@@ -149,7 +149,7 @@ public final class HowSure {
         .mapToObj(
             j ->
                 new Unknown(
-                    simulation.draws().nameOf(inputs.get(j)),
+                    simulation.draws().model().inputs().nameWithoutActions(j),
                     j,
                     inputs.get(j),
                     DrawnInformation.partial(simulation.npv(), simulation.drawn(j)),

@@ -65,6 +65,11 @@ public final class Inputs {
     return this;
   }
 
+  /** Name of a number without the actions it belongs to. */
+  public String nameWithoutActions(int index) {
+    return sharedNames.getOrDefault(index, assumptions.get(index).name());
+  }
+
   /** How many there are. */
   public int size() {
     return assumptions.size();

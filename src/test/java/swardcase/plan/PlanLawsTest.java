@@ -105,7 +105,7 @@ class PlanLawsTest {
         standing[i] = new double[run.composition(i).size()];
         standing[i][random.nextInt(standing[i].length)] = 1;
       }
-      run.set(draw(model, random), standing);
+      run.set(draw(model, random), standing, new int[model.years()]);
       for (int i = 0; i < paddocks; i++) {
         for (int a = 0; a < model.actions().size(); a++) {
           int species = standing[i].length + 1;
