@@ -12,7 +12,6 @@ OTHER = np.array([0.4, 0.7, 0.85, 0.95, 1.0, 1.05])
 BELOW = np.array([0.35, 0.6, 0.75, 0.87])
 START_DRY_KG = 2000.0
 TOLERANCE_KG = 1e-6
-NEAR_TOLERANCE_KG = 0.01
 MOST_YEARS = 100
 
 
@@ -32,11 +31,11 @@ def usual(farm):
     feed = settings(farm, farm.likely[:, None])
     one = np.ones(seasons)
     start = np.zeros(seasons), np.full(seasons, START_DRY_KG)
-    year = repeat(farm, feed, np.zeros(seasons, dtype=int), np.arange(seasons), one, one, *start, TOLERANCE_KG)
+    year = repeat(farm, feed, np.zeros(seasons, dtype=int), np.arange(seasons), one, one, *start)
     return year.green, year.dry
 
 
-def repeat(farm, feed, draw, season, w, o, green, dry, tolerance):
+def repeat(farm, feed, draw, season, w, o, green, dry):
     """Runs the year until it repeats itself, one lane for each (draw, season, w, o, pools it starts from)."""
     factor = np.where(farm.winter[:, None], w, o)
     grown_full = farm.growth[season].T * factor
@@ -54,6 +53,7 @@ def repeat(farm, feed, draw, season, w, o, green, dry, tolerance):
         eaten=np.empty((2, 24, len(draw))),
     )
     green_before, dry_before = np.zeros(len(draw)), np.zeros(len(draw))
+    left = green_before, dry_before
     eaten = np.empty((2, 24, len(draw)))
     for year in range(1, MOST_YEARS + 1):
         green_start, dry_start = green, dry
@@ -88,7 +88,7 @@ def repeat(farm, feed, draw, season, w, o, green, dry, tolerance):
             eaten[0, p] = eaten_green
             eaten[1, p] = eaten_dry
         green_change, dry_change = green - green_start, dry - dry_start
-        goes_on = (np.abs(green_change) > tolerance) | (np.abs(dry_change) > tolerance)
+        goes_on = (np.abs(green_change) > TOLERANCE_KG) | (np.abs(dry_change) > TOLERANCE_KG)
         if year == MOST_YEARS:
             goes_on[:] = False
         ends = ~goes_on
@@ -97,12 +97,14 @@ def repeat(farm, feed, draw, season, w, o, green, dry, tolerance):
         out.eaten[:, :, done] = eaten[:, :, ends]
         if not goes_on.any():
             break
-        if year % 2 == 0:
-            green = np.maximum(0, green + further(green_change, green_before))
-            dry = np.maximum(0, dry + further(dry_change, dry_before))
+        if year == 2:
+            left = left_of(green_change, green_before), left_of(dry_change, dry_before)
+        green = np.maximum(0, green_start + green_change / (1 - left[0]))
+        dry = np.maximum(0, dry_start + dry_change / (1 - left[1]))
         if ends.any():
             lanes, green, dry = lanes[goes_on], green[goes_on], dry[goes_on]
             green_change, dry_change = green_change[goes_on], dry_change[goes_on]
+            left = left[0][goes_on], left[1][goes_on]
             bound, penalty, met = bound[goes_on], penalty[goes_on], met[goes_on]
             grown_full, decay = grown_full[:, goes_on], decay[:, goes_on]
             eaten = np.empty((2, 24, len(lanes)))
@@ -110,11 +112,10 @@ def repeat(farm, feed, draw, season, w, o, green, dry, tolerance):
     return out
 
 
-def further(change, before):
-    """What changes would still add up to that go on shrinking as the last two did."""
+def left_of(change, before):
+    """What a year leaves of an error at its start, if it shrinks by half or more; else 0."""
     left = np.divide(change, before, out=np.zeros(len(change)), where=before != 0)
-    shrinks = (left > 0) & (left < 0.5)
-    return np.where(shrinks, change * left / (1 - np.where(shrinks, left, 0)), 0)
+    return np.where((left > 0) & (left < 0.5), left, 0)
 
 
 def available(b, rise):
@@ -128,7 +129,7 @@ def as_it_stands(farm, feed, now):
     green, dry = farm.usual
     draw = np.tile(np.arange(draws), seasons)
     w, o = np.tile(now, seasons), np.ones(seasons * draws)
-    year = repeat(farm, feed, draw, season, w, o, green[season], dry[season], NEAR_TOLERANCE_KG)
+    year = repeat(farm, feed, draw, season, w, o, green[season], dry[season])
     return SimpleNamespace(
         green=year.green.reshape(seasons, draws),
         dry=year.dry.reshape(seasons, draws),
@@ -172,7 +173,7 @@ def read(farm, feed, stands, now, season, w, o):
         place, node_b, draw = np.unravel_index(at, size)
         of, node_a = np.divmod(place, len(nodes))
         start = stands.green[of, draw], stands.dry[of, draw]
-        year = repeat(farm, feed, draw, of, nodes[node_a, draw], OTHER[node_b], *start, NEAR_TOLERANCE_KG)
+        year = repeat(farm, feed, draw, of, nodes[node_a, draw], OTHER[node_b], *start)
         return (year.bought,)
 
     return grid_numpy.between(a + season * len(nodes), b, u, v, size, fill)[0]
