@@ -13,6 +13,7 @@ BELOW = np.array([0.35, 0.6, 0.75, 0.87])
 START_DRY_KG = 2000.0
 TOLERANCE_KG = 1e-6
 MOST_YEARS = 100
+MOST_LEFT = 0.3
 
 
 def settings(farm, x):
@@ -113,9 +114,9 @@ def repeat(farm, feed, draw, season, w, o, green, dry):
 
 
 def left_of(change, before):
-    """What a year leaves of an error at its start, if it shrinks by half or more; else 0."""
+    """What a year leaves of an error at its start, if that is small; else 0."""
     left = np.divide(change, before, out=np.zeros(len(change)), where=before != 0)
-    return np.where((left > 0) & (left < 0.5), left, 0)
+    return np.where((left > 0) & (left < MOST_LEFT), left, 0)
 
 
 def available(b, rise):
