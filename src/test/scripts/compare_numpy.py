@@ -24,7 +24,8 @@ def value(farm, work, first, end, block):
         of = slice(start, min(end, start + block))
         x = np.ascontiguousarray(farm.drawn[of].T)
         shares = np.ascontiguousarray(farm.shares[of].transpose(1, 2, 0))
-        values.append(farm_numpy.npv(farm, x, shares, base, choices))
+        seasons = np.ascontiguousarray(farm.seasons[of].T)
+        values.append(farm_numpy.npv(farm, x, shares, seasons, base, choices))
     return np.concatenate(values, 1)
 
 

@@ -22,17 +22,19 @@ def load(folder):
         if file.stem.startswith("at_"):
             values = values.astype(int)
         setattr(farm, file.stem, values.item() if values.ndim == 0 else values)
+    farm.seasons = farm.seasons.astype(int)
     farm.keep = int(farm.keep)
     farm.years = int(farm.years)
     farm.winter = farm.winter.astype(bool)
     farm.held = farm.held.astype(bool)
+    farm.usual = feed_numpy.usual(farm)
     return farm
 
 
-def npv(farm, x, shares, base, choices):
+def npv(farm, x, shares, seasons, base, choices):
     """Net present value of a plan, then of the plan with each choice put in: [1 + choices, draws].
 
-    x [inputs, draws]; shares [paddocks, species, draws]; base [actions, starts]; choices [paddock, action, start].
+    x [inputs, draws]; shares [paddocks, species, draws]; seasons [years, draws]; base [actions, starts]; choices [paddock, action, start].
     """
     paths = action_paths(farm, x, shares)
     weight = farm.area_ha[:, None] * x[farm.at_growth_index]
@@ -46,10 +48,20 @@ def npv(farm, x, shares, base, choices):
 
     feed = feed_numpy.settings(farm, x)
     lost = lost_where_held(farm, sums["held"] / weight_sum)
-    w = np.concatenate([(sums["winter"] / weight_sum - lost).reshape(-1, x.shape[1]), now[None]])
-    o = np.concatenate([(sums["other"] / weight_sum - lost).reshape(-1, x.shape[1]), np.ones_like(now)[None]])
-    bought = feed_numpy.read(farm, feed, now, w, o)
-    saved = (bought[-1] - bought[:-1]).reshape(sums["held"].shape)
+    stands = feed_numpy.as_it_stands(farm, feed, now)
+    w = sums["winter"] / weight_sum - lost
+    o = sums["other"] / weight_sum - lost
+    types = np.arange(len(farm.season_chance))[:, None]
+    bought = feed_numpy.read(
+        farm,
+        feed,
+        stands,
+        now,
+        with_rows(np.broadcast_to(seasons, w.shape), np.broadcast_to(types, (len(types), len(now)))),
+        with_rows(w, np.broadcast_to(now, (len(types), len(now)))),
+        with_rows(o, np.ones((len(types), len(now)))),
+    )
+    saved = bought[-len(types) :][seasons, np.arange(len(now))] - bought[: -len(types)].reshape(w.shape)
     mj_per_tonne = (
         1000 * x[farm.at_supplement_dry_matter] * x[farm.at_supplement_energy] * (1 - x[farm.at_supplement_waste])
     )
@@ -57,7 +69,7 @@ def npv(farm, x, shares, base, choices):
     net += sums["margin"]
     net -= sums["cost"]
 
-    green = feed_numpy.green_share(farm, x, feed, now)
+    green = feed_numpy.green_share(farm, x, stands)
     strongest = paths.strength.max((0, 1, 2))
     for g in range(len(farm.ewes)):
         value = farm.ewes[g] * (farm.lambs_per_pregnant[g] * x[farm.at_lamb_value] + x[farm.at_dry_ewe_cost])
@@ -73,6 +85,10 @@ def npv(farm, x, shares, base, choices):
     i, a, _ = choices.T
     result[1:] += end[i, a] - end_of_base[i]
     return result
+
+
+def with_rows(values, rows):
+    return np.concatenate([values.reshape(-1, values.shape[-1]), rows])
 
 
 # What actions do.

@@ -13,6 +13,7 @@ BELOW = np.array([0.35, 0.6, 0.75, 0.87])
 START_DRY_KG = 2000.0
 TOLERANCE_KG = 1e-6
 MOST_YEARS = 100
+MOST_LEFT = 0.3
 
 
 def settings(farm, x):
@@ -25,8 +26,18 @@ def settings(farm, x):
     )
 
 
-def feed_year(farm, feed, draw, season, w, o, eaten=None):
-    """Energy bought in a year that repeats itself, MJ/ha: one value for each lane (draw, season, w, o)."""
+def usual(farm):
+    """Pools on 1 January of the likely year without old cultivars, by season type: [green or dry, season]."""
+    seasons = len(farm.season_chance)
+    feed = settings(farm, farm.likely[:, None])
+    one = np.ones(seasons)
+    start = np.zeros(seasons), np.full(seasons, START_DRY_KG)
+    year = repeat(farm, feed, np.zeros(seasons, dtype=int), np.arange(seasons), one, one, *start)
+    return year.green, year.dry
+
+
+def repeat(farm, feed, draw, season, w, o, green, dry):
+    """Runs the year until it repeats itself, one lane for each (draw, season, w, o, pools it starts from)."""
     factor = np.where(farm.winter[:, None], w, o)
     grown_full = farm.growth[season].T * factor
     decay = 1 - np.sqrt(1 - np.minimum(1, farm.dry_lost_per_month[:, None] * feed.dry_loss))[:, draw]
@@ -35,10 +46,17 @@ def feed_year(farm, feed, draw, season, w, o, eaten=None):
     need = farm.ewe_mj + farm.other_mj
     bound, penalty, met = feed.bound[draw], feed.penalty[draw], feed.met[draw]
     per_kg, rise = farm.availability_per_kg, farm.availability_rise
-    result = np.empty(len(draw))
     lanes = np.arange(len(draw))
-    green, dry = np.zeros(len(draw)), np.full(len(draw), START_DRY_KG)
-    for _ in range(MOST_YEARS):
+    out = SimpleNamespace(
+        bought=np.empty(len(draw)),
+        green=np.empty(len(draw)),
+        dry=np.empty(len(draw)),
+        eaten=np.empty((2, 24, len(draw))),
+    )
+    green_before, dry_before = np.zeros(len(draw)), np.zeros(len(draw))
+    left = green_before, dry_before
+    eaten = np.empty((2, 24, len(draw)))
+    for year in range(1, MOST_YEARS + 1):
         green_start, dry_start = green, dry
         bought = np.zeros(len(lanes))
         for p in range(24):
@@ -68,45 +86,68 @@ def feed_year(farm, feed, draw, season, w, o, eaten=None):
             short -= eaten_green * farm.green_mj_per_kg[p]
             short -= eaten_dry * farm.dry_mj_per_kg[p]
             bought += np.maximum(0, short)
-            if eaten is not None:
-                eaten[0][p, lanes] = eaten_green
-                eaten[1][p, lanes] = eaten_dry
-        result[lanes] = bought
-        goes_on = (np.abs(green - green_start) > TOLERANCE_KG) | (np.abs(dry - dry_start) > TOLERANCE_KG)
+            eaten[0, p] = eaten_green
+            eaten[1, p] = eaten_dry
+        green_change, dry_change = green - green_start, dry - dry_start
+        goes_on = (np.abs(green_change) > TOLERANCE_KG) | (np.abs(dry_change) > TOLERANCE_KG)
+        if year == MOST_YEARS:
+            goes_on[:] = False
+        ends = ~goes_on
+        done = lanes[ends]
+        out.bought[done], out.green[done], out.dry[done] = bought[ends], green[ends], dry[ends]
+        out.eaten[:, :, done] = eaten[:, :, ends]
         if not goes_on.any():
             break
-        if not goes_on.all():
+        if year == 2:
+            left = left_of(green_change, green_before), left_of(dry_change, dry_before)
+        green = np.maximum(0, green_start + green_change / (1 - left[0]))
+        dry = np.maximum(0, dry_start + dry_change / (1 - left[1]))
+        if ends.any():
             lanes, green, dry = lanes[goes_on], green[goes_on], dry[goes_on]
+            green_change, dry_change = green_change[goes_on], dry_change[goes_on]
+            left = left[0][goes_on], left[1][goes_on]
             bound, penalty, met = bound[goes_on], penalty[goes_on], met[goes_on]
             grown_full, decay = grown_full[:, goes_on], decay[:, goes_on]
-    return result
+            eaten = np.empty((2, 24, len(lanes)))
+        green_before, dry_before = green_change, dry_change
+    return out
+
+
+def left_of(change, before):
+    """What a year leaves of an error at its start, if that is small; else 0."""
+    left = np.divide(change, before, out=np.zeros(len(change)), where=before != 0)
+    return np.where((left > 0) & (left < MOST_LEFT), left, 0)
 
 
 def available(b, rise):
     return (1 - np.exp(-b)) * (1 + rise * np.exp(-b * b))
 
 
-def green_share(farm, x, feed, now):
-    """Strength of intake by half-month as the farm stands, dry feed by its own factor: [24, draw]."""
+def as_it_stands(farm, feed, now):
+    """The year of every season type as the farm stands: arrays [season, draw]."""
     seasons, draws = len(farm.season_chance), len(now)
-    eaten = np.zeros((2, 24, seasons * draws))
-    feed_year(
-        farm,
-        feed,
-        np.tile(np.arange(draws), seasons),
-        np.repeat(np.arange(seasons), draws),
-        np.tile(now, seasons),
-        np.ones(seasons * draws),
-        eaten,
+    season = np.repeat(np.arange(seasons), draws)
+    green, dry = farm.usual
+    draw = np.tile(np.arange(draws), seasons)
+    w, o = np.tile(now, seasons), np.ones(seasons * draws)
+    year = repeat(farm, feed, draw, season, w, o, green[season], dry[season])
+    return SimpleNamespace(
+        green=year.green.reshape(seasons, draws),
+        dry=year.dry.reshape(seasons, draws),
+        eaten=year.eaten.reshape(2, 24, seasons, draws),
     )
-    green, dry = eaten.reshape(2, 24, seasons, draws)
+
+
+def green_share(farm, x, stands):
+    """Strength of intake by half-month as the farm stands, dry feed by its own factor: [24, draw]."""
+    green, dry = stands.eaten
     both = green + dry
     share = np.where(both > 0, (green + x[farm.at_dry_factor] * dry) / np.where(both > 0, both, 1), 0)
     return (share * farm.season_chance[:, None]).sum(1)
 
 
-def read(farm, feed, now, w, o):
-    """Energy bought at w and o, mean over season types, read between nodes: the shape of w."""
+def read(farm, feed, stands, now, season, w, o):
+    """Energy bought in a season type at w and o, read between nodes: the shape of w, the draws last."""
     low = np.minimum(now, 1)
     nodes = np.concatenate(
         [
@@ -127,19 +168,13 @@ def read(farm, feed, now, w, o):
     left = nodes[a, draws]
     u = np.clip((w - left) / (nodes[a + 1, draws] - left), 0, 1)
     v = np.clip((o - OTHER[b]) / (OTHER[b + 1] - OTHER[b]), 0, 1)
-    size = (len(nodes), len(OTHER), len(now))
+    size = (len(farm.season_chance) * len(nodes), len(OTHER), len(now))
 
     def fill(at):
-        node_a, node_b, draw = np.unravel_index(at, size)
-        seasons = len(farm.season_chance)
-        bought = feed_year(
-            farm,
-            feed,
-            np.tile(draw, seasons),
-            np.repeat(np.arange(seasons), len(at)),
-            np.tile(nodes[node_a, draw], seasons),
-            np.tile(OTHER[node_b], seasons),
-        )
-        return (farm.season_chance @ bought.reshape(seasons, -1),)
+        place, node_b, draw = np.unravel_index(at, size)
+        of, node_a = np.divmod(place, len(nodes))
+        start = stands.green[of, draw], stands.dry[of, draw]
+        year = repeat(farm, feed, draw, of, nodes[node_a, draw], OTHER[node_b], *start)
+        return (year.bought,)
 
-    return grid_numpy.between(a, b, u, v, size, fill)[0]
+    return grid_numpy.between(a + season * len(nodes), b, u, v, size, fill)[0]

@@ -35,18 +35,20 @@ public final class Comparison {
   private final FarmModel model;
   private final double[][] x;
   private final double[][][] shares;
+  private final int[][] seasons;
 
   private Comparison(Draws draws) {
     model = draws.model();
     x = new double[draws.count()][model.inputs().size()];
     int paddocks = model.farm().paddocks().size();
     shares = new double[draws.count()][paddocks][];
+    seasons = new int[draws.count()][model.years()];
     CountedRandom random = new CountedRandom(0);
     for (int d = 0; d < x.length; d++) {
       for (int i = 0; i < paddocks; i++) {
         shares[d][i] = new double[draws.composition(i).size()];
       }
-      draws.fill(d, random, x[d], shares[d], new int[model.years()]);
+      draws.fill(d, random, x[d], shares[d], seasons[d]);
     }
   }
 
@@ -117,6 +119,11 @@ public final class Comparison {
     }
     files.write("drawn", drawn, x.length, inputs);
     files.write("shares", standing, x.length, paddocks, most);
+    files.write(
+        "seasons",
+        Arrays.stream(seasons).flatMapToInt(Arrays::stream).asDoubleStream().toArray(),
+        x.length,
+        model.years());
     files.write("likely", model.inputs().likely(), inputs);
   }
 
@@ -168,15 +175,13 @@ public final class Comparison {
         x.length / leastBoth);
   }
 
-  /** Values the plan and every choice in some of the draws, every year the mean of its seasons. */
+  /** Values the plan and every choice in some of the draws. */
   private void value(Work work, int from, int to, double[] npv) {
     Run run = model.newRun();
     Outcome outcome = model.newOutcome();
     int columns = work.choices().size() + 1;
-    int[] meanOfSeasons = new int[model.years()];
-    Arrays.fill(meanOfSeasons, model.farm().feedYear().seasons().size());
     for (int d = from; d < to; d++) {
-      run.set(x[d], shares[d], meanOfSeasons);
+      run.set(x[d], shares[d], seasons[d]);
       run.evaluate(work.base(), outcome);
       npv[d * columns] = outcome.npv();
       for (int k = 1; k < columns; k++) {

@@ -6,7 +6,12 @@ import java.util.Arrays;
 import java.util.Locale;
 import swardcase.bench.NumpyFiles;
 import swardcase.farm.Farm;
+import swardcase.farm.HalfMonths;
+import swardcase.feed.EnergyMethod;
+import swardcase.feed.FeedBudget;
+import swardcase.feed.FeedParameters;
 import swardcase.feed.FeedResult;
+import swardcase.feed.StockDemand;
 import swardcase.money.NetPresentValue;
 
 /**
@@ -24,6 +29,10 @@ public final class LikelyCase {
   private final Plan plan;
   private final Outcome outcome;
   private final FeedResult feed = new FeedResult();
+  private final FeedBudget budget;
+  private final FeedParameters parameters;
+  private final double[] multiplier = new double[HalfMonths.COUNT];
+  private final GrowthYear year;
   private final double[] w;
   private final double[] o;
   private final double[] bought;
@@ -34,6 +43,15 @@ public final class LikelyCase {
     farm = model.farm();
     run = model.newRun();
     outcome = model.newOutcome();
+    year = model.year();
+    double[] pregnant =
+        farm.mobs().stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
+    budget =
+        new FeedBudget(
+            farm,
+            StockDemand.of(farm, model.tables(), EnergyMethod.SCA_1990, pregnant),
+            model.tables());
+    parameters = FeedParameters.likely(farm, model.tables());
     run.evaluate(plan, outcome);
     w = new double[model.years()];
     o = new double[w.length];
@@ -126,9 +144,12 @@ public final class LikelyCase {
   }
 
   private double bought(double winter, double other) {
+    for (int p = 0; p < HalfMonths.COUNT; p++) {
+      multiplier[p] = year.isWinter(p) ? winter : other;
+    }
     double sum = 0;
     for (int season = 0; season < farm.feedYear().seasons().size(); season++) {
-      run.feed().run(season, winter, other, 1, feed);
+      budget.run(season, multiplier, 1, parameters, feed);
       sum += farm.feedYear().seasons().get(season).chance().likely() * feed.boughtMjPerHa();
     }
     return sum;
