@@ -9,24 +9,25 @@ import swardcase.tables.Source;
 /** Every number the answer rests on, with its mark, and the sources below. */
 final class AssumptionsSheet {
 
-  private static final String GENERAL = "General";
+  /** What stands for no unit. */
+  private static final String NONE = "-";
 
   private AssumptionsSheet() {}
 
   static void fill(Worksheet sheet, Report report) {
-    Grid grid = new Grid(sheet, 52, 12, 12, 12, 18, 16, 34, 14);
+    Grid grid = new Grid(sheet, 56, 11, 11, 11, 20, 16, 40, 14);
     grid.head(
-        0, List.of("Number", "Low", "Likely", "High", "Unit", "Evidence", "Source", "Set by"));
+        0, List.of("Number", ">Low", ">Likely", ">High", "Unit", "Evidence", "Source", "Set by"));
     grid.freezeBelow(0);
     int row = 1;
     for (Assumption assumption : report.assumptions()) {
-      grid.text(row, 0, assumption.name());
-      grid.number(row, 1, assumption.range().low(), GENERAL);
-      grid.number(row, 2, assumption.likely(), GENERAL);
-      grid.number(row, 3, assumption.range().high(), GENERAL);
-      grid.text(row, 4, assumption.unit());
+      grid.wrapped(row, 0, assumption.name());
+      grid.plain(row, 1, assumption.range().low());
+      grid.plain(row, 2, assumption.likely());
+      grid.plain(row, 3, assumption.range().high());
+      grid.text(row, 4, assumption.unit().equals(NONE) ? "" : assumption.unit());
       grid.text(row, 5, assumption.evidence().label());
-      grid.text(row, 6, assumption.source());
+      grid.wrapped(row, 6, assumption.source().replace(";", "; "));
       grid.text(row, 7, assumption.setBy().label());
       row++;
     }

@@ -58,7 +58,7 @@ final class BudgetSheet {
   private final int last;
 
   private BudgetSheet(Worksheet sheet, Report report, Budget budget) {
-    grid = new Grid(sheet, 30, 34, 14, 14, 12, 12, 14, 14, 14, 12, 14, 14, 12, 14, 10, 8);
+    grid = new Grid(sheet, 54, 36, 13, 13, 11, 11, 12, 12, 12, 11, 12, 12, 11, 12, 9, 7);
     this.report = report;
     this.budget = budget;
     last = FIRST + budget.years().size() - 1;
@@ -79,7 +79,8 @@ final class BudgetSheet {
         "Change the shaded cells; all sums follow. The plan stays the one that was best at the"
             + " numbers first given. See the sheet 'Read me'.");
     grid.head(
-        LAMB - 1, List.of("Price or rate", "value", "low", "high", "unit", "evidence", "set by"));
+        LAMB - 1,
+        List.of("Price or rate", ">value", ">low", ">high", "unit", "evidence", "set by"));
     input(LAMB, budget.lambValue(), Grid.AMOUNT);
     input(DRY_EWE, budget.dryEweCost(), Grid.AMOUNT);
     input(SUPPLEMENT, budget.supplementPrice(), Grid.AMOUNT);
@@ -104,7 +105,7 @@ final class BudgetSheet {
     String rate = fixed(RATE, VALUE);
     String net = column(NET, FIRST, last);
     int years = budget.years().size();
-    grid.head(RESULTS, List.of("Result", "from the cells", "at likely values"));
+    grid.head(RESULTS, List.of("Result", ">from the cells", ">at likely values"));
     int row = RESULTS + 1;
     grid.text(row, 0, "net present value");
     grid.formula(row, VALUE, "SUM(" + column(DISCOUNTED, FIRST, last) + ")", Grid.MONEY);
@@ -113,7 +114,7 @@ final class BudgetSheet {
     row++;
     grid.text(row, 0, "the same as an equal yearly sum");
     grid.formula(row, VALUE, "-PMT(" + rate + "," + years + "," + npv + ")", Grid.MONEY);
-    grid.text(row, 2, "The decision sheet prints the middle of its draws instead.");
+    grid.text(row, 3, "The decision sheet prints the middle of its draws instead.");
     row++;
     grid.text(row, 0, "internal rate of return");
     grid.formula(
@@ -121,7 +122,7 @@ final class BudgetSheet {
         VALUE,
         "IF(" + turns() + "=0,\"none\",IFERROR(IRR(" + net + "," + rate + "),\"none\"))",
         Grid.PERCENT);
-    grid.text(row, 2, plan.irrPercent());
+    grid.right(row, 2, plan.irrPercent());
     row++;
     grid.text(row, 0, "modified internal rate of return");
     grid.formula(
@@ -133,11 +134,11 @@ final class BudgetSheet {
             net,
             rate),
         Grid.PERCENT);
-    grid.text(row, 2, plan.mirrPercent());
+    grid.right(row, 2, plan.mirrPercent());
     row++;
     grid.text(row, 0, "benefit : cost");
     grid.formula(row, VALUE, benefitCost(), "0.00");
-    grid.text(row, 2, plan.benefitCost());
+    grid.right(row, 2, plan.benefitCost());
     row++;
     grid.text(row, 0, "cost, not discounted");
     grid.formula(row, VALUE, "SUM(" + column(COST, FIRST, last) + ")", Grid.MONEY);
@@ -145,7 +146,7 @@ final class BudgetSheet {
     row++;
     grid.text(row, 0, "times the yearly sum changes sign");
     grid.formula(row, VALUE, turns(), "0");
-    grid.text(row, 2, "More than once: several internal rates may fit, so use the modified one.");
+    grid.text(row, 3, "More than once: several internal rates may fit, so use the modified one.");
   }
 
   /** How often a sum has another sign than the last one before it that was not nothing. */
@@ -166,27 +167,27 @@ final class BudgetSheet {
         List.of(
             "Year",
             "Work",
-            "Cost",
-            "Supplement not bought, t",
-            "Lambs more",
-            "Ewes in lamb more",
-            "Supplement saved",
-            "Lambs saved",
-            "Other gains",
-            "End value",
-            "Net",
-            "Cumulative",
-            "Discount factor",
-            "Discounted",
-            "Sign carried",
-            "Turn"));
+            ">Cost",
+            ">Supplement not bought, t",
+            ">Lambs more",
+            ">Ewes in lamb more",
+            ">Supplement saved",
+            ">Lambs saved",
+            ">Other gains",
+            ">End value",
+            ">Net",
+            ">Cumulative",
+            ">Discount factor",
+            ">Discounted",
+            ">Sign carried",
+            ">Turn"));
     for (int t = 0; t < budget.years().size(); t++) {
       year(FIRST + t, t, budget.years().get(t));
     }
   }
 
   private void year(int row, int t, Budget.Year year) {
-    grid.number(row, YEAR, year.year(), "0");
+    grid.year(row, YEAR, year.year());
     grid.wrapped(row, WORK, year.work());
     grid.number(row, COST, year.cost(), Grid.MONEY);
     grid.number(row, TONNES, year.supplementTonnes(), Grid.AMOUNT);

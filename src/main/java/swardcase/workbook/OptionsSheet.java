@@ -11,24 +11,24 @@ final class OptionsSheet {
   private OptionsSheet() {}
 
   static void fill(Worksheet sheet, Report report) {
-    Grid grid = new Grid(sheet, 20, 9, 30, 8, 9, 12, 12, 12, 12, 12, 10, 12, 10, 9, 60);
+    Grid grid = new Grid(sheet, 20, 8, 32, 9, 8, 9, 11, 11, 11, 11, 10, 9, 11, 10, 60);
     grid.head(
         0,
         List.of(
             "Paddock",
-            "Area, ha",
+            ">Area, ha",
             "Action",
             "Chosen",
-            "Start",
-            "Cost per ha",
-            "Gain, low",
-            "Gain, likely",
-            "Gain, high",
-            "Yearly per ha",
-            "IRR",
-            "MIRR",
-            "Payback, years",
-            "Benefit : cost",
+            ">Start",
+            ">Cost per ha",
+            ">Gain, low",
+            ">Gain, likely",
+            ">Gain, high",
+            ">Yearly per ha",
+            ">IRR",
+            ">MIRR",
+            ">Payback, years",
+            ">Benefit : cost",
             "Why not"));
     grid.freezeBelow(0);
     int row = 1;
@@ -46,10 +46,10 @@ final class OptionsSheet {
         grid.number(row, 7, option.npv().likely(), Grid.MONEY);
         grid.number(row, 8, option.npv().high(), Grid.MONEY);
         grid.number(row, 9, option.annuityPerHa().likely(), Grid.AMOUNT);
-        grid.text(row, 10, option.irrPercent());
-        grid.text(row, 11, option.mirrPercent());
-        grid.text(row, 12, option.paybackYears());
-        grid.text(row, 13, option.benefitCost());
+        grid.right(row, 10, option.irrPercent());
+        grid.right(row, 11, option.mirrPercent());
+        grid.right(row, 12, option.paybackYears());
+        grid.right(row, 13, option.benefitCost());
         grid.wrapped(row, 14, option.whyNot());
         row++;
       }

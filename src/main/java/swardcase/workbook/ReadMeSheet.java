@@ -27,7 +27,7 @@ final class ReadMeSheet {
   private ReadMeSheet() {}
 
   static void fill(Worksheet sheet, Report report) {
-    Grid grid = new Grid(sheet, 120);
+    Grid grid = new Grid(sheet, 95);
     int row = 0;
     grid.bold(row++, 0, report.farm().name() + ", " + report.farm().date());
     grid.text(row++, 0, report.program() + ". Money in " + report.farm().currency() + ".");
