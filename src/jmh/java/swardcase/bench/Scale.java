@@ -52,9 +52,10 @@ public final class Scale {
   private record Figures(
       int paddocks, double[] clock, double[] processor, double gap, double steps, double peakMb) {
 
-    static Figures parse(String line) {
-      double[] all =
-          Arrays.stream(line.strip().split(" ")).mapToDouble(Double::parseDouble).toArray();
+    /** Reads the last line; a library may have said something before it. */
+    static Figures parse(String printed) {
+      String line = printed.lines().reduce("", (before, last) -> last);
+      double[] all = Arrays.stream(line.split(" ")).mapToDouble(Double::parseDouble).toArray();
       int n = STAGES.size();
       return new Figures(
           (int) all[0],
