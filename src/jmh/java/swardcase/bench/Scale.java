@@ -52,9 +52,10 @@ public final class Scale {
   private record Figures(
       int paddocks, double[] clock, double[] processor, double gap, double steps, double peakMb) {
 
-    static Figures parse(String line) {
-      double[] all =
-          Arrays.stream(line.strip().split(" ")).mapToDouble(Double::parseDouble).toArray();
+    /** Reads the last line; a library may have said something before it. */
+    static Figures parse(String printed) {
+      String line = printed.lines().reduce("", (before, last) -> last);
+      double[] all = Arrays.stream(line.split(" ")).mapToDouble(Double::parseDouble).toArray();
       int n = STAGES.size();
       return new Figures(
           (int) all[0],
@@ -73,12 +74,16 @@ public final class Scale {
       return;
     }
     List<Figures> figures = new ArrayList<>();
+    heading();
     for (String size : arguments.length == 0 ? SIZES : List.of(arguments)) {
       Path folder = Path.of("target", "scale", "farm-" + size);
       GrownFarm.write(Integer.parseInt(size), folder);
-      figures.add(Figures.parse(run(Scale.class.getName(), ONE, folder.toString())));
+      Figures farm = Figures.parse(run(Scale.class.getName(), ONE, folder.toString()));
+      times(farm);
+      figures.add(farm);
     }
-    print(figures);
+    powers(figures);
+    perDraw(figures);
     line("Start-up (--version, no class archive): %.2f s on the clock, least of five", startUp());
   }
 
@@ -180,18 +185,22 @@ public final class Scale {
         .orElse(Double.NaN);
   }
 
-  private static void print(List<Figures> figures) {
+  private static void heading() {
     line("Seconds on the clock / of both processors; %d draws", HowSure.USUAL_DRAWS);
     StringBuilder heading = new StringBuilder(String.format(Locale.ROOT, "%9s", "paddocks"));
     STAGES.forEach(stage -> heading.append(String.format(Locale.ROOT, "%16s", stage)));
     line("%s%16s", heading, "all of it");
-    for (Figures farm : figures) {
-      StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "%9d", farm.paddocks()));
-      for (int s = 0; s < STAGES.size(); s++) {
-        row.append(pair(farm.clock()[s], farm.processor()[s]));
-      }
-      line("%s%s", row, pair(sum(farm.clock()), sum(farm.processor())));
+  }
+
+  private static void times(Figures farm) {
+    StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "%9d", farm.paddocks()));
+    for (int s = 0; s < STAGES.size(); s++) {
+      row.append(pair(farm.clock()[s], farm.processor()[s]));
     }
+    line("%s%s", row, pair(sum(farm.clock()), sum(farm.processor())));
+  }
+
+  private static void powers(List<Figures> figures) {
     for (int k = 1; k < figures.size(); k++) {
       Figures small = figures.get(k - 1);
       Figures large = figures.get(k);
@@ -204,6 +213,9 @@ public final class Scale {
       double power = Math.log(sum(large.processor()) / sum(small.processor())) / growth;
       line("%s%16.2f   %d to %d", row, power, small.paddocks(), large.paddocks());
     }
+  }
+
+  private static void perDraw(List<Figures> figures) {
     line("%9s%12s%14s%12s%12s", "paddocks", "draws/s", "ns per step", "gap %", "peak MB");
     int draws = STAGES.indexOf("draws");
     for (Figures farm : figures) {

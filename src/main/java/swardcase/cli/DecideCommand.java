@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -81,24 +82,25 @@ final class DecideCommand implements Callable<Integer> {
     if (!fixed.isEmpty() && new PlanSearch(model, fixed).isImpossible()) {
       throw changes.beyondLimits();
     }
+    CompletableFuture<Optional<JoiningPlan>> joining =
+        CompletableFuture.supplyAsync(() -> pdf == null ? Optional.empty() : JoiningPlan.of(model));
     Decision decision = Decision.of(model, fixed);
     HowSure howSure = draws.of(decision);
     Report report =
         ReportBuilder.build(decision, howSure, Version.text(), day, loaded.on(day).remarks());
-    write(report, Budget.of(decision, report), model);
+    write(report, Budget.of(decision, report), joining.join());
     return ExitCodes.DONE;
   }
 
-  private void write(Report report, Budget budget, FarmModel model) throws IOException {
+  private void write(Report report, Budget budget, Optional<JoiningPlan> plan) throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     try (WholeFiles files = new WholeFiles(options.files())) {
       if (pdf != null) {
         Optional<JoiningReport> joining =
-            JoiningPlan.of(model)
-                .map(
-                    plan ->
-                        JoiningReportBuilder.build(
-                            plan, report.program(), report.farm().date(), List.of()));
+            plan.map(
+                found ->
+                    JoiningReportBuilder.build(
+                        found, report.program(), report.farm().date(), List.of()));
         files.add(pdf, to -> DecisionSheet.write(report, joining, to));
       }
       if (json != null) {
