@@ -105,6 +105,18 @@ class RationingTest {
     return Arrays.stream(numbers).mapToInt(n -> (int) n).toArray();
   }
 
+  /** Two items of which one fits: after one branch nothing is known of the other. */
+  @Test
+  void pick_branchesRunOut_isNotProved() {
+    int[] first = {0, 2, 4};
+    double[] value = {0, 5, 0, 6};
+    double[][] use = {{0, 1, 0, 1}};
+    assertThat(new Rationing(first, value, use, new double[] {1}, 1).isProved()).isFalse();
+    Rationing enough = new Rationing(first, value, use, new double[] {1}, 100);
+    assertThat(enough.isProved()).isTrue();
+    assertThat(enough.value()).isEqualTo(6);
+  }
+
   @Test
   void pick_nothingFits_isEmpty() {
     Rationing rationing =

@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 import swardcase.FarmCopy;
 import swardcase.RandomFarms;
 import swardcase.evidence.Assumption;
+import swardcase.evidence.Evidence;
+import swardcase.evidence.SetBy;
 import swardcase.farm.Farm;
 import swardcase.farm.Identification;
 import swardcase.farm.Paddock;
@@ -170,6 +172,22 @@ class StandsTest {
                 assertThat(input.range().low()).isCloseTo(Math.max(0, mean - half), within(1e-9));
               });
     }
+  }
+
+  @Test
+  void oldShare_ofAPaddockNobodyWalked_isMarkedAsOurs() {
+    Farm farm = PlanFarms.demo("mixed-farm");
+    Inputs inputs = new Inputs();
+    Stands stands = stands(farm, inputs);
+    int unwalked = 0;
+    for (int i = 0; i < stands.size(); i++) {
+      boolean walked = !farm.paddocks().get(i).identifications().isEmpty();
+      Assumption old = inputs.get(stands.oldShareInput(i));
+      assertThat(old.evidence()).isEqualTo(walked ? Evidence.FARM : Evidence.INFERRED);
+      assertThat(old.setBy()).isEqualTo(walked ? SetBy.USER : SetBy.DEFAULT);
+      unwalked += walked ? 0 : 1;
+    }
+    assertThat(unwalked).isPositive();
   }
 
   @Test
