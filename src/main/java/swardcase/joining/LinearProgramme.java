@@ -1,17 +1,29 @@
 package swardcase.joining;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.exception.MathIllegalStateException;
+import org.apache.commons.math3.optim.MaxIter;
+import org.apache.commons.math3.optim.PointValuePair;
+import org.apache.commons.math3.optim.linear.LinearConstraint;
+import org.apache.commons.math3.optim.linear.LinearConstraintSet;
+import org.apache.commons.math3.optim.linear.LinearObjectiveFunction;
+import org.apache.commons.math3.optim.linear.NoFeasibleSolutionException;
+import org.apache.commons.math3.optim.linear.NonNegativeConstraint;
+import org.apache.commons.math3.optim.linear.PivotSelectionRule;
+import org.apache.commons.math3.optim.linear.Relationship;
+import org.apache.commons.math3.optim.linear.SimplexSolver;
+import org.apache.commons.math3.optim.linear.UnboundedSolutionException;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import swardcase.check.Check;
 
 /**
  * A linear programme: the least cost of variables that are zero or more, under rows that say "at
  * most", "at least" or "exactly".
  *
- * <p>Solved by {@link Simplex} with Dantzig's rule. Every row is first divided by the power of two
- * next to its largest coefficient, because rows of very different size make the method call
+ * <p>Solved by the simplex method with Dantzig's rule. Every row is first divided by the power of
+ * two next to its largest coefficient, because rows of very different size make the method call
  * programmes infeasible that are not. Every answer is put back into the rows as they were given; if
  * it breaks one by more than {@value #TOLERANCE} of the row's size, or if the first rule found
  * nothing, Bland's rule tries again.
@@ -44,21 +56,10 @@ final class LinearProgramme {
     }
   }
 
-  private enum Kind {
-    AT_MOST(1),
-    AT_LEAST(-1),
-    EXACTLY(0);
-
-    final int slack;
-
-    Kind(int slack) {
-      this.slack = slack;
-    }
-  }
-
-  private record Row(int[] places, double[] coefficients, Kind kind, double rightSide) {}
+  private record Row(int[] places, double[] coefficients, Relationship kind, double rightSide) {}
 
   static final double TOLERANCE = 1e-6;
+  private static final int MOST_PIVOTS = 50_000;
 
   private final double[] costs;
   private final List<Row> rows = new ArrayList<>();
@@ -79,20 +80,20 @@ final class LinearProgramme {
 
   /** Adds a row: coefficients times the variables at these places, at most the right side. */
   int atMost(int[] places, double[] coefficients, double rightSide) {
-    return add(places, coefficients, Kind.AT_MOST, rightSide);
+    return add(places, coefficients, Relationship.LEQ, rightSide);
   }
 
   /** The same, at least the right side. */
   int atLeast(int[] places, double[] coefficients, double rightSide) {
-    return add(places, coefficients, Kind.AT_LEAST, rightSide);
+    return add(places, coefficients, Relationship.GEQ, rightSide);
   }
 
   /** The same, exactly the right side. */
   int exactly(int[] places, double[] coefficients, double rightSide) {
-    return add(places, coefficients, Kind.EXACTLY, rightSide);
+    return add(places, coefficients, Relationship.EQ, rightSide);
   }
 
-  private int add(int[] places, double[] coefficients, Kind kind, double rightSide) {
+  private int add(int[] places, double[] coefficients, Relationship kind, double rightSide) {
     Check.that(places.length == coefficients.length, "a row must have a place for each number");
     Check.that(Double.isFinite(rightSide), "right side must be a number, but was %s", rightSide);
     for (int k = 0; k < places.length; k++) {
@@ -106,18 +107,11 @@ final class LinearProgramme {
 
   /** Finds the least cost. */
   Solution solve() {
-    if (solved == null) {
-      solved = solveAnew();
-    }
-    return solved;
-  }
-
-  private Solution solveAnew() {
-    Solution first = solve(Simplex.Rule.STEEPEST);
+    Solution first = solve(PivotSelectionRule.DANTZIG);
     if (first.isOptimal() || first.status() == Status.UNBOUNDED) {
       return first;
     }
-    Solution second = solve(Simplex.Rule.FIRST);
+    Solution second = solve(PivotSelectionRule.BLAND);
     return second.status() == Status.NOT_SOLVED ? first : second;
   }
 
@@ -126,39 +120,43 @@ final class LinearProgramme {
    * again with the right side moved by {@code step}. Empty if that has no answer.
    */
   OptionalDouble shadowPrice(int row, double step) {
-    Solution now = solve();
+    if (solved == null) {
+      solved = solve();
+    }
+    Solution now = solved;
     Row given = rows.get(row);
     rows.set(
         row, new Row(given.places(), given.coefficients(), given.kind(), given.rightSide() + step));
-    Solution moved = solveAnew();
+    Solution moved = solve();
     rows.set(row, given);
     return now.isOptimal() && moved.isOptimal()
         ? OptionalDouble.of((moved.value() - now.value()) / step)
         : OptionalDouble.empty();
   }
 
-  private Solution solve(Simplex.Rule rule) {
-    SparseRow[] lines = new SparseRow[rows.size()];
-    int[] slacks = new int[lines.length];
-    double[] whole = new double[costs.length];
-    for (int r = 0; r < lines.length; r++) {
-      Row row = rows.get(r);
-      int sign = row.rightSide() < 0 ? -1 : 1;
-      lines[r] = line(row, sign * scale(row.coefficients()), whole);
-      slacks[r] = sign * row.kind().slack;
+  private Solution solve(PivotSelectionRule rule) {
+    double costScale = scale(costs);
+    try {
+      PointValuePair pair =
+          new SimplexSolver(1e-6, 10, 1e-10)
+              .optimize(
+                  new MaxIter(MOST_PIVOTS),
+                  new LinearObjectiveFunction(scaled(costs, costScale), 0),
+                  new LinearConstraintSet(constraints()),
+                  GoalType.MINIMIZE,
+                  new NonNegativeConstraint(true),
+                  rule);
+      double[] at = pair.getPoint();
+      return keepsRows(at)
+          ? new Solution(Status.OPTIMAL, cost(at), at)
+          : new Solution(Status.NOT_SOLVED, Double.NaN, at);
+    } catch (NoFeasibleSolutionException none) {
+      return new Solution(Status.INFEASIBLE, Double.NaN, new double[costs.length]);
+    } catch (UnboundedSolutionException endless) {
+      return new Solution(Status.UNBOUNDED, Double.NaN, new double[costs.length]);
+    } catch (MathIllegalStateException stopped) {
+      return new Solution(Status.NOT_SOLVED, Double.NaN, new double[costs.length]);
     }
-    Simplex simplex = new Simplex(scaled(costs, scale(costs)), lines, slacks, rule);
-    Simplex.End end = simplex.run();
-    double[] at = simplex.values();
-    return switch (end) {
-      case OPTIMAL ->
-          keepsRows(at)
-              ? new Solution(Status.OPTIMAL, cost(at), at)
-              : new Solution(Status.NOT_SOLVED, Double.NaN, at);
-      case INFEASIBLE -> new Solution(Status.INFEASIBLE, Double.NaN, at);
-      case UNBOUNDED -> new Solution(Status.UNBOUNDED, Double.NaN, at);
-      case TOO_LONG -> new Solution(Status.NOT_SOLVED, Double.NaN, at);
-    };
   }
 
   private double cost(double[] at) {
@@ -169,22 +167,17 @@ final class LinearProgramme {
     return sum;
   }
 
-  /** A row by rising place; {@code whole} is zero before and after. */
-  private static SparseRow line(Row row, double scale, double[] whole) {
-    for (int k = 0; k < row.places().length; k++) {
-      whole[row.places()[k]] += row.coefficients()[k] * scale;
+  private List<LinearConstraint> constraints() {
+    List<LinearConstraint> constraints = new ArrayList<>(rows.size());
+    for (Row row : rows) {
+      double scale = scale(row.coefficients());
+      double[] whole = new double[costs.length];
+      for (int k = 0; k < row.places().length; k++) {
+        whole[row.places()[k]] += row.coefficients()[k] * scale;
+      }
+      constraints.add(new LinearConstraint(whole, row.kind(), row.rightSide() * scale));
     }
-    int[] places =
-        Arrays.stream(row.places())
-            .sorted()
-            .distinct()
-            .filter(place -> whole[place] != 0)
-            .toArray();
-    double[] values = Arrays.stream(places).mapToDouble(place -> whole[place]).toArray();
-    for (int place : row.places()) {
-      whole[place] = 0;
-    }
-    return new SparseRow(places, values, row.rightSide() * scale);
+    return constraints;
   }
 
   /** The power of two that brings the largest number between 1 and 2. */
@@ -221,9 +214,9 @@ final class LinearProgramme {
       double over = sum - row.rightSide();
       boolean broken =
           switch (row.kind()) {
-            case AT_MOST -> over > TOLERANCE * size;
-            case AT_LEAST -> -over > TOLERANCE * size;
-            case EXACTLY -> Math.abs(over) > TOLERANCE * size;
+            case LEQ -> over > TOLERANCE * size;
+            case GEQ -> -over > TOLERANCE * size;
+            case EQ -> Math.abs(over) > TOLERANCE * size;
           };
       if (broken) {
         return false;
