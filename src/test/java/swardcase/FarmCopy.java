@@ -170,28 +170,23 @@ public final class FarmCopy {
 
   /** A mob of so many ewes. */
   public static Mob mob(Mob of, int ewes) {
-    return mob(of, of.name(), ewes, of);
+    return mob(of, of.name(), ewes);
   }
 
   /** A mob of the same ewes under another name. */
   public static Mob named(Mob of, String name) {
-    return mob(of, name, of.ewes(), of);
+    return mob(of, name, of.ewes());
   }
 
-  /** A mob joined when another one is, and for as long. */
-  public static Mob joinedAs(Mob of, Mob when) {
-    return mob(of, of.name(), of.ewes(), when);
-  }
-
-  private static Mob mob(Mob of, String name, int ewes, Mob when) {
+  private static Mob mob(Mob of, String name, int ewes) {
     return new Mob(
         name,
         ewes,
         of.ageShares(),
         of.agesSetBy(),
         of.liveweightKg(),
-        when.joiningStart(),
-        when.joiningWeeks(),
+        of.joiningStart(),
+        of.joiningWeeks(),
         of.pregnantPercent(),
         of.scanningPercent(),
         of.markingPercent(),

@@ -429,11 +429,21 @@ public final class Run {
     appetiteWhenHeld = 0;
     for (int p = 0; p < HalfMonths.COUNT; p++) {
       grownInYear += year.growthKgDmPerHa(p);
-      if (flock.length > 0 && flock[0].isHeld(p)) {
-        grownWhenHeld += year.growthKgDmPerHa(p);
-        appetiteWhenHeld += feed.otherAppetiteKgDmPerHa(p);
-      }
+      double held = heldShareOfEwes(p);
+      grownWhenHeld += held * year.growthKgDmPerHa(p);
+      appetiteWhenHeld += held * feed.otherAppetiteKgDmPerHa(p);
     }
+  }
+
+  /** Ewes of mobs that are held off in a half-month, as a share of all; the rest may graze. */
+  private double heldShareOfEwes(int halfMonth) {
+    double held = 0;
+    double all = 0;
+    for (int g = 0; g < flock.length; g++) {
+      all += ewes[g];
+      held += flock[g].isHeld(halfMonth) ? ewes[g] : 0;
+    }
+    return all > 0 ? held / all : 0;
   }
 
   double spareFeedGain(double w, double o) {
