@@ -8,8 +8,8 @@ from types import SimpleNamespace
 import grid_numpy
 import numpy as np
 
-OTHER = np.array([0.4, 0.7, 0.85, 0.95, 1.0, 1.05])
-BELOW = np.array([0.35, 0.6, 0.75, 0.87])
+OTHER = np.array([0.4, 0.7, 0.85, 0.9, 0.95, 0.975, 1.0, 1.05])
+BELOW = np.array([0.35, 0.6, 0.75, 0.87, 0.94, 0.97])
 START_DRY_KG = 2000.0
 TOLERANCE_KG = 1e-6
 MOST_YEARS = 100

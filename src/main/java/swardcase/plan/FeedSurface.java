@@ -27,8 +27,8 @@ import swardcase.tables.Tables;
  */
 final class FeedSurface {
 
-  private static final double[] OTHER = {0.4, 0.7, 0.85, 0.95, 1.0, 1.05};
-  private static final double[] BELOW = {0.35, 0.6, 0.75, 0.87};
+  private static final double[] OTHER = {0.4, 0.7, 0.85, 0.9, 0.95, 0.975, 1.0, 1.05};
+  private static final double[] BELOW = {0.35, 0.6, 0.75, 0.87, 0.94, 0.97};
 
   private final FeedBudget budget;
   private final StockDemand demand;

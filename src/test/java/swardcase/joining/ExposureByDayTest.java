@@ -28,7 +28,9 @@ class ExposureByDayTest {
       double[] days = new double[HalfMonths.DAYS];
       Arrays.setAll(days, day -> halves[HalfMonths.ofDay(day)]);
       int joining = random.nextInt(HalfMonths.DAYS);
-      assertThat(first(days, joining)).as("trial %s", trial).isCloseTo(first(halves, joining), within(1e-12));
+      assertThat(first(days, joining))
+          .as("trial %s", trial)
+          .isCloseTo(first(halves, joining), within(1e-12));
     }
   }
 
