@@ -43,6 +43,13 @@ final class Failures {
           "Cannot read: " + PlainText.of("" + cause.getMessage()) + ". Nothing was written.");
       return ExitCodes.BAD_INPUT;
     }
+    if (failure instanceof IllegalArgumentException && usesOwnTables(parsed)) {
+      err.println(
+          "A number of your own tables cannot be worked with: "
+              + PlainText.of("" + failure.getMessage())
+              + ". Nothing was written.");
+      return ExitCodes.BAD_INPUT;
+    }
     err.println(
         "Swardcase has a fault of its own: "
             + failure
@@ -58,6 +65,11 @@ final class Failures {
     int count = faults.faults().size();
     err.println(
         count == 1 ? "1 fault. Nothing was written." : count + " faults. Nothing was written.");
+  }
+
+  /** The loader checks the form of a row; what a calculator can bear, only the calculator knows. */
+  private static boolean usesOwnTables(ParseResult parsed) {
+    return parsed.hasSubcommand() && parsed.subcommand().hasMatchedOption("--tables");
   }
 
   private static String place(Exception failure) {

@@ -56,11 +56,11 @@ public final class FeedParameters {
       double leafAreaBoundKgDmPerHa,
       double demandMultiplier,
       double dryLossMultiplier) {
-    this.conditionDeficit = Check.inRange(conditionDeficit, 0, 0.5, "deficit carried by the ewes");
+    this.conditionDeficit = Check.inRange(conditionDeficit, 0, 1, "deficit carried by the ewes");
     this.leafAreaPenalty = Check.inRange(leafAreaPenalty, 0, 1, "leaf-area penalty");
     this.leafAreaBoundKgDmPerHa = Check.positive(leafAreaBoundKgDmPerHa, "leaf-area bound");
-    this.demandMultiplier = Check.inRange(demandMultiplier, 0, 3, "multiplier of demand");
-    this.dryLossMultiplier = Check.inRange(dryLossMultiplier, 0, 5, "multiplier of dry loss");
+    this.demandMultiplier = Check.inRange(demandMultiplier, 0, 10, "multiplier of demand");
+    this.dryLossMultiplier = Check.inRange(dryLossMultiplier, 0, 10, "multiplier of dry loss");
   }
 
   /** Share of daily need the stock may take from their backs. */

@@ -57,10 +57,10 @@ final class Draws {
         model.farm().feedYear().seasons().stream()
             .mapToDouble(season -> season.chance().likely())
             .toArray();
-    low = inputs.stream().mapToDouble(input -> input.range().low()).toArray();
-    width =
-        inputs.stream().mapToDouble(input -> input.range().high() - input.range().low()).toArray();
-    shape = shapes(inputs);
+    List<Range> reach = inputs.stream().map(DrawnReach::of).toList();
+    low = reach.stream().mapToDouble(Range::low).toArray();
+    width = reach.stream().mapToDouble(range -> range.high() - range.low()).toArray();
+    shape = shapes(reach);
     lambPrice = inputs.indexOf(model.farm().prices().netValuePerLamb());
     supplementPrice = inputs.indexOf(model.farm().supplement().pricePerTonne());
     supplementUniform = new double[uniforms.draws()];
@@ -100,10 +100,9 @@ final class Draws {
   }
 
   /** Distributions of one shape share one table. */
-  private static Pert[] shapes(List<Assumption> inputs) {
+  private static Pert[] shapes(List<Range> ranges) {
     Map<Double, Pert> ofMode = new HashMap<>();
-    return inputs.stream()
-        .map(Assumption::range)
+    return ranges.stream()
         .map(range -> ofMode.computeIfAbsent(mode(range), m -> Pert.of(Range.of(0, m, 1))))
         .toArray(Pert[]::new);
   }

@@ -20,8 +20,9 @@ import swardcase.tables.Source;
  * @param swings which inputs move the answer most, largest first
  * @param cautions printed on every sheet
  * @param notices what is odd, missing or overridden in this farm's folder
- * @param assumptions every number the answer rests on
- * @param sources those of the sources table that are named by an assumption
+ * @param assumptions every number the answer rests on and draws move
+ * @param heldFixed the numbers it rests on that no draw moves
+ * @param sources those of the sources table that are named by one of these
  * @param howSure how sure the answer is; empty if it was not drawn
  */
 public record Report(
@@ -37,6 +38,7 @@ public record Report(
     List<String> cautions,
     List<String> notices,
     List<Assumption> assumptions,
+    List<HeldFixed> heldFixed,
     List<Source> sources,
     Optional<HowSureReport> howSure) {
 
@@ -48,6 +50,7 @@ public record Report(
     cautions = List.copyOf(cautions);
     notices = List.copyOf(notices);
     assumptions = List.copyOf(assumptions);
+    heldFixed = List.copyOf(heldFixed);
     sources = List.copyOf(sources);
   }
 

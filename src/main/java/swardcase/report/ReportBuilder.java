@@ -70,6 +70,7 @@ public final class ReportBuilder {
 
   private Report build(String program, List<String> notices) {
     List<Assumption> assumptions = decision.model().inputs().all();
+    List<HeldFixed> fixed = HeldFixed.of(decision.model());
     List<String> allNotices = new ArrayList<>(notices);
     if (!tables.overridden().isEmpty()) {
       allNotices.add(Texts.get("notice.ownTables", String.join("; ", tables.overridden())));
@@ -87,7 +88,8 @@ public final class ReportBuilder {
         Cautions.all(),
         allNotices,
         assumptions,
-        sources(assumptions),
+        fixed,
+        sources(assumptions, fixed),
         Optional.of(HowSureBuilder.build(decision.model(), howSure)));
   }
 
@@ -206,11 +208,10 @@ public final class ReportBuilder {
         .toList();
   }
 
-  private List<Source> sources(List<Assumption> assumptions) {
+  private List<Source> sources(List<Assumption> assumptions, List<HeldFixed> fixed) {
     Set<String> keys = new TreeSet<>();
     assumptions.forEach(assumption -> addKeys(keys, assumption.source()));
-    farm.feedYear().seasons().forEach(season -> addKeys(keys, season.source()));
-    farm.feedYear().quality().forEach(month -> addKeys(keys, month.source()));
+    fixed.forEach(number -> addKeys(keys, number.source()));
     return keys.stream().map(tables.sources()::get).filter(source -> source != null).toList();
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.SetBy;
+import swardcase.report.HeldFixed;
 import swardcase.report.Report;
 import swardcase.report.Texts;
 import swardcase.report.Words;
@@ -28,6 +29,7 @@ final class GroundsPage {
     flow.section(Texts.get("grounds.heading"));
     flow.paragraph(Texts.get("grounds.intro"), Style.BODY);
     assumptions();
+    heldFixed();
     if (!report.sources().isEmpty()) {
       flow.part(Texts.get("grounds.sources"));
       sources();
@@ -73,6 +75,40 @@ final class GroundsPage {
         Cell.of(assumption.evidence().label(), style),
         Cell.of(numbers(assumption.source()), style),
         Cell.of(assumption.setBy().label(), style));
+  }
+
+  private void heldFixed() {
+    if (report.heldFixed().isEmpty()) {
+      return;
+    }
+    flow.need(90);
+    flow.part(Texts.get("grounds.fixed"));
+    flow.paragraph(Texts.get("grounds.fixed.note"), Style.NOTE);
+    Table table =
+        new Table(
+            flow,
+            List.of(
+                Column.words(Texts.get("column.assumption"), 240),
+                Column.numbers(Texts.get("column.value"), 66),
+                Column.words(Texts.get("column.unit"), 62),
+                Column.words(Texts.get("column.evidence"), 52),
+                Column.words(Texts.get("column.source"), 42),
+                Column.words(Texts.get("column.setBy"), 45)),
+            Flow.LEFT,
+            3);
+    table.head();
+    for (HeldFixed number : report.heldFixed()) {
+      Style style = number.setBy() == SetBy.DEFAULT ? Style.FINE : Style.FINE.inBold();
+      table.row(
+          List.of(
+              Cell.of(number.name(), style),
+              Cell.of(number.value(), style),
+              Cell.of(number.unit().equals("-") ? Texts.get("none") : number.unit(), style),
+              Cell.of(number.evidence().label(), style),
+              Cell.of(numbers(number.source()), style),
+              Cell.of(number.setBy().label(), style)));
+    }
+    flow.gap(4);
   }
 
   /** The sources of a row by their numbers in the list below the table. */

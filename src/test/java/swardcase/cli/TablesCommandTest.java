@@ -56,6 +56,23 @@ class TablesCommandTest {
   }
 
   @Test
+  void tables_numberThatNoCalculatorCanBear_isTheUsersAndIsSaidSo() throws IOException {
+    Files.writeString(
+        folder.resolve("feed-parameters.csv"),
+        """
+        key,name,low,likely,high,unit,evidence,source,note
+        feed.grazing-terrain,terrain,0.9,0.9,0.9,-,inferred,,mine
+        """);
+
+    Ran ran = Ran.command("decide", "demo-data/current-farm", "--tables", folder);
+
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err())
+        .contains("own tables", "terrain must be from 1 to 2", "Nothing was written.")
+        .doesNotContain("fault of its own");
+  }
+
+  @Test
   void tables_folderThatIsNotThere_isAFault() {
     Ran ran = Ran.command("tables", "districts", "--tables", folder.resolve("none"));
 

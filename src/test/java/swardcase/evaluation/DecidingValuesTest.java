@@ -44,8 +44,8 @@ class DecidingValuesTest {
       Written by `mvn -q test -Dtest=DecidingValuesTest -Ddeciding=true`, which takes some minutes. Every number of `tables/` goes alone to the
       ends of its range, a number without a range a tenth down and up, and the farm is read, valued and planned again at likely values. A row
       is here if the net present value of some action on some paddock moves by more than 5 % of what the action costs (of its effort where it
-      costs nothing), or if something else is planned. A plan is looked for again only from 2 % on. *On the sheet* says whether the number is among the assumptions
-      that the sheet prints with their marks. Sums of the farm's own stand in no table. See [evaluation](evaluation.md) for what this means.
+      costs nothing), or if something else is planned. A plan is looked for again only from 2 % on. *On the sheet as* says whether
+      the sheet prints the number with its mark among those that draws move, or among those held fixed. Sums of the farm's own stand in no table. See [evaluation](evaluation.md) for what this means.
       """;
 
   private static final List<String> FARMS =
@@ -239,7 +239,7 @@ class DecidingValuesTest {
     }
     text.append(
         "| value | table | range tried | mark | source | NPV moves, % of cost | most for |");
-    text.append(" something else is planned in | on the sheet |\n");
+    text.append(" something else is planned in | on the sheet as |\n");
     text.append("|---|---|---|---|---|---|---|---|---|\n");
     for (Effect effect : effects) {
       text.append(effect.change().cells())
@@ -250,7 +250,7 @@ class DecidingValuesTest {
                   100 * effect.share(),
                   effect.where(),
                   String.join(", ", effect.otherChoice()),
-                  effect.printed() ? "yes" : "no"));
+                  effect.printed() ? "drawn" : "held fixed"));
     }
   }
 }

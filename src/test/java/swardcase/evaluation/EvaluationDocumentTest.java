@@ -125,7 +125,10 @@ class EvaluationDocumentTest {
     text.append("|---|---|---|---|---|---|\n");
     counts(text, "moves an action by more than 5 % of its cost", row -> true);
     counts(text, "something else is planned", row -> !cell(row, PLANNED).isEmpty());
-    counts(text, "not among the assumptions on the sheet", row -> cell(row, PRINTED).equals("no"));
+    counts(
+        text,
+        "printed as held fixed: no draw moves it",
+        row -> cell(row, PRINTED).equals("held fixed"));
     new GeneratedBlock("deciding values").assertHolds(text.toString());
   }
 

@@ -253,7 +253,7 @@ class FeedBudgetTest {
     assertThatThrownBy(() -> budget.run(1, FeedFixtures.ONES, -1, likely, out))
         .hasMessage("multiplier of ewes must be zero or more, but was -1");
     assertThatThrownBy(() -> new FeedParameters(10, 0.5, 800, 1, 1))
-        .hasMessage("deficit carried by the ewes must be from 0 to 0.5, but was 10");
+        .hasMessage("deficit carried by the ewes must be from 0 to 1, but was 10");
     assertThatThrownBy(() -> out.boughtMjPerHa(new boolean[12]))
         .hasMessage("marks must be 24, but were 12");
   }

@@ -9,6 +9,7 @@ import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
 import swardcase.report.FeedMonth;
+import swardcase.report.HeldFixed;
 import swardcase.report.PlanResult;
 import swardcase.report.PlanResult.PlanYear;
 import swardcase.report.Reproduction;
@@ -184,5 +185,17 @@ final class SampleParts {
               SetBy.DEFAULT));
     }
     return assumptions;
+  }
+
+  static List<HeldFixed> heldFixed() {
+    return List.of(
+        new HeldFixed("length of pregnancy", "150", "d", Evidence.MEMORY, "", SetBy.DEFAULT),
+        new HeldFixed(
+            "digestibility of green feed, by month",
+            "0.5 to 0.77",
+            "fraction",
+            Evidence.INFERRED,
+            "",
+            SetBy.USER));
   }
 }

@@ -123,6 +123,7 @@ final class SampleReports {
         full.cautions(),
         full.notices(),
         full.assumptions(),
+        full.heldFixed(),
         full.sources(),
         Optional.empty());
   }
@@ -178,6 +179,7 @@ final class SampleReports {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         Optional.empty());
   }
 
@@ -212,6 +214,7 @@ final class SampleReports {
             "No quote for lime was given: the table's default is used, get a quote.",
             "The scanning figure is taken as observed on these paddocks."),
         SampleParts.assumptions(),
+        SampleParts.heldFixed(),
         List.of(
             new Source(
                 "invented2001",
