@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
@@ -27,14 +28,30 @@ import swardcase.plan.FarmModel;
 public record HeldFixed(
     String name, String value, String unit, Evidence evidence, String source, SetBy setBy) {
 
+  /** Rows that stand in for what a farm does not tell; the farm's own numbers are inputs. */
+  private static final String OF_THE_FARM = "default.";
+
+  private static final String OF_A_FLOCK = "flock.";
+
+  /** Those of the farm's climate are inputs. */
+  private static final String OF_A_CLIMATE = "seed.retention.";
+
   static List<HeldFixed> of(FarmModel model) {
     List<HeldFixed> all = new ArrayList<>();
     List<Assumption> drawn = model.inputs().all();
-    for (Assumption parameter : model.tables().parameters().values()) {
-      if (drawn.stream().noneMatch(input -> input.named(parameter.name()).equals(parameter))) {
-        all.add(of(parameter));
-      }
-    }
+    model
+        .tables()
+        .parameters()
+        .forEach(
+            (key, parameter) -> {
+              boolean moved =
+                  drawn.stream().anyMatch(input -> input.named(parameter.name()).equals(parameter));
+              boolean elsewhere =
+                  Stream.of(OF_THE_FARM, OF_A_FLOCK, OF_A_CLIMATE).anyMatch(key::startsWith);
+              if (!moved && !elsewhere) {
+                all.add(of(parameter));
+              }
+            });
     for (SeasonGrowth season : model.farm().feedYear().seasons()) {
       all.add(of(season.chance()));
       all.add(growth(season));

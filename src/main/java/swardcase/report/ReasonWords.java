@@ -166,13 +166,22 @@ final class ReasonWords {
     Option option =
         planned(paddock).or(() -> weighed(paddock)).or(() -> best(paddock)).orElseThrow();
     Range npv = npv(paddock, option);
+    double step = Words.step(npv);
     String counted = isPlanned(paddock, option) ? Texts.get("reason.counted") + " " : "";
-    String likely = Texts.get("reason.likely", action(option).name(), gainsOrLoses(npv.likely()));
+    String likely =
+        Texts.get(
+            "reason.likely",
+            action(option).name(),
+            signed("reason.gains", "reason.loses", npv.likely(), step));
     return counted
         + (npv.low() >= 0
             ? Texts.get(
                 "reason.closeToEffort", likely, Words.ends(npv), money(decision.effort(paddock)))
-            : Texts.get("reason.anything", likely, signed(npv.low()), signed(npv.high())));
+            : Texts.get(
+                "reason.anything",
+                likely,
+                signed("reason.aGain", "reason.aLoss", npv.low(), step),
+                signed("reason.aGain", "reason.aLoss", npv.high(), step)));
   }
 
   /** The choice the verdict is about. */
@@ -217,8 +226,10 @@ final class ReasonWords {
     return decision.likely().oldShare(decision.model().keepAll(), paddock, 0);
   }
 
-  private String signed(double value) {
-    return Texts.get(value < 0 ? "reason.aLoss" : "reason.aGain", money(Math.abs(value)));
+  /** A gain or a loss with the digits that its range deserves. */
+  private String signed(String gain, String loss, double value, double step) {
+    return Texts.get(
+        value < 0 ? loss : gain, currency + " " + Words.rounded(Math.abs(value), step));
   }
 
   private String money(double value) {

@@ -125,15 +125,23 @@ final class DecisionPage {
   /** A paddock with its place in the user's file, which its card carries too. */
   private record Numbered(int number, PaddockResult paddock) {}
 
-  /** What starts soonest stands first, then what to find out more about, then what to keep. */
+  /** Sure work, unsure work, too close to call, keep. */
+  private static int rank(PaddockResult paddock) {
+    boolean unsure = !paddock.deciding().isBlank();
+    if (paddock.startYear().isPresent()) {
+      return unsure ? 1 : 0;
+    }
+    return unsure ? 2 : 3;
+  }
+
+  /** Sure work first, then what to find out more about, then what to keep; each by year. */
   private List<Numbered> inOrderOfUse() {
     List<PaddockResult> paddocks = report.paddocks();
     return IntStream.range(0, paddocks.size())
         .mapToObj(i -> new Numbered(i + 1, paddocks.get(i)))
         .sorted(
-            Comparator.comparingInt(
-                    (Numbered one) -> one.paddock().startYear().orElse(Integer.MAX_VALUE))
-                .thenComparing(one -> one.paddock().deciding().isBlank()))
+            Comparator.comparingInt((Numbered one) -> rank(one.paddock()))
+                .thenComparing(one -> one.paddock().startYear().orElse(Integer.MAX_VALUE)))
         .toList();
   }
 

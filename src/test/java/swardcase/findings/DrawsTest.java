@@ -62,9 +62,15 @@ class DrawsTest {
       if (!isOldShare(j)) {
         assertThat(sum[j] / draws.count())
             .as(input.name())
-            .isCloseTo(reach(input).mean(), within(width * 1e-3 + 1e-9));
+            .isCloseTo(reach(input).mean(), within(error(input) * width + 1e-9));
       }
     }
+  }
+
+  /** The price of supplement is tied to that of lambs, so its slices are no longer its own. */
+  private double error(Assumption input) {
+    boolean tied = input.equals(FARM.model().farm().supplement().pricePerTonne());
+    return tied ? 0.2 / Math.sqrt(draws.count()) : 1e-3;
   }
 
   private static Range reach(Assumption input) {
