@@ -75,6 +75,11 @@ final class Alternatives {
     return changed.get(place);
   }
 
+  /** Whether the plan does anything with a paddock. */
+  boolean isActedOn(int paddock) {
+    return plans.get(PLAN).action(paddock) != plans.get(KEEP_ALL).action(paddock);
+  }
+
   int paddocks() {
     return choices.size();
   }

@@ -11,6 +11,7 @@ import swardcase.chance.DrawnInformation;
  * @param options every choice, keeping first
  * @param weighed place of the choice the verdict is about: the planned one, or the likeliest to pay
  *     if the plan keeps the paddock; 0 if nothing else can be done
+ * @param alone gain of what is planned with every other paddock kept; nil if the paddock is kept
  * @param perfect value of knowing everything before choosing for this paddock
  * @param leafTest a laboratory formononetin test of this paddock
  * @param plants identifying more plants, by rising number; empty if nobody has looked at one yet,
@@ -20,6 +21,7 @@ public record PaddockFindings(
     Verdict verdict,
     List<OptionFindings> options,
     int weighed,
+    Spread alone,
     DrawnInformation perfect,
     Purchase leafTest,
     List<Purchase> plants) {

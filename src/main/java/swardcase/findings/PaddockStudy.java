@@ -65,9 +65,16 @@ final class PaddockStudy {
         verdict(paddock, options, weighed),
         options,
         weighed,
+        Spread.of(alone(paddock), uniforms),
         DrawnInformation.perfect(payoff),
         purchases.leafTest(paddock, payoff),
         purchases.plants(paddock, payoff));
+  }
+
+  private double[] alone(int paddock) {
+    return isActedOn(paddock)
+        ? Sample.difference(simulation.alone(paddock), simulation.npv(Alternatives.KEEP_ALL))
+        : simulation.alone(paddock);
   }
 
   private static double[] less(double[] gain, double effort) {
@@ -112,7 +119,7 @@ final class PaddockStudy {
   }
 
   private boolean isActedOn(int paddock) {
-    return alternatives.plan(Alternatives.PLAN).action(paddock) != model.keep();
+    return alternatives.isActedOn(paddock);
   }
 
   private Verdict verdict(int paddock, List<OptionFindings> options, int weighed) {

@@ -20,6 +20,7 @@ final class Simulation {
 
   private final Draws draws;
   private final double[][] npv;
+  private final double[][] alone;
   private final double[][] drawn;
   private final double[][] leaf;
   private final double[][][] kinds;
@@ -29,6 +30,7 @@ final class Simulation {
     int count = draws.count();
     int paddocks = draws.model().farm().paddocks().size();
     npv = new double[alternatives.size()][count];
+    alone = new double[paddocks][count];
     drawn = new double[draws.model().inputs().size()][count];
     leaf = new double[paddocks][count];
     kinds = new double[paddocks][Kind.values().length][count];
@@ -108,6 +110,13 @@ final class Simulation {
       }
       run.evaluate(alternatives.plan(Alternatives.KEEP_ALL), outcome);
       npv[Alternatives.KEEP_ALL][d] = outcome.npv();
+      for (int i = 0; i < alone.length; i++) {
+        if (alternatives.isActedOn(i)) {
+          Plan planned = alternatives.plan(Alternatives.PLAN);
+          run.evaluateBaseWith(i, planned.action(i), planned.start(i), outcome);
+          alone[i][d] = outcome.npv();
+        }
+      }
       run.evaluate(alternatives.plan(Alternatives.PLAN), outcome);
       npv[Alternatives.PLAN][d] = outcome.npv();
       for (int k = Alternatives.KEEP_ALL + 1; k < npv.length; k++) {
@@ -135,6 +144,11 @@ final class Simulation {
   /** All of them. */
   double[][] npv() {
     return npv;
+  }
+
+  /** Net present value of what is planned for a paddock alone in each draw; 0 if it is kept. */
+  double[] alone(int paddock) {
+    return alone[paddock];
   }
 
   /** What an input was in each draw. */

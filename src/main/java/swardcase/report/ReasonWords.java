@@ -92,14 +92,20 @@ final class ReasonWords {
 
   /** On its own, and as the plan's last piece. */
   private String within(int paddock) {
-    double alone = planned(paddock).orElseThrow().npv().likely();
-    double within = decision.planNpv(paddock).likely();
-    String key = alone < 0 == within < 0 ? "reason.within" : "reason.withinBut";
-    return " " + Texts.get(key, gainsOrLoses(alone), money(Math.abs(within)), gainsOrLoses(within));
+    PaddockFindings found = howSure.paddock(paddock);
+    Range within = found.options().get(found.weighed()).gain().range();
+    Range alone = found.alone().range();
+    boolean alike = alone.likely() < 0 == within.likely() < 0;
+    return " "
+        + Texts.get(
+            alike ? "reason.within" : "reason.withinBut",
+            gainsOrLoses(alone),
+            currency + " " + Words.rounded(Math.abs(within.likely()), Words.step(within)),
+            gainsOrLoses(within));
   }
 
-  private String gainsOrLoses(double value) {
-    return Texts.get(value < 0 ? "reason.loses" : "reason.gains", money(Math.abs(value)));
+  private String gainsOrLoses(Range npv) {
+    return signed("reason.gains", "reason.loses", npv.likely(), Words.step(npv));
   }
 
   /** What the action alone brings, in today's money, part by part; small parts are left out. */
@@ -168,11 +174,7 @@ final class ReasonWords {
     Range npv = npv(paddock, option);
     double step = Words.step(npv);
     String counted = isPlanned(paddock, option) ? Texts.get("reason.counted") + " " : "";
-    String likely =
-        Texts.get(
-            "reason.likely",
-            action(option).name(),
-            signed("reason.gains", "reason.loses", npv.likely(), step));
+    String likely = Texts.get("reason.likely", action(option).name(), gainsOrLoses(npv));
     return counted
         + (npv.low() >= 0
             ? Texts.get(

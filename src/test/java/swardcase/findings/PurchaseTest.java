@@ -29,6 +29,7 @@ class PurchaseTest {
             Verdict.TOO_CLOSE,
             List.of(),
             0,
+            new Spread(0, 0, 0, 0, 0, 0, 0),
             new DrawnInformation(400, 5),
             new Purchase(0, 0, 0, 200),
             plants);

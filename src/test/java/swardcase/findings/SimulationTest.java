@@ -1,11 +1,16 @@
 package swardcase.findings;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
+import java.util.Collections;
+import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
+import swardcase.plan.FarmModel;
+import swardcase.plan.Plan;
 
 class SimulationTest {
 
@@ -27,6 +32,26 @@ class SimulationTest {
   @Test
   void of_keepingEverything_bringsNothingInAnyDraw() {
     assertThat(simulate(3).npv(Alternatives.KEEP_ALL)).containsOnly(0);
+  }
+
+  @Test
+  void alone_planOfOnePaddock_isThePlanItself() {
+    FarmModel model = FARM.model();
+    int sows = 0;
+    while (!model.actions().get(sows).sows()) {
+      sows++;
+    }
+    Plan plan = model.keepAll().with(0, sows, 1);
+    List<List<Course>> none = Collections.nCopies(plan.paddocks(), List.of());
+    Simulation simulation =
+        Simulation.of(new Draws(model, 3, 20, 5), new Alternatives(model, plan, none), share -> {});
+    double[] whole = simulation.npv(Alternatives.PLAN);
+    for (int d = 0; d < whole.length; d++) {
+      assertThat(simulation.alone(0)[d])
+          .isCloseTo(whole[d], within(1e-9 * Math.max(1, Math.abs(whole[d]))));
+    }
+    assertThat(whole).isNotEqualTo(simulation.npv(Alternatives.KEEP_ALL));
+    assertThat(simulation.alone(1)).containsOnly(0);
   }
 
   @Test
