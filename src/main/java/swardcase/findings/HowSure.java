@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import swardcase.chance.CertaintyEquivalent;
@@ -46,6 +47,7 @@ public final class HowSure {
   private final List<PaddockFindings> paddocks;
   private final List<Unknown> unknowns;
   private final List<BreakEvenValue> breakEvens;
+  private final Optional<BetterOnAverage> better;
 
   private HowSure(Simulation simulation, Alternatives alternatives) {
     this.simulation = simulation;
@@ -64,6 +66,7 @@ public final class HowSure {
     paddocks = IntStream.range(0, alternatives.paddocks()).parallel().mapToObj(study::of).toList();
     unknowns = unknowns(simulation.npv(subject()));
     breakEvens = BreakEvens.of(model, alternatives.plan(Alternatives.PLAN));
+    better = BetterOnAverage.of(simulation, alternatives);
   }
 
   /**
@@ -243,6 +246,11 @@ public final class HowSure {
     return unknowns.stream()
         .sorted(Comparator.comparingDouble(unknown -> -unknown.varianceShare()))
         .toList();
+  }
+
+  /** A change of one paddock that would gain more on average, if there is one. */
+  public Optional<BetterOnAverage> better() {
+    return better;
   }
 
   /** Break-even values. */

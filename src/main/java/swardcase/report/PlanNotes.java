@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import swardcase.farm.Action;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
+import swardcase.findings.BetterOnAverage;
 import swardcase.findings.HowSure;
 import swardcase.plan.Choice;
 import swardcase.plan.Decision;
@@ -37,6 +38,7 @@ final class PlanNotes {
     notes.add(Texts.get("plan.effort", money(model.leastGainPerHa())));
     notes.add(howGood());
     notSure(notes);
+    howSure.better().ifPresent(better -> notes.add(onAverage(better)));
     limits(notes);
     decision.nextBest().ifPresent(next -> notes.add(nextBest(next)));
     fixed(notes);
@@ -67,6 +69,14 @@ final class PlanNotes {
     if (!names.isEmpty()) {
       notes.add(Texts.get("plan.notSure", names));
     }
+  }
+
+  private String onAverage(BetterOnAverage better) {
+    return Texts.get(
+        "plan.better",
+        farm.paddocks().get(better.paddock()).name(),
+        words(better.course().action(), better.course().start()),
+        money(better.gain()));
   }
 
   private void limits(List<String> notes) {
