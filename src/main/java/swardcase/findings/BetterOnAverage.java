@@ -23,7 +23,7 @@ public record BetterOnAverage(int paddock, Course course, double gain, double st
     FarmModel model = simulation.draws().model();
     Optional<BetterOnAverage> best = Optional.empty();
     for (int i = 0; i < alternatives.paddocks(); i++) {
-      double effort = model.farm().paddocks().get(i).areaHa() * model.effortPerHa();
+      double effort = model.effort(i);
       double saved = alternatives.isActedOn(i) ? effort : 0;
       for (int c = 0; c < alternatives.choices(i).size(); c++) {
         Course course = alternatives.choices(i).get(c);

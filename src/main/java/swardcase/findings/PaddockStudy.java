@@ -45,7 +45,7 @@ final class PaddockStudy {
       Arrays.sort(sorted[c]);
     }
     double[] regret = DrawnInformation.expectedRegret(payoff);
-    double effort = model.farm().paddocks().get(paddock).areaHa() * model.effortPerHa();
+    double effort = model.effort(paddock);
     LatinHypercube uniforms = simulation.draws().uniforms();
     List<OptionFindings> options = new ArrayList<>();
     for (int c = 0; c < payoff.length; c++) {
@@ -65,16 +65,12 @@ final class PaddockStudy {
         verdict(paddock, options, weighed),
         options,
         weighed,
-        Spread.of(alone(paddock), uniforms),
+        Spread.of(
+            Sample.difference(simulation.alone(paddock), simulation.npv(Alternatives.KEEP_ALL)),
+            uniforms),
         DrawnInformation.perfect(payoff),
         purchases.leafTest(paddock, payoff),
         purchases.plants(paddock, payoff));
-  }
-
-  private double[] alone(int paddock) {
-    return isActedOn(paddock)
-        ? Sample.difference(simulation.alone(paddock), simulation.npv(Alternatives.KEEP_ALL))
-        : simulation.alone(paddock);
   }
 
   private static double[] less(double[] gain, double effort) {
@@ -108,7 +104,7 @@ final class PaddockStudy {
    * pay, the better one on average of two alike.
    */
   private int weighed(int paddock, List<OptionFindings> options) {
-    if (options.size() == 1 || isActedOn(paddock)) {
+    if (options.size() == 1 || alternatives.isActedOn(paddock)) {
       return options.size() == 1 ? 0 : 1;
     }
     int best = 1;
@@ -118,16 +114,12 @@ final class PaddockStudy {
     return best;
   }
 
-  private boolean isActedOn(int paddock) {
-    return alternatives.isActedOn(paddock);
-  }
-
   private Verdict verdict(int paddock, List<OptionFindings> options, int weighed) {
     if (options.stream().skip(1).allMatch(option -> option.judgement().speaksForKeeping())) {
       return Verdict.KEEP;
     }
     OptionFindings planned = options.get(weighed);
-    if (!isActedOn(paddock) || !planned.judgement().speaksForActing()) {
+    if (!alternatives.isActedOn(paddock) || !planned.judgement().speaksForActing()) {
       return Verdict.TOO_CLOSE;
     }
     Action action = model.actions().get(planned.choice().action());

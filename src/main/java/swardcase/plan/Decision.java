@@ -175,7 +175,7 @@ public final class Decision {
 
   /** What a change of a paddock must be worth to be made. */
   public double effort(int paddock) {
-    return model.effortPerHa() * model.farm().paddocks().get(paddock).areaHa();
+    return model.effort(paddock);
   }
 
   /** The inputs that move the plan's gain on a paddock, or its best option's, most first. */

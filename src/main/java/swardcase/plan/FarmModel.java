@@ -81,6 +81,11 @@ public final class FarmModel {
     return farm.actions();
   }
 
+  /** What a change of a paddock must be worth to be made. */
+  public double effort(int paddock) {
+    return effortPerHa() * farm.paddocks().get(paddock).areaHa();
+  }
+
   /**
    * What a change must be worth to be made, per ha: the least yearly gain over the years counted,
    * as a sum now. 2 a year over 10 years at 7 % are 15.03.

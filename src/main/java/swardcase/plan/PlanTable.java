@@ -73,9 +73,8 @@ final class PlanTable {
     for (int c = 0; c < count; c++) {
       run.addYears(paddock[c], action[c], start[c], one);
       System.arraycopy(one, 0, added, c * one.length, one.length);
-      double area = model.farm().paddocks().get(paddock[c]).areaHa();
       boolean changes = action[c] != model.keep();
-      own[c] = run.endValueNow(paddock[c], action[c]) - (changes ? area * model.effortPerHa() : 0);
+      own[c] = run.endValueNow(paddock[c], action[c]) - (changes ? model.effort(paddock[c]) : 0);
     }
     most = new double[years * sums];
     least = new double[years * sums];

@@ -3,6 +3,7 @@ package swardcase.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -38,14 +39,14 @@ public record HeldFixed(
 
   static List<HeldFixed> of(FarmModel model) {
     List<HeldFixed> all = new ArrayList<>();
-    List<Assumption> drawn = model.inputs().all();
+    Set<Assumption> drawn =
+        model.inputs().all().stream().map(HeldFixed::nameless).collect(Collectors.toSet());
     model
         .tables()
         .parameters()
         .forEach(
             (key, parameter) -> {
-              boolean moved =
-                  drawn.stream().anyMatch(input -> input.named(parameter.name()).equals(parameter));
+              boolean moved = drawn.contains(nameless(parameter));
               boolean elsewhere =
                   Stream.of(OF_THE_FARM, OF_A_FLOCK, OF_A_CLIMATE).anyMatch(key::startsWith);
               if (!moved && !elsewhere) {
@@ -62,6 +63,11 @@ public record HeldFixed(
     all.add(byMonth("fixed.greenDying", quality, PastureQuality::greenDyingPerMonth));
     all.add(byMonth("fixed.dryLost", quality, PastureQuality::dryLostPerMonth));
     return List.copyOf(all);
+  }
+
+  /** An input has a name of its own for the row it comes from. */
+  private static Assumption nameless(Assumption number) {
+    return number.named("-");
   }
 
   private static HeldFixed of(Assumption number) {

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
+import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
 import swardcase.report.HeldFixed;
 import swardcase.report.Report;
@@ -64,17 +67,31 @@ final class GroundsPage {
   }
 
   private List<Cell> row(Assumption assumption) {
-    Style style = assumption.setBy() == SetBy.DEFAULT ? Style.FINE : Style.FINE.inBold();
-    boolean exact = assumption.range().isExact();
-    return List.of(
-        Cell.of(assumption.name(), style),
-        Cell.of(exact ? Texts.get("none") : Words.figures(assumption.range().low()), style),
-        Cell.of(Words.figures(assumption.likely()), style),
-        Cell.of(exact ? Texts.get("none") : Words.figures(assumption.range().high()), style),
-        Cell.of(assumption.unit().equals("-") ? Texts.get("none") : assumption.unit(), style),
-        Cell.of(assumption.evidence().label(), style),
-        Cell.of(numbers(assumption.source()), style),
-        Cell.of(assumption.setBy().label(), style));
+    Range range = assumption.range();
+    String none = Texts.get("none");
+    return row(
+        List.of(
+            assumption.name(),
+            range.isExact() ? none : Words.figures(range.low()),
+            Words.figures(range.likely()),
+            range.isExact() ? none : Words.figures(range.high())),
+        assumption.unit(),
+        assumption.evidence(),
+        assumption.source(),
+        assumption.setBy());
+  }
+
+  /** A number and, behind it, its unit and its marks; bold where the user set it. */
+  private List<Cell> row(
+      List<String> number, String unit, Evidence evidence, String source, SetBy setBy) {
+    Style style = setBy == SetBy.DEFAULT ? Style.FINE : Style.FINE.inBold();
+    Stream<String> marks =
+        Stream.of(
+            unit.equals("-") ? Texts.get("none") : unit,
+            evidence.label(),
+            numbers(source),
+            setBy.label());
+    return Stream.concat(number.stream(), marks).map(text -> Cell.of(text, style)).toList();
   }
 
   private void heldFixed() {
@@ -98,15 +115,13 @@ final class GroundsPage {
             3);
     table.head();
     for (HeldFixed number : report.heldFixed()) {
-      Style style = number.setBy() == SetBy.DEFAULT ? Style.FINE : Style.FINE.inBold();
       table.row(
-          List.of(
-              Cell.of(number.name(), style),
-              Cell.of(number.value(), style),
-              Cell.of(number.unit().equals("-") ? Texts.get("none") : number.unit(), style),
-              Cell.of(number.evidence().label(), style),
-              Cell.of(numbers(number.source()), style),
-              Cell.of(number.setBy().label(), style)));
+          row(
+              List.of(number.name(), number.value()),
+              number.unit(),
+              number.evidence(),
+              number.source(),
+              number.setBy()));
     }
     flow.gap(4);
   }
