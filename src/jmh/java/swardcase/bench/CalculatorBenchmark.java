@@ -16,7 +16,9 @@ import swardcase.farm.Farm;
 import swardcase.feed.EnergyMethod;
 import swardcase.feed.FeedBudget;
 import swardcase.feed.FeedParameters;
+import swardcase.feed.FeedRates;
 import swardcase.feed.FeedResult;
+import swardcase.feed.FeedYear;
 import swardcase.feed.StockDemand;
 import swardcase.reproduction.JoiningExposure;
 import swardcase.sward.SeedBank;
@@ -33,13 +35,15 @@ public class CalculatorBenchmark {
 
   private final double[] growth = new double[24];
   private final FeedParameters parameters = new FeedParameters(0.03, 0.3, 800, 1, 1);
-  private final FeedResult feedYear = new FeedResult();
+  private final FeedYear[] feedYears = {new FeedYear(), new FeedYear(), new FeedYear()};
+  private final FeedResult[] usual = {new FeedResult(), new FeedResult(), new FeedResult()};
   private final double[] dose = new double[24];
   private final double[] multipliers = new double[3];
   private final SeedBankSettings seed = new SeedBankSettings(3);
   private final SeedBank bank = new SeedBank(3, 15);
   private final double[] shares = new double[3 * 15];
   private FeedBudget budget;
+  private FeedRates rates;
 
   /** Makes the inputs ready. */
   @Setup
@@ -49,6 +53,11 @@ public class CalculatorBenchmark {
         farm.mobs().stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
     StockDemand demand = StockDemand.of(farm, DemoFarms.tables(), EnergyMethod.SCA_1990, pregnant);
     budget = new FeedBudget(farm, demand, DemoFarms.tables());
+    rates = budget.rates(parameters, 1);
+    Arrays.fill(growth, 1);
+    for (int season = 0; season < usual.length; season++) {
+      budget.run(season, growth, rates, usual[season]);
+    }
     Arrays.fill(growth, 0.9);
     for (int p = 0; p < dose.length; p++) {
       dose[p] = 0.02 * Math.abs(p - 14);
@@ -69,9 +78,9 @@ public class CalculatorBenchmark {
 
   /** A year of feed, run until it repeats. */
   @Benchmark
-  public FeedResult feedBudget() {
-    budget.run(1, growth, 1, parameters, feedYear);
-    return feedYear;
+  public FeedYear[] feedBudget() {
+    budget.runAll(growth, rates, usual, feedYears);
+    return feedYears;
   }
 
   /** Fifteen years of seed of three cultivars. */

@@ -10,6 +10,7 @@ import swardcase.farm.HalfMonths;
 import swardcase.feed.EnergyMethod;
 import swardcase.feed.FeedBudget;
 import swardcase.feed.FeedParameters;
+import swardcase.feed.FeedRates;
 import swardcase.feed.FeedResult;
 import swardcase.feed.StockDemand;
 import swardcase.money.NetPresentValue;
@@ -30,7 +31,7 @@ public final class LikelyCase {
   private final Outcome outcome;
   private final FeedResult feed = new FeedResult();
   private final FeedBudget budget;
-  private final FeedParameters parameters;
+  private final FeedRates rates;
   private final double[] multiplier = new double[HalfMonths.COUNT];
   private final GrowthYear year;
   private final double[] w;
@@ -51,7 +52,7 @@ public final class LikelyCase {
             farm,
             StockDemand.of(farm, model.tables(), EnergyMethod.SCA_1990, pregnant),
             model.tables());
-    parameters = FeedParameters.likely(farm, model.tables());
+    rates = budget.rates(FeedParameters.likely(farm, model.tables()), 1);
     run.evaluate(plan, outcome);
     w = new double[model.years()];
     o = new double[w.length];
@@ -149,7 +150,7 @@ public final class LikelyCase {
     }
     double sum = 0;
     for (int season = 0; season < farm.feedYear().seasons().size(); season++) {
-      budget.run(season, multiplier, 1, parameters, feed);
+      budget.run(season, multiplier, rates, feed);
       sum += farm.feedYear().seasons().get(season).chance().likely() * feed.boughtMjPerHa();
     }
     return sum;

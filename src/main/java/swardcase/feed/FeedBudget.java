@@ -27,20 +27,18 @@ import swardcase.tables.Tables;
  * supplement does not lower what they graze: substitution is left out, so supplement is if anything
  * understated.
  *
- * <p>The year is run from 1 January, from the same start (no green, 2,000 kg dry) or from one that
- * is given, until both pools end it within 1e-6 kg DM/ha of where they began it, or 100 years. What
- * a year leaves of an error at its start is nearly the same share q each time, so from the second
- * year on the next starts where the changes would end, change x q / (1 - q) further, pool by pool
- * (Aitken 1926, cited from memory). That saves years and does not alter where they end. An object
- * may be used by several threads, each with its own {@link FeedResult}; a run allocates nothing.
+ * <p>The year is run from 1 January, from the same start (no green, 2,000 kg dry) or from where
+ * another year ended, until both pools end it within a tolerance of where they began it, or 100
+ * years; {@link YearPool} says where the next year starts. A year that is printed is run to 1e-6 kg
+ * DM/ha, one of many to 0.001 kg. An object may be used by several threads, each with its own
+ * {@link FeedRates}, {@link FeedYear} and {@link FeedResult}.
  */
 public final class FeedBudget {
 
   private static final int P = HalfMonths.COUNT;
   private static final double START_DRY_KG = 2000;
-  private static final double TOLERANCE_KG = 1e-6;
-  private static final double MOST_LEFT = 0.3;
-  private static final int MOST_YEARS = 100;
+  private static final double CLOSE_KG = 1e-6;
+  private static final double NEAR_KG = 1e-3;
 
   private final PastureIntake intake;
   private final double[][] growth = new double[3][P];
@@ -87,147 +85,160 @@ public final class FeedBudget {
     }
   }
 
+  /** The farm's rates at these numbers; {@link #set} gives them others. */
+  public FeedRates rates(FeedParameters parameters, double eweMultiplier) {
+    FeedRates rates = new FeedRates();
+    set(rates, parameters, eweMultiplier);
+    return rates;
+  }
+
   /**
-   * Runs the year until both pools end it within 1e-6 kg DM/ha of where they began it.
+   * Works out what the half-months do at these numbers. Allocates nothing.
+   *
+   * @param eweMultiplier ewes relative to the farm's own: 1.1 is a tenth more
+   */
+  public void set(FeedRates rates, FeedParameters parameters, double eweMultiplier) {
+    if (!(eweMultiplier >= 0 && eweMultiplier < Double.POSITIVE_INFINITY)) {
+      Check.notNegative(eweMultiplier, "multiplier of ewes");
+    }
+    rates.leafAreaPenalty = parameters.leafAreaPenalty();
+    rates.leafAreaBoundKg = parameters.leafAreaBoundKgDmPerHa();
+    rates.perLeafAreaBound = 1 / rates.leafAreaBoundKg;
+    double met = 1 - parameters.conditionDeficit();
+    for (int p = 0; p < P; p++) {
+      int at = p * FeedRates.NUMBERS;
+      double appetiteKg = eweMultiplier * eweKg[p] + otherKg[p];
+      double needMj = (eweMultiplier * eweMj[p] + otherMj[p]) * parameters.demandMultiplier();
+      double lostPerMonth = Math.min(1, dryLostPerMonth[p] * parameters.dryLossMultiplier());
+      rates.of[at + FeedRates.EATEN_GREEN_KG] = appetiteKg * greenQuality[p];
+      rates.of[at + FeedRates.EATEN_DRY_KG] = appetiteKg * dryQuality[p];
+      rates.of[at + FeedRates.DYING_SHARE] = dyingShare[p];
+      rates.of[at + FeedRates.DECAYING_SHARE] = perHalfMonth(lostPerMonth);
+      rates.of[at + FeedRates.NEED_MJ] = needMj;
+      rates.of[at + FeedRates.NEED_MET_MJ] = needMj * met;
+      rates.of[at + FeedRates.GREEN_MJ_PER_KG] = greenMjPerKg[p];
+      rates.of[at + FeedRates.DRY_MJ_PER_KG] = dryMjPerKg[p];
+    }
+  }
+
+  /**
+   * Runs the year until it repeats, from no green and 2,000 kg of dry feed.
    *
    * @param seasonIndex 0 poor, 1 average, 2 good
    * @param growthMultiplier 24 factors on growth; all 1 is the farm with current cultivars
-   * @param eweMultiplier ewes relative to the farm's own: 1.1 is a tenth more
-   * @param parameters the uncertain numbers
+   * @param rates the farm's at the uncertain numbers
    * @param out filled with the last year
    */
-  public void run(
+  public void run(int seasonIndex, double[] growthMultiplier, FeedRates rates, FeedResult out) {
+    Check.inRange(seasonIndex, 0, growth.length - 1, "season");
+    check(growthMultiplier);
+    out.year.begin(0, START_DRY_KG, CLOSE_KG);
+    repeat(seasonIndex, growthMultiplier, rates, out);
+  }
+
+  /** The same from where another year ended, which is probably close. */
+  public void runFrom(
+      FeedResult from,
       int seasonIndex,
       double[] growthMultiplier,
-      double eweMultiplier,
-      FeedParameters parameters,
+      FeedRates rates,
       FeedResult out) {
-    check(seasonIndex, growthMultiplier, eweMultiplier);
-    repeat(growth[seasonIndex], growthMultiplier, eweMultiplier, parameters, 0, START_DRY_KG, out);
+    Check.inRange(seasonIndex, 0, growth.length - 1, "season");
+    check(growthMultiplier);
+    out.year.beginFrom(from.year, CLOSE_KG);
+    repeat(seasonIndex, growthMultiplier, rates, out);
+  }
+
+  private void repeat(int season, double[] growthMultiplier, FeedRates rates, FeedResult out) {
+    while (out.year.goesOn()) {
+      out.carriedInKgDmPerHa = out.year.green.kg + out.year.dry.kg;
+      for (int p = 0; p < P; p++) {
+        step(p, growth[season][p] * growthMultiplier[p], rates, out.year);
+        out.demandMjPerHa[p] = rates.of[p * FeedRates.NUMBERS + FeedRates.NEED_MJ];
+        out.keep(p);
+      }
+      out.year.endYear();
+    }
   }
 
   /**
-   * The same from a start that is probably close.
+   * Runs every season type, each from where another year of that type ended. Half-month by
+   * half-month for all of them, because a processor works on several at once. Allocates nothing.
    *
-   * @param green green feed on 1 January, kg DM/ha
-   * @param dry dry feed then
+   * @param from a year of each season type
+   * @param out filled with the last year of each
    */
-  public void runFrom(
-      double green,
-      double dry,
-      int seasonIndex,
-      double[] growthMultiplier,
-      double eweMultiplier,
-      FeedParameters parameters,
-      FeedResult out) {
-    check(seasonIndex, growthMultiplier, eweMultiplier);
-    repeat(growth[seasonIndex], growthMultiplier, eweMultiplier, parameters, green, dry, out);
-  }
-
-  private void repeat(
-      double[] fullGrowth,
-      double[] growthMultiplier,
-      double eweMultiplier,
-      FeedParameters parameters,
-      double greenAtStart,
-      double dryAtStart,
-      FeedResult out) {
-    double green = greenAtStart;
-    double dry = dryAtStart;
-    double greenBefore = 0;
-    double dryBefore = 0;
-    double greenLeft = 0;
-    double dryLeft = 0;
-    out.repeats = false;
-    out.yearsToRepeat = 0;
-    while (!out.repeats && out.yearsToRepeat < MOST_YEARS) {
-      out.carriedInKgDmPerHa = green + dry;
-      year(fullGrowth, growthMultiplier, eweMultiplier, parameters, green, dry, out);
-      double greenChange = out.greenKgDmPerHa[P - 1] - green;
-      double dryChange = out.dryKgDmPerHa[P - 1] - dry;
-      out.repeats = Math.abs(greenChange) <= TOLERANCE_KG && Math.abs(dryChange) <= TOLERANCE_KG;
-      out.yearsToRepeat++;
-      if (out.yearsToRepeat == 2) {
-        greenLeft = left(greenChange, greenBefore);
-        dryLeft = left(dryChange, dryBefore);
-      }
-      greenBefore = greenChange;
-      dryBefore = dryChange;
-      green += greenChange / (1 - greenLeft);
-      dry += dryChange / (1 - dryLeft);
-      green = Math.max(0, green);
-      dry = Math.max(0, dry);
+  public void runAll(
+      double[] growthMultiplier, FeedRates rates, FeedResult[] from, FeedYear[] out) {
+    check(growthMultiplier);
+    boolean goesOn = true;
+    for (int season = 0; season < out.length; season++) {
+      out[season].beginFrom(from[season].year, NEAR_KG);
     }
-  }
-
-  /** The share of an error that a year leaves, as far as it can be trusted. */
-  private static double left(double change, double before) {
-    double left = before == 0 ? 0 : change / before;
-    return left > 0 && left < MOST_LEFT ? left : 0;
+    while (goesOn) {
+      for (int p = 0; p < P; p++) {
+        for (int season = 0; season < out.length; season++) {
+          if (out[season].goesOn()) {
+            step(p, growth[season][p] * growthMultiplier[p], rates, out[season]);
+          }
+        }
+      }
+      goesOn = false;
+      for (FeedYear year : out) {
+        if (year.goesOn()) {
+          year.endYear();
+          goesOn |= year.goesOn();
+        }
+      }
+    }
   }
 
   /** Looks first and builds words only for a refusal, because it stands in front of every run. */
-  private static void check(int seasonIndex, double[] growthMultiplier, double eweMultiplier) {
-    boolean accepted = seasonIndex >= 0 && seasonIndex < 3 && growthMultiplier.length == P;
+  private static void check(double[] growthMultiplier) {
+    boolean accepted = growthMultiplier.length == P;
     for (int p = 0; accepted && p < P; p++) {
       accepted = growthMultiplier[p] >= 0 && growthMultiplier[p] < Double.POSITIVE_INFINITY;
     }
-    if (accepted && eweMultiplier >= 0 && eweMultiplier < Double.POSITIVE_INFINITY) {
+    if (accepted) {
       return;
     }
-    Check.inRange(seasonIndex, 0, 2, "season");
     Check.inRange(growthMultiplier.length, P, P, "number of growth multipliers");
     for (double multiplier : growthMultiplier) {
       Check.notNegative(multiplier, "multiplier of growth");
     }
-    Check.notNegative(eweMultiplier, "multiplier of ewes");
   }
 
-  private void year(
-      double[] fullGrowth,
-      double[] growthMultiplier,
-      double eweMultiplier,
-      FeedParameters parameters,
-      double greenAtStart,
-      double dryAtStart,
-      FeedResult out) {
-    double bound = parameters.leafAreaBoundKgDmPerHa();
-    double penalty = parameters.leafAreaPenalty();
-    double lossMultiplier = parameters.dryLossMultiplier();
-    double perBound = 1 / bound;
-    double met = parameters.demandMultiplier() * (1 - parameters.conditionDeficit());
-    double green = greenAtStart;
-    double dry = dryAtStart;
-    for (int p = 0; p < P; p++) {
-      double grown = fullGrowth[p] * growthMultiplier[p];
-      if (green < bound) {
-        grown *= 1 - penalty * (1 - green * perBound);
-      }
-      double appetite = eweMultiplier * eweKg[p] + otherKg[p];
-      double greenThere = green + grown;
-      double greenFilled = greenThere > 0 ? intake.availabilityFromTable(green + grown / 2) : 0;
-      double eatenGreen = Math.min(greenThere, appetite * greenFilled * greenQuality[p]);
-      double dryFilled =
-          dry > 0 ? Math.max(0, 1 - greenFilled) * intake.availabilityFromTable(dry) : 0;
-      double eatenDry = Math.min(dry, appetite * dryFilled * dryQuality[p]);
-      double died = (greenThere - eatenGreen) * dyingShare[p];
-      double decayed =
-          (dry - eatenDry) * perHalfMonth(Math.min(1, dryLostPerMonth[p] * lossMultiplier));
-      green = greenThere - eatenGreen - died;
-      dry = dry - eatenDry - decayed + died;
-      double need = eweMultiplier * eweMj[p] + otherMj[p];
-      double eatenMj = eatenGreen * greenMjPerKg[p] + eatenDry * dryMjPerKg[p];
-      out.growthKgDmPerHa[p] = grown;
-      out.greenKgDmPerHa[p] = green;
-      out.dryKgDmPerHa[p] = dry;
-      out.eatenGreenKgDmPerHa[p] = eatenGreen;
-      out.eatenDryKgDmPerHa[p] = eatenDry;
-      out.diedKgDmPerHa[p] = died;
-      out.decayedKgDmPerHa[p] = decayed;
-      out.demandMjPerHa[p] = need * parameters.demandMultiplier();
-      out.eatenMjPerHa[p] = eatenMj;
-      out.boughtMjPerHa[p] = Math.max(0, need * met - eatenMj);
+  /** One half-month, from the pools of a year to those it leaves there. */
+  private void step(int p, double fullGrowthKg, FeedRates rates, FeedYear year) {
+    double[] of = rates.of;
+    int at = p * FeedRates.NUMBERS;
+    double green = year.green.kg;
+    double dry = year.dry.kg;
+    double grown = fullGrowthKg;
+    if (green < rates.leafAreaBoundKg) {
+      grown *= 1 - rates.leafAreaPenalty * (1 - green * rates.perLeafAreaBound);
     }
+    double greenThere = green + grown;
+    double greenFilled = greenThere > 0 ? intake.availabilityFromTable(green + grown / 2) : 0;
+    double eatenGreen = Math.min(greenThere, of[at + FeedRates.EATEN_GREEN_KG] * greenFilled);
+    double dryFilled =
+        dry > 0 ? Math.max(0, 1 - greenFilled) * intake.availabilityFromTable(dry) : 0;
+    double eatenDry = Math.min(dry, of[at + FeedRates.EATEN_DRY_KG] * dryFilled);
+    double died = (greenThere - eatenGreen) * of[at + FeedRates.DYING_SHARE];
+    double decayed = (dry - eatenDry) * of[at + FeedRates.DECAYING_SHARE];
+    double eatenMj =
+        eatenGreen * of[at + FeedRates.GREEN_MJ_PER_KG]
+            + eatenDry * of[at + FeedRates.DRY_MJ_PER_KG];
+    year.grownKg = grown;
+    year.eatenGreenKg = eatenGreen;
+    year.eatenDryKg = eatenDry;
+    year.diedKg = died;
+    year.decayedKg = decayed;
+    year.eatenMj = eatenMj;
+    year.boughtMj = Math.max(0, of[at + FeedRates.NEED_MET_MJ] - eatenMj);
+    year.green.kg = greenThere - eatenGreen - died;
+    year.dry.kg = dry - eatenDry - decayed + died;
+    year.endHalfMonth();
   }
 
   /** A share lost in a month, as the share lost in each of its halves: 0.75 becomes 0.5. */

@@ -5,10 +5,12 @@ import swardcase.farm.HalfMonths;
 
 /**
  * One year of the feed budget per hectare of farm, by half-month. Mutable: made once, filled by
- * every run of {@link FeedBudget}, never shared between threads. Nothing in it is read by a run, so
- * a result does not depend on what was computed before.
+ * every run of {@link FeedBudget}, never shared between threads. A run begins by overwriting what
+ * is in it, so a result does not depend on what was computed before.
  */
 public final class FeedResult {
+
+  final FeedYear year = new FeedYear();
 
   /** Pasture grown, kg DM/ha. */
   public final double[] growthKgDmPerHa = new double[HalfMonths.COUNT];
@@ -43,15 +45,32 @@ public final class FeedResult {
   /** Green and dry feed on offer on 1 January, kg DM/ha. */
   public double carriedInKgDmPerHa;
 
-  /** Years run until the year repeated itself. */
-  public int yearsToRepeat;
+  /** Takes over what the half-month in hand did. */
+  void keep(int p) {
+    growthKgDmPerHa[p] = year.grownKg;
+    greenKgDmPerHa[p] = year.green.kg;
+    dryKgDmPerHa[p] = year.dry.kg;
+    eatenGreenKgDmPerHa[p] = year.eatenGreenKg;
+    eatenDryKgDmPerHa[p] = year.eatenDryKg;
+    diedKgDmPerHa[p] = year.diedKg;
+    decayedKgDmPerHa[p] = year.decayedKg;
+    eatenMjPerHa[p] = year.eatenMj;
+    boughtMjPerHa[p] = year.boughtMj;
+  }
 
-  /** Whether the year repeats itself: the pools end within the tolerance of where they began. */
-  public boolean repeats;
+  /** Years run until the year repeated itself. */
+  public int yearsToRepeat() {
+    return year.yearsToRepeat();
+  }
+
+  /** Whether the year repeats itself. */
+  public boolean repeats() {
+    return year.repeats();
+  }
 
   /** Energy bought over the year, MJ ME/ha. */
   public double boughtMjPerHa() {
-    return sum(boughtMjPerHa);
+    return year.boughtMjPerHa();
   }
 
   /** Energy bought in the half-months marked true, MJ ME/ha. */
@@ -85,7 +104,7 @@ public final class FeedResult {
    * what was grown less what was eaten.
    */
   public double uneatenKgDmPerHa() {
-    return sum(decayedKgDmPerHa);
+    return year.uneatenKgDmPerHa();
   }
 
   /**

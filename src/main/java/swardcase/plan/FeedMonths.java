@@ -53,7 +53,7 @@ public final class FeedMonths {
       run.feedYear(season, 1, result);
       add(months.boughtWithCurrentMj, result.boughtMjPerHa, chance);
       add(months.growthWithCurrentKgDm, result.growthKgDmPerHa, chance);
-      afrc.run(season, now, 1, 1, result);
+      afrc.run(season, now, 1, result);
       add(months.boughtAfrcMj, result.boughtMjPerHa, chance);
     }
     return months;

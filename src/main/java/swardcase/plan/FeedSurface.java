@@ -8,7 +8,9 @@ import swardcase.farm.SeasonGrowth;
 import swardcase.feed.EnergyMethod;
 import swardcase.feed.FeedBudget;
 import swardcase.feed.FeedParameters;
+import swardcase.feed.FeedRates;
 import swardcase.feed.FeedResult;
+import swardcase.feed.FeedYear;
 import swardcase.feed.StockDemand;
 import swardcase.tables.Tables;
 
@@ -49,12 +51,13 @@ final class FeedSurface {
   private final double[][] spare;
   private final double[] extraEwes = new double[winterNodes.length * OTHER.length];
   private final double[] multiplier = new double[HalfMonths.COUNT];
-  private final FeedResult result = new FeedResult();
+  private final FeedRates rates;
+  private final FeedRates ratesOfMore;
+  private final FeedYear[] result;
   private final double[] key = new double[7];
   private final double[] lastKey = new double[7];
   private final FeedParameters parameters;
-  private final double[] usualGreen;
-  private final double[] usualDry;
+  private final FeedResult[] usual;
   private final FeedResult[] now;
   private double mostRise;
   private double nowMjPerEwe;
@@ -94,24 +97,22 @@ final class FeedSurface {
     // A table for each season type and, last, one for their mean.
     bought = new double[chance.length + 1][extraEwes.length];
     spare = new double[chance.length + 1][extraEwes.length];
-    usualGreen = new double[chance.length];
-    usualDry = new double[chance.length];
-    now = new FeedResult[chance.length];
+    usual = results(chance.length);
+    now = results(chance.length);
+    result = new FeedYear[chance.length];
+    Arrays.setAll(result, season -> new FeedYear());
+    rates = budget.rates(parameters, 1);
+    ratesOfMore = budget.rates(parameters, 1);
     Arrays.fill(multiplier, 1);
     for (int season = 0; season < chance.length; season++) {
-      now[season] = new FeedResult();
-      budget.run(season, multiplier, 1, parameters, now[season]);
-      usualGreen[season] = greenAtEnd(now[season]);
-      usualDry[season] = dryAtEnd(now[season]);
+      budget.run(season, multiplier, rates, usual[season]);
     }
   }
 
-  private static double greenAtEnd(FeedResult year) {
-    return year.greenKgDmPerHa[HalfMonths.COUNT - 1];
-  }
-
-  private static double dryAtEnd(FeedResult year) {
-    return year.dryKgDmPerHa[HalfMonths.COUNT - 1];
+  private static FeedResult[] results(int count) {
+    FeedResult[] results = new FeedResult[count];
+    Arrays.setAll(results, season -> new FeedResult());
+    return results;
   }
 
   /** Takes the numbers of a run; {@code winterNow} is {@code w} of the farm as it stands. */
@@ -138,9 +139,9 @@ final class FeedSurface {
       Arrays.fill(table, Double.NaN);
     }
     setMultiplier(winterNow, 1);
+    budget.set(rates, parameters, 1);
     for (int season = 0; season < chance.length; season++) {
-      budget.runFrom(
-          usualGreen[season], usualDry[season], season, multiplier, 1, parameters, now[season]);
+      budget.runFrom(usual[season], season, multiplier, rates, now[season]);
     }
     Arrays.fill(extraEwes, Double.NaN);
     mostRise = x[mostEweIncrease];
@@ -160,19 +161,24 @@ final class FeedSurface {
 
   /** Energy bought, MJ per ha and year, mean over season types, at a multiple of ewe numbers. */
   private double solve(double w, double o, double ewes) {
+    budget.set(ratesOfMore, parameters, ewes);
+    runAll(w, o, ratesOfMore);
     double sum = 0;
     for (int season = 0; season < chance.length; season++) {
-      run(season, w, o, ewes, result);
-      sum += chance[season] * result.boughtMjPerHa();
+      sum += chance[season] * result[season].boughtMjPerHa();
     }
     return sum;
   }
 
-  /** One season of the budget itself, not read from the grid. */
-  void run(int season, double w, double o, double ewes, FeedResult into) {
+  private void runAll(double w, double o, FeedRates of) {
     setMultiplier(w, o);
-    budget.runFrom(
-        greenAtEnd(now[season]), dryAtEnd(now[season]), season, multiplier, ewes, parameters, into);
+    budget.runAll(multiplier, of, now, result);
+  }
+
+  /** One season of the budget itself, not read from the grid. */
+  void run(int season, double w, double o, FeedResult into) {
+    setMultiplier(w, o);
+    budget.run(season, multiplier, rates, into);
   }
 
   private void setMultiplier(double w, double o) {
@@ -227,12 +233,12 @@ final class FeedSurface {
 
   /** The same in one season type, or in {@link #meanOfSeasons}. */
   double bought(int season, double w, double o) {
-    return read(bought[season], season, w, o);
+    return read(bought[season], w, o);
   }
 
   /** Rise in ewe numbers that the feed would carry; 0 unless more ewes are to be run. */
   double extraEwes(double w, double o) {
-    return runMoreEwes ? read(extraEwes, chance.length, w, o) : 0;
+    return runMoreEwes ? read(extraEwes, w, o) : 0;
   }
 
   /** The rise that current cultivars everywhere would carry, whatever extra feed is used for. */
@@ -244,7 +250,7 @@ final class FeedSurface {
 
   /** Feed that nobody ate in a season type, kg dry matter per ha and year. */
   double spare(int season, double w, double o) {
-    return read(spare[season], season, w, o);
+    return read(spare[season], w, o);
   }
 
   /** Values of {@code w} between which every answer is read by straight lines. */
@@ -269,46 +275,46 @@ final class FeedSurface {
     return demand.otherAppetiteKgDmPerDay(halfMonth) * HalfMonths.days(halfMonth) / areaHa;
   }
 
-  private double read(double[] table, int season, double w, double o) {
+  private double read(double[] table, double w, double o) {
     int a = cell(winterNodes, w);
     int b = cell(OTHER, o);
     double u = within(winterNodes, a, w);
     double v = within(OTHER, b, o);
-    double left = u < 1 ? between(table, season, a, b, v) : 0;
-    double right = u > 0 ? between(table, season, a + 1, b, v) : 0;
+    double left = u < 1 ? between(table, a, b, v) : 0;
+    double right = u > 0 ? between(table, a + 1, b, v) : 0;
     return left * (1 - u) + right * u;
   }
 
-  private double between(double[] table, int season, int a, int b, double v) {
-    double low = v < 1 ? node(table, season, a, b) : 0;
-    double high = v > 0 ? node(table, season, a, b + 1) : 0;
+  private double between(double[] table, int a, int b, double v) {
+    double low = v < 1 ? node(table, a, b) : 0;
+    double high = v > 0 ? node(table, a, b + 1) : 0;
     return low * (1 - v) + high * v;
   }
 
-  private double node(double[] table, int season, int a, int b) {
+  private double node(double[] table, int a, int b) {
     int k = a * OTHER.length + b;
-    if (table == extraEwes) {
-      if (Double.isNaN(extraEwes[k])) {
+    if (Double.isNaN(table[k])) {
+      if (table == extraEwes) {
         extraEwes[k] = extraEwes(winterNodes[a], OTHER[b], nowMjPerEwe, mostRise);
+      } else {
+        solveNode(a, b, k);
       }
-    } else if (Double.isNaN(bought[season][k])) {
-      solve(season, a, b, k);
     }
     return table[k];
   }
 
-  private void solve(int season, int a, int b, int k) {
-    if (season < chance.length) {
-      run(season, winterNodes[a], OTHER[b], 1, result);
-      bought[season][k] = result.boughtMjPerHa();
-      spare[season][k] = result.uneatenKgDmPerHa();
-      return;
-    }
-    bought[season][k] = 0;
-    spare[season][k] = 0;
-    for (int each = 0; each < chance.length; each++) {
-      bought[season][k] += chance[each] * node(bought[each], each, a, b);
-      spare[season][k] += chance[each] * spare[each][k];
+  /** Solves a node for every season type and for their mean. */
+  private void solveNode(int a, int b, int k) {
+    runAll(winterNodes[a], OTHER[b], rates);
+    double[] meanBought = bought[chance.length];
+    double[] meanSpare = spare[chance.length];
+    meanBought[k] = 0;
+    meanSpare[k] = 0;
+    for (int season = 0; season < chance.length; season++) {
+      bought[season][k] = result[season].boughtMjPerHa();
+      spare[season][k] = result[season].uneatenKgDmPerHa();
+      meanBought[k] += chance[season] * bought[season][k];
+      meanSpare[k] += chance[season] * spare[season][k];
     }
   }
 

@@ -569,7 +569,7 @@ public final class Run {
   public double boughtInWinterMj(double winterGrowth) {
     double sum = 0;
     for (int season = 0; season < farm.feedYear().seasons().size(); season++) {
-      feed.run(season, winterGrowth, 1, 1, feedNow);
+      feed.run(season, winterGrowth, 1, feedNow);
       double chance = farm.feedYear().seasons().get(season).chance().likely();
       for (int p = 0; p < HalfMonths.COUNT; p++) {
         sum += year.isWinter(p) ? chance * feedNow.boughtMjPerHa[p] * areaHa : 0;
@@ -725,6 +725,6 @@ public final class Run {
 
   /** One season of the feed budget at a winter growth. */
   public void feedYear(int season, double winterGrowth, FeedResult into) {
-    feed.run(season, winterGrowth, 1, 1, into);
+    feed.run(season, winterGrowth, 1, into);
   }
 }

@@ -37,8 +37,9 @@ class FeedBudgetTest {
           FeedFixtures.farm(
               months, List.of(FeedFixtures.paddock("Home", 7, 0.3, 1)), List.of(), List.of());
       FeedResult result = new FeedResult();
-      new FeedBudget(farm, FeedFixtures.demand(farm, TABLES), TABLES)
-          .run(1, FeedFixtures.ONES, 1, new FeedParameters(0.1, 0, 800, 1, 1), result);
+      FeedBudget budget = new FeedBudget(farm, FeedFixtures.demand(farm, TABLES), TABLES);
+      budget.run(
+          1, FeedFixtures.ONES, budget.rates(new FeedParameters(0.1, 0, 800, 1, 1), 1), result);
       assertThat(result.grownKgDmPerHa())
           .as(row.get("place"))
           .isCloseTo(1000 * FeedFixtures.number(row, "tonnesPerHaPerYear"), within(1e-6));
@@ -58,8 +59,9 @@ class FeedBudgetTest {
             List.of(),
             List.of());
     FeedResult result = new FeedResult();
-    new FeedBudget(farm, FeedFixtures.demand(farm, TABLES), TABLES)
-        .run(1, FeedFixtures.ONES, 1, new FeedParameters(0.1, 0, 800, 1, 1), result);
+    FeedBudget budget = new FeedBudget(farm, FeedFixtures.demand(farm, TABLES), TABLES);
+    budget.run(
+        1, FeedFixtures.ONES, budget.rates(new FeedParameters(0.1, 0, 800, 1, 1), 1), result);
     assertThat(result.grownKgDmPerHa()).isCloseTo(1.2 * 5560, within(1e-6));
     assertThat(result.spareGreenKgDmPerHa()).isCloseTo(1.2 * 5560, within(1e-3));
   }
@@ -91,8 +93,9 @@ class FeedBudgetTest {
   void growth_inJulyAtKatanning_is496() {
     Farm farm = FeedFixtures.farm(330);
     FeedResult result = new FeedResult();
-    new FeedBudget(farm, FeedFixtures.demand(farm, TABLES), TABLES)
-        .run(1, FeedFixtures.ONES, 1, new FeedParameters(0.1, 0, 800, 1, 1), result);
+    FeedBudget budget = new FeedBudget(farm, FeedFixtures.demand(farm, TABLES), TABLES);
+    budget.run(
+        1, FeedFixtures.ONES, budget.rates(new FeedParameters(0.1, 0, 800, 1, 1), 1), result);
     assertThat(result.growthKgDmPerHa[12] + result.growthKgDmPerHa[13])
         .isCloseTo(496, within(1e-9));
   }
@@ -107,7 +110,7 @@ class FeedBudgetTest {
   void feedOnOffer_throughTheYear_meetsBenchmarks(int ewes) {
     Farm farm = FeedFixtures.farm(ewes);
     FeedResult result = FeedFixtures.run(farm, FeedFixtures.ONES, 1);
-    assertThat(result.repeats).isTrue();
+    assertThat(result.repeats()).isTrue();
     assertThat(result.greenKgDmPerHa[8]).isBetween(70.0, 130.0);
     assertThat(result.greenKgDmPerHa[11]).isBetween(300.0, 600.0);
     assertThat(result.greenKgDmPerHa[12]).isBetween(300.0, 600.0);
@@ -162,8 +165,8 @@ class FeedBudgetTest {
     Farm farm = FeedFixtures.farm(ewes);
     StockDemand demand = StockDemand.of(farm, TABLES, method, new double[] {0.92});
     FeedResult result = new FeedResult();
-    new FeedBudget(farm, demand, TABLES)
-        .run(1, growth, 1, FeedParameters.likely(farm, TABLES), result);
+    FeedBudget budget = new FeedBudget(farm, demand, TABLES);
+    budget.run(1, growth, budget.rates(FeedParameters.likely(farm, TABLES), 1), result);
     double mjPerEwe = result.boughtMjPerHa() * farm.areaHa() / ewes;
     return new SupplementCost(300, 13, 0.9, 0).tonnes(mjPerEwe) * 1000;
   }
@@ -203,24 +206,32 @@ class FeedBudgetTest {
     FeedBudget budget = new FeedBudget(farm, FeedFixtures.demand(farm, TABLES), TABLES);
     FeedParameters likely = FeedParameters.likely(farm, TABLES);
     FeedResult first = new FeedResult();
-    budget.run(1, FeedFixtures.ONES, 1, likely, first);
+    budget.run(1, FeedFixtures.ONES, budget.rates(likely, 1), first);
     FeedResult used = new FeedResult();
-    budget.run(0, FeedFixtures.filled(0.2), 3, new FeedParameters(0, 0.8, 1000, 1.1, 2), used);
-    budget.run(1, FeedFixtures.ONES, 1, likely, used);
+    budget.run(
+        0,
+        FeedFixtures.filled(0.2),
+        budget.rates(new FeedParameters(0, 0.8, 1000, 1.1, 2), 3),
+        used);
+    budget.run(1, FeedFixtures.ONES, budget.rates(likely, 1), used);
     assertThat(used).usingRecursiveComparison().isEqualTo(first);
   }
 
   @Test
-  void run_onceWarm_allocatesNothing() {
+  void runAll_onceWarm_allocatesNothing() {
     Farm farm = FeedFixtures.farm(330);
     FeedBudget budget = new FeedBudget(farm, FeedFixtures.demand(farm, TABLES), TABLES);
     FeedParameters likely = FeedParameters.likely(farm, TABLES);
-    FeedResult result = new FeedResult();
+    FeedRates rates = budget.rates(likely, 1);
+    FeedResult[] from = FeedFixtures.everySeason(budget, FeedFixtures.ONES, rates);
+    FeedYear[] years = {new FeedYear(), new FeedYear(), new FeedYear()};
+    double[] growth = FeedFixtures.filled(0.9);
     var threads = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
-    budget.run(1, FeedFixtures.ONES, 1, likely, result);
+    budget.runAll(growth, rates, from, years);
     long before = threads.getCurrentThreadAllocatedBytes();
     for (int i = 0; i < 200; i++) {
-      budget.run(1, FeedFixtures.ONES, 1, likely, result);
+      budget.set(rates, likely, 1);
+      budget.runAll(growth, rates, from, years);
     }
     long bytesPerRun = (threads.getCurrentThreadAllocatedBytes() - before) / 200;
     assertThat(bytesPerRun).isLessThan(8);
@@ -230,10 +241,11 @@ class FeedBudgetTest {
   void yearThatCannotRepeat_isSaidNotHidden() {
     Farm farm = FeedFixtures.farm(330);
     FeedResult result = new FeedResult();
-    new FeedBudget(farm, FeedFixtures.demand(farm, TABLES), TABLES)
-        .run(1, FeedFixtures.ONES, 1, new FeedParameters(0.1, 0.5, 800, 1, 0), result);
-    assertThat(result.repeats).isFalse();
-    assertThat(result.yearsToRepeat).isEqualTo(100);
+    FeedBudget budget = new FeedBudget(farm, FeedFixtures.demand(farm, TABLES), TABLES);
+    budget.run(
+        1, FeedFixtures.ONES, budget.rates(new FeedParameters(0.1, 0.5, 800, 1, 0), 1), result);
+    assertThat(result.repeats()).isFalse();
+    assertThat(result.yearsToRepeat()).isEqualTo(100);
   }
 
   @Test
@@ -241,16 +253,17 @@ class FeedBudgetTest {
     Farm farm = FeedFixtures.farm(330);
     FeedBudget budget = new FeedBudget(farm, FeedFixtures.demand(farm, TABLES), TABLES);
     FeedParameters likely = FeedParameters.likely(farm, TABLES);
+    FeedRates rates = budget.rates(likely, 1);
     FeedResult out = new FeedResult();
-    assertThatThrownBy(() -> budget.run(3, FeedFixtures.ONES, 1, likely, out))
+    assertThatThrownBy(() -> budget.run(3, FeedFixtures.ONES, rates, out))
         .hasMessage("season must be from 0 to 2, but was 3");
-    assertThatThrownBy(() -> budget.run(1, new double[12], 1, likely, out))
+    assertThatThrownBy(() -> budget.run(1, new double[12], rates, out))
         .hasMessage("number of growth multipliers must be from 24 to 24, but was 12");
     double[] broken = FeedFixtures.filled(1);
     broken[5] = Double.NaN;
-    assertThatThrownBy(() -> budget.run(1, broken, 1, likely, out))
+    assertThatThrownBy(() -> budget.run(1, broken, rates, out))
         .hasMessage("multiplier of growth must be zero or more, but was NaN");
-    assertThatThrownBy(() -> budget.run(1, FeedFixtures.ONES, -1, likely, out))
+    assertThatThrownBy(() -> budget.rates(likely, -1))
         .hasMessage("multiplier of ewes must be zero or more, but was -1");
     assertThatThrownBy(() -> new FeedParameters(10, 0.5, 800, 1, 1))
         .hasMessage("deficit carried by the ewes must be from 0 to 1, but was 10");

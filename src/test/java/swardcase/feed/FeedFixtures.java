@@ -256,9 +256,19 @@ final class FeedFixtures {
   static FeedResult run(Farm farm, double[] growthMultiplier, double eweMultiplier) {
     Tables tables = tables();
     FeedResult result = new FeedResult();
-    new FeedBudget(farm, demand(farm, tables), tables)
-        .run(1, growthMultiplier, eweMultiplier, FeedParameters.likely(farm, tables), result);
+    FeedBudget budget = new FeedBudget(farm, demand(farm, tables), tables);
+    FeedRates rates = budget.rates(FeedParameters.likely(farm, tables), eweMultiplier);
+    budget.run(1, growthMultiplier, rates, result);
     return result;
+  }
+
+  static FeedResult[] everySeason(FeedBudget budget, double[] growthMultiplier, FeedRates rates) {
+    FeedResult[] results = new FeedResult[3];
+    for (int season = 0; season < results.length; season++) {
+      results[season] = new FeedResult();
+      budget.run(season, growthMultiplier, rates, results[season]);
+    }
+    return results;
   }
 
   private static List<Double> row(double... values) {

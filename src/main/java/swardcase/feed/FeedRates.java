@@ -1,0 +1,30 @@
+package swardcase.feed;
+
+import swardcase.farm.HalfMonths;
+
+/**
+ * What a farm's half-months do with feed at one set of uncertain numbers and of ewe numbers, worked
+ * out once for all the years that are run with them. Made and set by {@link FeedBudget}, for one
+ * thread.
+ */
+public final class FeedRates {
+
+  /** Numbers of a half-month stand side by side. */
+  static final int NUMBERS = 8;
+
+  static final int EATEN_GREEN_KG = 0;
+  static final int EATEN_DRY_KG = 1;
+  static final int DYING_SHARE = 2;
+  static final int DECAYING_SHARE = 3;
+  static final int NEED_MJ = 4;
+  static final int NEED_MET_MJ = 5;
+  static final int GREEN_MJ_PER_KG = 6;
+  static final int DRY_MJ_PER_KG = 7;
+
+  final double[] of = new double[HalfMonths.COUNT * NUMBERS];
+  double leafAreaPenalty;
+  double leafAreaBoundKg;
+  double perLeafAreaBound;
+
+  FeedRates() {}
+}
