@@ -7,6 +7,7 @@ import swardcase.farm.Mob;
 import swardcase.farm.ScanningBasis;
 import swardcase.reproduction.DoseResponse;
 import swardcase.reproduction.JoiningExposure;
+import swardcase.reproduction.JoiningWalk;
 import swardcase.reproduction.Pregnancy;
 import swardcase.reproduction.Sterility;
 import swardcase.tables.Tables;
@@ -37,6 +38,8 @@ final class FlockEffect {
   private final boolean[] heldWindow = new boolean[HalfMonths.COUNT];
   private final double[] greenPower = new double[HalfMonths.COUNT];
   private final double[] effect = new double[HalfMonths.COUNT];
+  private final JoiningWalk walk;
+  private JoiningWalk otherWalk;
   private final double[] multiplier;
   private final double[] spared;
   private final double[] fertile = new double[NODES * NODES];
@@ -74,6 +77,7 @@ final class FlockEffect {
     for (int day = first; day <= last; day++) {
       heldWindow[HalfMonths.ofDay(day)] = true;
     }
+    walk = new JoiningWalk(joiningDay, joiningWeeks, HalfMonths.COUNT);
     multiplier = new double[JoiningExposure.cycles(joiningWeeks)];
     spared = new double[farm.finance().horizonYears()];
     d50 = inputs.add(tables.parameter("oestrogen.d50"));
@@ -105,6 +109,8 @@ final class FlockEffect {
     for (int p = 0; p < greenPower.length; p++) {
       greenPower[p] = Math.pow(green[p], x[steepness]);
     }
+    walk.set(x[rampDays], x[lagDays], x[halfLifeDays]);
+    otherWalk = null;
     referenceEffect = DoseResponse.effect(x[referenceDose], x[d50], x[steepness]);
     double told = x[pregnantPercent] / 100;
     fill(now, now);
@@ -153,18 +159,21 @@ final class FlockEffect {
    * @param day the day of the year the rams go in, from 0
    */
   double lossOfJoining(double[] doses, int day) {
-    JoiningExposure.multipliers(
-        doses,
-        day,
-        joiningWeeks,
-        x[d50],
-        x[steepness],
-        x[rampDays],
-        x[lagDays],
-        x[halfLifeDays],
-        multiplier);
+    walkOf(day, doses.length).multipliers(doses, x[d50], x[steepness], multiplier);
     double inLamb = Pregnancy.pregnantShare(perCycle, joiningWeeks, multiplier, 0);
     return (1 - sterileNow) * Math.max(0, unaffected - inLamb);
+  }
+
+  /** The walk of this joining, or of another day; the last other one is kept. */
+  private JoiningWalk walkOf(int day, int places) {
+    if (walk.isOf(day, places)) {
+      return walk;
+    }
+    if (otherWalk == null || !otherWalk.isOf(day, places)) {
+      otherWalk = new JoiningWalk(day, joiningWeeks, places);
+      otherWalk.set(x[rampDays], x[lagDays], x[halfLifeDays]);
+    }
+    return otherWalk;
   }
 
   /** Ewes barren for good after one year at these doses by half-month, share of sound ewes. */
@@ -297,8 +306,7 @@ final class FlockEffect {
     for (int p = 0; p < effect.length; p++) {
       effect[p] = DoseResponse.effectOfPower(greenPower[p] * (heldWindow[p] ? powerHeld : power));
     }
-    JoiningExposure.multipliersOfEffects(
-        effect, joiningDay, joiningWeeks, x[rampDays], x[lagDays], x[halfLifeDays], multiplier);
+    walk.multipliers(effect, multiplier);
   }
 
   private double seasonExposure() {
