@@ -42,8 +42,10 @@ final class FlockEffect {
   private JoiningWalk otherWalk;
   private final double[] multiplier;
   private final double[] spared;
+  private final double[] effectOfNode = new double[NODES * HalfMonths.COUNT];
   private final double[] fertile = new double[NODES * NODES];
   private final double[] season = new double[NODES * NODES];
+  private final int[] solved = new int[NODES * NODES];
   private final int d50;
   private final int steepness;
   private final int rampDays;
@@ -53,6 +55,7 @@ final class FlockEffect {
   private final int referenceDose;
   private final int pregnantPercent;
 
+  private int count;
   private double[] x;
   private double along;
   private double alongHeld;
@@ -80,6 +83,7 @@ final class FlockEffect {
     walk = new JoiningWalk(joiningDay, joiningWeeks, HalfMonths.COUNT);
     multiplier = new double[JoiningExposure.cycles(joiningWeeks)];
     spared = new double[farm.finance().horizonYears()];
+    Arrays.fill(season, Double.NaN);
     d50 = inputs.add(tables.parameter("oestrogen.d50"));
     steepness = inputs.add(tables.parameter("oestrogen.steepness"));
     rampDays = inputs.add(tables.parameter("oestrogen.ramp-days"));
@@ -104,7 +108,7 @@ final class FlockEffect {
     greenShare = green;
     strengthNow = now;
     spacing = Math.max(1e-6, strongest) / (NODES - 1);
-    Arrays.fill(season, Double.NaN);
+    forgetNodes();
     logSoundPerUnit = Math.log(1 - x[sterilityQ]);
     for (int p = 0; p < greenPower.length; p++) {
       greenPower[p] = Math.pow(green[p], x[steepness]);
@@ -113,7 +117,8 @@ final class FlockEffect {
     otherWalk = null;
     referenceEffect = DoseResponse.effect(x[referenceDose], x[d50], x[steepness]);
     double told = x[pregnantPercent] / 100;
-    fill(now, now);
+    effects(now, effect, 0);
+    walk.multipliers(effect, multiplier);
     sparedNow = spared(seasonExposure());
     sterileNow = 1 - wholeShareNow();
     unaffected =
@@ -293,20 +298,43 @@ final class FlockEffect {
 
   private void solve(int at, int a, int b) {
     if (Double.isNaN(season[at])) {
-      fill(a * spacing, b * spacing);
+      int from = effectsAt(a);
+      int fromHeld = effectsAt(b);
+      for (int p = 0; p < HalfMonths.COUNT; p++) {
+        effect[p] = effectOfNode[(heldWindow[p] ? fromHeld : from) + p];
+      }
+      walk.multipliers(effect, multiplier);
       season[at] = seasonExposure();
+      solved[count++] = at;
       fertile[at] = Pregnancy.pregnantShare(perCycle, joiningWeeks, multiplier, 0);
     }
   }
 
-  /** The dose is green share x strength, so its power in the dose-response is a product too. */
-  private void fill(double strength, double strengthHeld) {
-    double power = Math.pow(strength / x[d50], x[steepness]);
-    double powerHeld = Math.pow(strengthHeld / x[d50], x[steepness]);
-    for (int p = 0; p < effect.length; p++) {
-      effect[p] = DoseResponse.effectOfPower(greenPower[p] * (heldWindow[p] ? powerHeld : power));
+  private void forgetNodes() {
+    for (int k = 0; k < count; k++) {
+      season[solved[k]] = Double.NaN;
     }
-    walk.multipliers(effect, multiplier);
+    count = 0;
+    for (int node = 0; node < NODES; node++) {
+      effectOfNode[node * HalfMonths.COUNT] = Double.NaN;
+    }
+  }
+
+  /** Where the effects of a strength of the grid stand; worked out when first asked for. */
+  private int effectsAt(int node) {
+    int from = node * HalfMonths.COUNT;
+    if (Double.isNaN(effectOfNode[from])) {
+      effects(node * spacing, effectOfNode, from);
+    }
+    return from;
+  }
+
+  /** The dose is green share x strength, so its power in the dose-response is a product too. */
+  private void effects(double strength, double[] into, int from) {
+    double power = Math.pow(strength / x[d50], x[steepness]);
+    for (int p = 0; p < HalfMonths.COUNT; p++) {
+      into[from + p] = DoseResponse.effectOfPower(greenPower[p] * power);
+    }
   }
 
   private double seasonExposure() {
