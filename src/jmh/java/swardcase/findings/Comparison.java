@@ -186,8 +186,7 @@ public final class Comparison {
       npv[d * columns] = outcome.npv();
       for (int k = 1; k < columns; k++) {
         Choice choice = work.choices().get(k - 1);
-        run.evaluateBaseWith(choice.paddock(), choice.action(), choice.start(), outcome);
-        npv[d * columns + k] = outcome.npv();
+        npv[d * columns + k] = run.npvOfBaseWith(choice.paddock(), choice.action(), choice.start());
       }
     }
   }

@@ -113,8 +113,7 @@ final class Simulation {
       for (int i = 0; i < alone.length; i++) {
         if (alternatives.isActedOn(i)) {
           Plan planned = alternatives.plan(Alternatives.PLAN);
-          run.evaluateBaseWith(i, planned.action(i), planned.start(i), outcome);
-          alone[i][d] = outcome.npv();
+          alone[i][d] = run.npvOfBaseWith(i, planned.action(i), planned.start(i));
         }
       }
       run.evaluate(alternatives.plan(Alternatives.PLAN), outcome);
@@ -122,8 +121,7 @@ final class Simulation {
       for (int k = Alternatives.KEEP_ALL + 1; k < npv.length; k++) {
         Plan plan = alternatives.plan(k);
         int i = alternatives.changed(k);
-        run.evaluateBaseWith(i, plan.action(i), plan.start(i), outcome);
-        npv[k][d] = outcome.npv();
+        npv[k][d] = run.npvOfBaseWith(i, plan.action(i), plan.start(i));
       }
     }
   }

@@ -108,14 +108,14 @@ final class DecisionMeasures implements Measures {
     into[at(OfFarm.PLAN_COST)] = cost;
     double npv = outcome.npv();
     into[at(OfFarm.PLAN_NPV)] = npv;
-    readPaddocks(run, into, outcome, npv);
+    readPaddocks(run, into, npv);
     run.setBase(model.keepAll());
     for (int k = 0; k < options.size(); k++) {
       Option option = options.get(k);
       into[at(k, OfOption.COST_PER_HA)] =
           run.costPerHa(option.paddock(), option.action(), option.start());
-      run.evaluateBaseWith(option.paddock(), option.action(), option.start(), outcome);
-      into[at(k, OfOption.NPV)] = outcome.npv();
+      into[at(k, OfOption.NPV)] =
+          run.npvOfBaseWith(option.paddock(), option.action(), option.start());
     }
   }
 
@@ -170,7 +170,7 @@ final class DecisionMeasures implements Measures {
   }
 
   /** The farm's shortfall is shared out by the growth each paddock loses, so that it adds up. */
-  private void readPaddocks(Run run, double[] into, Outcome outcome, double planNpv) {
+  private void readPaddocks(Run run, double[] into, double planNpv) {
     double loss = into[at(OfFarm.WINTER_LOSS_KG_DM)];
     for (int i = 0; i < plan.paddocks(); i++) {
       double area = model.farm().paddocks().get(i).areaHa();
@@ -186,8 +186,7 @@ final class DecisionMeasures implements Measures {
       if (plan.action(i) == model.keep()) {
         into[at(i, OfPaddock.PLAN_NPV)] = 0;
       } else {
-        run.evaluateBaseWith(i, model.keep(), 0, outcome);
-        into[at(i, OfPaddock.PLAN_NPV)] = planNpv - outcome.npv();
+        into[at(i, OfPaddock.PLAN_NPV)] = planNpv - run.npvOfBaseWith(i, model.keep(), 0);
       }
     }
   }

@@ -59,6 +59,8 @@ final class FeedSurface {
   private final FeedParameters parameters;
   private final FeedResult[] usual;
   private final FeedResult[] now;
+  private int winterCell;
+  private int otherCell;
   private double mostRise;
   private double nowMjPerEwe;
 
@@ -276,12 +278,12 @@ final class FeedSurface {
   }
 
   private double read(double[] table, double w, double o) {
-    int a = cell(winterNodes, w);
-    int b = cell(OTHER, o);
-    double u = within(winterNodes, a, w);
-    double v = within(OTHER, b, o);
-    double left = u < 1 ? between(table, a, b, v) : 0;
-    double right = u > 0 ? between(table, a + 1, b, v) : 0;
+    winterCell = cell(winterNodes, w, winterCell);
+    otherCell = cell(OTHER, o, otherCell);
+    double u = within(winterNodes, winterCell, w);
+    double v = within(OTHER, otherCell, o);
+    double left = u < 1 ? between(table, winterCell, otherCell, v) : 0;
+    double right = u > 0 ? between(table, winterCell + 1, otherCell, v) : 0;
     return left * (1 - u) + right * u;
   }
 
@@ -318,8 +320,12 @@ final class FeedSurface {
     }
   }
 
-  private static int cell(double[] nodes, double at) {
-    int cell = 0;
+  /** Looked for from the cell that was found last, because years of a plan lie close together. */
+  private static int cell(double[] nodes, double at, int last) {
+    int cell = last;
+    while (cell > 0 && at < nodes[cell]) {
+      cell--;
+    }
     while (cell < nodes.length - 2 && at >= nodes[cell + 1]) {
       cell++;
     }

@@ -42,6 +42,7 @@ final class FlockEffect {
   private JoiningWalk otherWalk;
   private final double[] multiplier;
   private final double[] spared;
+  private final double[] sparedKept;
   private final double[] effectOfNode = new double[NODES * HalfMonths.COUNT];
   private final double[] fertile = new double[NODES * NODES];
   private final double[] season = new double[NODES * NODES];
@@ -83,6 +84,7 @@ final class FlockEffect {
     walk = new JoiningWalk(joiningDay, joiningWeeks, HalfMonths.COUNT);
     multiplier = new double[JoiningExposure.cycles(joiningWeeks)];
     spared = new double[farm.finance().horizonYears()];
+    sparedKept = new double[spared.length];
     Arrays.fill(season, Double.NaN);
     d50 = inputs.add(tables.parameter("oestrogen.d50"));
     steepness = inputs.add(tables.parameter("oestrogen.steepness"));
@@ -219,6 +221,16 @@ final class FlockEffect {
       whole += ageShare[age] * product;
     }
     return whole * between(fertile, at);
+  }
+
+  /** Keeps the years asked for last, to go on from them. */
+  void keepYears() {
+    System.arraycopy(spared, 0, sparedKept, 0, spared.length);
+  }
+
+  /** Puts the years kept in place before {@code year}, which is asked for next. */
+  void resumeFrom(int year) {
+    System.arraycopy(sparedKept, 0, spared, 0, year);
   }
 
   /** Share of ewes that a season leaves whole. Over seasons the shares multiply. */

@@ -45,7 +45,8 @@ public final class Run {
   private final double[] part;
   private final int[] partOfSet;
   private final double[] baseSums;
-  private final double[] baseOld;
+  private final double[] baseNpv;
+  private final Outcome scratch;
   private final double[] valueOfShare;
   private final double[] boughtNowMjPerHa;
   private final int[] seasonOfYear;
@@ -113,7 +114,8 @@ public final class Run {
     partOfSet = new int[paddockArea.length * actions * years];
     part = new double[partOfSet.length * sums.length];
     baseSums = new double[years * sums.length];
-    baseOld = new double[years];
+    baseNpv = new double[years + 1];
+    scratch = model.newOutcome();
     discount = new double[years];
     seasonOfYear = new int[years];
     boughtNowMjPerHa = new double[feed.meanOfSeasons() + 1];
@@ -194,7 +196,7 @@ public final class Run {
     Arrays.fill(sums, 0);
     double taken = 0;
     for (int i = 0; i < paddockArea.length; i++) {
-      addTo(sums, 0, i, keep, 0);
+      addTo(sums, 0, part(i, keep, 0));
       taken += paddockWeight[i] * wholeYear(i, keep, 0);
     }
     double strongest = paths.strongest();
@@ -206,9 +208,7 @@ public final class Run {
     }
   }
 
-  /** Adds what a paddock gives in year {@code k} of an action to the sums that stand from there. */
-  private void addTo(double[] into, int at, int i, int a, int k) {
-    int from = part(i, a, k);
+  private void addTo(double[] into, int at, int from) {
     for (int sum = 0; sum < sums.length; sum++) {
       into[at + sum] += part[from + sum];
     }
@@ -296,60 +296,67 @@ public final class Run {
     return t < start ? part(i, keep, 0) : part(i, action, t - start);
   }
 
-  private double oldInYear(int t, int i, int action, int start) {
-    return paddockArea[i]
-        * (t < start ? paths.oldShare(i, keep, 0) : paths.oldShare(i, action, t - start));
-  }
-
-  /** Fills {@code out} with what the plan brings against keeping everything. */
+  /**
+   * Fills {@code out} with what the plan brings against keeping everything. The plan becomes the
+   * base of {@link #npvOfBaseWith} until the next set.
+   */
   public void evaluate(Plan plan, Outcome out) {
-    setBase(plan);
-    evaluateBaseWith(0, plan.action(0), plan.start(0), out);
-  }
-
-  /** Adds a plan up, so that {@link #evaluateBaseWith} need not; the next set forgets it. */
-  public void setBase(Plan plan) {
     base = plan;
     Arrays.fill(baseSums, 0);
-    Arrays.fill(baseOld, 0);
-    baseEnd = 0;
+    Arrays.fill(out.oldShare, 0);
+    double end = 0;
     for (int i = 0; i < paddockArea.length; i++) {
       for (int t = 0; t < years; t++) {
-        int from = partInYear(t, i, plan.action(i), plan.start(i));
-        for (int sum = 0; sum < sums.length; sum++) {
-          baseSums[t * sums.length + sum] += part[from + sum];
-        }
-        baseOld[t] += oldInYear(t, i, plan.action(i), plan.start(i));
+        addTo(baseSums, t * sums.length, partInYear(t, i, plan.action(i), plan.start(i)));
+        out.oldShare[t] += paddockArea[i] / areaHa * oldShare(plan, i, t);
       }
-      baseEnd += endValueNow(i, plan.action(i));
+      end += endValueNow(i, plan.action(i));
     }
+    baseEnd = end;
+    for (int t = 0; t < years; t++) {
+      evaluateYear(t, baseSums, t * sums.length, out);
+      baseNpv[t + 1] = baseNpv[t] + discount[t] * out.net(t);
+    }
+    for (FlockEffect effect : flock) {
+      effect.keepYears();
+    }
+    out.endValue = end / discount[years - 1];
+    out.npv = baseNpv[years] + end;
+  }
+
+  /** Makes a plan the base of {@link #npvOfBaseWith}. */
+  public void setBase(Plan plan) {
+    evaluate(plan, scratch);
   }
 
   /**
-   * Fills {@code out} with what the plan of {@link #setBase} brings with another choice on one
-   * paddock: what the paddock adds to each year is put in place of what it added, so that the time
-   * taken does not grow with the farm. A choice that changes nothing gives the plan to the last
-   * bit.
+   * Net present value of the base with another choice on one paddock. Years before either choice
+   * begins are as they were; in the others what the paddock adds is put in place of what it added,
+   * so that the time taken does not grow with the farm. A choice that changes nothing gives the
+   * base to the last bit.
    */
-  public void evaluateBaseWith(int paddock, int action, int start, Outcome out) {
+  public double npvOfBaseWith(int paddock, int action, int start) {
     int actionNow = base.action(paddock);
     int startNow = base.start(paddock);
-    double npv = 0;
-    for (int t = 0; t < years; t++) {
+    int first = Math.min(begins(action, start), begins(actionNow, startNow));
+    for (FlockEffect effect : flock) {
+      effect.resumeFrom(first);
+    }
+    double npv = baseNpv[first];
+    for (int t = first; t < years; t++) {
       int before = partInYear(t, paddock, actionNow, startNow);
       int after = partInYear(t, paddock, action, start);
       for (int sum = 0; sum < sums.length; sum++) {
         sums[sum] = baseSums[t * sums.length + sum] + (part[after + sum] - part[before + sum]);
       }
-      double old =
-          oldInYear(t, paddock, action, start) - oldInYear(t, paddock, actionNow, startNow);
-      out.oldShare[t] = (baseOld[t] + old) / areaHa;
-      evaluateYear(t, sums, 0, out);
-      npv += discount[t] * out.net(t);
+      evaluateYear(t, sums, 0, scratch);
+      npv += discount[t] * scratch.net(t);
     }
-    double end = baseEnd + (endValueNow(paddock, action) - endValueNow(paddock, actionNow));
-    out.endValue = end / discount[years - 1];
-    out.npv = npv + end;
+    return npv + baseEnd + (endValueNow(paddock, action) - endValueNow(paddock, actionNow));
+  }
+
+  private int begins(int action, int start) {
+    return action == keep ? years : start;
   }
 
   /**

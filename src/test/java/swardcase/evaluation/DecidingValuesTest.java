@@ -20,7 +20,6 @@ import swardcase.evidence.SetBy;
 import swardcase.farm.Paddock;
 import swardcase.intake.FarmFolder;
 import swardcase.plan.FarmModel;
-import swardcase.plan.Outcome;
 import swardcase.plan.Plan;
 import swardcase.plan.PlanSearch;
 import swardcase.plan.Run;
@@ -162,7 +161,6 @@ class DecidingValuesTest {
   /** Each action starts in the year that is best for it with the tables as they are. */
   private static Answer answer(FarmModel model, int[][] starts) {
     Run run = model.newRun();
-    Outcome outcome = model.newOutcome();
     Map<String, Option> options = new TreeMap<>();
     run.setBase(model.keepAll());
     for (int i = 0; i < model.farm().paddocks().size(); i++) {
@@ -172,12 +170,12 @@ class DecidingValuesTest {
           continue;
         }
         int start = starts[i][a];
-        run.evaluateBaseWith(i, a, start, outcome);
         double perHa = run.costPerHa(i, a, start);
         options.put(
             paddock.name() + ": " + model.actions().get(a).name(),
             new Option(
-                outcome.npv(), paddock.areaHa() * (perHa > 0 ? perHa : model.effortPerHa())));
+                run.npvOfBaseWith(i, a, start),
+                paddock.areaHa() * (perHa > 0 ? perHa : model.effortPerHa())));
       }
     }
     return new Answer(model, options);
