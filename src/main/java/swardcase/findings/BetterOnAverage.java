@@ -29,13 +29,11 @@ public record BetterOnAverage(int paddock, Course course, double gain, double st
         Course course = alternatives.choices(i).get(c);
         double spent = course.action() == model.keep() ? 0 : effort;
         double[] npv = simulation.npv(alternatives.place(i, c));
-        Spread gain =
-            Spread.of(
-                Sample.difference(npv, simulation.npv(Alternatives.PLAN)),
-                simulation.draws().uniforms());
-        double mean = gain.mean() + saved - spent;
-        if (mean > ERRORS * gain.standardError() && (best.isEmpty() || mean > best.get().gain())) {
-          best = Optional.of(new BetterOnAverage(i, course, mean, gain.standardError()));
+        double[] gain = Sample.difference(npv, simulation.npv(Alternatives.PLAN));
+        double mean = Sample.mean(gain) + saved - spent;
+        double error = simulation.draws().uniforms().standardError(gain);
+        if (mean > ERRORS * error && (best.isEmpty() || mean > best.get().gain())) {
+          best = Optional.of(new BetterOnAverage(i, course, mean, error));
         }
       }
     }

@@ -82,14 +82,14 @@ final class BreakEvens {
     int paddock = question.paddock();
     double[] x = model.inputs().likely();
     double likely = x[question.input()];
-    Plan without = paddock < 0 ? model.keepAll() : plan.with(paddock, model.keep(), 0);
     DoubleUnaryOperator gain =
         value -> {
           x[question.input()] = value;
           run.set(x);
-          run.evaluate(without, outcome);
-          double kept = outcome.npv();
+          run.evaluate(model.keepAll(), outcome);
+          double keptAll = outcome.npv();
           run.evaluate(plan, outcome);
+          double kept = paddock < 0 ? keptAll : run.npvOfBaseWith(paddock, model.keep(), 0);
           return outcome.npv() - kept;
         };
     return new BreakEvenValue(

@@ -9,6 +9,7 @@ import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import swardcase.chance.CertaintyEquivalent;
 import swardcase.chance.DrawnInformation;
+import swardcase.chance.Payoffs;
 import swardcase.chance.Quantiles;
 import swardcase.chance.Sample;
 import swardcase.check.Check;
@@ -60,11 +61,12 @@ public final class HowSure {
     lossLimit = model.farm().management().lossLimit().likely();
     chanceOfUnbearableLoss = Sample.share(ofPlan, value -> value < -lossLimit);
     certainty = certainty(ofPlan, npv.standardDeviation());
-    expectedRegret = DrawnInformation.expectedRegret(simulation.npv());
-    perfect = DrawnInformation.perfect(simulation.npv());
+    Payoffs payoffs = new Payoffs(simulation.npv());
+    expectedRegret = payoffs.expectedRegret();
+    perfect = payoffs.perfect();
     PaddockStudy study = new PaddockStudy(simulation, alternatives);
     paddocks = IntStream.range(0, alternatives.paddocks()).parallel().mapToObj(study::of).toList();
-    unknowns = unknowns(simulation.npv(subject()));
+    unknowns = unknowns(payoffs, simulation.npv(subject()));
     breakEvens = BreakEvens.of(model, alternatives.plan(Alternatives.PLAN));
     better = BetterOnAverage.of(simulation, alternatives);
   }
@@ -134,7 +136,7 @@ public final class HowSure {
   }
 
   /** Inputs that move together are one unknown; the one that moves the plan most stands for it. */
-  private List<Unknown> unknowns(double[] npvOfSubject) {
+  private List<Unknown> unknowns(Payoffs payoffs, double[] npvOfSubject) {
     List<Assumption> inputs = simulation.draws().model().inputs().all();
     double[] explained = new double[inputs.size()];
     int[] spokesman = new int[inputs.size()];
@@ -155,7 +157,7 @@ public final class HowSure {
                     simulation.draws().model().inputs().nameWithoutActions(j),
                     j,
                     inputs.get(j),
-                    DrawnInformation.partial(simulation.npv(), simulation.drawn(j)),
+                    payoffs.partial(simulation.drawn(j)),
                     explained[j]))
         .sorted(
             Comparator.<Unknown>comparingDouble(unknown -> -unknown.value().value())

@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import swardcase.chance.Dominance;
-import swardcase.chance.DrawnInformation;
 import swardcase.chance.LatinHypercube;
+import swardcase.chance.Payoffs;
 import swardcase.chance.Sample;
 import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
@@ -37,6 +37,7 @@ final class PaddockStudy {
 
   PaddockFindings of(int paddock) {
     double[][] payoff = payoff(paddock);
+    Payoffs payoffs = new Payoffs(payoff);
     double[][] gain = new double[payoff.length][];
     double[][] sorted = new double[payoff.length][];
     for (int c = 0; c < payoff.length; c++) {
@@ -44,7 +45,7 @@ final class PaddockStudy {
       sorted[c] = gain[c].clone();
       Arrays.sort(sorted[c]);
     }
-    double[] regret = DrawnInformation.expectedRegret(payoff);
+    double[] regret = payoffs.expectedRegret();
     double effort = model.effort(paddock);
     LatinHypercube uniforms = simulation.draws().uniforms();
     List<OptionFindings> options = new ArrayList<>();
@@ -52,7 +53,7 @@ final class PaddockStudy {
       options.add(
           new OptionFindings(
               alternatives.choices(paddock).get(c),
-              Spread.of(gain[c], uniforms),
+              Spread.of(gain[c], sorted[c], uniforms),
               Spread.of(annuities.of(gain[c]), uniforms),
               Sample.share(gain[c], value -> value < -lossLimit),
               Judgement.of(c == 0 ? gain[c] : less(gain[c], effort)),
@@ -68,9 +69,9 @@ final class PaddockStudy {
         Spread.of(
             Sample.difference(simulation.alone(paddock), simulation.npv(Alternatives.KEEP_ALL)),
             uniforms),
-        DrawnInformation.perfect(payoff),
-        purchases.leafTest(paddock, payoff),
-        purchases.plants(paddock, payoff));
+        payoffs.perfect(),
+        purchases.leafTest(paddock, payoffs),
+        purchases.plants(paddock, payoffs));
   }
 
   private static double[] less(double[] gain, double effort) {

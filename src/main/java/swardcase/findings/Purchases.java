@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import swardcase.chance.CountedRandom;
 import swardcase.chance.DrawnInformation;
+import swardcase.chance.Payoffs;
 import swardcase.farm.Prices;
 import swardcase.findings.Simulation.Kind;
 import swardcase.sward.Composition;
 
 /**
  * What two tests of a paddock are worth: the result is drawn together with everything else, and the
- * choice is then picked by the result ({@link DrawnInformation#partial}).
+ * choice is then picked by the result ({@link Payoffs#partial}).
  *
  * <p>A leaf test gives the mean formononetin of the paddock's clover times 1 + e, e normal with the
  * relative standard error of the tables. Identifying n plants gives counts of old and of
@@ -42,7 +43,7 @@ final class Purchases {
     draws = simulation.draws().count();
   }
 
-  Purchase leafTest(int paddock, double[][] payoff) {
+  Purchase leafTest(int paddock, Payoffs payoffs) {
     CountedRandom random = new CountedRandom(seed);
     double[] leaf = simulation.leaf(paddock);
     double[] result = new double[draws];
@@ -50,11 +51,11 @@ final class Purchases {
       random.restart(seed, d, LEAF_STREAM + paddock);
       result[d] = leaf[d] * (1 + leafError * random.nextGaussian());
     }
-    DrawnInformation value = DrawnInformation.partial(payoff, result);
+    DrawnInformation value = payoffs.partial(result);
     return new Purchase(0, value.value(), value.standardError(), prices.leafTest().likely());
   }
 
-  List<Purchase> plants(int paddock, double[][] payoff) {
+  List<Purchase> plants(int paddock, Payoffs payoffs) {
     Composition composition = simulation.draws().composition(paddock);
     if (!composition.lookedAt()) {
       return List.of();
@@ -64,8 +65,8 @@ final class Purchases {
     count(paddock, composition.designEffect(), old, high);
     List<Purchase> purchases = new ArrayList<>();
     for (int k = 0; k < PLANTS.length; k++) {
-      DrawnInformation ofOld = DrawnInformation.partial(payoff, old[k]);
-      DrawnInformation ofHigh = DrawnInformation.partial(payoff, high[k]);
+      DrawnInformation ofOld = payoffs.partial(old[k]);
+      DrawnInformation ofHigh = payoffs.partial(high[k]);
       DrawnInformation more = ofHigh.value() > ofOld.value() ? ofHigh : ofOld;
       double price = PLANTS[k] * prices.plantIdentification().likely();
       purchases.add(new Purchase(PLANTS[k], more.value(), more.standardError(), price));

@@ -29,6 +29,10 @@ public record Spread(
   static Spread of(double[] values, LatinHypercube draws) {
     double[] sorted = values.clone();
     Arrays.sort(sorted);
+    return of(values, sorted, draws);
+  }
+
+  static Spread of(double[] values, double[] sorted, LatinHypercube draws) {
     return new Spread(
         Sample.mean(values),
         draws.standardError(values),

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
-class DrawnInformationTest {
+class PayoffsTest {
 
   private static final int DRAWS = 40_000;
 
@@ -19,7 +19,7 @@ class DrawnInformationTest {
   private final double[] a = new double[DRAWS];
   private final double[] test = new double[DRAWS];
 
-  DrawnInformationTest() {
+  PayoffsTest() {
     SplittableRandom random = new SplittableRandom(21);
     for (int d = 0; d < DRAWS; d++) {
       boolean hasA = random.nextDouble() < 0.3;
@@ -34,7 +34,7 @@ class DrawnInformationTest {
   @Test
   void perfect_smallDecision_agreesWithEnumeration() {
     double exact = ValueOfInformation.perfect(CHANCE, PAYOFF);
-    DrawnInformation simulated = DrawnInformation.perfect(drawn);
+    DrawnInformation simulated = new Payoffs(drawn).perfect();
     assertThat(exact).isCloseTo(22.5 - 5, within(1e-9));
     assertThat(simulated.value()).isCloseTo(exact, within(4 * simulated.standardError()));
   }
@@ -44,7 +44,7 @@ class DrawnInformationTest {
     // A known is a test whose result is A itself.
     double exact =
         ValueOfInformation.ofTest(CHANCE, new double[][] {{1, 0, 1, 0}, {0, 1, 0, 1}}, PAYOFF);
-    DrawnInformation simulated = DrawnInformation.partial(drawn, a);
+    DrawnInformation simulated = new Payoffs(drawn).partial(a);
     assertThat(exact).isCloseTo(0.3 * 75 - 5, within(1e-9));
     assertThat(simulated.value()).isCloseTo(exact, within(4 * simulated.standardError()));
   }
@@ -53,7 +53,7 @@ class DrawnInformationTest {
   void partial_ofATestWithErrors_agreesWithEnumeration() {
     double[][] likelihood = {{0.9, 0.2, 0.9, 0.2}, {0.1, 0.8, 0.1, 0.8}};
     double exact = ValueOfInformation.ofTest(CHANCE, likelihood, PAYOFF);
-    DrawnInformation simulated = DrawnInformation.partial(drawn, test);
+    DrawnInformation simulated = new Payoffs(drawn).partial(test);
     assertThat(exact).isBetween(5.0, 17.5);
     assertThat(simulated.value()).isCloseTo(exact, within(4 * simulated.standardError()));
   }
@@ -62,7 +62,7 @@ class DrawnInformationTest {
   void partial_ofAnythingUnrelated_isWorthNothingWithinItsError() {
     SplittableRandom random = new SplittableRandom(2);
     double[] unrelated = random.doubles(DRAWS).toArray();
-    DrawnInformation simulated = DrawnInformation.partial(drawn, unrelated);
+    DrawnInformation simulated = new Payoffs(drawn).partial(unrelated);
     assertThat(simulated.value()).isLessThanOrEqualTo(4 * simulated.standardError());
   }
 
@@ -80,20 +80,20 @@ class DrawnInformationTest {
           choice[d] = slope * known[d] + 10 * random.nextGaussian();
         }
       }
-      double perfect = DrawnInformation.perfect(payoff).value();
+      double perfect = new Payoffs(payoff).perfect().value();
       double least = Double.POSITIVE_INFINITY;
-      for (double regret : DrawnInformation.expectedRegret(payoff)) {
+      for (double regret : new Payoffs(payoff).expectedRegret()) {
         least = Math.min(least, regret);
       }
       assertThat(perfect).as("least regret, trial %s", trial).isCloseTo(least, within(1e-9));
-      double partial = DrawnInformation.partial(payoff, known).value();
+      double partial = new Payoffs(payoff).partial(known).value();
       assertThat(partial).as("trial %s", trial).isBetween(0.0, perfect + 1e-9);
     }
   }
 
   @Test
   void partial_oneChoiceOnly_isWorthNothing() {
-    DrawnInformation value = DrawnInformation.partial(new double[][] {drawn[1]}, a);
+    DrawnInformation value = new Payoffs(new double[][] {drawn[1]}).partial(a);
     assertThat(value).isEqualTo(new DrawnInformation(0, 0));
   }
 
@@ -111,7 +111,7 @@ class DrawnInformationTest {
         }
       }
     }
-    assertThat(DrawnInformation.expectedRegret(payoff))
+    assertThat(new Payoffs(payoff).expectedRegret())
         .containsExactly(new double[] {77.5, 83.75, 88.75}, within(1e-9));
   }
 }
