@@ -28,6 +28,9 @@ public final class VisibleText {
 
   /** The text without what cannot be seen. */
   public static String of(String text) {
+    if (text.chars().allMatch(sign -> sign >= ' ' && sign <= '~')) {
+      return text;
+    }
     String spaced = CONTROL.matcher(text).replaceAll(" ");
     return IDLE_JOINER.matcher(HIDDEN.matcher(spaced).replaceAll("")).replaceAll("");
   }

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,6 +31,7 @@ import swardcase.report.JsonView;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
 import swardcase.report.TerminalView;
+import swardcase.sheet.BlankSheet;
 import swardcase.sheet.DecisionSheet;
 import swardcase.tables.Tables;
 import swardcase.workbook.BudgetWorkbook;
@@ -74,6 +75,7 @@ final class DecideCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     draws.check();
     Tables tables = options.tables();
+    Supplier<BlankSheet> blank = pdf == null ? BlankSheet::new : Begun.of(BlankSheet::new);
     LoadedFarm loaded = options.load(tables);
     Farm farm = sheet.signed(changes.change(loaded.farm()));
     LocalDate day = sheet.date();
@@ -82,26 +84,28 @@ final class DecideCommand implements Callable<Integer> {
     if (!fixed.isEmpty() && new PlanSearch(model, fixed).isImpossible()) {
       throw changes.beyondLimits();
     }
-    CompletableFuture<Optional<JoiningPlan>> joining =
-        CompletableFuture.supplyAsync(() -> pdf == null ? Optional.empty() : JoiningPlan.of(model));
+    Begun<Optional<JoiningReport>> joining =
+        Begun.of(() -> pdf == null ? Optional.empty() : joining(model, day));
     Decision decision = Decision.of(model, fixed);
     HowSure howSure = draws.of(decision);
     Report report =
         ReportBuilder.build(decision, howSure, Version.text(), day, loaded.on(day).remarks());
-    write(report, Budget.of(decision, report), joining.join());
+    write(report, Budget.of(decision, report), joining.get(), blank);
     return ExitCodes.DONE;
   }
 
-  private void write(Report report, Budget budget, Optional<JoiningPlan> plan) throws IOException {
+  private static Optional<JoiningReport> joining(FarmModel model, LocalDate day) {
+    return JoiningPlan.of(model)
+        .map(plan -> JoiningReportBuilder.build(plan, Version.text(), day, List.of()));
+  }
+
+  private void write(
+      Report report, Budget budget, Optional<JoiningReport> joining, Supplier<BlankSheet> blank)
+      throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     try (WholeFiles files = new WholeFiles(options.files())) {
       if (pdf != null) {
-        Optional<JoiningReport> joining =
-            plan.map(
-                found ->
-                    JoiningReportBuilder.build(
-                        found, report.program(), report.farm().date(), List.of()));
-        files.add(pdf, to -> DecisionSheet.write(report, joining, to));
+        files.add(pdf, to -> DecisionSheet.write(report, joining, blank.get(), to));
       }
       if (json != null) {
         files.add(json, JsonView.of(report));

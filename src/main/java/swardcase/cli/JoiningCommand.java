@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -21,6 +22,7 @@ import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReportBuilder;
 import swardcase.report.JoiningTerminalView;
 import swardcase.report.JsonView;
+import swardcase.sheet.BlankSheet;
 import swardcase.sheet.JoiningSheet;
 import swardcase.tables.Tables;
 
@@ -57,6 +59,7 @@ final class JoiningCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Tables tables = options.tables();
+    Supplier<BlankSheet> blank = pdf == null ? BlankSheet::new : Begun.of(BlankSheet::new);
     LoadedFarm loaded = options.load(tables);
     Farm farm = sheet.signed(loaded.farm());
     PrintWriter out = spec.commandLine().getOut();
@@ -71,7 +74,7 @@ final class JoiningCommand implements Callable<Integer> {
         JoiningReportBuilder.build(plan.get(), Version.text(), day, loaded.on(day).remarks());
     try (WholeFiles files = new WholeFiles(options.files())) {
       if (pdf != null) {
-        files.add(pdf, to -> JoiningSheet.write(report, to));
+        files.add(pdf, to -> JoiningSheet.write(report, blank.get(), to));
       }
       if (json != null) {
         files.add(json, JsonView.of(report));

@@ -1,20 +1,9 @@
 package swardcase.cli;
 
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
-/** The program without a command: says what there is. */
+/** The program with every command it has. */
 @Command(
-    name = "swardcase",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
-    description = {
-      "Which subterranean clover paddocks to resow, when and how; which to keep; which to keep ewes"
-          + " off before joining; and does it pay?",
-      "A screening estimate, not veterinary or agronomic advice."
-    },
     subcommands = {
       DecideCommand.class,
       CompareCommand.class,
@@ -25,17 +14,5 @@ import picocli.CommandLine.Spec;
       ExplainCommand.class,
       TablesCommand.class,
       StartCommand.class
-    },
-    exitCodeListHeading = "%nExit codes:%n",
-    exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE},
-    footer = "%nStart with: swardcase decide demo-data/mixed-farm")
-final class Swardcase implements Runnable {
-
-  @Spec private CommandSpec spec;
-
-  @Override
-  public void run() {
-    CommandLine line = spec.commandLine();
-    line.usage(line.getOut());
-  }
-}
+    })
+final class Swardcase extends Program {}

@@ -1,7 +1,8 @@
 package swardcase.intake;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
@@ -14,7 +15,7 @@ import swardcase.tables.Tables;
 final class Defaults {
 
   private final Tables tables;
-  private final List<Assumption> taken = new ArrayList<>();
+  private final Map<String, Assumption> taken = new LinkedHashMap<>();
 
   Defaults(Tables tables) {
     this.tables = tables;
@@ -23,9 +24,7 @@ final class Defaults {
   /** The default with this key, which the tables must hold; its unit is that of the record. */
   Assumption get(String key) {
     Assumption row = tables.parameter("default." + key);
-    if (!taken.contains(row)) {
-      taken.add(row);
-    }
+    taken.putIfAbsent(key, row);
     return row;
   }
 
@@ -47,6 +46,6 @@ final class Defaults {
 
   /** Every default taken, in the order it was asked for. */
   List<Assumption> taken() {
-    return List.copyOf(taken);
+    return List.copyOf(taken.values());
   }
 }

@@ -4,10 +4,13 @@ import java.text.Normalizer;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import swardcase.check.VisibleText;
 
 /** Names as people and spreadsheets write them. */
 final class Names {
+
+  private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}]+");
 
   private Names() {}
 
@@ -16,9 +19,8 @@ final class Names {
    * their letter.
    */
   static String tidy(String name) {
-    return Normalizer.normalize(VisibleText.of(name), Normalizer.Form.NFC)
-        .replaceAll("[\\s\\p{Z}]+", " ")
-        .strip();
+    String composed = Normalizer.normalize(VisibleText.of(name), Normalizer.Form.NFC);
+    return SPACES.matcher(composed).replaceAll(" ").strip();
   }
 
   /** Names that differ only in case, spacing or the coding of accents have one key. */

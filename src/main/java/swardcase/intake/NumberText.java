@@ -1,7 +1,6 @@
 package swardcase.intake;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -22,8 +21,8 @@ final class NumberText {
 
   /** A number as a person would write it: 1 rather than 1.0. */
   static String plain(double value) {
-    return value == Math.rint(value)
-        ? String.format(Locale.ROOT, "%.0f", value)
+    return value == Math.rint(value) && Math.abs(value) < 1e15
+        ? Long.toString((long) value)
         : Double.toString(value);
   }
 

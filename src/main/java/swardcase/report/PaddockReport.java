@@ -44,8 +44,9 @@ final class PaddockReport {
     rate = farm.finance().discountRate().likely();
   }
 
+  /** Each paddock rests on the decision alone, so they are worked out side by side. */
   List<PaddockResult> all() {
-    return IntStream.range(0, farm.paddocks().size()).mapToObj(this::of).toList();
+    return IntStream.range(0, farm.paddocks().size()).parallel().mapToObj(this::of).toList();
   }
 
   private PaddockResult of(int i) {

@@ -6,8 +6,6 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Properties;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import swardcase.check.Check;
 
 /**
@@ -16,7 +14,6 @@ import swardcase.check.Check;
  */
 public final class Texts {
 
-  private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
   private static final Properties WORDS = load();
 
   private Texts() {}
@@ -34,12 +31,19 @@ public final class Texts {
   /** The words under a key, with the arguments in their places. */
   public static String get(String key, Object... arguments) {
     String pattern = Check.notNull(WORDS.getProperty(key), "words for " + key);
-    return PLACE
-        .matcher(pattern)
-        .replaceAll(
-            place ->
-                Matcher.quoteReplacement(
-                    String.valueOf(arguments[Integer.parseInt(place.group(1))])));
+    StringBuilder words = new StringBuilder();
+    int done = 0;
+    for (int open = pattern.indexOf('{'); open >= 0; open = pattern.indexOf('{', open + 1)) {
+      if (pattern.startsWith("}", open + 2) && isDigit(pattern.charAt(open + 1))) {
+        words.append(pattern, done, open).append(arguments[pattern.charAt(open + 1) - '0']);
+        done = open + 3;
+      }
+    }
+    return words.append(pattern, done, pattern.length()).toString();
+  }
+
+  private static boolean isDigit(char sign) {
+    return sign >= '0' && sign <= '9';
   }
 
   /** Whether there are words under a key. */

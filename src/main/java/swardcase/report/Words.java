@@ -3,7 +3,6 @@ package swardcase.report;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.Locale;
 import swardcase.chance.Range;
 
 /**
@@ -160,11 +159,12 @@ public final class Words {
   }
 
   private static String grouped(BigDecimal number, int decimals) {
-    String digits =
-        String.format(
-            Locale.ROOT,
-            "%,." + decimals + "f",
-            number.abs().setScale(decimals, RoundingMode.HALF_UP));
-    return number.signum() < 0 ? MINUS + digits : digits;
+    String plain = number.abs().setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+    StringBuilder digits = new StringBuilder(plain);
+    int wholes = decimals == 0 ? plain.length() : plain.length() - decimals - 1;
+    for (int comma = wholes - 3; comma > 0; comma -= 3) {
+      digits.insert(comma, ',');
+    }
+    return number.signum() < 0 ? MINUS + digits.toString() : digits.toString();
   }
 }

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.StringTokenizer;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -154,12 +155,11 @@ final class Lettering {
   /** Splits at spaces, but keeps a currency sign with its number and a number with its per cent. */
   private static List<String> words(String text) {
     List<String> words = new ArrayList<>();
-    for (String word : text.split(" +")) {
+    for (StringTokenizer rest = new StringTokenizer(text, " "); rest.hasMoreTokens(); ) {
+      String word = rest.nextToken();
       int last = words.size() - 1;
       boolean joins =
-          last >= 0
-              && (word.startsWith("%")
-                  || words.get(last).matches(".*\\p{Sc}") && word.matches("[\u2212\\d].*"));
+          last >= 0 && (word.startsWith("%") || isCurrency(words.get(last)) && isNumber(word));
       if (joins) {
         words.set(last, words.get(last) + " " + word);
       } else {
@@ -167,6 +167,15 @@ final class Lettering {
       }
     }
     return words;
+  }
+
+  private static boolean isCurrency(String word) {
+    return Character.getType(word.codePointBefore(word.length())) == Character.CURRENCY_SYMBOL;
+  }
+
+  private static boolean isNumber(String word) {
+    char first = word.charAt(0);
+    return first == '\u2212' || first >= '0' && first <= '9';
   }
 
   /** The style, made smaller where the longest word would otherwise be broken. */

@@ -43,7 +43,7 @@ final class TaggedFile implements AutoCloseable {
 
   static final String LANGUAGE = "en-AU";
 
-  private final PDDocument document = new PDDocument();
+  private final PDDocument document;
   private final PDStructureTreeRoot root = new PDStructureTreeRoot();
   private final PDStructureElement top = new PDStructureElement("Document", root);
   private final PDDocumentOutline outline = new PDDocumentOutline();
@@ -52,9 +52,11 @@ final class TaggedFile implements AutoCloseable {
   private final LocalDate date;
   private final boolean drawn;
 
-  TaggedFile(String title, String producer, LocalDate date) {
+  /** A file with pages to come on {@code blank}, which it closes. */
+  TaggedFile(BlankSheet blank, String title, String producer, LocalDate date) {
     this.date = date;
-    lettering = new Lettering(document);
+    document = blank.document();
+    lettering = blank.lettering();
     drawn = true;
     document.setVersion(1.7f);
     PDDocumentCatalog catalog = document.getDocumentCatalog();
@@ -74,6 +76,7 @@ final class TaggedFile implements AutoCloseable {
 
   private TaggedFile(TaggedFile file) {
     date = file.date;
+    document = new PDDocument();
     lettering = file.lettering;
     drawn = false;
   }

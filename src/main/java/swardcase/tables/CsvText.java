@@ -101,7 +101,7 @@ final class CsvText {
   private static void hashDigits(String file, String text, List<Fault> faults) {
     List<String> lines = text.lines().toList();
     for (int i = 0; i < lines.size(); i++) {
-      if (lines.get(i).matches("\\s*#\\d.*")) {
+      if (lines.get(i).indexOf('#') >= 0 && lines.get(i).matches("\\s*#\\d.*")) {
         faults.add(
             new Fault(
                 file,

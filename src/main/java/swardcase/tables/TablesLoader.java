@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import swardcase.chance.Range;
 import swardcase.check.Check;
@@ -26,6 +27,8 @@ import swardcase.farm.PastureQuality;
  * The columns of each file are described in {@code docs/method/tables.md}.
  */
 public final class TablesLoader {
+
+  private static final Pattern SOURCE_KEY = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
   private final Path base;
   private final List<Path> users;
@@ -112,7 +115,7 @@ public final class TablesLoader {
     for (TableRow row : rows) {
       CsvRow cells = row.cells();
       String key = cells.text("key");
-      if (!key.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+      if (!SOURCE_KEY.matcher(key).matches()) {
         cells.fault("key", "must be small letters and digits with single hyphens");
       }
       String citation = cells.text("citation");

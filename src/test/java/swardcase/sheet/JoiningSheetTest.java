@@ -54,7 +54,7 @@ class JoiningSheetTest {
 
   private static byte[] bytes(JoiningReport report) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    JoiningSheet.write(report, out);
+    JoiningSheet.write(report, new BlankSheet(), out);
     return out.toByteArray();
   }
 
