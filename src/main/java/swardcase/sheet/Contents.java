@@ -12,4 +12,12 @@ record Contents(int pages, int firstCardPage, int cautionsPage, boolean replaced
 
   /** Before anything was laid out; numbers as wide as those to come. */
   static final Contents UNKNOWN = new Contents(999, 999, 999, false);
+
+  /** Whether everything stands where it stands in {@code other}. */
+  boolean isAsIn(Contents other) {
+    return pages == other.pages
+        && firstCardPage == other.firstCardPage
+        && cautionsPage == other.cautionsPage
+        && replaced == other.replaced;
+  }
 }
