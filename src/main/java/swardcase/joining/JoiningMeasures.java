@@ -58,6 +58,11 @@ final class JoiningMeasures implements Measures {
   }
 
   @Override
+  public int kept() {
+    return 0;
+  }
+
+  @Override
   public void read(Run run, double[] into) {
     double[] strength = new double[paddocks];
     for (int i = 0; i < paddocks; i++) {

@@ -96,10 +96,11 @@ public final class Decision {
     for (int i = 0; i < plan.paddocks(); i++) {
       options.add(new ArrayList<>());
     }
+    run.setBase(model.keepAll());
     for (int k = 0; k < places.size(); k++) {
       DecisionMeasures.Option place = places.get(k);
       Outcome alone = new Outcome(model.years());
-      run.evaluate(model.keepAll().with(place.paddock(), place.action(), place.start()), alone);
+      run.evaluateBaseWith(place.paddock(), place.action(), place.start(), alone);
       Range npv = ranges.range(measures.at(k, OfOption.NPV));
       options
           .get(place.paddock())
@@ -154,8 +155,9 @@ public final class Decision {
     return measures;
   }
 
-  OneAtATime ranges() {
-    return ranges;
+  /** The low and high run once more, every measure kept at each end. */
+  OneAtATime everyEnd() {
+    return OneAtATime.of(model, measures, measures.size());
   }
 
   /** The plan. */
@@ -178,8 +180,8 @@ public final class Decision {
     return model.effort(paddock);
   }
 
-  /** The inputs that move the plan's gain on a paddock, or its best option's, most first. */
-  public List<Assumption> deciding(int paddock) {
+  /** The input that moves the plan's gain on a paddock, or its best option's, most. */
+  public Optional<Assumption> deciding(int paddock) {
     int measure = measures.at(paddock, OfPaddock.PLAN_NPV);
     if (plan.action(paddock) == model.keep()) {
       int best = -1;
@@ -192,9 +194,7 @@ public final class Decision {
       }
       measure = best;
     }
-    return measure < 0
-        ? List.of()
-        : ranges.moving(measure).stream().map(j -> ranges.inputs().get(j)).toList();
+    return measure < 0 ? Optional.empty() : ranges.strongest(measure);
   }
 
   // Ranges of what is printed.

@@ -23,6 +23,8 @@ import swardcase.sward.Composition;
  */
 public final class Run {
 
+  private static final int NONE = -1;
+
   private final FarmModel model;
   private final Farm farm;
   private final Inputs inputs = new Inputs();
@@ -52,6 +54,7 @@ public final class Run {
   private Plan base;
   private double baseEnd;
   private int set;
+  private int apart;
   private final JoiningFeed joiningFeed;
   private final double[] greenShare = new double[HalfMonths.COUNT];
   private final double[] onOffer = new double[HalfMonths.COUNT];
@@ -163,15 +166,39 @@ public final class Run {
     System.arraycopy(seasons, 0, seasonOfYear, 0, years);
   }
 
+  /**
+   * The same as {@link #set(double[])} where nothing but numbers of one paddock differs from the
+   * array last given there: only this paddock and what hangs on the whole farm are worked out.
+   */
+  void setPaddock(int paddock, double[] assumptions) {
+    if (apart != NONE && apart != paddock) {
+      setAnew(apart, assumptions);
+    }
+    setAnew(paddock, assumptions);
+    apart = paddock;
+    setFarm(assumptions);
+  }
+
+  private void setAnew(int paddock, double[] assumptions) {
+    stands.set(assumptions, paddock);
+    paths.set(assumptions, paddock);
+    Arrays.fill(partOfSet, part(paddock), part(paddock + 1), 0);
+  }
+
   private void setBesideStands(double[] assumptions) {
-    x = assumptions;
     set++;
+    apart = NONE;
+    paths.set(assumptions);
+    setFarm(assumptions);
+  }
+
+  private void setFarm(double[] assumptions) {
+    x = assumptions;
     base = null;
     discount[0] = 1;
     for (int t = 1; t < years; t++) {
       discount[t] = discount[t - 1] / (1 + x[discountRate]);
     }
-    paths.set(x);
     weightSum = 0;
     double grown = 0;
     for (int i = 0; i < paddockArea.length; i++) {
@@ -216,13 +243,18 @@ public final class Run {
 
   /** Where the sums of a paddock in year {@code k} of an action stand; worked out once a set. */
   private int part(int i, int a, int k) {
-    int place = (i * actions + a) * years + k;
+    int place = part(i) + a * years + k;
     int at = place * sums.length;
     if (partOfSet[place] != set) {
       partOfSet[place] = set;
       fillPart(at, i, a, k);
     }
     return at;
+  }
+
+  /** Place of the first of a paddock's sums. */
+  private int part(int i) {
+    return i * actions * years;
   }
 
   private void fillPart(int at, int i, int a, int k) {
