@@ -689,9 +689,39 @@ public final class Run {
     return flock[mob].lossOfJoining(doses, joiningDay);
   }
 
-  /** Ewes barren for good after one year at these doses by half-month, share of sound ewes. */
-  public double barrenAfter(int mob, double[] doses) {
-    return flock[mob].barrenAfter(doses);
+  /**
+   * What a half-month in full effect, and no dose at any other time, leaves of a mob's chance of
+   * conceiving in each cycle.
+   *
+   * @param joiningDay the day of the year the rams go in, from 0
+   */
+  public double[] leftAfterStay(int mob, int halfMonth, int joiningDay) {
+    return flock[mob].leftAfterStay(halfMonth, joiningDay);
+  }
+
+  /** Strength of clover over the dose that halves conception, to the power of the steepness. */
+  public double power(int mob, double strength) {
+    return flock[mob].power(strength);
+  }
+
+  /**
+   * {@link #lossOfJoining} of ewes that take all of one half-month from clover of one strength, and
+   * no dose at any other time.
+   *
+   * @param power of the strength
+   * @param leftAtFullEffect from {@link #leftAfterStay}
+   */
+  public double lossOfStay(int mob, int halfMonth, double power, double[] leftAtFullEffect) {
+    return flock[mob].lossOfStay(halfMonth, power, leftAtFullEffect);
+  }
+
+  /**
+   * Ewes barren for good after one year on clover of one strength, share of sound ewes.
+   *
+   * @param power of the strength
+   */
+  public double barrenAfterYearOn(int mob, double power) {
+    return flock[mob].barrenAfterYearOn(power);
   }
 
   /** Lambs that a ewe in lamb brings to marking. */
