@@ -93,41 +93,53 @@ public record DrawnInformation(double value, double standardError) {
     double[] gain = new double[draws];
     int[] order = order(known);
     int[] shown = new int[draws];
+    int[] end = new int[2 * cells];
+    int count = 0;
+    for (int cell = 0; cell < end.length; cell++) {
+      for (int k = from(cell / 2, cells, draws); k < from(cell / 2 + 1, cells, draws); k++) {
+        if ((order[k] & 1) != cell % 2) {
+          shown[count++] = order[k];
+        }
+      }
+      end[cell] = count;
+    }
+    int[] pick = picks(payoff, shown, end);
     for (int c = 0; c < cells; c++) {
-      int from = (int) ((long) c * draws / cells);
-      int to = (int) ((long) (c + 1) * draws / cells);
-      for (int half = 0; half < 2; half++) {
-        int count = 0;
-        for (int k = from; k < to; k++) {
-          if ((order[k] & 1) != half) {
-            shown[count++] = order[k];
-          }
-        }
-        int pick = pick(payoff, shown, count);
-        for (int k = from; k < to; k++) {
-          int d = order[k];
-          if ((d & 1) == half) {
-            gain[d] = payoff[pick][d] - best[d];
-          }
-        }
+      for (int k = from(c, cells, draws); k < from(c + 1, cells, draws); k++) {
+        int d = order[k];
+        gain[d] = payoff[pick[2 * c + (d & 1)]][d] - best[d];
       }
     }
     return of(gain);
   }
 
-  /** Place of the choice that pays most over some draws; the first of equals. */
-  private static int pick(double[][] payoff, int[] draws, int count) {
-    int pick = 0;
-    double most = Double.NEGATIVE_INFINITY;
+  private static int from(int cell, int cells, int draws) {
+    return (int) ((long) cell * draws / cells);
+  }
+
+  /**
+   * For each cell the place of the choice that pays most over its draws, the first of equals. Goes
+   * through the choices one after the other, because all draws of one lie together in memory.
+   *
+   * @param shown draws of all cells, one cell after the other
+   * @param end where each cell ends
+   */
+  private static int[] picks(double[][] payoff, int[] shown, int[] end) {
+    int[] pick = new int[end.length];
+    double[] most = new double[end.length];
+    Arrays.fill(most, Double.NEGATIVE_INFINITY);
     for (int a = 0; a < payoff.length; a++) {
       double[] choice = payoff[a];
-      double sum = 0;
-      for (int k = 0; k < count; k++) {
-        sum += choice[draws[k]];
-      }
-      if (sum > most) {
-        most = sum;
-        pick = a;
+      int k = 0;
+      for (int cell = 0; cell < end.length; cell++) {
+        double sum = 0;
+        for (; k < end[cell]; k++) {
+          sum += choice[shown[k]];
+        }
+        if (sum > most[cell]) {
+          most[cell] = sum;
+          pick[cell] = a;
+        }
       }
     }
     return pick;

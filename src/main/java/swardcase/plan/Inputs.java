@@ -104,6 +104,11 @@ public final class Inputs {
     remember(place);
   }
 
+  /** Whether a number is read for this paddock alone. */
+  public boolean isOf(int paddock, int index) {
+    return paddocks.get(index) == paddock;
+  }
+
   /** The paddock that alone reads a number, or {@link #WHOLE_FARM}. */
   int paddock(int index) {
     return paddocks.get(index);

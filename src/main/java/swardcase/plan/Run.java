@@ -170,7 +170,7 @@ public final class Run {
    * The same as {@link #set(double[])} where nothing but numbers of one paddock differs from the
    * array last given there: only this paddock and what hangs on the whole farm are worked out.
    */
-  void setPaddock(int paddock, double[] assumptions) {
+  public void setPaddock(int paddock, double[] assumptions) {
     if (apart != NONE && apart != paddock) {
       setAnew(apart, assumptions);
     }
