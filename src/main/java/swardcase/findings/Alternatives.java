@@ -1,7 +1,9 @@
 package swardcase.findings;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import swardcase.plan.FarmModel;
 import swardcase.plan.Plan;
 import swardcase.plan.PlanSearch;
@@ -19,6 +21,7 @@ final class Alternatives {
   static final int KEEP_ALL = 1;
 
   private final List<Plan> plans = new ArrayList<>();
+  private final Map<Plan, Integer> placeOf = new HashMap<>();
   private final List<Integer> changed = new ArrayList<>();
   private final List<List<Course>> choices = new ArrayList<>();
   private final List<List<Integer>> places = new ArrayList<>();
@@ -30,10 +33,8 @@ final class Alternatives {
    */
   Alternatives(FarmModel model, Plan plan, List<List<Course>> options) {
     PlanSearch search = new PlanSearch(model);
-    plans.add(plan);
-    changed.add(0);
-    plans.add(model.keepAll());
-    changed.add(0);
+    enter(0, plan);
+    enter(0, model.keepAll());
     for (int i = 0; i < plan.paddocks(); i++) {
       Course planned = new Course(plan.action(i), plan.start(i));
       choices.add(new ArrayList<>());
@@ -52,14 +53,17 @@ final class Alternatives {
   }
 
   private void add(int paddock, Course choice, Plan plan) {
-    int known = plans.indexOf(plan);
-    if (known < 0) {
-      known = plans.size();
-      plans.add(plan);
-      changed.add(paddock);
+    if (!placeOf.containsKey(plan)) {
+      enter(paddock, plan);
     }
     choices.get(paddock).add(choice);
-    places.get(paddock).add(known);
+    places.get(paddock).add(placeOf.get(plan));
+  }
+
+  private void enter(int paddock, Plan plan) {
+    placeOf.putIfAbsent(plan, plans.size());
+    plans.add(plan);
+    changed.add(paddock);
   }
 
   int size() {

@@ -2,6 +2,8 @@ package swardcase.findings;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleUnaryOperator;
 import swardcase.chance.BreakEven;
 import swardcase.evidence.Assumption;
@@ -20,15 +22,19 @@ final class BreakEvens {
   /** An input to be looked at between two limits, for one paddock or, below 0, for the plan. */
   private record Question(int input, int paddock, double low, double high) {}
 
+  /** An input of the whole farm at a value. */
+  private record Moved(int input, double value) {}
+
   private final FarmModel model;
   private final Plan plan;
-  private final ThreadLocal<Run> runs;
+  private final ThreadLocal<Workspace> workspaces;
+  private final Map<Moved, double[]> gains = new ConcurrentHashMap<>();
   private final List<Question> questions = new ArrayList<>();
 
   private BreakEvens(FarmModel model, Plan plan) {
     this.model = model;
     this.plan = plan;
-    runs = ThreadLocal.withInitial(model::newRun);
+    workspaces = ThreadLocal.withInitial(Workspace::new);
   }
 
   /**
@@ -43,7 +49,7 @@ final class BreakEvens {
   }
 
   private void ask() {
-    Run run = runs.get();
+    Run run = workspaces.get().ofFarm;
     Farm farm = model.farm();
     List<Assumption> inputs = model.inputs().all();
     addPrice(inputs.indexOf(farm.prices().netValuePerLamb()));
@@ -77,27 +83,67 @@ final class BreakEvens {
   }
 
   private BreakEvenValue answer(Question question) {
-    Run run = runs.get();
-    Outcome outcome = model.newOutcome();
-    int paddock = question.paddock();
-    double[] x = model.inputs().likely();
-    double likely = x[question.input()];
-    DoubleUnaryOperator gain =
-        value -> {
-          x[question.input()] = value;
-          run.set(x);
-          run.evaluate(model.keepAll(), outcome);
-          double keptAll = outcome.npv();
-          run.evaluate(plan, outcome);
-          double kept = paddock < 0 ? keptAll : run.npvOfBaseWith(paddock, model.keep(), 0);
-          return outcome.npv() - kept;
-        };
+    double likely = model.inputs().get(question.input()).likely();
+    DoubleUnaryOperator gain = value -> gain(question, value);
     return new BreakEvenValue(
         model.inputs().get(question.input()),
-        paddock,
+        question.paddock(),
         question.low(),
         question.high(),
         BreakEven.find(gain, question.low(), question.high(), likely),
         gain.applyAsDouble(likely));
+  }
+
+  /**
+   * What the plan, or the plan's action on one paddock, gains with an input at a value. A number of
+   * the whole farm is often asked about at the same value for many paddocks.
+   */
+  private double gain(Question question, double value) {
+    int paddock = question.paddock();
+    if (paddock >= 0 && model.inputs().isOf(paddock, question.input())) {
+      return workspaces.get().gain(question.input(), value, paddock);
+    }
+    double[] all =
+        gains.computeIfAbsent(
+            new Moved(question.input(), value), moved -> workspaces.get().gains(moved));
+    return all[paddock < 0 ? plan.paddocks() : paddock];
+  }
+
+  /** What one thread needs. */
+  private final class Workspace {
+
+    private final Run ofFarm = model.newRun();
+    private final Run ofPaddocks = model.newRun();
+    private final Outcome outcome = model.newOutcome();
+
+    private double[] likelyBut(int input, double value) {
+      double[] x = model.inputs().likely();
+      x[input] = value;
+      return x;
+    }
+
+    double gain(int input, double value, int paddock) {
+      ofPaddocks.setPaddock(paddock, likelyBut(input, value));
+      return npv(ofPaddocks, plan) - ofPaddocks.npvOfBaseWith(paddock, model.keep(), 0);
+    }
+
+    /** Of each paddock that is acted on and, last, of the plan. */
+    double[] gains(Moved moved) {
+      ofFarm.set(likelyBut(moved.input(), moved.value()));
+      double[] gains = new double[plan.paddocks() + 1];
+      double kept = npv(ofFarm, model.keepAll());
+      double done = npv(ofFarm, plan);
+      for (int i = 0; i < plan.paddocks(); i++) {
+        gains[i] =
+            plan.action(i) == model.keep() ? 0 : done - ofFarm.npvOfBaseWith(i, model.keep(), 0);
+      }
+      gains[plan.paddocks()] = done - kept;
+      return gains;
+    }
+
+    private double npv(Run run, Plan of) {
+      run.evaluate(of, outcome);
+      return outcome.npv();
+    }
   }
 }

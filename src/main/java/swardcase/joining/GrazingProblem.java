@@ -79,6 +79,46 @@ final class GrazingProblem {
     this.mostRiskyDays = mostRiskyDays;
   }
 
+  /**
+   * The problem with paddocks taken together, their feed added up.
+   *
+   * @param together for each paddock the place of those it goes with; they are risky alike
+   * @param count how many places there are
+   */
+  GrazingProblem joined(int[] together, int count) {
+    double[][] grown = new double[halfMonths][];
+    double[][] least = new double[halfMonths][];
+    double[][] risky = new double[halfMonths][count];
+    for (int p = 0; p < halfMonths; p++) {
+      grown[p] = sums(grownKg[p], together, count);
+      least[p] = sums(leastKg[p], together, count);
+      for (int i = 0; i < paddocks; i++) {
+        risky[p][together[i]] = riskyDays[p][i];
+      }
+    }
+    return new GrazingProblem(
+        ewes,
+        sums(weight, together, count),
+        sums(startKg, together, count),
+        grown,
+        least,
+        kept,
+        energyMjPerKg,
+        pastureNeedMj,
+        pricePerMj,
+        risky,
+        limited,
+        mostRiskyDays);
+  }
+
+  private static double[] sums(double[] numbers, int[] together, int count) {
+    double[] sums = new double[count];
+    for (int i = 0; i < numbers.length; i++) {
+      sums[together[i]] += numbers[i];
+    }
+    return sums;
+  }
+
   /** What a group takes in a half-month if it lives on pasture, kg DM. */
   double takenKg(int group, int halfMonth) {
     return energyMjPerKg[halfMonth] > 0

@@ -2,7 +2,6 @@ package swardcase.joining;
 
 import java.util.Arrays;
 import swardcase.farm.HalfMonths;
-import swardcase.plan.Run;
 
 /**
  * Days that a mob may spend in a paddock in each half-month of its own weeks.
@@ -193,12 +192,5 @@ final class JoiningCalendar {
   /** Points that one half-month may cost, of a mob in a paddock. */
   double tolerance(int mob, int paddock) {
     return tolerance[mob][paddock];
-  }
-
-  /** Points a mob loses if it spends the whole half-month there, at a run's values. */
-  static double points(Run run, int mob, int halfMonth, int paddock, int joiningDay) {
-    double[] doses = new double[HalfMonths.COUNT];
-    doses[halfMonth] = run.greenDose(paddock) * run.greenShare(halfMonth);
-    return Losses.points(run, mob, doses, joiningDay);
   }
 }

@@ -1,5 +1,6 @@
 package swardcase.joining;
 
+import java.util.Arrays;
 import java.util.List;
 import swardcase.farm.HalfMonths;
 import swardcase.plan.Measures;
@@ -58,19 +59,20 @@ final class JoiningMeasures implements Measures {
   }
 
   @Override
+  public int kept() {
+    return 0;
+  }
+
+  @Override
   public void read(Run run, double[] into) {
     double[] strength = new double[paddocks];
     for (int i = 0; i < paddocks; i++) {
       strength[i] = run.greenDose(i);
       into[greenDose(i)] = strength[i];
       into[barren(i)] = YoungEwes.barrenPercent(run, i);
-      for (int g = 0; g < mobs; g++) {
-        for (int p : setting.halfMonths) {
-          if (setting.matters(g, p)) {
-            into[points(g, p, i)] = JoiningCalendar.points(run, g, p, i, setting.joiningDay[g]);
-          }
-        }
-      }
+    }
+    for (int g = 0; g < mobs; g++) {
+      readPoints(run, g, strength, into);
     }
     Losses losses = new Losses(run, setting.halfMonths, setting.joiningDay, setting.ewes, strength);
     double first = 0;
@@ -82,6 +84,18 @@ final class JoiningMeasures implements Measures {
       into[lambs(k)] = losses.lambs(grazing);
       into[money(k)] = money;
       into[saved(k)] = first - all;
+    }
+  }
+
+  private void readPoints(Run run, int mob, double[] strength, double[] into) {
+    double[] power = Arrays.stream(strength).map(each -> run.power(mob, each)).toArray();
+    for (int p : setting.halfMonths) {
+      if (setting.matters(mob, p)) {
+        double[] left = run.leftAfterStay(mob, p, setting.joiningDay[mob]);
+        for (int i = 0; i < paddocks; i++) {
+          into[points(mob, p, i)] = 100 * run.lossOfStay(mob, p, power[i], left);
+        }
+      }
     }
   }
 }

@@ -95,12 +95,13 @@ final class Planner {
       linear[g] = losses.chords(g, losses.safe(g));
     }
     for (int round = 0; round < rounds; round++) {
-      GrazingPlan next = new GrazingPlan(problem, withTies(linear));
+      AlikePaddocks alike = AlikePaddocks.of(problem, strength, withTies(linear));
+      GrazingPlan next = new GrazingPlan(alike.problem(), alike.cost());
       Solution solution = next.solve();
       if (!solution.isOptimal()) {
         break;
       }
-      Grazing found = next.grazing(solution);
+      Grazing found = alike.ofEach(next.grazing(solution));
       programme = programme == null ? next : programme;
       boolean better = cost(found) < cost(best) - 1e-9;
       if (better) {
@@ -168,13 +169,14 @@ final class Planner {
         }
       }
     }
-    GrazingPlan safe = new GrazingPlan(problem, withTies(cost));
+    AlikePaddocks alike = AlikePaddocks.of(problem, strength, withTies(cost));
+    GrazingPlan safe = new GrazingPlan(alike.problem(), alike.cost());
     Solution solution = safe.solve();
     double[] missing = new double[problem.halfMonths];
     if (!solution.isOptimal()) {
       return missing;
     }
-    Grazing grazing = safe.grazing(solution);
+    Grazing grazing = alike.ofEach(safe.grazing(solution));
     for (int k = 0; k < missing.length; k++) {
       missing[k] = problem.boughtMj(grazing, k);
     }

@@ -19,11 +19,7 @@ final class YoungEwes {
 
   /** Ewes barren for good per 100 after one green season in a paddock alone. */
   static double barrenPercent(Run run, int paddock) {
-    double[] doses = new double[HalfMonths.COUNT];
-    for (int p = 0; p < doses.length; p++) {
-      doses[p] = run.greenDose(paddock) * run.greenShare(p);
-    }
-    return 100 * run.barrenAfter(0, doses);
+    return 100 * run.barrenAfterYearOn(0, run.power(0, run.greenDose(paddock)));
   }
 
   /** Days of the year weighed by how green the feed is. */

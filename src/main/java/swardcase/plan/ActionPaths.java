@@ -96,18 +96,23 @@ final class ActionPaths {
 
   /** Computes every path for a run; the stands must have been set before. */
   void set(double[] x) {
-    seed.set(x);
     for (int i = 0; i < stands.size(); i++) {
-      setSpecies(x, i);
-      for (int a = 0; a < actions.length; a++) {
-        if (!allowed(i, a)) {
-          continue;
-        }
-        if (actions[a].action().sows()) {
-          setSowing(x, i, a);
-        } else {
-          setStanding(x, i, a);
-        }
+      set(x, i);
+    }
+  }
+
+  /** Computes the paths of one paddock; its stand must have been set before. */
+  void set(double[] x, int i) {
+    seed.set(x, i);
+    setSpecies(x, i);
+    for (int a = 0; a < actions.length; a++) {
+      if (!allowed(i, a)) {
+        continue;
+      }
+      if (actions[a].action().sows()) {
+        setSowing(x, i, a);
+      } else {
+        setStanding(x, i, a);
       }
     }
   }

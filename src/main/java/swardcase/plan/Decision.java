@@ -154,8 +154,9 @@ public final class Decision {
     return measures;
   }
 
-  OneAtATime ranges() {
-    return ranges;
+  /** The low and high run once more, every measure kept at each end. */
+  OneAtATime everyEnd() {
+    return OneAtATime.of(model, measures, measures.size());
   }
 
   /** The plan. */
@@ -178,8 +179,8 @@ public final class Decision {
     return model.effort(paddock);
   }
 
-  /** The inputs that move the plan's gain on a paddock, or its best option's, most first. */
-  public List<Assumption> deciding(int paddock) {
+  /** The input that moves the plan's gain on a paddock, or its best option's, most. */
+  public Optional<Assumption> deciding(int paddock) {
     int measure = measures.at(paddock, OfPaddock.PLAN_NPV);
     if (plan.action(paddock) == model.keep()) {
       int best = -1;
@@ -192,9 +193,7 @@ public final class Decision {
       }
       measure = best;
     }
-    return measure < 0
-        ? List.of()
-        : ranges.moving(measure).stream().map(j -> ranges.inputs().get(j)).toList();
+    return measure < 0 ? Optional.empty() : ranges.strongest(measure);
   }
 
   // Ranges of what is printed.

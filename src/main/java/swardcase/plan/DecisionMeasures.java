@@ -54,16 +54,24 @@ final class DecisionMeasures implements Measures {
   record Option(int paddock, int action, int start) {}
 
   private static final int MONTHS = 12;
+  private static final int OF_FARM = OfFarm.values().length;
+  private static final int OF_MOB = OfMob.values().length;
+  private static final int OF_PADDOCK = OfPaddock.values().length;
+  private static final int OF_OPTION = OfOption.values().length;
 
   private final FarmModel model;
   private final Plan plan;
   private final List<Option> options;
   private final ThreadLocal<Outcome> outcomes;
+  private final int firstOfPaddocks;
+  private final int firstOfOptions;
 
   DecisionMeasures(FarmModel model, Plan plan, List<Option> options) {
     this.model = model;
     this.plan = plan;
     this.options = List.copyOf(options);
+    firstOfPaddocks = doseOfMonth(MONTHS);
+    firstOfOptions = at(model.farm().paddocks().size(), OfPaddock.WINTER_LOSS_KG_DM_PER_HA);
     outcomes = ThreadLocal.withInitial(() -> new Outcome(model.years()));
   }
 
@@ -72,7 +80,7 @@ final class DecisionMeasures implements Measures {
   }
 
   int at(int mob, OfMob measure) {
-    return OfFarm.values().length + mob * OfMob.values().length + measure.ordinal();
+    return OF_FARM + mob * OF_MOB + measure.ordinal();
   }
 
   /** Dose of the ewes in a month, mean of its halves. */
@@ -81,18 +89,22 @@ final class DecisionMeasures implements Measures {
   }
 
   int at(int paddock, OfPaddock measure) {
-    return doseOfMonth(MONTHS) + paddock * OfPaddock.values().length + measure.ordinal();
+    return firstOfPaddocks + paddock * OF_PADDOCK + measure.ordinal();
   }
 
   int at(int option, OfOption measure) {
-    return at(model.farm().paddocks().size(), OfPaddock.WINTER_LOSS_KG_DM_PER_HA)
-        + option * OfOption.values().length
-        + measure.ordinal();
+    return firstOfOptions + option * OF_OPTION + measure.ordinal();
   }
 
   @Override
   public int size() {
     return at(options.size(), OfOption.COST_PER_HA);
+  }
+
+  /** Numbers of the farm, of its mobs and its months: everybody asks what moves them. */
+  @Override
+  public int kept() {
+    return firstOfPaddocks;
   }
 
   @Override

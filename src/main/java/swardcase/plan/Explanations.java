@@ -22,12 +22,14 @@ public final class Explanations {
   private final Decision decision;
   private final Farm farm;
   private final Run run;
+  private final OneAtATime ranges;
   private final PaddockExplanations paddocks;
 
   private Explanations(Decision decision) {
     this.decision = decision;
     farm = decision.model().farm();
     run = decision.likely();
+    ranges = decision.everyEnd();
     paddocks = new PaddockExplanations(decision, this);
   }
 
@@ -50,7 +52,6 @@ public final class Explanations {
       String unit,
       Joined joined,
       List<Explanation> parts) {
-    OneAtATime ranges = decision.ranges();
     List<Mover> movers =
         ranges.moving(measure).stream()
             .map(

@@ -183,10 +183,48 @@ final class FlockEffect {
     return otherWalk;
   }
 
-  /** Ewes barren for good after one year at these doses by half-month, share of sound ewes. */
-  double barrenAfter(double[] doses) {
-    double exposureOfYear = Sterility.seasonExposure(doses, x[d50], x[steepness], x[referenceDose]);
-    return Sterility.sterileShare(exposureOfYear, x[sterilityQ]);
+  /**
+   * What a half-month in full effect, and no dose at any other time, leaves of the chance of
+   * conceiving in each cycle.
+   *
+   * @param day the day of the year the rams go in, from 0
+   */
+  double[] leftAfterStay(int halfMonth, int day) {
+    double[] full = new double[HalfMonths.COUNT];
+    full[halfMonth] = 1;
+    double[] left = new double[multiplier.length];
+    walkOf(day, full.length).multipliers(full, left);
+    return left;
+  }
+
+  /** Strength of clover over the dose that halves conception, to the power of the steepness. */
+  double power(double strength) {
+    return Math.pow(strength / x[d50], x[steepness]);
+  }
+
+  /**
+   * The same as {@link #lossOfJoining} for ewes that take all of one half-month from clover of one
+   * strength, and no dose at any other time. What builds up and wears off is in proportion to the
+   * effect of the dose, so that the chances left at full effect tell those at any.
+   *
+   * @param power of the strength
+   * @param leftAtFullEffect from {@link #leftAfterStay}
+   */
+  double lossOfStay(int halfMonth, double power, double[] leftAtFullEffect) {
+    double effectOfStay = DoseResponse.effectOfPower(greenPower[halfMonth] * power);
+    for (int cycle = 0; cycle < multiplier.length; cycle++) {
+      multiplier[cycle] = 1 - effectOfStay * (1 - leftAtFullEffect[cycle]);
+    }
+    double inLamb = Pregnancy.pregnantShare(perCycle, joiningWeeks, multiplier, 0);
+    return (1 - sterileNow) * Math.max(0, unaffected - inLamb);
+  }
+
+  /** Ewes barren for good after a year on clover of one strength, share of sound ewes. */
+  double barrenAfterYearOn(double power) {
+    for (int p = 0; p < effect.length; p++) {
+      effect[p] = DoseResponse.effectOfPower(greenPower[p] * power);
+    }
+    return 1 - spared(seasonExposure());
   }
 
   /** Mean dose over joining, % of dry matter eaten, as paddocks are grazed now. */
@@ -343,7 +381,7 @@ final class FlockEffect {
 
   /** The dose is green share x strength, so its power in the dose-response is a product too. */
   private void effects(double strength, double[] into, int from) {
-    double power = Math.pow(strength / x[d50], x[steepness]);
+    double power = power(strength);
     for (int p = 0; p < HalfMonths.COUNT; p++) {
       into[from + p] = DoseResponse.effectOfPower(greenPower[p] * power);
     }

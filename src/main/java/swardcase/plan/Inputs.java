@@ -2,6 +2,7 @@ package swardcase.plan;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,7 +17,15 @@ import swardcase.evidence.Assumption;
  */
 public final class Inputs {
 
+  /** What {@link #paddock} gives for a number of the whole farm. */
+  static final int WHOLE_FARM = -1;
+
+  private static final String ACTIONS_FOLLOW = ": ";
+
   private final List<Assumption> assumptions = new ArrayList<>();
+  private final List<Integer> paddocks = new ArrayList<>();
+  private final Map<Assumption, Integer> places = new HashMap<>();
+  private final Map<Assumption, Integer> placesOfShared = new HashMap<>();
   private final Map<Integer, String> sharedNames = new TreeMap<>();
   private final Set<Integer> severalUse = new TreeSet<>();
 
@@ -25,13 +34,38 @@ public final class Inputs {
    * not entered twice, so that two calculators which use one table row share one uncertainty.
    */
   public int add(Assumption assumption) {
+    return add(assumption, WHOLE_FARM);
+  }
+
+  /** Enters a number that is read for one paddock alone, unless it is entered elsewhere as well. */
+  int addOf(int paddock, Assumption assumption) {
+    return add(assumption, paddock);
+  }
+
+  private int add(Assumption assumption, int paddock) {
     Check.notNull(assumption, "assumption");
-    int known = assumptions.indexOf(assumption);
-    if (known >= 0) {
+    Integer known = places.get(assumption);
+    if (known != null) {
+      if (paddocks.get(known) != paddock) {
+        paddocks.set(known, WHOLE_FARM);
+      }
       return known;
     }
     assumptions.add(assumption);
-    return assumptions.size() - 1;
+    paddocks.add(paddock);
+    int place = assumptions.size() - 1;
+    remember(place);
+    return place;
+  }
+
+  /** A name may hold the mark that actions follow more than once. */
+  private void remember(int place) {
+    Assumption assumption = assumptions.get(place);
+    String name = assumption.name();
+    places.putIfAbsent(assumption, place);
+    for (int at = name.indexOf(ACTIONS_FOLLOW); at > 0; at = name.indexOf(ACTIONS_FOLLOW, at + 1)) {
+      placesOfShared.putIfAbsent(assumption.named(name.substring(0, at)), place);
+    }
   }
 
   /**
@@ -39,14 +73,13 @@ public final class Inputs {
    * two share it: the price of seed is one doubt, whatever it is sown by.
    */
   public int addShared(Assumption assumption, String name, String action) {
-    for (int i = 0; i < assumptions.size(); i++) {
-      String known = assumptions.get(i).name();
-      if (known.startsWith(name + ": ") && assumptions.get(i).equals(assumption.named(known))) {
-        severalUse.add(i);
-        return i;
-      }
+    Integer known = placesOfShared.get(assumption.named(name));
+    if (known != null) {
+      severalUse.add(known);
+      paddocks.set(known, WHOLE_FARM);
+      return known;
     }
-    int place = add(assumption.named(name + ": " + action));
+    int place = add(assumption.named(name + ACTIONS_FOLLOW + action));
     sharedNames.put(place, name);
     return place;
   }
@@ -57,12 +90,28 @@ public final class Inputs {
         (place, name) -> {
           Assumption shared = assumptions.get(place);
           if (Collections.frequency(sharedNames.values(), name) == 1) {
-            assumptions.set(place, shared.named(name));
+            rename(place, name);
           } else if (severalUse.contains(place)) {
-            assumptions.set(place, shared.named(shared.name() + ", and others"));
+            rename(place, shared.name() + ", and others");
           }
         });
     return this;
+  }
+
+  private void rename(int place, String name) {
+    places.remove(assumptions.get(place));
+    assumptions.set(place, assumptions.get(place).named(name));
+    remember(place);
+  }
+
+  /** Whether a number is read for this paddock alone. */
+  public boolean isOf(int paddock, int index) {
+    return paddocks.get(index) == paddock;
+  }
+
+  /** The paddock that alone reads a number, or {@link #WHOLE_FARM}. */
+  int paddock(int index) {
+    return paddocks.get(index);
   }
 
   /** Name of a number without the actions it belongs to. */

@@ -11,4 +11,7 @@ public interface Measures {
 
   /** Reads them from a run that has just been set into {@code into}. */
   void read(Run run, double[] into);
+
+  /** How many of them, the first ones, are to be kept as they are at each end of each input. */
+  int kept();
 }

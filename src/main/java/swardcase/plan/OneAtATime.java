@@ -1,8 +1,11 @@
 package swardcase.plan;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import swardcase.chance.Range;
+import swardcase.check.Check;
 import swardcase.evidence.Assumption;
 
 /**
@@ -18,52 +21,126 @@ import swardcase.evidence.Assumption;
  * where of one input's two ends only the lower counts into {@code low} and only the higher into
  * {@code high}. Two inputs that move a measure by -3 and -4 give likely - 5. This leaves out that
  * inputs may work on each other (inferred).
+ *
+ * <p>Swings are added up while the inputs are read, so that no more than a few inputs' readings are
+ * held at a time; those of the first {@link Measures#kept} measures stay.
  */
 public final class OneAtATime {
 
+  private static final int INPUTS_AT_A_TIME = 64;
+  private static final int NONE = -1;
+
   private final List<Assumption> inputs;
+  private final int kept;
   private final double[] likely;
+  private final double[] down;
+  private final double[] up;
+  private final double[] most;
+  private final int[] strongest;
   private final double[][] atLow;
   private final double[][] atHigh;
 
-  private OneAtATime(
-      List<Assumption> inputs, double[] likely, double[][] atLow, double[][] atHigh) {
+  private OneAtATime(List<Assumption> inputs, double[] likely, int kept) {
     this.inputs = inputs;
     this.likely = likely;
-    this.atLow = atLow;
-    this.atHigh = atHigh;
+    this.kept = kept;
+    down = new double[likely.length];
+    up = new double[likely.length];
+    most = new double[likely.length];
+    strongest = new int[likely.length];
+    Arrays.fill(strongest, NONE);
+    atLow = new double[inputs.size()][];
+    atHigh = new double[inputs.size()][];
   }
 
   /** Runs all inputs; the answer does not depend on the number of threads. */
   public static OneAtATime of(FarmModel model, Measures measures) {
-    List<Assumption> inputs = model.inputs().all();
-    double[] likely = new double[measures.size()];
-    measures.read(model.newRun(), likely);
-    double[][] atLow = new double[inputs.size()][];
-    double[][] atHigh = new double[inputs.size()][];
-    ThreadLocal<Run> runs = ThreadLocal.withInitial(model::newRun);
-    IntStream.range(0, inputs.size())
-        .parallel()
-        .forEach(
-            j -> {
-              Range range = inputs.get(j).range();
-              atLow[j] = readAt(model, measures, runs.get(), j, range.low(), likely);
-              atHigh[j] = readAt(model, measures, runs.get(), j, range.high(), likely);
-            });
-    return new OneAtATime(inputs, likely, atLow, atHigh);
+    return of(model, measures, measures.kept());
   }
 
-  private static double[] readAt(
-      FarmModel model, Measures measures, Run run, int j, double value, double[] likely) {
-    double[] x = model.inputs().likely();
-    if (x[j] == value) {
-      return likely;
+  /** The same with another number of measures kept. */
+  static OneAtATime of(FarmModel model, Measures measures, int kept) {
+    double[] likely = new double[measures.size()];
+    measures.read(model.newRun(), likely);
+    OneAtATime all = new OneAtATime(model.inputs().all(), likely, kept);
+    ThreadLocal<Ends> ends = ThreadLocal.withInitial(() -> new Ends(model, measures, likely));
+    double[][] low = new double[INPUTS_AT_A_TIME][];
+    double[][] high = new double[INPUTS_AT_A_TIME][];
+    for (int from = 0; from < all.inputs.size(); from += INPUTS_AT_A_TIME) {
+      int first = from;
+      int count = Math.min(INPUTS_AT_A_TIME, all.inputs.size() - first);
+      IntStream.range(0, count)
+          .parallel()
+          .forEach(
+              k -> {
+                Range range = all.inputs.get(first + k).range();
+                low[k] = ends.get().readAt(first + k, range.low());
+                high[k] = ends.get().readAt(first + k, range.high());
+              });
+      for (int k = 0; k < count; k++) {
+        all.add(first + k, low[k], high[k]);
+      }
     }
-    x[j] = value;
-    run.set(x);
-    double[] read = new double[measures.size()];
-    measures.read(run, read);
-    return read;
+    return all;
+  }
+
+  /** One thread's readings with one input moved. */
+  private static final class Ends {
+
+    private final Inputs inputs;
+    private final Measures measures;
+    private final double[] likely;
+    private final double[] x;
+    private final Run ofFarm;
+    private final Run ofPaddocks;
+
+    Ends(FarmModel model, Measures measures, double[] likely) {
+      this.measures = measures;
+      this.likely = likely;
+      inputs = model.inputs();
+      x = inputs.likely();
+      ofFarm = model.newRun();
+      ofPaddocks = model.newRun();
+    }
+
+    double[] readAt(int j, double value) {
+      double usual = x[j];
+      if (usual == value) {
+        return likely;
+      }
+      x[j] = value;
+      double[] read = new double[likely.length];
+      if (inputs.paddock(j) == Inputs.WHOLE_FARM) {
+        ofFarm.set(x);
+        measures.read(ofFarm, read);
+      } else {
+        ofPaddocks.setPaddock(inputs.paddock(j), x);
+        measures.read(ofPaddocks, read);
+      }
+      x[j] = usual;
+      return read;
+    }
+  }
+
+  private void add(int j, double[] low, double[] high) {
+    if (low == likely && high == likely) {
+      atLow[j] = likely;
+      atHigh[j] = likely;
+      return;
+    }
+    for (int measure = 0; measure < likely.length; measure++) {
+      double toLow = low[measure] - likely[measure];
+      double toHigh = high[measure] - likely[measure];
+      down[measure] += square(Math.min(0, Math.min(toLow, toHigh)));
+      up[measure] += square(Math.max(0, Math.max(toLow, toHigh)));
+      double swing = Math.abs(high[measure] - low[measure]);
+      if (swing > most[measure]) {
+        most[measure] = swing;
+        strongest[measure] = j;
+      }
+    }
+    atLow[j] = low == likely ? likely : Arrays.copyOf(low, kept);
+    atHigh[j] = high == likely ? likely : Arrays.copyOf(high, kept);
   }
 
   /** Likely value of a measure. */
@@ -73,16 +150,10 @@ public final class OneAtATime {
 
   /** Range of a measure. */
   public Range range(int measure) {
-    double down = 0;
-    double up = 0;
-    for (int j = 0; j < inputs.size(); j++) {
-      double low = atLow[j][measure] - likely[measure];
-      double high = atHigh[j][measure] - likely[measure];
-      down += square(Math.min(0, Math.min(low, high)));
-      up += square(Math.max(0, Math.max(low, high)));
-    }
     return Range.of(
-        likely[measure] - Math.sqrt(down), likely[measure], likely[measure] + Math.sqrt(up));
+        likely[measure] - Math.sqrt(down[measure]),
+        likely[measure],
+        likely[measure] + Math.sqrt(up[measure]));
   }
 
   /** Range of a measure that cannot leave these limits, such as a share or a weight. */
@@ -99,8 +170,16 @@ public final class OneAtATime {
     return Math.max(least, Math.min(most, value));
   }
 
-  /** Places of the inputs that move a measure, most first; those that do not are left out. */
+  /** The input that moves a measure most, the first of equals; empty if none does. */
+  public Optional<Assumption> strongest(int measure) {
+    return strongest[measure] == NONE
+        ? Optional.empty()
+        : Optional.of(inputs.get(strongest[measure]));
+  }
+
+  /** Places of the inputs that move a kept measure, most first; those that do not are left out. */
   public List<Integer> moving(int measure) {
+    Check.that(measure < kept, "the ends of measure %s were not kept", measure);
     return IntStream.range(0, inputs.size())
         .filter(j -> swing(j, measure) > 0)
         .boxed()
@@ -112,12 +191,12 @@ public final class OneAtATime {
     return Math.abs(atHigh[input][measure] - atLow[input][measure]);
   }
 
-  /** The measure with one input at its low end. */
+  /** A kept measure with one input at its low end. */
   public double atLow(int input, int measure) {
     return atLow[input][measure];
   }
 
-  /** The measure with one input at its high end. */
+  /** A kept measure with one input at its high end. */
   public double atHigh(int input, int measure) {
     return atHigh[input][measure];
   }

@@ -23,6 +23,8 @@ import swardcase.sward.Composition;
  */
 public final class Run {
 
+  private static final int NONE = -1;
+
   private final FarmModel model;
   private final Farm farm;
   private final Inputs inputs = new Inputs();
@@ -53,6 +55,7 @@ public final class Run {
   private Plan base;
   private double baseEnd;
   private int set;
+  private int apart;
   private final JoiningFeed joiningFeed;
   private final double[] greenShare = new double[HalfMonths.COUNT];
   private final double[] onOffer = new double[HalfMonths.COUNT];
@@ -165,15 +168,39 @@ public final class Run {
     System.arraycopy(seasons, 0, seasonOfYear, 0, years);
   }
 
+  /**
+   * The same as {@link #set(double[])} where nothing but numbers of one paddock differs from the
+   * array last given there: only this paddock and what hangs on the whole farm are worked out.
+   */
+  public void setPaddock(int paddock, double[] assumptions) {
+    if (apart != NONE && apart != paddock) {
+      setAnew(apart, assumptions);
+    }
+    setAnew(paddock, assumptions);
+    apart = paddock;
+    setFarm(assumptions);
+  }
+
+  private void setAnew(int paddock, double[] assumptions) {
+    stands.set(assumptions, paddock);
+    paths.set(assumptions, paddock);
+    Arrays.fill(partOfSet, part(paddock), part(paddock + 1), 0);
+  }
+
   private void setBesideStands(double[] assumptions) {
-    x = assumptions;
     set++;
+    apart = NONE;
+    paths.set(assumptions);
+    setFarm(assumptions);
+  }
+
+  private void setFarm(double[] assumptions) {
+    x = assumptions;
     base = null;
     discount[0] = 1;
     for (int t = 1; t < years; t++) {
       discount[t] = discount[t - 1] / (1 + x[discountRate]);
     }
-    paths.set(x);
     weightSum = 0;
     double grown = 0;
     for (int i = 0; i < paddockArea.length; i++) {
@@ -216,13 +243,18 @@ public final class Run {
 
   /** Where the sums of a paddock in year {@code k} of an action stand; worked out once a set. */
   private int part(int i, int a, int k) {
-    int place = (i * actions + a) * years + k;
+    int place = part(i) + a * years + k;
     int at = place * sums.length;
     if (partOfSet[place] != set) {
       partOfSet[place] = set;
       fillPart(at, i, a, k);
     }
     return at;
+  }
+
+  /** Place of the first of a paddock's sums. */
+  private int part(int i) {
+    return i * actions * years;
   }
 
   private void fillPart(int at, int i, int a, int k) {
@@ -664,9 +696,39 @@ public final class Run {
     return flock[mob].lossOfJoining(doses, joiningDay);
   }
 
-  /** Ewes barren for good after one year at these doses by half-month, share of sound ewes. */
-  public double barrenAfter(int mob, double[] doses) {
-    return flock[mob].barrenAfter(doses);
+  /**
+   * What a half-month in full effect, and no dose at any other time, leaves of a mob's chance of
+   * conceiving in each cycle.
+   *
+   * @param joiningDay the day of the year the rams go in, from 0
+   */
+  public double[] leftAfterStay(int mob, int halfMonth, int joiningDay) {
+    return flock[mob].leftAfterStay(halfMonth, joiningDay);
+  }
+
+  /** Strength of clover over the dose that halves conception, to the power of the steepness. */
+  public double power(int mob, double strength) {
+    return flock[mob].power(strength);
+  }
+
+  /**
+   * {@link #lossOfJoining} of ewes that take all of one half-month from clover of one strength, and
+   * no dose at any other time.
+   *
+   * @param power of the strength
+   * @param leftAtFullEffect from {@link #leftAfterStay}
+   */
+  public double lossOfStay(int mob, int halfMonth, double power, double[] leftAtFullEffect) {
+    return flock[mob].lossOfStay(halfMonth, power, leftAtFullEffect);
+  }
+
+  /**
+   * Ewes barren for good after one year on clover of one strength, share of sound ewes.
+   *
+   * @param power of the strength
+   */
+  public double barrenAfterYearOn(int mob, double power) {
+    return flock[mob].barrenAfterYearOn(power);
   }
 
   /** Lambs that a ewe in lamb brings to marking. */

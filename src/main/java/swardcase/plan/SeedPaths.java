@@ -58,27 +58,25 @@ final class SeedPaths {
     }
   }
 
-  /** Takes what all actions share; the stands must have been set before. */
-  void set(double[] x) {
-    for (int i = 0; i < settings.length; i++) {
-      SeedBankSettings s = settings[i];
-      int species = stands.species(i);
-      for (int c = 0; c < species; c++) {
-        s.initialShare[c] = stands.shares(i)[c];
-        for (int age = 0; age < SeedBank.AGES; age++) {
-          int at = c * SeedBank.AGES + age;
-          s.retention[at] = x[retention[i][at]];
-        }
-        // The tables give the sown cultivar's strength against each one standing.
-        s.crowding[c] = c < species - 1 ? 1 / x[crowding[i][c]] : 1;
+  /** Takes what all actions on a paddock share; its stand must have been set before. */
+  void set(double[] x, int i) {
+    SeedBankSettings s = settings[i];
+    int species = stands.species(i);
+    for (int c = 0; c < species; c++) {
+      s.initialShare[c] = stands.shares(i)[c];
+      for (int age = 0; age < SeedBank.AGES; age++) {
+        int at = c * SeedBank.AGES + age;
+        s.retention[at] = x[retention[i][at]];
       }
-      s.seedYieldKgPerHa = x[seedYield];
-      s.initialBankKgPerHa = x[initialBank];
-      s.sowingYearYield = x[sowingYearYield];
-      s.goodSeedShare = x[goodSeedShare];
-      s.buriedRetention = buriedRetention < 0 ? 1 : x[buriedRetention];
-      s.sownSpecies = species - 1;
+      // The tables give the sown cultivar's strength against each one standing.
+      s.crowding[c] = c < species - 1 ? 1 / x[crowding[i][c]] : 1;
     }
+    s.seedYieldKgPerHa = x[seedYield];
+    s.initialBankKgPerHa = x[initialBank];
+    s.sowingYearYield = x[sowingYearYield];
+    s.goodSeedShare = x[goodSeedShare];
+    s.buriedRetention = buriedRetention < 0 ? 1 : x[buriedRetention];
+    s.sownSpecies = species - 1;
   }
 
   /** Writes the share of each species in the clover at {@code [year * species + c]}. */

@@ -65,12 +65,15 @@ final class Stands {
       names.add(tables.cultivar(farm.sownCultivar()));
       species[i] = names.toArray(Cultivar[]::new);
       cloverShare[i] =
-          inputs.add(paddock.cloverShare().named("clover share of green feed: " + paddock.name()));
-      growthIndex[i] = inputs.add(paddock.growthIndex().named("growth index: " + paddock.name()));
+          inputs.addOf(
+              i, paddock.cloverShare().named("clover share of green feed: " + paddock.name()));
+      growthIndex[i] =
+          inputs.addOf(i, paddock.growthIndex().named("growth index: " + paddock.name()));
       Range old = composition[i].estimate(Cultivar::isOld);
       likelyOldShare[i] = old.likely();
       oldShare[i] =
-          inputs.add(
+          inputs.addOf(
+              i,
               new Assumption(
                   "old cultivars, share of clover: " + paddock.name(),
                   old,
@@ -78,7 +81,7 @@ final class Stands {
                   paddock.identifications().isEmpty() ? Evidence.INFERRED : Evidence.FARM,
                   "",
                   paddock.identifications().isEmpty() ? SetBy.DEFAULT : SetBy.USER));
-      leafTest[i] = paddock.leafTest().map(test -> inputs.add(asInput(paddock, test))).orElse(-1);
+      leafTest[i] = leafTest(inputs, i);
       winterYield[i] = new int[species[i].length];
       formononetin[i] = new int[species[i].length];
       share[i] = new double[species[i].length];
@@ -105,6 +108,11 @@ final class Stands {
     }
   }
 
+  private int leafTest(Inputs inputs, int i) {
+    Paddock paddock = paddocks.get(i);
+    return paddock.leafTest().map(test -> inputs.addOf(i, asInput(paddock, test))).orElse(-1);
+  }
+
   private static Assumption asInput(Paddock paddock, LeafTest test) {
     double half = NORMAL_90 * test.standardErrorPercent();
     double mean = test.formononetinPercentOfLeaf();
@@ -121,22 +129,27 @@ final class Stands {
    */
   void set(double[] x) {
     for (int i = 0; i < species.length; i++) {
-      double old = x[oldShare[i]];
-      double usual = likelyOldShare[i];
-      int present = species[i].length - 1;
-      for (int c = 0; c < present; c++) {
-        double likely = composition[i].likelyShare(c);
-        if (species[i][c].isOld()) {
-          share[i][c] = usual > 0 ? Math.min(1, likely * old / usual) : 0;
-        } else {
-          share[i][c] = usual < 1 ? Math.min(1, likely * (1 - old) / (1 - usual)) : 0;
-        }
-      }
-      if (usual == 1) {
-        share[i][present - 1] = Math.max(0, 1 - old); // nothing else was counted: what was missed
-      }
-      share[i][present] = 0;
+      set(x, i);
     }
+  }
+
+  /** The same for one paddock. */
+  void set(double[] x, int i) {
+    double old = x[oldShare[i]];
+    double usual = likelyOldShare[i];
+    int present = species[i].length - 1;
+    for (int c = 0; c < present; c++) {
+      double likely = composition[i].likelyShare(c);
+      if (species[i][c].isOld()) {
+        share[i][c] = usual > 0 ? Math.min(1, likely * old / usual) : 0;
+      } else {
+        share[i][c] = usual < 1 ? Math.min(1, likely * (1 - old) / (1 - usual)) : 0;
+      }
+    }
+    if (usual == 1) {
+      share[i][present - 1] = Math.max(0, 1 - old); // nothing else was counted: what was missed
+    }
+    share[i][present] = 0;
   }
 
   /** Takes drawn shares for a run: for each paddock that of each name in its composition. */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import swardcase.chance.Range;
+import swardcase.evidence.Assumption;
 import swardcase.farm.Action;
 import swardcase.findings.HowSure;
 import swardcase.findings.PaddockFindings;
@@ -69,7 +70,7 @@ final class ReasonWords {
   /** The input to find out first; blank where the verdict does not hang on one. */
   String deciding(int paddock) {
     return call(paddock) == Verdict.TOO_CLOSE
-        ? decision.deciding(paddock).stream().findFirst().map(input -> input.name()).orElse("")
+        ? decision.deciding(paddock).map(Assumption::name).orElse("")
         : "";
   }
 

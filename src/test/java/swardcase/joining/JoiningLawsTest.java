@@ -19,6 +19,7 @@ import swardcase.farm.HalfMonths;
 import swardcase.farm.Paddock;
 import swardcase.plan.FarmModel;
 import swardcase.plan.Run;
+import swardcase.reproduction.Sterility;
 
 /** What must hold for the joining of any farm that joins ewes. */
 class JoiningLawsTest {
@@ -197,5 +198,51 @@ class JoiningLawsTest {
           all[1] += then;
         });
     assertThat(all[1]).isCloseTo(all[0], within(0.02 * all[0]));
+  }
+
+  /** The calendar's points and barren ewes by their short ways, and dose by dose. */
+  @Test
+  void measures_ofAnyRun_areThoseOfTheWholeDoseResponse() {
+    forAnyFarm(
+        11,
+        (farm, random) -> {
+          FarmModel model = new FarmModel(farm, RandomFarms.TABLES);
+          Setting setting = setting(model);
+          JoiningMeasures measures =
+              new JoiningMeasures(setting, List.of(planner(setting).asNow()));
+          double[] x = RandomFarms.draw(model.inputs().all(), random);
+          Run run = model.newRun();
+          run.set(x);
+          double[] read = new double[measures.size()];
+          measures.read(run, read);
+          for (int i = 0; i < setting.paddocks(); i++) {
+            double[] year = new double[HalfMonths.COUNT];
+            for (int p = 0; p < year.length; p++) {
+              year[p] = run.greenDose(i) * run.greenShare(p);
+            }
+            for (int g = 0; g < setting.mobs(); g++) {
+              for (int p : setting.halfMonths) {
+                double[] stay = new double[HalfMonths.COUNT];
+                stay[p] = year[p];
+                double expected = Losses.points(run, g, stay, setting.joiningDay[g]);
+                assertThat(read[measures.points(g, p, i)])
+                    .isCloseTo(setting.matters(g, p) ? expected : 0, within(1e-9));
+              }
+            }
+            double exposure =
+                Sterility.seasonExposure(
+                    year,
+                    value(model, x, "oestrogen.d50"),
+                    value(model, x, "oestrogen.steepness"),
+                    value(model, x, "oestrogen.sterility-reference-dose"));
+            double q = value(model, x, "oestrogen.sterility-q");
+            assertThat(read[measures.barren(i)])
+                .isCloseTo(100 * Sterility.sterileShare(exposure, q), within(1e-9));
+          }
+        });
+  }
+
+  private static double value(FarmModel model, double[] x, String parameter) {
+    return x[model.inputs().all().indexOf(RandomFarms.TABLES.parameter(parameter))];
   }
 }

@@ -34,4 +34,25 @@ class InputsTest {
     inputs.addShared(SEED, "cost of seed", "crop");
     assertThat(inputs.withShortNames().get(0).name()).isEqualTo("cost of seed");
   }
+
+  @Test
+  void addOf_numberOfOnePaddock_belongsToItUntilItIsEnteredElsewhere() {
+    Inputs inputs = new Inputs();
+    int own = inputs.addOf(3, SEED);
+    int farms = inputs.add(dollars(90));
+    assertThat(inputs.addOf(3, SEED)).isEqualTo(own);
+    assertThat(inputs.paddock(own)).isEqualTo(3);
+    assertThat(inputs.paddock(farms)).isEqualTo(Inputs.WHOLE_FARM);
+    assertThat(inputs.addOf(5, SEED)).isEqualTo(own);
+    assertThat(inputs.paddock(own)).isEqualTo(Inputs.WHOLE_FARM);
+  }
+
+  @Test
+  void addShared_nameThatHoldsAColon_isFoundByEachOfItsBeginnings() {
+    Inputs inputs = new Inputs();
+    int place = inputs.addShared(SEED, "cost of seed: clover", "crop");
+    assertThat(inputs.addShared(SEED, "cost of seed: clover", "oversow")).isEqualTo(place);
+    assertThat(inputs.addShared(SEED, "cost of seed", "oversow")).isEqualTo(place);
+    assertThat(inputs.addShared(SEED, "cost", "oversow")).isNotEqualTo(place);
+  }
 }

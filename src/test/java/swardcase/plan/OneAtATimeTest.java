@@ -1,6 +1,7 @@
 package swardcase.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -20,6 +21,11 @@ class OneAtATimeTest {
       new Measures() {
         @Override
         public int size() {
+          return 2;
+        }
+
+        @Override
+        public int kept() {
           return 2;
         }
 
@@ -112,6 +118,19 @@ class OneAtATimeTest {
     for (int k = 1; k < moving.size(); k++) {
       assertThat(swing(moving.get(k))).isLessThanOrEqualTo(swing(moving.get(k - 1)));
     }
+  }
+
+  @Test
+  void strongest_ofTheMeasure_isTheFirstOfThoseThatMoveIt() {
+    assertThat(ends.strongest(0)).contains(ends.inputs().get(ends.moving(0).get(0)));
+  }
+
+  @Test
+  void moving_ofAMeasureNotKept_isRefused() {
+    OneAtATime few = OneAtATime.of(MODEL, MEASURES, 1);
+    assertThat(few.moving(0)).isEqualTo(ends.moving(0));
+    assertThat(few.range(1)).isEqualTo(ends.range(1));
+    assertThatThrownBy(() -> few.moving(1)).hasMessageContaining("not kept");
   }
 
   private double swing(int input) {

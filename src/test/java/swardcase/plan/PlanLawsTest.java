@@ -58,6 +58,46 @@ class PlanLawsTest {
     }
   }
 
+  /** What {@link OneAtATime} rests on: one paddock set anew is the whole farm set anew. */
+  @Test
+  void setPaddock_numbersOfOnePaddockMoved_isTheWholeSetToTheLastBit() {
+    SplittableRandom random = new SplittableRandom(712);
+    for (int farm = 0; farm < FARMS; farm++) {
+      FarmModel model = PlanFarms.model(RandomFarms.any(random));
+      Inputs inputs = model.inputs();
+      double[] usual = draw(model, random);
+      Run partly = model.newRun();
+      partly.set(usual);
+      Run whole = model.newRun();
+      Outcome inPart = new Outcome(model.years());
+      Outcome inWhole = new Outcome(model.years());
+      Plan plan = model.keepAll();
+      for (int i = 0; i < plan.paddocks(); i++) {
+        int action = random.nextInt(model.actions().size());
+        plan = partly.allowed(i, action) ? plan.with(i, action, 0) : plan;
+      }
+      for (int turn = 0; turn < 2 * plan.paddocks(); turn++) {
+        int paddock = random.nextInt(plan.paddocks());
+        double[] other = draw(model, random);
+        double[] x = usual.clone();
+        for (int j = 0; j < x.length; j++) {
+          x[j] = inputs.paddock(j) == paddock ? other[j] : x[j];
+        }
+        partly.setPaddock(paddock, x);
+        whole.set(x);
+        partly.evaluate(plan, inPart);
+        whole.evaluate(plan, inWhole);
+        assertThat(inPart.npv()).isEqualTo(inWhole.npv());
+        assertThat(inPart.pregnantShare).isEqualTo(inWhole.pregnantShare);
+        assertThat(partly.winterGrowthNow()).isEqualTo(whole.winterGrowthNow());
+        for (int i = 0; i < plan.paddocks(); i++) {
+          assertThat(partly.greenDose(i)).isEqualTo(whole.greenDose(i));
+          assertThat(partly.winterLossKgDmPerHa(i)).isEqualTo(whole.winterLossKgDmPerHa(i));
+        }
+      }
+    }
+  }
+
   @Test
   void plantShares_ofEverySowing_lieInZeroToOneAndAddUpToOne() {
     SplittableRandom random = new SplittableRandom(21);

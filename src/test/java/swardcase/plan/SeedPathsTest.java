@@ -33,8 +33,8 @@ class SeedPathsTest {
         ActionInputs ofAction = new ActionInputs(action, inputs);
         double[] x = inputs.likely();
         stands.set(x);
-        paths.set(x);
         for (int i = 0; i < stands.size(); i++) {
+          paths.set(x, i);
           int species = stands.species(i);
           double[] shares = new double[years * species];
           double[] expected = shares.clone();
