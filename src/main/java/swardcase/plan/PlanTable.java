@@ -242,12 +242,12 @@ final class PlanTable {
     return sum;
   }
 
-  /** Puts one choice in place of another. */
-  void exchange(int before, int after, double[] into) {
+  /** Puts one choice in place of another; both arrays may be the same. */
+  void exchange(int before, int after, double[] from, double[] into) {
     int out = before * years * sums;
     int in = after * years * sums;
     for (int k = 0; k < into.length; k++) {
-      into[k] += added[in + k] - added[out + k];
+      into[k] = from[k] + (added[in + k] - added[out + k]);
     }
   }
 
