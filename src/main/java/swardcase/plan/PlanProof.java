@@ -25,7 +25,7 @@ final class PlanProof {
   private static final int PARTS_REPAIRED = 6;
 
   /** A span of a mob's open feed wider than this share of it is split before paddocks are. */
-  private static final double WIDE = 0.5;
+  private static final double WIDE = Double.parseDouble(System.getProperty("wide","0.5"));
 
   private record Part(
       Open open, Span span, double bound, double[] prices, double step, int[] picked, int number) {}
@@ -33,6 +33,7 @@ final class PlanProof {
   private final PlanTable table;
   private final PlanBound ofPart;
   private final Reach reach;
+  private final Room room;
   private final BestSoFar best;
   private final double[] inHand;
   private final PriorityQueue<Part> parts =
@@ -45,6 +46,7 @@ final class PlanProof {
     this.ofPart = ofPart;
     this.best = best;
     reach = ofPart.reach();
+    room = ofPart.room();
     inHand = new double[table.years() * table.sums()];
     table.sum(best.pick(), inHand);
   }
@@ -61,7 +63,11 @@ final class PlanProof {
 
   private Optional<Part> root() {
     Span span = Span.all(table);
-    Open open = Open.all(table);
+    Optional<Open> fitting = room.of(Open.all(table));
+    if (fitting.isEmpty()) {
+      return Optional.empty();
+    }
+    Open open = fitting.get();
     reach.narrow(open, span);
     reach.narrowToLimits(open, span);
     double[] prices = ofPart.slopes(inHand);
@@ -101,7 +107,8 @@ final class PlanProof {
         ofPart.of(
             part.open(), part.span(), part.prices(), best.toPass(), inHand, trials, part.step());
     double bound = Math.min(tried, part.bound());
-    Optional<Open> open = part.open().where(c -> ofPart.boundWith(c) > best.toPass());
+    Optional<Open> open =
+        part.open().where(c -> ofPart.boundWith(c) > best.toPass()).flatMap(room::of);
     if (bound <= best.toPass() || open.isEmpty()) {
       return Optional.empty();
     }
@@ -134,6 +141,7 @@ final class PlanProof {
       count++;
       part.open()
           .where(side(part, paddock, one))
+          .flatMap(room::of)
           .ifPresent(open -> add(with(part, open, part.span().copy())));
     }
   }

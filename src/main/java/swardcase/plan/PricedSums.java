@@ -89,6 +89,11 @@ final class PricedSums {
     return sign[j];
   }
 
+  /** What a choice adds to a priced sum. */
+  double added(int choice, int j) {
+    return rows[choice * place.length + j];
+  }
+
   /** What a choice adds, at these prices. */
   double priced(int choice, double[] price) {
     int size = place.length;
