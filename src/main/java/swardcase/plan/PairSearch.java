@@ -16,10 +16,12 @@ import java.util.PriorityQueue;
  */
 final class PairSearch {
 
-  private static final int FEW_CHOICES = 200;
+  /** Choices tried of each paddock: the best few, and on a small farm so many in all. */
   private static final int TRIED = 3;
-  private static final int LEAST_WORK = 10_000;
-  private static final int WORK_PER_CANDIDATE = 100;
+
+  private static final int TRIED_IN_ALL = 500;
+  private static final int LEAST_WORK = 5_000;
+  private static final int WORK_PER_PADDOCK = 300;
   private static final int WORK_OF_A_VALUE = 10;
 
   /** Two candidates by their places, the second of lower gain. */
@@ -64,7 +66,7 @@ final class PairSearch {
       next.add(new Pair(a, a + 1, gain[candidate[a]] + gain[candidate[a + 1]]));
     }
     List<Pair> found = new ArrayList<>();
-    long work = Math.max(LEAST_WORK, (long) WORK_PER_CANDIDATE * candidate.length);
+    long work = Math.max(LEAST_WORK, (long) WORK_PER_PADDOCK * table.paddocks());
     while (work > 0 && !next.isEmpty()) {
       Pair pair = next.poll();
       int one = candidate[pair.one()];
@@ -126,11 +128,11 @@ final class PairSearch {
     return (Double.isInfinite(table.most(k)) ? change : -change) >= passedBy[choice] - 1e-9;
   }
 
-  /** Choices worth trying in pairs: all on a small farm, else the best of each paddock. */
+  /** Choices worth trying in pairs, best first. */
   private int[] candidates(double[] gain) {
     int[] found = new int[table.choices()];
     int count = 0;
-    int tried = table.choices() <= FEW_CHOICES ? table.choices() : TRIED;
+    int tried = Math.max(TRIED, TRIED_IN_ALL / table.paddocks());
     for (int i = 0; i < table.paddocks(); i++) {
       int from = count;
       for (int c = table.first(i); c < table.first(i + 1); c++) {

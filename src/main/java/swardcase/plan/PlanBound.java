@@ -21,7 +21,7 @@ final class PlanBound {
   private static final double SHORTER = 0.7;
 
   /** The part of a step that is the newest slope; the rest keeps the direction before. */
-  private static final double NEWEST = 0.6;
+  private static final double NEWEST = 0.3;
 
   private final PlanTable table;
   private final PricedSums sums;

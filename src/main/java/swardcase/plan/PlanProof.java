@@ -16,16 +16,17 @@ import java.util.function.IntPredicate;
 final class PlanProof {
 
   private static final int FIRST_TRIALS = 250;
-  private static final int ROOT_TRIALS = 125;
-  private static final int ROOT_ROUNDS = 8;
-  private static final int TRIALS = 20;
+  private static final int ROOT_TRIALS = 200;
+  private static final int ROOT_ROUNDS = 20;
+  private static final int TRIALS = 30;
   private static final int ROUNDS = 2;
-  private static final int MOST_PARTS = 360;
-  private static final int MOST_PARTS_TIMES_CHOICES = 500_000;
-  private static final int PARTS_REPAIRED = 6;
+  private static final int MOST_PARTS = 300;
+  private static final double MOST_PARTS_TIMES_CHOICES_SQUARED = 5e8;
+  private static final int LEAST_PARTS_REPAIRED = 6;
+  private static final int PARTS_REPAIRED_TIMES_CHOICES = 20_000;
 
   /** A span of a mob's open feed wider than this share of it is split before paddocks are. */
-  private static final double WIDE = Double.parseDouble(System.getProperty("wide","0.5"));
+  private static final double WIDE = 0.5;
 
   private record Part(
       Open open, Span span, double bound, double[] prices, double step, int[] picked, int number) {}
@@ -54,7 +55,8 @@ final class PlanProof {
   /** A value that no plan passes. Better plans met on the way are kept. */
   double bound() {
     root().ifPresent(parts::add);
-    int most = Math.min(MOST_PARTS, MOST_PARTS_TIMES_CHOICES / table.choices());
+    double choices = table.choices();
+    double most = Math.min(MOST_PARTS, MOST_PARTS_TIMES_CHOICES_SQUARED / (choices * choices));
     while (!parts.isEmpty() && count < most && parts.peek().bound() > best.toPass()) {
       split(parts.poll());
     }
@@ -163,7 +165,7 @@ final class PlanProof {
               left.step(),
               left.picked(),
               count));
-      if (count <= PARTS_REPAIRED) {
+      if (count <= Math.max(LEAST_PARTS_REPAIRED, PARTS_REPAIRED_TIMES_CHOICES / table.choices())) {
         best.repairFrom(ofPart.pick());
       }
     }

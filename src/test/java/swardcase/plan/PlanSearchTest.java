@@ -203,12 +203,12 @@ class PlanSearchTest {
     assertThat(again).isEqualTo(found);
   }
 
-  /** The gap reached is 8.2 %; the test holds it below 9. */
+  /** The gap reached is 8.0 %; the test holds it below 8.5. */
   @Test
-  void find_riskyFarm_isWithinNinePercentOfTheBound() {
+  void find_riskyFarm_isWithinEightAndAHalfPercentOfTheBound() {
     Found found = find(PlanFarms.demo("risky-farm"));
     assertThat(found.value()).isPositive();
-    assertThat(found.gap()).isBetween(0.0, 0.09);
+    assertThat(found.gap()).isBetween(0.0, 0.085);
   }
 
   /**
