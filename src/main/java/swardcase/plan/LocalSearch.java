@@ -1,30 +1,42 @@
 package swardcase.plan;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.PriorityQueue;
 
 /**
- * Improves a pick by changes of one paddock and then of two together, the best change each time,
- * until none gains. A pick that passes limits is first brought inside them. Deterministic.
+ * Improves a pick by changes of one paddock and then of two together, until none gains. A pick that
+ * passes limits is first brought inside them. Deterministic.
+ *
+ * <p>All changes of one paddock are tried in one sweep. Those that gain are then taken, the one of
+ * highest gain first; what a change gains is worked out again when its turn comes, and it waits
+ * longer if another is ahead of it by then. So one sweep serves many changes, and the sweeps needed
+ * do not grow with the farm.
  */
 class LocalSearch {
 
-  private static final int FEW_CHOICES = 200;
-  private static final int TRIED_IN_PAIRS = 3;
   private static final double GAIN = 1e-3;
+  private static final double LEAST_REDUCTION = 1e-9;
+  private static final int SWEEPS = 60;
+
+  /** A change with its rank, which was worked out after so many others had been taken. */
+  private record Move(int choice, double rank, int taken) {}
 
   private final PlanTable table;
-  private final double[] sums;
-  private final double[] moved;
-  private final double[] movedTwice;
-  private final double[] single;
+  private final Position at;
+  private final PairSearch pairs;
+  private final double[] gain;
   private final boolean[] closed;
+  private final PriorityQueue<Move> queue =
+      new PriorityQueue<>(
+          Comparator.comparingDouble((Move move) -> -move.rank()).thenComparingInt(Move::choice));
+  private int taken;
 
   LocalSearch(PlanTable table) {
     this.table = table;
-    sums = new double[table.years() * table.sums()];
-    moved = new double[sums.length];
-    movedTwice = new double[sums.length];
-    single = new double[table.choices()];
+    at = new Position(table);
+    pairs = new PairSearch(table, at, GAIN);
+    gain = new double[table.choices()];
     closed = new boolean[table.choices()];
   }
 
@@ -50,143 +62,88 @@ class LocalSearch {
     return improve(pick, false);
   }
 
-  private double improve(int[] pick, boolean pairs) {
-    double value = table.value(pick, sums);
-    double excess = table.excess(sums);
-    while (excess > 0) {
-      double before = excess;
-      value = reduceExcess(pick, excess);
-      excess = table.excess(sums);
-      if (excess >= before) {
+  private double improve(int[] pick, boolean inPairs) {
+    at.set(pick);
+    while (at.excess() > 0) {
+      if (!reduceExcess()) {
         return Double.NEGATIVE_INFINITY;
       }
+      at.settle();
     }
-    for (int round = 0; round < 20 * pick.length; round++) {
-      double gained = improveOne(pick, value);
-      if (gained <= GAIN && pairs) {
-        gained = improveTwo(pick, value);
-      }
-      if (gained <= GAIN) {
+    for (int sweep = 0; sweep < SWEEPS; sweep++) {
+      if (!improveOne() && !(inPairs && pairs.improve(gain))) {
         break;
       }
-      value = table.value(pick, sums);
+      at.settle();
     }
-    return value;
+    at.copyPick(pick);
+    return at.value();
   }
 
-  private double reduceExcess(int[] pick, double excess) {
-    double least = excess;
-    double best = Double.NEGATIVE_INFINITY;
-    int change = -1;
-    for (int c = 0; c < table.choices(); c++) {
-      double tried = move(sums, pick, c, moved) ? table.excess(moved) : excess;
-      if (tried < least - 1e-9 || (tried <= least + 1e-9 && tried < excess)) {
-        double value = worth(pick, c);
-        if (tried < least - 1e-9 || value > best) {
-          least = Math.min(least, tried);
-          best = value;
-          change = c;
-        }
+  private boolean isTried(int choice) {
+    return !closed[choice] && at.choice(table.paddock(choice)) != choice;
+  }
+
+  /** Takes what loses least for the excess that it takes away; false if nothing takes any away. */
+  private boolean reduceExcess() {
+    queue.clear();
+    taken = 0;
+    for (int c = 0; c < gain.length; c++) {
+      if (isTried(c)) {
+        queueReduction(c);
       }
     }
-    if (change >= 0) {
-      pick[table.paddock(change)] = change;
-    }
-    return table.value(pick, sums);
-  }
-
-  private boolean move(double[] from, int[] pick, int choice, double[] into) {
-    int now = pick[table.paddock(choice)];
-    if (now == choice || closed[choice]) {
-      return false;
-    }
-    System.arraycopy(from, 0, into, 0, from.length);
-    table.exchange(now, choice, into);
-    return true;
-  }
-
-  private double worth(int[] pick, int choice) {
-    return table.value(moved)
-        + table.own(pick)
-        - table.own(pick[table.paddock(choice)])
-        + table.own(choice);
-  }
-
-  private double improveOne(int[] pick, double value) {
-    double most = value + GAIN;
-    int change = -1;
-    for (int c = 0; c < table.choices(); c++) {
-      if (!move(sums, pick, c, moved)) {
-        single[c] = closed[c] ? Double.NEGATIVE_INFINITY : value;
-        continue;
-      }
-      single[c] = worth(pick, c);
-      if (single[c] > most && table.excess(moved) == 0) {
-        most = single[c];
-        change = c;
+    while (!queue.isEmpty() && at.excess() > 0) {
+      Move move = queue.poll();
+      if (move.taken() < taken) {
+        queueReduction(move.choice());
+      } else {
+        take(move);
       }
     }
-    if (change < 0) {
-      return 0;
-    }
-    pick[table.paddock(change)] = change;
-    return most - value;
+    return taken > 0;
   }
 
-  private double improveTwo(int[] pick, double value) {
-    int[][] tried = new int[pick.length][];
-    for (int i = 0; i < pick.length; i++) {
-      tried[i] = bestOf(i);
+  private void queueReduction(int choice) {
+    at.attempt(choice);
+    double reduced = at.excess() - at.triedExcess();
+    if (reduced > LEAST_REDUCTION) {
+      queue.add(new Move(choice, at.triedGain(choice) / reduced, taken));
     }
-    double most = value + GAIN;
-    int one = -1;
-    int two = -1;
-    for (int i = 0; i < pick.length; i++) {
-      for (int c : tried[i]) {
-        if (!move(sums, pick, c, moved)) {
-          continue;
-        }
-        double own = table.own(pick) - table.own(pick[i]) + table.own(c);
-        for (int j = i + 1; j < pick.length; j++) {
-          for (int d : tried[j]) {
-            if (!move(moved, pick, d, movedTwice)) {
-              continue;
-            }
-            if (table.excess(movedTwice) > 0) {
-              continue;
-            }
-            double both = table.value(movedTwice) + own - table.own(pick[j]) + table.own(d);
-            if (both > most) {
-              most = both;
-              one = c;
-              two = d;
-            }
-          }
-        }
+  }
+
+  private void take(Move move) {
+    at.take(move.choice());
+    taken++;
+  }
+
+  /** One sweep; false if no change gains. */
+  private boolean improveOne() {
+    queue.clear();
+    taken = 0;
+    for (int c = 0; c < gain.length; c++) {
+      gain[c] = closed[c] ? Double.NEGATIVE_INFINITY : 0;
+      if (isTried(c)) {
+        gain[c] = queueGain(c);
       }
     }
-    if (one < 0) {
-      return 0;
+    while (!queue.isEmpty()) {
+      Move move = queue.poll();
+      if (move.taken() < taken) {
+        queueGain(move.choice());
+      } else {
+        take(move);
+      }
     }
-    pick[table.paddock(one)] = one;
-    pick[table.paddock(two)] = two;
-    return most - value;
+    return taken > 0;
   }
 
-  /** Choices of a paddock worth trying together with others: all on a small farm, else the best. */
-  private int[] bestOf(int paddock) {
-    int from = table.first(paddock);
-    int count = table.first(paddock + 1) - from;
-    int[] all = new int[count];
-    Arrays.setAll(all, k -> from + k);
-    if (table.choices() <= FEW_CHOICES) {
-      return all;
+  private double queueGain(int choice) {
+    at.attempt(choice);
+    double gained = at.triedGain(choice);
+    if (gained > GAIN && at.triedExcess() == 0) {
+      queue.add(new Move(choice, gained, taken));
     }
-    return Arrays.stream(all)
-        .boxed()
-        .sorted((a, b) -> Double.compare(single[b], single[a]))
-        .limit(TRIED_IN_PAIRS + 1)
-        .mapToInt(Integer::intValue)
-        .toArray();
+    return gained;
   }
 }

@@ -21,11 +21,12 @@ final class PlanBound {
   private static final double SHORTER = 0.7;
 
   /** The part of a step that is the newest slope; the rest keeps the direction before. */
-  private static final double NEWEST = 0.6;
+  private static final double NEWEST = 0.3;
 
   private final PlanTable table;
   private final PricedSums sums;
   private final Reach reach;
+  private final Room room;
   private final YearCeiling[] year;
   private final double[] alone;
   private final double[] price;
@@ -47,6 +48,7 @@ final class PlanBound {
     this.table = table;
     sums = new PricedSums(table);
     reach = new Reach(table, sums);
+    room = new Room(table, sums);
     year = new YearCeiling[table.years()];
     Arrays.setAll(year, t -> new YearCeiling(table, t));
     int size = table.years() * table.sums();
@@ -102,6 +104,11 @@ final class PlanBound {
   /** Narrows spans by limits. */
   Reach reach() {
     return reach;
+  }
+
+  /** Closes what passes a limit. */
+  Room room() {
+    return room;
   }
 
   /** What each open choice loses at the best prices, and what a better pick may lose. */

@@ -16,13 +16,14 @@ import java.util.function.IntPredicate;
 final class PlanProof {
 
   private static final int FIRST_TRIALS = 250;
-  private static final int ROOT_TRIALS = 125;
-  private static final int ROOT_ROUNDS = 8;
-  private static final int TRIALS = 20;
+  private static final int ROOT_TRIALS = 200;
+  private static final int ROOT_ROUNDS = 20;
+  private static final int TRIALS = 30;
   private static final int ROUNDS = 2;
-  private static final int MOST_PARTS = 360;
-  private static final int MOST_PARTS_TIMES_CHOICES = 500_000;
-  private static final int PARTS_REPAIRED = 6;
+  private static final int MOST_PARTS = 300;
+  private static final double MOST_PARTS_TIMES_CHOICES_SQUARED = 5e8;
+  private static final int LEAST_PARTS_REPAIRED = 6;
+  private static final int PARTS_REPAIRED_TIMES_CHOICES = 20_000;
 
   /** A span of a mob's open feed wider than this share of it is split before paddocks are. */
   private static final double WIDE = 0.5;
@@ -33,6 +34,7 @@ final class PlanProof {
   private final PlanTable table;
   private final PlanBound ofPart;
   private final Reach reach;
+  private final Room room;
   private final BestSoFar best;
   private final double[] inHand;
   private final PriorityQueue<Part> parts =
@@ -45,6 +47,7 @@ final class PlanProof {
     this.ofPart = ofPart;
     this.best = best;
     reach = ofPart.reach();
+    room = ofPart.room();
     inHand = new double[table.years() * table.sums()];
     table.sum(best.pick(), inHand);
   }
@@ -52,7 +55,8 @@ final class PlanProof {
   /** A value that no plan passes. Better plans met on the way are kept. */
   double bound() {
     root().ifPresent(parts::add);
-    int most = Math.min(MOST_PARTS, MOST_PARTS_TIMES_CHOICES / table.choices());
+    double choices = table.choices();
+    double most = Math.min(MOST_PARTS, MOST_PARTS_TIMES_CHOICES_SQUARED / (choices * choices));
     while (!parts.isEmpty() && count < most && parts.peek().bound() > best.toPass()) {
       split(parts.poll());
     }
@@ -61,7 +65,11 @@ final class PlanProof {
 
   private Optional<Part> root() {
     Span span = Span.all(table);
-    Open open = Open.all(table);
+    Optional<Open> fitting = room.of(Open.all(table));
+    if (fitting.isEmpty()) {
+      return Optional.empty();
+    }
+    Open open = fitting.get();
     reach.narrow(open, span);
     reach.narrowToLimits(open, span);
     double[] prices = ofPart.slopes(inHand);
@@ -101,7 +109,8 @@ final class PlanProof {
         ofPart.of(
             part.open(), part.span(), part.prices(), best.toPass(), inHand, trials, part.step());
     double bound = Math.min(tried, part.bound());
-    Optional<Open> open = part.open().where(c -> ofPart.boundWith(c) > best.toPass());
+    Optional<Open> open =
+        part.open().where(c -> ofPart.boundWith(c) > best.toPass()).flatMap(room::of);
     if (bound <= best.toPass() || open.isEmpty()) {
       return Optional.empty();
     }
@@ -134,6 +143,7 @@ final class PlanProof {
       count++;
       part.open()
           .where(side(part, paddock, one))
+          .flatMap(room::of)
           .ifPresent(open -> add(with(part, open, part.span().copy())));
     }
   }
@@ -155,7 +165,7 @@ final class PlanProof {
               left.step(),
               left.picked(),
               count));
-      if (count <= PARTS_REPAIRED) {
+      if (count <= Math.max(LEAST_PARTS_REPAIRED, PARTS_REPAIRED_TIMES_CHOICES / table.choices())) {
         best.repairFrom(ofPart.pick());
       }
     }

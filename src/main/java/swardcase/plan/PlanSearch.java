@@ -44,6 +44,7 @@ public final class PlanSearch {
   private final Run run;
   private final PlanTable table;
   private final LocalSearch local;
+  private final Position keepingAll;
   private final double[] sums;
 
   /** A search with its own workspace. */
@@ -57,7 +58,16 @@ public final class PlanSearch {
     run = model.newRun();
     table = new PlanTable(model, run, fixed);
     local = new LocalSearch(table);
+    keepingAll = new Position(table);
+    keepingAll.set(first());
     sums = new double[table.years() * table.sums()];
+  }
+
+  /** The first choice of every paddock, which keeps it unless another is made beforehand. */
+  private int[] first() {
+    int[] pick = new int[table.paddocks()];
+    Arrays.setAll(pick, table::first);
+    return pick;
   }
 
   /** The best plan found; keeping everything is always among the candidates. */
@@ -67,16 +77,13 @@ public final class PlanSearch {
 
   /** Whether no plan was found that keeps within the limits. */
   public boolean isImpossible() {
-    int[] pick = new int[table.paddocks()];
-    Arrays.setAll(pick, table::first);
-    return local.improveSingly(pick) == Double.NEGATIVE_INFINITY;
+    return local.improveSingly(first()) == Double.NEGATIVE_INFINITY;
   }
 
   /** The best plan found with its bound; empty if no plan keeps within the limits. */
   public Optional<Found> find() {
     BestSoFar best = new BestSoFar(local);
-    int[] start = new int[table.paddocks()];
-    Arrays.setAll(start, table::first);
+    int[] start = first();
     PlanBound bound = new PlanBound(table);
     best.improveFrom(start);
     ration(bound, start, best);
@@ -135,19 +142,12 @@ public final class PlanSearch {
    */
   public Optional<Found> nextBest(Plan best) {
     int[] from = table.pick(best);
-    List<int[]> tried = new ArrayList<>();
-    for (int i = 0; i < table.paddocks(); i++) {
-      bestChange(from, i).ifPresent(tried::add);
-    }
-    tried.sort((a, b) -> Double.compare(table.value(b, sums), table.value(a, sums)));
     int[] next = null;
     double most = Double.NEGATIVE_INFINITY;
-    for (int[] pick : tried.subList(0, Math.min(NEXT_BEST_TRIED, tried.size()))) {
-      for (int i = 0; i < pick.length; i++) {
-        if (pick[i] != from[i]) {
-          local.close(i, table.action(from[i]));
-        }
-      }
+    for (int change : bestChanges(from)) {
+      int[] pick = from.clone();
+      pick[table.paddock(change)] = change;
+      local.close(table.paddock(change), table.action(from[table.paddock(change)]));
       double value = local.improveSingly(pick);
       local.openAll();
       if (value > most) {
@@ -160,22 +160,32 @@ public final class PlanSearch {
         : Optional.of(new Found(table.plan(next), most, Double.POSITIVE_INFINITY));
   }
 
-  /** The pick with another action on one paddock that is worth most within the limits. */
-  private Optional<int[]> bestChange(int[] from, int paddock) {
-    int[] best = null;
-    double most = Double.NEGATIVE_INFINITY;
-    for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
-      if (table.action(c) != table.action(from[paddock])) {
-        int[] pick = from.clone();
-        pick[paddock] = c;
-        double value = table.value(pick, sums);
-        if (value > most && table.excess(sums) == 0) {
-          most = value;
-          best = pick;
+  /**
+   * The best change of each paddock to another action that keeps within the limits; of these the
+   * few that gain most.
+   */
+  private List<Integer> bestChanges(int[] from) {
+    Position at = new Position(table);
+    at.set(from);
+    double[] gain = new double[table.choices()];
+    List<Integer> changes = new ArrayList<>();
+    for (int i = 0; i < table.paddocks(); i++) {
+      int best = -1;
+      for (int c = table.first(i); c < table.first(i + 1); c++) {
+        if (table.action(c) != table.action(from[i])) {
+          at.attempt(c);
+          gain[c] = at.triedGain(c);
+          if ((best < 0 || gain[c] > gain[best]) && at.triedExcess() == 0) {
+            best = c;
+          }
         }
       }
+      if (best >= 0) {
+        changes.add(best);
+      }
     }
-    return Optional.ofNullable(best);
+    changes.sort((a, b) -> Double.compare(gain[b], gain[a]));
+    return changes.subList(0, Math.min(NEXT_BEST_TRIED, changes.size()));
   }
 
   /** What a plan gains if a limit is lifted, at least. */
@@ -194,16 +204,14 @@ public final class PlanSearch {
    * do not count here.
    */
   public int bestStart(int paddock, int action) {
-    int[] pick = new int[table.paddocks()];
-    Arrays.setAll(pick, table::first);
     int best = 0;
     double most = 0;
     for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
       if (table.action(c) == action) {
-        pick[paddock] = c;
-        double value = table.value(pick, sums);
-        if (value > most) {
-          most = value;
+        keepingAll.attempt(c);
+        double gain = keepingAll.triedGain(c);
+        if (gain > most) {
+          most = gain;
           best = table.start(c);
         }
       }

@@ -242,12 +242,12 @@ final class PlanTable {
     return sum;
   }
 
-  /** Puts one choice in place of another. */
-  void exchange(int before, int after, double[] into) {
+  /** Puts one choice in place of another; both arrays may be the same. */
+  void exchange(int before, int after, double[] from, double[] into) {
     int out = before * years * sums;
     int in = after * years * sums;
     for (int k = 0; k < into.length; k++) {
-      into[k] += added[in + k] - added[out + k];
+      into[k] = from[k] + (added[in + k] - added[out + k]);
     }
   }
 
@@ -265,15 +265,15 @@ final class PlanTable {
     return pick;
   }
 
-  /** The pick of highest summed gains within the limits. */
+  /** The pick of highest summed gains within the limits; those that bind nobody are left out. */
   Rationing ration(double[] gains, long branches) {
     List<double[]> use = new ArrayList<>();
     List<Double> capacity = new ArrayList<>();
     for (int k = 0; k < years * sums; k++) {
-      if (most[k] < Double.POSITIVE_INFINITY) {
+      if (highest(k, 1) > most[k]) {
         use.add(column(k, 1));
         capacity.add(most[k]);
-      } else if (least[k] > Double.NEGATIVE_INFINITY) {
+      } else if (-highest(k, -1) < least[k]) {
         use.add(column(k, -1));
         capacity.add(-least[k]);
       }
@@ -284,6 +284,19 @@ final class PlanTable {
         use.toArray(double[][]::new),
         capacity.stream().mapToDouble(Double::doubleValue).toArray(),
         branches);
+  }
+
+  /** The most that a sum times a factor can be, over all picks. */
+  double highest(int k, double factor) {
+    double sum = 0;
+    for (int i = 0; i + 1 < first.length; i++) {
+      double highest = Double.NEGATIVE_INFINITY;
+      for (int c = first[i]; c < first[i + 1]; c++) {
+        highest = Math.max(highest, factor * added(c, k));
+      }
+      sum += highest;
+    }
+    return sum;
   }
 
   private double[] column(int k, double sign) {

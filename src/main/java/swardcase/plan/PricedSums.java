@@ -47,26 +47,13 @@ final class PricedSums {
       return false;
     }
     if (isUpperLimit(sum)) {
-      return reach(table, k, 1) > table.most(k);
+      return table.highest(k, 1) > table.most(k);
     }
     if (YearSums.isSafe(sum)) {
-      return -reach(table, k, -1) < table.least(k);
+      return -table.highest(k, -1) < table.least(k);
     }
     int mob = YearSums.mob(sum);
     return mob < 0 || table.run().firstAlike(mob) == mob;
-  }
-
-  /** The most that a sum can be, or less the least. */
-  private static double reach(PlanTable table, int k, double factor) {
-    double sum = 0;
-    for (int i = 0; i < table.paddocks(); i++) {
-      double most = Double.NEGATIVE_INFINITY;
-      for (int c = table.first(i); c < table.first(i + 1); c++) {
-        most = Math.max(most, factor * table.added(c, k));
-      }
-      sum += most;
-    }
-    return sum;
   }
 
   /** How many there are. */
@@ -87,6 +74,11 @@ final class PricedSums {
   /** -1 if its price can only be a cost, 1 if only a reward, 0 if either. */
   int sign(int j) {
     return sign[j];
+  }
+
+  /** What a choice adds to a priced sum. */
+  double added(int choice, int j) {
+    return rows[choice * place.length + j];
   }
 
   /** What a choice adds, at these prices. */

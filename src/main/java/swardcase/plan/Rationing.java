@@ -1,6 +1,5 @@
 package swardcase.plan;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 
@@ -20,8 +19,9 @@ final class Rationing {
 
   private final int[] first;
   private final double[] value;
-  private final double[][] use;
+  private final double[] use;
   private final double[] capacity;
+  private final int resources;
   private final int groups;
   private final int[] order;
   private final int[][] ranked;
@@ -47,12 +47,13 @@ final class Rationing {
   Rationing(int[] first, double[] value, double[][] use, double[] capacity, long branches) {
     this.first = first;
     this.value = value;
-    this.use = use;
     this.capacity = capacity;
+    resources = capacity.length;
     groups = first.length - 1;
+    this.use = byChoice(use);
     branchesLeft = branches;
     reduced = new double[value.length];
-    used = new double[capacity.length];
+    used = new double[resources];
     pick = new int[groups];
     setReduced();
     order =
@@ -71,19 +72,42 @@ final class Rationing {
               .toArray();
     }
     bestOfRest = new double[groups + 1];
-    leastOfRest = new double[groups + 1][capacity.length];
+    leastOfRest = new double[groups + 1][resources];
     for (int depth = groups - 1; depth >= 0; depth--) {
       int i = order[depth];
       bestOfRest[depth] = bestOfRest[depth + 1] + reduced[ranked[i][0]];
-      for (int r = 0; r < capacity.length; r++) {
+      for (int r = 0; r < resources; r++) {
         double least = Double.POSITIVE_INFINITY;
         for (int c = first[i]; c < first[i + 1]; c++) {
-          least = Math.min(least, use[r][c]);
+          least = Math.min(least, use(r, c));
         }
         leastOfRest[depth][r] = leastOfRest[depth + 1][r] + least;
       }
     }
     branch(0, 0, 0);
+  }
+
+  /** What each choice uses stands together, so that a choice is priced by one pass over memory. */
+  private double[] byChoice(double[][] byResource) {
+    double[] rows = new double[value.length * resources];
+    for (int r = 0; r < resources; r++) {
+      for (int c = 0; c < value.length; c++) {
+        rows[c * resources + r] = byResource[r][c];
+      }
+    }
+    return rows;
+  }
+
+  private double use(int r, int c) {
+    return use[c * resources + r];
+  }
+
+  private double mostUse(int r) {
+    double most = 0;
+    for (int c = 0; c < value.length; c++) {
+      most = Math.max(most, Math.abs(use(r, c)));
+    }
+    return most;
   }
 
   private double spread(int i) {
@@ -102,7 +126,6 @@ final class Rationing {
 
   /** Finds prices of the resources at which the bound is low, and the values less what is used. */
   private void setReduced() {
-    int resources = capacity.length;
     double[] price = new double[resources];
     double[] bestPrice = new double[resources];
     double[] scale = new double[resources];
@@ -111,7 +134,7 @@ final class Rationing {
       total += Math.abs(v);
     }
     for (int r = 0; r < resources; r++) {
-      scale[r] = Math.max(1e-9, Arrays.stream(use[r]).map(Math::abs).max().orElse(0) * groups);
+      scale[r] = Math.max(1e-9, mostUse(r) * groups);
     }
     double length = total / 10;
     double bound = Double.POSITIVE_INFINITY;
@@ -134,7 +157,7 @@ final class Rationing {
         }
         sum += most;
         for (int r = 0; r < resources; r++) {
-          slope[r] -= use[r][at];
+          slope[r] -= use(r, at);
         }
       }
       if (sum < bound) {
@@ -163,8 +186,9 @@ final class Rationing {
 
   private double worth(int c, double[] price) {
     double worth = value[c];
+    int from = c * resources;
     for (int r = 0; r < price.length; r++) {
-      worth -= price[r] * use[r][c];
+      worth -= price[r] * use[from + r];
     }
     return worth;
   }
@@ -185,12 +209,12 @@ final class Rationing {
       }
       if (fits(c, depth)) {
         for (int r = 0; r < used.length; r++) {
-          used[r] += use[r][c];
+          used[r] += use(r, c);
         }
         pick[i] = c;
         branch(depth + 1, sumReduced + reduced[c], sumValue + value[c]);
         for (int r = 0; r < used.length; r++) {
-          used[r] -= use[r][c];
+          used[r] -= use(r, c);
         }
       }
     }
@@ -199,7 +223,7 @@ final class Rationing {
   private boolean fits(int c, int depth) {
     for (int r = 0; r < used.length; r++) {
       double slack = 1e-9 * Math.max(1, Math.abs(capacity[r]));
-      if (used[r] + use[r][c] + leastOfRest[depth + 1][r] > capacity[r] + slack) {
+      if (used[r] + use(r, c) + leastOfRest[depth + 1][r] > capacity[r] + slack) {
         return false;
       }
     }

@@ -104,7 +104,7 @@ class PlanTableTest {
       double[] sums = new double[table.years() * table.sums()];
       double[] expected = sums.clone();
       table.sum(pick, sums);
-      table.exchange(pick[paddock], other[paddock], sums);
+      table.exchange(pick[paddock], other[paddock], sums, sums);
       table.sum(other, expected);
       for (int k = 0; k < sums.length; k++) {
         assertThat(sums[k])
