@@ -35,8 +35,8 @@ public class CalculatorBenchmark {
 
   private final double[] growth = new double[24];
   private final FeedParameters parameters = new FeedParameters(0.03, 0.3, 800, 1, 1);
-  private final FeedYear[] feedYears = {new FeedYear(), new FeedYear(), new FeedYear()};
-  private final FeedResult[] usual = {new FeedResult(), new FeedResult(), new FeedResult()};
+  private final FeedYear feedYear = new FeedYear();
+  private final FeedResult usual = new FeedResult();
   private final double[] dose = new double[24];
   private final double[] multipliers = new double[3];
   private final SeedBankSettings seed = new SeedBankSettings(3);
@@ -55,9 +55,7 @@ public class CalculatorBenchmark {
     budget = new FeedBudget(farm, demand, DemoFarms.tables());
     rates = budget.rates(parameters, 1);
     Arrays.fill(growth, 1);
-    for (int season = 0; season < usual.length; season++) {
-      budget.run(season, growth, rates, usual[season]);
-    }
+    budget.run(1, growth, rates, usual);
     Arrays.fill(growth, 0.9);
     for (int p = 0; p < dose.length; p++) {
       dose[p] = 0.02 * Math.abs(p - 14);
@@ -78,9 +76,9 @@ public class CalculatorBenchmark {
 
   /** A year of feed, run until it repeats. */
   @Benchmark
-  public FeedYear[] feedBudget() {
-    budget.runAll(growth, rates, usual, feedYears);
-    return feedYears;
+  public FeedYear feedBudget() {
+    budget.runNear(usual, 1, growth, rates, feedYear);
+    return feedYear;
   }
 
   /** Fifteen years of seed of three cultivars. */

@@ -162,34 +162,22 @@ public final class FeedBudget {
   }
 
   /**
-   * Runs every season type, each from where another year of that type ended. Half-month by
-   * half-month for all of them, because a processor works on several at once. Allocates nothing.
+   * Runs one of very many years, from where another year of the same season type ended, and gives
+   * its sums alone. Allocates nothing.
    *
-   * @param from a year of each season type
-   * @param out filled with the last year of each
+   * @param from a year of the season type
+   * @param out filled with the last year
    */
-  public void runAll(
-      double[] growthMultiplier, FeedRates rates, FeedResult[] from, FeedYear[] out) {
+  public void runNear(
+      FeedResult from, int seasonIndex, double[] growthMultiplier, FeedRates rates, FeedYear out) {
     check(growthMultiplier);
-    boolean goesOn = true;
-    for (int season = 0; season < out.length; season++) {
-      out[season].beginFrom(from[season].year, NEAR_KG);
-    }
-    while (goesOn) {
+    double[] full = growth[seasonIndex];
+    out.beginFrom(from.year, NEAR_KG);
+    while (out.goesOn()) {
       for (int p = 0; p < P; p++) {
-        for (int season = 0; season < out.length; season++) {
-          if (out[season].goesOn()) {
-            step(p, growth[season][p] * growthMultiplier[p], rates, out[season]);
-          }
-        }
+        step(p, full[p] * growthMultiplier[p], rates, out);
       }
-      goesOn = false;
-      for (FeedYear year : out) {
-        if (year.goesOn()) {
-          year.endYear();
-          goesOn |= year.goesOn();
-        }
-      }
+      out.endYear();
     }
   }
 
@@ -220,10 +208,18 @@ public final class FeedBudget {
     }
     double greenThere = green + grown;
     double greenFilled = greenThere > 0 ? intake.availabilityFromTable(green + grown / 2) : 0;
-    double eatenGreen = Math.min(greenThere, of[at + FeedRates.EATEN_GREEN_KG] * greenFilled);
-    double dryFilled =
-        dry > 0 ? Math.max(0, 1 - greenFilled) * intake.availabilityFromTable(dry) : 0;
-    double eatenDry = Math.min(dry, of[at + FeedRates.EATEN_DRY_KG] * dryFilled);
+    double eatenGreen = of[at + FeedRates.EATEN_GREEN_KG] * greenFilled;
+    if (eatenGreen > greenThere) {
+      eatenGreen = greenThere;
+    }
+    double eatenDry = 0;
+    if (dry > 0 && greenFilled < 1) {
+      double dryFilled = (1 - greenFilled) * intake.availabilityFromTable(dry);
+      eatenDry = of[at + FeedRates.EATEN_DRY_KG] * dryFilled;
+      if (eatenDry > dry) {
+        eatenDry = dry;
+      }
+    }
     double died = (greenThere - eatenGreen) * of[at + FeedRates.DYING_SHARE];
     double decayed = (dry - eatenDry) * of[at + FeedRates.DECAYING_SHARE];
     double eatenMj =
@@ -235,7 +231,8 @@ public final class FeedBudget {
     year.diedKg = died;
     year.decayedKg = decayed;
     year.eatenMj = eatenMj;
-    year.boughtMj = Math.max(0, of[at + FeedRates.NEED_MET_MJ] - eatenMj);
+    double missing = of[at + FeedRates.NEED_MET_MJ] - eatenMj;
+    year.boughtMj = missing > 0 ? missing : 0;
     year.green.kg = greenThere - eatenGreen - died;
     year.dry.kg = dry - eatenDry - decayed + died;
     year.endHalfMonth();

@@ -53,7 +53,7 @@ final class FeedSurface {
   private final double[] multiplier = new double[HalfMonths.COUNT];
   private final FeedRates rates;
   private final FeedRates ratesOfMore;
-  private final FeedYear[] result;
+  private final FeedYear result = new FeedYear();
   private final double[] key = new double[7];
   private final double[] lastKey = new double[7];
   private final FeedParameters parameters;
@@ -101,8 +101,6 @@ final class FeedSurface {
     spare = new double[chance.length + 1][extraEwes.length];
     usual = results(chance.length);
     now = results(chance.length);
-    result = new FeedYear[chance.length];
-    Arrays.setAll(result, season -> new FeedYear());
     rates = budget.rates(parameters, 1);
     ratesOfMore = budget.rates(parameters, 1);
     Arrays.fill(multiplier, 1);
@@ -164,17 +162,13 @@ final class FeedSurface {
   /** Energy bought, MJ per ha and year, mean over season types, at a multiple of ewe numbers. */
   private double solve(double w, double o, double ewes) {
     budget.set(ratesOfMore, parameters, ewes);
-    runAll(w, o, ratesOfMore);
+    setMultiplier(w, o);
     double sum = 0;
     for (int season = 0; season < chance.length; season++) {
-      sum += chance[season] * result[season].boughtMjPerHa();
+      budget.runNear(now[season], season, multiplier, ratesOfMore, result);
+      sum += chance[season] * result.boughtMjPerHa();
     }
     return sum;
-  }
-
-  private void runAll(double w, double o, FeedRates of) {
-    setMultiplier(w, o);
-    budget.runAll(multiplier, of, now, result);
   }
 
   /** One season of the budget itself, not read from the grid. */
@@ -235,12 +229,12 @@ final class FeedSurface {
 
   /** The same in one season type, or in {@link #meanOfSeasons}. */
   double bought(int season, double w, double o) {
-    return read(bought[season], w, o);
+    return read(bought[season], season, w, o);
   }
 
   /** Rise in ewe numbers that the feed would carry; 0 unless more ewes are to be run. */
   double extraEwes(double w, double o) {
-    return runMoreEwes ? read(extraEwes, w, o) : 0;
+    return runMoreEwes ? read(extraEwes, chance.length, w, o) : 0;
   }
 
   /** The rise that current cultivars everywhere would carry, whatever extra feed is used for. */
@@ -252,7 +246,7 @@ final class FeedSurface {
 
   /** Feed that nobody ate in a season type, kg dry matter per ha and year. */
   double spare(int season, double w, double o) {
-    return read(spare[season], w, o);
+    return read(spare[season], season, w, o);
   }
 
   /** Values of {@code w} between which every answer is read by straight lines. */
@@ -277,46 +271,47 @@ final class FeedSurface {
     return demand.otherAppetiteKgDmPerDay(halfMonth) * HalfMonths.days(halfMonth) / areaHa;
   }
 
-  private double read(double[] table, double w, double o) {
+  private double read(double[] table, int season, double w, double o) {
     winterCell = cell(winterNodes, w, winterCell);
     otherCell = cell(OTHER, o, otherCell);
     double u = within(winterNodes, winterCell, w);
     double v = within(OTHER, otherCell, o);
-    double left = u < 1 ? between(table, winterCell, otherCell, v) : 0;
-    double right = u > 0 ? between(table, winterCell + 1, otherCell, v) : 0;
+    double left = u < 1 ? between(table, season, winterCell, otherCell, v) : 0;
+    double right = u > 0 ? between(table, season, winterCell + 1, otherCell, v) : 0;
     return left * (1 - u) + right * u;
   }
 
-  private double between(double[] table, int a, int b, double v) {
-    double low = v < 1 ? node(table, a, b) : 0;
-    double high = v > 0 ? node(table, a, b + 1) : 0;
+  private double between(double[] table, int season, int a, int b, double v) {
+    double low = v < 1 ? node(table, season, a, b) : 0;
+    double high = v > 0 ? node(table, season, a, b + 1) : 0;
     return low * (1 - v) + high * v;
   }
 
-  private double node(double[] table, int a, int b) {
+  private double node(double[] table, int season, int a, int b) {
     int k = a * OTHER.length + b;
     if (Double.isNaN(table[k])) {
       if (table == extraEwes) {
         extraEwes[k] = extraEwes(winterNodes[a], OTHER[b], nowMjPerEwe, mostRise);
       } else {
-        solveNode(a, b, k);
+        solve(season, a, b, k);
       }
     }
     return table[k];
   }
 
-  /** Solves a node for every season type and for their mean. */
-  private void solveNode(int a, int b, int k) {
-    runAll(winterNodes[a], OTHER[b], rates);
-    double[] meanBought = bought[chance.length];
-    double[] meanSpare = spare[chance.length];
-    meanBought[k] = 0;
-    meanSpare[k] = 0;
-    for (int season = 0; season < chance.length; season++) {
-      bought[season][k] = result[season].boughtMjPerHa();
-      spare[season][k] = result[season].uneatenKgDmPerHa();
-      meanBought[k] += chance[season] * bought[season][k];
-      meanSpare[k] += chance[season] * spare[season][k];
+  private void solve(int season, int a, int b, int k) {
+    if (season < chance.length) {
+      setMultiplier(winterNodes[a], OTHER[b]);
+      budget.runNear(now[season], season, multiplier, rates, result);
+      bought[season][k] = result.boughtMjPerHa();
+      spare[season][k] = result.uneatenKgDmPerHa();
+      return;
+    }
+    bought[season][k] = 0;
+    spare[season][k] = 0;
+    for (int each = 0; each < chance.length; each++) {
+      bought[season][k] += chance[each] * node(bought[each], each, a, b);
+      spare[season][k] += chance[each] * spare[each][k];
     }
   }
 
@@ -334,6 +329,6 @@ final class FeedSurface {
 
   private static double within(double[] nodes, int cell, double at) {
     double share = (at - nodes[cell]) / (nodes[cell + 1] - nodes[cell]);
-    return Math.max(0, Math.min(1, share));
+    return share > 0 ? share < 1 ? share : 1 : 0;
   }
 }

@@ -317,10 +317,12 @@ final class FlockEffect {
 
   /** Finds two strengths on the grid and solves the nodes about them. */
   private int place(double strength, double strengthHeld) {
-    int a = cell(strength);
-    int b = cell(strengthHeld);
-    along = Math.min(1, strength / spacing - a);
-    alongHeld = Math.min(1, strengthHeld / spacing - b);
+    double position = strength / spacing;
+    double positionHeld = strengthHeld / spacing;
+    int a = cell(position);
+    int b = cell(positionHeld);
+    along = along(position, a);
+    alongHeld = along(positionHeld, b);
     int at = a * NODES + b;
     solve(at, a, b);
     if (along != 0 || alongHeld != 0) {
@@ -342,8 +344,15 @@ final class FlockEffect {
     return left + along * (right - left);
   }
 
-  private int cell(double strength) {
-    return Math.max(0, Math.min(NODES - 2, (int) (strength / spacing)));
+  private static int cell(double position) {
+    int cell = (int) position;
+    return cell < 0 ? 0 : cell > NODES - 2 ? NODES - 2 : cell;
+  }
+
+  /** A strength is at most the strongest, but for rounding. */
+  private static double along(double position, int cell) {
+    double along = position - cell;
+    return along < 1 ? along : 1;
   }
 
   private void solve(int at, int a, int b) {

@@ -161,21 +161,26 @@ public final class JoiningWalk {
       double full = effects[target[s]];
       double floor = full;
       for (int f = floorsFrom[s]; f < floorsFrom[s + 1]; f++) {
-        floor = Math.max(floor, effects[floorPlace[f]]);
+        floor = greater(floor, effects[floorPlace[f]]);
       }
-      double longFloor = Math.max(floor, effects[longPlace[s]]);
+      double longFloor = greater(floor, effects[longPlace[s]]);
       int left = days[s];
-      while (left > 0 && (effect < full || effect > floor && longFloor > floor)) {
-        effect =
-            effect < full
-                ? Math.min(effect + full * rise, full)
-                : recover(recover(effect, longFloor, keptInLastPart), floor, keptInRest);
+      for (; left > 0 && effect < full; left--) {
+        effect += full * rise;
+        effect = effect < full ? effect : full;
         effectSum += effect;
-        left--;
       }
-      double excess = Math.max(0, effect - floor);
-      effectSum += left * (effect - excess) + excess * keptSum[left];
-      effect -= excess * (1 - kept[left]);
+      for (; left > 0 && effect > floor && longFloor > floor; left--) {
+        effect = recover(recover(effect, longFloor, keptInLastPart), floor, keptInRest);
+        effectSum += effect;
+      }
+      if (effect > floor) {
+        double excess = effect - floor;
+        effectSum += left * floor + excess * keptSum[left];
+        effect = floor + excess * kept[left];
+      } else {
+        effectSum += left * effect;
+      }
       int cycle = cycleOf[s];
       if (cycleOf[s + 1] != cycle) {
         if (cycle != RUN_UP) {
@@ -185,6 +190,10 @@ public final class JoiningWalk {
         effectSum = 0;
       }
     }
+  }
+
+  private static double greater(double first, double second) {
+    return first > second ? first : second;
   }
 
   private static double recover(double effect, double floor, double kept) {

@@ -218,20 +218,20 @@ class FeedBudgetTest {
   }
 
   @Test
-  void runAll_onceWarm_allocatesNothing() {
+  void runNear_onceWarm_allocatesNothing() {
     Farm farm = FeedFixtures.farm(330);
     FeedBudget budget = new FeedBudget(farm, FeedFixtures.demand(farm, TABLES), TABLES);
     FeedParameters likely = FeedParameters.likely(farm, TABLES);
     FeedRates rates = budget.rates(likely, 1);
     FeedResult[] from = FeedFixtures.everySeason(budget, FeedFixtures.ONES, rates);
-    FeedYear[] years = {new FeedYear(), new FeedYear(), new FeedYear()};
+    FeedYear year = new FeedYear();
     double[] growth = FeedFixtures.filled(0.9);
     var threads = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
-    budget.runAll(growth, rates, from, years);
+    budget.runNear(from[1], 1, growth, rates, year);
     long before = threads.getCurrentThreadAllocatedBytes();
     for (int i = 0; i < 200; i++) {
       budget.set(rates, likely, 1);
-      budget.runAll(growth, rates, from, years);
+      budget.runNear(from[1], 1, growth, rates, year);
     }
     long bytesPerRun = (threads.getCurrentThreadAllocatedBytes() - before) / 200;
     assertThat(bytesPerRun).isLessThan(8);
