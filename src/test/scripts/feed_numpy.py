@@ -11,9 +11,11 @@ import numpy as np
 OTHER = np.array([0.4, 0.7, 0.85, 0.9, 0.95, 0.975, 1.0, 1.05])
 BELOW = np.array([0.35, 0.6, 0.75, 0.87, 0.94, 0.97])
 START_DRY_KG = 2000.0
-TOLERANCE_KG = 1e-6
+CLOSE_KG = 1e-6
+NEAR_KG = 1e-3
 MOST_YEARS = 100
 MOST_LEFT = 0.3
+LEAST_MOVE_KG = 1e-3
 
 
 def settings(farm, x):
@@ -27,17 +29,17 @@ def settings(farm, x):
 
 
 def usual(farm):
-    """Pools on 1 January of the likely year without old cultivars, by season type: [green or dry, season]."""
+    """Start of the likely year without old cultivars, by season type: pools on 1 January and what a year leaves of an error."""
     seasons = len(farm.season_chance)
     feed = settings(farm, farm.likely[:, None])
     one = np.ones(seasons)
-    start = np.zeros(seasons), np.full(seasons, START_DRY_KG)
-    year = repeat(farm, feed, np.zeros(seasons, dtype=int), np.arange(seasons), one, one, *start)
-    return year.green, year.dry
+    start = np.zeros(seasons), np.full(seasons, START_DRY_KG), np.zeros(seasons), np.zeros(seasons)
+    year = repeat(farm, feed, np.zeros(seasons, dtype=int), np.arange(seasons), one, one, CLOSE_KG, *start)
+    return year.green, year.dry, year.green_left, year.dry_left
 
 
-def repeat(farm, feed, draw, season, w, o, green, dry):
-    """Runs the year until it repeats itself, one lane for each (draw, season, w, o, pools it starts from)."""
+def repeat(farm, feed, draw, season, w, o, tolerance, green, dry, green_left, dry_left):
+    """Runs the year until it repeats itself, one lane for each (draw, season, w, o, start)."""
     factor = np.where(farm.winter[:, None], w, o)
     grown_full = farm.growth[season].T * factor
     decay = 1 - np.sqrt(1 - np.minimum(1, farm.dry_lost_per_month[:, None] * feed.dry_loss))[:, draw]
@@ -51,10 +53,12 @@ def repeat(farm, feed, draw, season, w, o, green, dry):
         bought=np.empty(len(draw)),
         green=np.empty(len(draw)),
         dry=np.empty(len(draw)),
+        green_left=np.empty(len(draw)),
+        dry_left=np.empty(len(draw)),
         eaten=np.empty((2, 24, len(draw))),
     )
-    green_before, dry_before = np.zeros(len(draw)), np.zeros(len(draw))
-    left = green_before, dry_before
+    green_before = dry_before = None
+    left = green_left, dry_left
     eaten = np.empty((2, 24, len(draw)))
     for year in range(1, MOST_YEARS + 1):
         green_start, dry_start = green, dry
@@ -89,34 +93,41 @@ def repeat(farm, feed, draw, season, w, o, green, dry):
             eaten[0, p] = eaten_green
             eaten[1, p] = eaten_dry
         green_change, dry_change = green - green_start, dry - dry_start
-        goes_on = (np.abs(green_change) > TOLERANCE_KG) | (np.abs(dry_change) > TOLERANCE_KG)
+        goes_on = (np.abs(green_change) > tolerance) | (np.abs(dry_change) > tolerance)
         if year == MOST_YEARS:
             goes_on[:] = False
         ends = ~goes_on
         done = lanes[ends]
         out.bought[done], out.green[done], out.dry[done] = bought[ends], green[ends], dry[ends]
+        out.green_left[done], out.dry_left[done] = left[0][ends], left[1][ends]
         out.eaten[:, :, done] = eaten[:, :, ends]
         if not goes_on.any():
             break
-        if year == 2:
-            left = left_of(green_change, green_before), left_of(dry_change, dry_before)
+        if year > 1:
+            left = (
+                left_of(green_start, green_change, *green_before, left[0]),
+                left_of(dry_start, dry_change, *dry_before, left[1]),
+            )
+        green_before, dry_before = (green_start, green_change), (dry_start, dry_change)
         green = np.maximum(0, green_start + green_change / (1 - left[0]))
         dry = np.maximum(0, dry_start + dry_change / (1 - left[1]))
         if ends.any():
             lanes, green, dry = lanes[goes_on], green[goes_on], dry[goes_on]
-            green_change, dry_change = green_change[goes_on], dry_change[goes_on]
+            green_before = tuple(of[goes_on] for of in green_before)
+            dry_before = tuple(of[goes_on] for of in dry_before)
             left = left[0][goes_on], left[1][goes_on]
             bound, penalty, met = bound[goes_on], penalty[goes_on], met[goes_on]
             grown_full, decay = grown_full[:, goes_on], decay[:, goes_on]
             eaten = np.empty((2, 24, len(lanes)))
-        green_before, dry_before = green_change, dry_change
     return out
 
 
-def left_of(change, before):
-    """What a year leaves of an error at its start, if that is small; else 0."""
-    left = np.divide(change, before, out=np.zeros(len(change)), where=before != 0)
-    return np.where((left > 0) & (left < MOST_LEFT), left, 0)
+def left_of(start, change, start_before, change_before, left):
+    """What a year leaves of an error at its start, by the last two years, if that is small; else 0."""
+    moved = start - start_before
+    far = np.abs(moved) > LEAST_MOVE_KG
+    q = 1 + (change - change_before) / np.where(far, moved, 1)
+    return np.where(~far, left, np.where((q > 0) & (q < MOST_LEFT), q, 0))
 
 
 def available(b, rise):
@@ -127,13 +138,14 @@ def as_it_stands(farm, feed, now):
     """The year of every season type as the farm stands: arrays [season, draw]."""
     seasons, draws = len(farm.season_chance), len(now)
     season = np.repeat(np.arange(seasons), draws)
-    green, dry = farm.usual
     draw = np.tile(np.arange(draws), seasons)
     w, o = np.tile(now, seasons), np.ones(seasons * draws)
-    year = repeat(farm, feed, draw, season, w, o, green[season], dry[season])
+    year = repeat(farm, feed, draw, season, w, o, CLOSE_KG, *(of[season] for of in farm.usual))
     return SimpleNamespace(
         green=year.green.reshape(seasons, draws),
         dry=year.dry.reshape(seasons, draws),
+        green_left=year.green_left.reshape(seasons, draws),
+        dry_left=year.dry_left.reshape(seasons, draws),
         eaten=year.eaten.reshape(2, 24, seasons, draws),
     )
 
@@ -173,8 +185,9 @@ def read(farm, feed, stands, now, season, w, o):
     def fill(at):
         place, node_b, draw = np.unravel_index(at, size)
         of, node_a = np.divmod(place, len(nodes))
-        start = stands.green[of, draw], stands.dry[of, draw]
-        year = repeat(farm, feed, draw, of, nodes[node_a, draw], OTHER[node_b], *start)
+        starts = stands.green, stands.dry, stands.green_left, stands.dry_left
+        start = (each[of, draw] for each in starts)
+        year = repeat(farm, feed, draw, of, nodes[node_a, draw], OTHER[node_b], NEAR_KG, *start)
         return (year.bought,)
 
     return grid_numpy.between(a + season * len(nodes), b, u, v, size, fill)[0]
