@@ -113,11 +113,16 @@ public final class Outcome {
 
   /** All gains of a year less its action costs. */
   public double net(int year) {
-    return supplementSaved[year]
-        + lambsSaved[year]
-        + cropMargin[year]
-        + spareFeed[year]
-        - actionCost[year];
+    return net(
+        supplementSaved[year],
+        lambsSaved[year],
+        cropMargin[year],
+        spareFeed[year],
+        actionCost[year]);
+  }
+
+  static double net(double supplement, double lambs, double margin, double spare, double cost) {
+    return supplement + lambs + margin + spare - cost;
   }
 
   /** Value of resown hectares beyond the years counted, due in the last year; 0 unless given. */

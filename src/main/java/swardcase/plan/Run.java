@@ -48,6 +48,8 @@ public final class Run {
   private final int[] partOfSet;
   private final double[] baseSums;
   private final double[] baseNpv;
+  private final double[] shareOfYear;
+  private final double[] baseShare;
   private final Outcome scratch;
   private final double[] valueOfShare;
   private final double[] boughtNowMjPerHa;
@@ -118,6 +120,8 @@ public final class Run {
     part = new double[partOfSet.length * sums.length];
     baseSums = new double[years * sums.length];
     baseNpv = new double[years + 1];
+    shareOfYear = new double[mobs.size() * years];
+    baseShare = new double[shareOfYear.length];
     scratch = model.newOutcome();
     discount = new double[years];
     seasonOfYear = new int[years];
@@ -352,6 +356,7 @@ public final class Run {
     for (FlockEffect effect : flock) {
       effect.keepYears();
     }
+    System.arraycopy(shareOfYear, 0, baseShare, 0, baseShare.length);
     out.endValue = end / discount[years - 1];
     out.npv = baseNpv[years] + end;
   }
@@ -371,8 +376,10 @@ public final class Run {
     int actionNow = base.action(paddock);
     int startNow = base.start(paddock);
     int first = Math.min(begins(action, start), begins(actionNow, startNow));
-    for (FlockEffect effect : flock) {
-      effect.resumeFrom(first);
+    for (int g = 0; g < flock.length; g++) {
+      if (grazes[g][paddock]) {
+        flock[g].resumeFrom(first);
+      }
     }
     double npv = baseNpv[first];
     for (int t = first; t < years; t++) {
@@ -381,10 +388,31 @@ public final class Run {
       for (int sum = 0; sum < sums.length; sum++) {
         sums[sum] = baseSums[t * sums.length + sum] + (part[after + sum] - part[before + sum]);
       }
-      evaluateYear(t, sums, 0, scratch);
-      npv += discount[t] * scratch.net(t);
+      npv += discount[t] * net(t, sums, paddock);
     }
     return npv + baseEnd + (endValueNow(paddock, action) - endValueNow(paddock, actionNow));
+  }
+
+  /** Net gain of a year that differs from the base on one paddock, as {@link Outcome#net} adds. */
+  private double net(int t, double[] of, int paddock) {
+    double lost = lostWhereHeld(of[YearSums.HELD] / weightSum);
+    double w = of[YearSums.WINTER] / weightSum - lost;
+    double o = of[YearSums.OTHER] / weightSum - lost;
+    boolean carriesMore = carriesMore(w, o);
+    double lambs = 0;
+    for (int g = 0; g < flock.length; g++) {
+      double share =
+          grazes[g][paddock]
+              ? flock[g].share(t, strength(of, 0, g), strengthHeld(of, 0, g))
+              : baseShare[g * years + t];
+      lambs += (share - flock[g].shareNow()) * valueOfShare[g];
+    }
+    return Outcome.net(
+        supplementSaved(seasonOfYear[t], carriesMore, w, o),
+        lambs,
+        of[YearSums.MARGIN],
+        spareFeed(seasonOfYear[t], carriesMore, w, o),
+        of[YearSums.COST]);
   }
 
   private int begins(int action, int start) {
@@ -402,10 +430,9 @@ public final class Run {
     out.winterGrowth[t] = of[at + YearSums.WINTER] / weightSum;
     out.actionCost[t] = of[at + YearSums.COST];
     out.cropMargin[t] = of[at + YearSums.MARGIN];
-    int season = seasonOfYear[t];
-    boolean carriesMore = runMoreEwes && saved(w, o) > 0;
-    out.supplementSaved[t] = carriesMore ? 0 : saved(season, w, o);
-    out.spareFeed[t] = (carriesMore ? moreEwes(w, o) : 0) + spareFeedGain(season, w, o);
+    boolean carriesMore = carriesMore(w, o);
+    out.supplementSaved[t] = supplementSaved(seasonOfYear[t], carriesMore, w, o);
+    out.spareFeed[t] = spareFeed(seasonOfYear[t], carriesMore, w, o);
     double gain = 0;
     double pregnant = 0;
     int all = 0;
@@ -414,6 +441,7 @@ public final class Run {
     for (int g = 0; g < flock.length; g++) {
       FlockEffect effect = flock[g];
       double share = effect.share(t, strength(of, at, g), strengthHeld(of, at, g));
+      shareOfYear[g * years + t] = share;
       double more = share - effect.shareNow();
       out.ewesInLamb[t] += more * ewes[g];
       out.lambs[t] += more * ewes[g] * lambsPerEwe[g];
@@ -423,6 +451,18 @@ public final class Run {
     }
     out.lambsSaved[t] = gain;
     out.pregnantShare[t] = all > 0 ? pregnant / all : 0;
+  }
+
+  private boolean carriesMore(double w, double o) {
+    return runMoreEwes && saved(w, o) > 0;
+  }
+
+  private double supplementSaved(int season, boolean carriesMore, double w, double o) {
+    return carriesMore ? 0 : saved(season, w, o);
+  }
+
+  private double spareFeed(int season, boolean carriesMore, double w, double o) {
+    return (carriesMore ? moreEwes(w, o) : 0) + spareFeedGain(season, w, o);
   }
 
   /** Money for supplement saved at a growth, whole farm and year. */
