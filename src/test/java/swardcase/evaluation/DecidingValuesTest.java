@@ -48,7 +48,7 @@ class DecidingValuesTest {
       """;
 
   private static final List<String> FARMS =
-      List.of("mixed-farm", "northern-farm", "current-farm", "risky-farm");
+      List.of("mixed-farm", "northern-farm", "current-farm", "risky-farm", "large-farm");
 
   /** A change of net present value that counts, as a share of what the action costs. */
   private static final double LIMIT = 0.05;

@@ -203,7 +203,7 @@ class PlanSearchTest {
     assertThat(again).isEqualTo(found);
   }
 
-  /** The gap reached is 8.0 %, and moves by half a per cent with the last digits of the model. */
+  /** The gap reached is 8.4 %, and moves by half a per cent with the last digits of the model. */
   @Test
   void find_riskyFarm_isWithinNinePercentOfTheBound() {
     Found found = find(PlanFarms.demo("risky-farm"));
