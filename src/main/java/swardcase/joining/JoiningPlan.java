@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ForkJoinTask;
 import swardcase.chance.Range;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
@@ -82,12 +83,15 @@ public final class JoiningPlan {
     policies.add(avoiding);
     policies.add(planner.plan(asNow, avoiding));
     shortMj = planner.shortMj(calendar, asNow);
+    WaysOut waysOut = new WaysOut(setting, calendar, planner, policies.get(Policy.PLAN.ordinal()));
+    ForkJoinTask<List<Shift>> otherDates =
+        ForkJoinTask.adapt(() -> isShort() ? waysOut.otherDates(shortMj()) : List.<Shift>of())
+            .fork();
     worthOfSafeMj = worth();
     measures = new JoiningMeasures(setting, policies);
     ranges = OneAtATime.of(model, measures);
-    WaysOut waysOut = new WaysOut(setting, calendar, planner, policies.get(Policy.PLAN.ordinal()));
-    shifts = isShort() ? waysOut.otherDates(shortMj()) : List.of();
     resown = waysOut.resown();
+    shifts = otherDates.join();
   }
 
   /** The plan; empty for a farm that joins no ewes. */

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import swardcase.joining.JoiningPlan.Resown;
 import swardcase.joining.JoiningPlan.Shift;
+import swardcase.plan.Run;
 
 /** What else could be done about risky paddocks: another date of joining, a paddock resown. */
 final class WaysOut {
@@ -31,9 +32,16 @@ final class WaysOut {
     this.best = best;
   }
 
-  /** The nearest later and the nearest earlier date at which safe feed is not short. */
+  /**
+   * The nearest later and the nearest earlier date at which safe feed is not short. Works with runs
+   * of its own, so that a thread may look while another one looks at something else.
+   */
   List<Shift> otherDates(double shortMj) {
-    return Stream.of(nearest(1, shortMj), nearest(-1, shortMj)).flatMap(Optional::stream).toList();
+    return Stream.of(1, -1)
+        .parallel()
+        .map(direction -> nearest(direction, shortMj))
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   /** The largest risky paddocks that could be resown to weaker clover, in the farm's order. */
@@ -43,9 +51,10 @@ final class WaysOut {
 
   /** Looks later or earlier by fortnights for the nearest date at which safe feed suffices. */
   private Optional<Shift> nearest(int direction, double shortMj) {
+    Run run = setting.model.newRun();
     for (int step = 1; step <= FORTNIGHTS; step++) {
       int days = direction * step * DAYS_OF_STEP;
-      Setting then = new Setting(setting.model, setting.run, setting.strength, days);
+      Setting then = new Setting(setting.model, run, setting.strength, days);
       JoiningCalendar rated = new JoiningCalendar(then);
       Planner planned = new Planner(then, then.strength);
       Grazing asNow = planned.asNow();
