@@ -18,7 +18,6 @@ import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
 import swardcase.farm.PastureQuality;
 import swardcase.farm.ScanningBasis;
-import swardcase.feed.EnergyMethod;
 import swardcase.feed.PastureIntake;
 import swardcase.feed.StockDemand;
 import swardcase.sward.SeedBank;
@@ -34,6 +33,7 @@ public final class FarmArrays {
 
   private static final int P = HalfMonths.COUNT;
 
+  private final StockDemand demand;
   private final Farm farm;
   private final Tables tables;
   private final GrowthYear year;
@@ -43,11 +43,12 @@ public final class FarmArrays {
   private final NumpyFiles files;
 
   private FarmArrays(FarmModel model, NumpyFiles files) {
+    demand = model.demand();
     farm = model.farm();
     tables = model.tables();
     year = model.year();
     inputs = model.newRun().inputs();
-    stands = new Stands(farm, tables, inputs);
+    stands = new Stands(farm, tables, inputs, model.compositions());
     places = IntStream.range(0, inputs.size()).asDoubleStream().toArray();
     this.files = files;
   }
@@ -213,9 +214,6 @@ public final class FarmArrays {
     }
     files.write("growth", growth, seasons, P);
     along("season_chance", seasons, s -> farm.feedYear().seasons().get(s).chance().likely());
-    double[] pregnant =
-        farm.mobs().stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
-    StockDemand demand = StockDemand.of(farm, tables, EnergyMethod.SCA_1990, pregnant);
     PastureIntake intake = new PastureIntake(tables);
     along("days", P, HalfMonths::days);
     halfMonths("ewe_mj", demand::eweMjPerDay);

@@ -7,12 +7,10 @@ import java.util.Locale;
 import swardcase.bench.NumpyFiles;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
-import swardcase.feed.EnergyMethod;
 import swardcase.feed.FeedBudget;
 import swardcase.feed.FeedParameters;
 import swardcase.feed.FeedRates;
 import swardcase.feed.FeedResult;
-import swardcase.feed.StockDemand;
 import swardcase.money.NetPresentValue;
 
 /**
@@ -45,13 +43,7 @@ public final class LikelyCase {
     run = model.newRun();
     outcome = model.newOutcome();
     year = model.year();
-    double[] pregnant =
-        farm.mobs().stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
-    budget =
-        new FeedBudget(
-            farm,
-            StockDemand.of(farm, model.tables(), EnergyMethod.SCA_1990, pregnant),
-            model.tables());
+    budget = model.budget();
     rates = budget.rates(FeedParameters.likely(farm, model.tables()), 1);
     run.evaluate(plan, outcome);
     w = new double[model.years()];

@@ -5,6 +5,10 @@ import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
 import swardcase.farm.ExtraFeedUse;
 import swardcase.farm.Farm;
+import swardcase.feed.EnergyMethod;
+import swardcase.feed.FeedBudget;
+import swardcase.feed.StockDemand;
+import swardcase.sward.Composition;
 import swardcase.tables.Tables;
 
 /**
@@ -20,6 +24,9 @@ public final class FarmModel {
   private final Tables tables;
   private final GrowthYear year;
   private final int keep;
+  private final List<Composition> compositions;
+  private final StockDemand demand;
+  private final FeedBudget budget;
   private final Inputs inputs;
 
   /** Prepares the farm. */
@@ -28,6 +35,9 @@ public final class FarmModel {
     this.tables = tables;
     year = new GrowthYear(farm);
     keep = farm.actions().stream().map(Action::kind).toList().indexOf(ActionKind.KEEP);
+    compositions = Stands.compositions(farm, tables);
+    demand = demand(EnergyMethod.SCA_1990);
+    budget = new FeedBudget(farm, demand, tables);
     inputs = new Run(this).inputs().withShortNames();
   }
 
@@ -105,8 +115,27 @@ public final class FarmModel {
     return tables.parameter("default.least-gain-per-ha").likely();
   }
 
+  /** What the stock need by an energy method, with the mobs' own shares of ewes in lamb. */
+  StockDemand demand(EnergyMethod method) {
+    double[] pregnant =
+        farm.mobs().stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
+    return StockDemand.of(farm, tables, method, pregnant);
+  }
+
   GrowthYear year() {
     return year;
+  }
+
+  List<Composition> compositions() {
+    return compositions;
+  }
+
+  StockDemand demand() {
+    return demand;
+  }
+
+  FeedBudget budget() {
+    return budget;
   }
 
   boolean runMoreEwes() {

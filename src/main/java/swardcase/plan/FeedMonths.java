@@ -2,7 +2,9 @@ package swardcase.plan;
 
 import swardcase.farm.HalfMonths;
 import swardcase.feed.EnergyMethod;
+import swardcase.feed.FeedBudget;
 import swardcase.feed.FeedResult;
+import swardcase.feed.StockDemand;
 
 /**
  * The feed budget by month, likely values, mean over season types: as the stands are, with current
@@ -31,14 +33,9 @@ public final class FeedMonths {
     Run run = model.newRun();
     double[] x = model.inputs().likely();
     double now = run.winterGrowthNow();
-    FeedSurface afrc =
-        new FeedSurface(
-            model.farm(),
-            model.tables(),
-            run.inputs(),
-            model.year(),
-            false,
-            EnergyMethod.AFRC_1993);
+    StockDemand need = model.demand(EnergyMethod.AFRC_1993);
+    FeedBudget budget = new FeedBudget(model.farm(), need, model.tables());
+    FeedSurface afrc = new FeedSurface(model, run.inputs(), need, budget);
     afrc.set(x, now);
     FeedResult result = new FeedResult();
     for (int season = 0; season < model.farm().feedYear().seasons().size(); season++) {

@@ -5,7 +5,6 @@ import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.SeasonGrowth;
-import swardcase.feed.EnergyMethod;
 import swardcase.feed.FeedBudget;
 import swardcase.feed.FeedParameters;
 import swardcase.feed.FeedRates;
@@ -64,28 +63,19 @@ final class FeedSurface {
   private double mostRise;
   private double nowMjPerEwe;
 
-  FeedSurface(Farm farm, Tables tables, Inputs inputs, GrowthYear year, boolean runMoreEwes) {
-    this(farm, tables, inputs, year, runMoreEwes, EnergyMethod.SCA_1990);
-  }
-
-  FeedSurface(
-      Farm farm,
-      Tables tables,
-      Inputs inputs,
-      GrowthYear year,
-      boolean runMoreEwes,
-      EnergyMethod method) {
-    double[] pregnant =
-        farm.mobs().stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
-    demand = StockDemand.of(farm, tables, method, pregnant);
-    budget = new FeedBudget(farm, demand, tables);
+  /** The surface of a farm, by its own need and budget or by those of another energy method. */
+  FeedSurface(FarmModel model, Inputs inputs, StockDemand demand, FeedBudget budget) {
+    Farm farm = model.farm();
+    Tables tables = model.tables();
+    this.demand = demand;
+    this.budget = budget;
     areaHa = farm.areaHa();
     chance =
         farm.feedYear().seasons().stream()
             .map(SeasonGrowth::chance)
             .mapToDouble(Assumption::likely)
             .toArray();
-    winterMask = year.winterMask();
+    winterMask = model.year().winterMask();
     ewesPerHa = farm.ewesJoined() / areaHa;
     conditionDeficit = inputs.add(farm.management().conditionDeficit());
     leafAreaPenalty = inputs.add(tables.parameter("feed.leaf-area-penalty"));
@@ -93,7 +83,7 @@ final class FeedSurface {
     demandMultiplier = inputs.add(tables.parameter("feed.demand-multiplier"));
     dryLossMultiplier = inputs.add(tables.parameter("feed.dry-loss-multiplier"));
     mostEweIncrease = inputs.add(farm.management().mostEweIncrease());
-    this.runMoreEwes = runMoreEwes && farm.ewesJoined() > 0;
+    runMoreEwes = model.runMoreEwes() && farm.ewesJoined() > 0;
     lastKey[0] = Double.NaN;
     parameters = FeedParameters.likely(farm, tables);
     // A table for each season type and, last, one for their mean.

@@ -99,9 +99,9 @@ public final class Run {
     areaHa = farm.areaHa();
     paddockArea = farm.paddocks().stream().mapToDouble(Paddock::areaHa).toArray();
     paddockWeight = new double[paddockArea.length];
-    stands = new Stands(farm, model.tables(), inputs);
+    stands = new Stands(farm, model.tables(), inputs, model.compositions());
     paths = new ActionPaths(farm, model.tables(), inputs, stands, year);
-    feed = new FeedSurface(farm, model.tables(), inputs, year, model.runMoreEwes());
+    feed = new FeedSurface(model, inputs, model.demand(), model.budget());
     List<Mob> mobs = farm.mobs();
     ewes = mobs.stream().mapToInt(Mob::ewes).toArray();
     lambsPerEwe = mobs.stream().mapToDouble(Run::lambsPerPregnantEwe).toArray();

@@ -39,7 +39,15 @@ final class Stands {
   private final int[][] formononetin;
   private final double[][] share;
 
-  Stands(Farm farm, Tables tables, Inputs inputs) {
+  /** What stands in each paddock, worked out once for all runs. */
+  static List<Composition> compositions(Farm farm, Tables tables) {
+    double designEffect = tables.parameter("stand.design-effect").likely();
+    return farm.paddocks().stream()
+        .map(paddock -> Composition.of(paddock, tables, designEffect))
+        .toList();
+  }
+
+  Stands(Farm farm, Tables tables, Inputs inputs, List<Composition> compositions) {
     paddocks = farm.paddocks();
     int n = paddocks.size();
     composition = new Composition[n];
@@ -52,12 +60,11 @@ final class Stands {
     winterYield = new int[n][];
     formononetin = new int[n][];
     share = new double[n][];
-    double designEffect = tables.parameter("stand.design-effect").likely();
     Map<String, Integer> yieldOfClass = new LinkedHashMap<>();
     Map<String, Integer> formononetinOf = new LinkedHashMap<>();
     for (int i = 0; i < n; i++) {
       Paddock paddock = paddocks.get(i);
-      composition[i] = Composition.of(paddock, tables, designEffect);
+      composition[i] = compositions.get(i);
       List<Cultivar> names = new ArrayList<>();
       for (int c = 0; c < composition[i].size(); c++) {
         names.add(composition[i].cultivar(c));

@@ -35,7 +35,8 @@ class ActionPathsTest {
   private final Farm farm = farm();
   private final Inputs inputs = new Inputs();
   private final GrowthYear year = new GrowthYear(farm);
-  private final Stands stands = new Stands(farm, RandomFarms.TABLES, inputs);
+  private final Stands stands =
+      new Stands(farm, RandomFarms.TABLES, inputs, Stands.compositions(farm, RandomFarms.TABLES));
   private final ActionPaths paths = new ActionPaths(farm, RandomFarms.TABLES, inputs, stands, year);
   private final double[] x = inputs.likely();
 

@@ -23,7 +23,7 @@ class SeedPathsTest {
     for (String name : new String[] {"mixed-farm", "northern-farm"}) {
       Farm farm = RandomFarms.demo(name);
       Inputs inputs = new Inputs();
-      Stands stands = new Stands(farm, TABLES, inputs);
+      Stands stands = new Stands(farm, TABLES, inputs, Stands.compositions(farm, TABLES));
       int years = farm.finance().horizonYears();
       SeedPaths paths = new SeedPaths(farm, TABLES, inputs, stands, years);
       for (Action action : farm.actions()) {

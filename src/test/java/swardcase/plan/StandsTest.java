@@ -19,7 +19,8 @@ import swardcase.sward.Composition;
 class StandsTest {
 
   private static Stands stands(Farm farm, Inputs inputs) {
-    return new Stands(farm, RandomFarms.TABLES, inputs);
+    return new Stands(
+        farm, RandomFarms.TABLES, inputs, Stands.compositions(farm, RandomFarms.TABLES));
   }
 
   @Test
