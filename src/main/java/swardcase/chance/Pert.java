@@ -159,7 +159,10 @@ public final class Pert {
     return table;
   }
 
-  /** Newton's method from {@code guess}, kept between {@code above} and 1. */
+  /**
+   * Newton's method from {@code guess}, kept between {@code above} and 1. A step of a millionth is
+   * the last, for the error after a step is of the order of its square.
+   */
   private static double inverse(
       double u, double a, double b, double logBeta, double above, double guess) {
     double low = above;
@@ -178,7 +181,7 @@ public final class Pert {
       }
       double moved = Math.abs(next - x);
       x = next;
-      if (moved <= 1e-9 * x) {
+      if (moved <= 1e-6 * x) {
         return x;
       }
     }

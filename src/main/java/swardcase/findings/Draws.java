@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import swardcase.chance.CountedRandom;
 import swardcase.chance.LatinHypercube;
 import swardcase.chance.PairedUniforms;
@@ -101,10 +102,13 @@ final class Draws {
 
   /** Distributions of one shape share one table. */
   private static Pert[] shapes(List<Range> ranges) {
-    Map<Double, Pert> ofMode = new HashMap<>();
-    return ranges.stream()
-        .map(range -> ofMode.computeIfAbsent(mode(range), m -> Pert.of(Range.of(0, m, 1))))
-        .toArray(Pert[]::new);
+    Map<Double, Pert> ofMode =
+        ranges.stream()
+            .map(Draws::mode)
+            .distinct()
+            .parallel()
+            .collect(Collectors.toConcurrentMap(mode -> mode, m -> Pert.of(Range.of(0, m, 1))));
+    return ranges.stream().map(range -> ofMode.get(mode(range))).toArray(Pert[]::new);
   }
 
   private static double mode(Range range) {
