@@ -82,7 +82,7 @@ final class HowSureWords {
     lines.add(
         Texts.get(
             "howSure.draws",
-            found.draws(),
+            Words.exact(found.draws()),
             found.seed(),
             Words.aboutMoney(currency, 2 * found.npv().standardError())));
     return lines;
