@@ -38,7 +38,7 @@ class SettingTest {
     OtherStock steers = risky.otherStock().get(1);
     List<Month> months = List.of(Month.APRIL, Month.MAY);
     OtherStock autumn = new OtherStock("steers", 45, steers.dsePerHead(), months);
-    return FarmCopy.of(risky).otherStock(List.of(wethers, autumn)).build();
+    return FarmCopy.of(risky).otherStock(List.of(autumn, wethers)).build();
   }
 
   /** 1 May is day 120, eight weeks before it 6 March; five weeks from 1 June end on 5 July. */
@@ -95,8 +95,8 @@ class SettingTest {
     double[] pregnant =
         farm.mobs().stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
     StockDemand demand = StockDemand.of(farm, RandomFarms.TABLES, EnergyMethod.SCA_1990, pregnant);
-    double wethers = 300 * farm.otherStock().get(0).dsePerHead().likely() * 8.6;
-    double steers = 45 * farm.otherStock().get(1).dsePerHead().likely() * 8.6;
+    double wethers = 300 * farm.otherStock().get(1).dsePerHead().likely() * 8.6;
+    double steers = 45 * farm.otherStock().get(0).dsePerHead().likely() * 8.6;
     assertThat(problem.groups).isEqualTo(4);
     for (int k = 0; k < problem.halfMonths; k++) {
       int p = 4 + k;
@@ -105,9 +105,9 @@ class SettingTest {
       for (int g = 0; g < 2; g++) {
         assertNear(problem.pastureNeedMj[g][k], days * demand.mobMjPerDay(g, p));
       }
-      assertNear(problem.pastureNeedMj[2][k], days * wethers);
+      assertNear(problem.pastureNeedMj[3][k], days * wethers);
       boolean there = p >= 6 && p <= 9;
-      assertNear(problem.pastureNeedMj[3][k], there ? days * steers : 0);
+      assertNear(problem.pastureNeedMj[2][k], there ? days * steers : 0);
     }
   }
 
@@ -124,7 +124,7 @@ class SettingTest {
       }
     }
     assertThat(risky).isBetween(10, 70);
-    assertThat(problem.limited).containsExactly(false, false, true, false);
+    assertThat(problem.limited).containsExactly(false, false, false, true);
     assertThat(problem.mostRiskyDays).isEqualTo(28);
   }
 
@@ -139,8 +139,8 @@ class SettingTest {
 
   @Test
   void isWether_goesByTheNameOrTheKind() {
-    OtherStock stock = farm.otherStock().get(0);
-    Assumption steer = farm.otherStock().get(1).dsePerHead();
+    OtherStock stock = farm.otherStock().get(1);
+    Assumption steer = farm.otherStock().get(0).dsePerHead();
     assertThat(Setting.isWether(new OtherStock("Merino WETHERS", 1, steer, List.of()))).isTrue();
     assertThat(Setting.isWether(new OtherStock("boys", 1, stock.dsePerHead(), List.of()))).isTrue();
     assertThat(Setting.isWether(new OtherStock("boys", 1, steer, List.of()))).isFalse();
