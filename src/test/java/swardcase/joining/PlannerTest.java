@@ -124,6 +124,7 @@ class PlannerTest {
     assertThat(planner.cost(dear)).isGreaterThan(planner.cost(asNow));
     assertThat(planner.plan(0, asNow, dear)).isSameAs(asNow);
     assertThat(planner.plan(0, dear, asNow)).isSameAs(asNow);
+    assertThat(planner.plan(0, dear, shares(0))).as("the first of equals").isSameAs(dear);
     assertThat(planner.programme()).isNull();
   }
 
@@ -181,6 +182,71 @@ class PlannerTest {
     }
     assertThat(kinds).doesNotContain(0);
     assertThat(planner.isAtStake(0, 2, shares(0))).as("all of it bought").isTrue();
+  }
+
+  /** Before a plan is made no lambs are counted, and feed bought is at stake from one of money. */
+  @Test
+  void isAtStake_ofFeedBought_goesByItsPrice() {
+    for (int g = 0; g < 2; g++) {
+      for (int k = 0; k < problem.halfMonths; k++) {
+        double one = 1 / (problem.pastureNeedMj[g][k] * run.pricePerMj());
+        assertThat(planner.isAtStake(g, k, shares((1 - 0.99 * one) / 10))).isFalse();
+        assertThat(planner.isAtStake(g, k, shares((1 - 1.01 * one) / 10))).isTrue();
+      }
+    }
+  }
+
+  /** Drawn again, the costs lie half-way between those of safe feed and those of the answer. */
+  @Test
+  void costs_afterOneRound_areHalfWayToTheAnswers() {
+    Grazing asNow = planner.asNow();
+    Grazing found = planner.plan(1, asNow);
+    assertThat(found).isNotSameAs(asNow);
+    Losses losses = planner.losses();
+    int looked = 0;
+    for (int g = 0; g < 2; g++) {
+      double[][] safe = losses.chords(g, losses.safe(g));
+      double[][] there = losses.chords(g, losses.doses(g, found));
+      for (int k = 0; k < problem.halfMonths; k++) {
+        double[] half = new double[problem.paddocks];
+        for (int i = 0; i < half.length; i++) {
+          half[i] = (safe[k][i] + there[k][i]) / 2;
+        }
+        int weak = cheapest(half);
+        for (int i = 0; i < half.length; i++) {
+          if (half[weak] < 0.9 && half[i] > 2) {
+            double part = (1 - half[weak]) / (half[i] - half[weak]);
+            assertThat(planner.isAtStake(g, k, twoPaddocks(g, k, i, 0.999 * part, weak))).isFalse();
+            assertThat(planner.isAtStake(g, k, twoPaddocks(g, k, i, 1.001 * part, weak))).isTrue();
+            looked++;
+          }
+        }
+      }
+    }
+    assertThat(looked).isGreaterThan(10);
+  }
+
+  private static int cheapest(double[] cost) {
+    int least = 0;
+    for (int i = 0; i < cost.length; i++) {
+      least = cost[i] < cost[least] ? i : least;
+    }
+    return least;
+  }
+
+  private Grazing twoPaddocks(int group, int k, int paddock, double part, int other) {
+    double[][][] share = new double[problem.groups][problem.halfMonths][problem.paddocks];
+    share[group][k][paddock] = part;
+    share[group][k][other] = 1 - part;
+    return new Grazing(share);
+  }
+
+  @Test
+  void programme_thatFindsNothingBetter_isStillThere() {
+    Grazing best = planner.plan(planner.asNow());
+    Planner again = new Planner(setting, setting.strength);
+    assertThat(again.plan(1, best)).isSameAs(best);
+    assertThat(again.programme()).isNotNull();
   }
 
   /** With every paddock too strong, all that ewes need in their own weeks must be bought. */
