@@ -98,6 +98,25 @@ class RationingTest {
     }
   }
 
+  /** Where no choice is free, room is left for the least that the rest must use. */
+  @Test
+  void pick_withoutAFreeChoice_isWorthWhatASecondSolverFinds() {
+    SplittableRandom random = new SplittableRandom(13);
+    for (int round = 0; round < 60; round++) {
+      Case any = Case.random(random);
+      for (int r = 0; r < any.capacity.length; r++) {
+        for (int i = 0; i < any.first.length - 1; i++) {
+          any.use[r][any.first[i]] = 1 + random.nextInt(20);
+          any.capacity[r] += any.use[r][any.first[i]];
+        }
+      }
+      Rationing rationing = any.solved(5_000_000);
+      assertThat(rationing.isProved()).isTrue();
+      assertThat(rationing.value())
+          .isCloseTo(secondSolver(any.first, any.value, any.use, any.capacity), within(1e-6));
+    }
+  }
+
   /**
    * The bound is a linear programme's by duality: never below the value where choices may be mixed.
    * Of these 100 cases it comes within a thousandth of it in 73, and 211 branches prove the worst.
