@@ -25,6 +25,7 @@ final class Rationing {
   private final int groups;
   private final int[] order;
   private final int[][] ranked;
+  private final double[] bestPrice;
   private final double[] reduced;
   private final double[] bestOfRest;
   private final double[][] leastOfRest;
@@ -55,6 +56,7 @@ final class Rationing {
     reduced = new double[value.length];
     used = new double[resources];
     pick = new int[groups];
+    bestPrice = new double[resources];
     setReduced();
     order =
         IntStream.range(0, groups)
@@ -127,7 +129,6 @@ final class Rationing {
   /** Finds prices of the resources at which the bound is low, and the values less what is used. */
   private void setReduced() {
     double[] price = new double[resources];
-    double[] bestPrice = new double[resources];
     double[] scale = new double[resources];
     double total = 1;
     for (double v : value) {
@@ -238,6 +239,16 @@ final class Rationing {
   /** Its value. */
   double value() {
     return bestValue;
+  }
+
+  /** What no pick can pass: the bound at the prices found, before anything is decided. */
+  double bound() {
+    return atPrices + bestOfRest[0];
+  }
+
+  /** What one more of a resource is worth at that bound. */
+  double price(int resource) {
+    return bestPrice[resource];
   }
 
   /** Whether nothing better exists. */

@@ -152,6 +152,47 @@ class AlikePaddocksTest {
     assertThat(alike.ofEach(joined.grazing(solved(joined))).share(1, 2, 7)).isZero();
   }
 
+  /** The strongest at 0.6 makes bands of 0.025: two share the 24th, two the 23rd. */
+  @Test
+  void of_strengthsByBand_goTogetherUpToTheTopOfIt() {
+    double[] kinds = {0.6, 0.59, 0.575, 0.56, 0.01, 0};
+    double[] strength = new double[AlikePaddocks.MOST_ALONE + 2];
+    Arrays.setAll(strength, i -> kinds[i % kinds.length]);
+    GrazingProblem problem = problem(new SplittableRandom(5), new double[strength.length]);
+    AlikePaddocks alike = AlikePaddocks.of(problem, strength, cost(problem, strength));
+    double[] expected = new double[4];
+    int[] place = {0, 0, 1, 1, 2, 3};
+    for (int i = 0; i < strength.length; i++) {
+      expected[place[i % kinds.length]] += problem.weight[i];
+    }
+    assertThat(alike.problem().weight).containsExactly(expected, within(1e-9));
+  }
+
+  /** Paddocks that are risky in different half-months are never taken together. */
+  @Test
+  void of_paddocksRiskyAtDifferentTimes_areKeptApart() {
+    double[] strength = new double[AlikePaddocks.MOST_ALONE + 1];
+    Arrays.fill(strength, 0.5);
+    GrazingProblem problem = problem(new SplittableRandom(6), strength);
+    problem.riskyDays[3][5] = 0;
+    AlikePaddocks alike = AlikePaddocks.of(problem, strength, cost(problem, strength));
+    assertThat(alike.problem().riskyDays[3]).containsExactly(15, 0);
+  }
+
+  /** A paddock that gives no feed takes no part in the mean, even where nobody may go. */
+  @Test
+  void of_paddockWithoutFeed_countsForNothing() {
+    double[] strength = new double[AlikePaddocks.MOST_ALONE + 1];
+    GrazingProblem problem = problem(new SplittableRandom(7), strength);
+    problem.weight[3] = 0;
+    double[][][] cost = cost(problem, strength);
+    Arrays.fill(cost[0][1], Double.POSITIVE_INFINITY);
+    AlikePaddocks alike = AlikePaddocks.of(problem, strength, cost);
+    assertThat(alike.cost()[0][1]).containsExactly(Double.POSITIVE_INFINITY);
+    double[][][] share = {{{1}, {1}, {1}, {1}}, {{1}, {1}, {1}, {1}}, {{1}, {1}, {1}, {1}}};
+    assertThat(alike.ofEach(new Grazing(share)).share(0, 0, 3)).isZero();
+  }
+
   private static void assertThatFeedIsLeft(GrazingProblem problem, Grazing grazing) {
     double[] left = problem.startKg.clone();
     for (int p = 0; p < problem.halfMonths; p++) {

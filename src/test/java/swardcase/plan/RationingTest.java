@@ -11,6 +11,9 @@ import org.chocosolver.solver.search.strategy.Search;
 import org.chocosolver.solver.variables.BoolVar;
 import org.chocosolver.solver.variables.IntVar;
 import org.junit.jupiter.api.Test;
+import org.ojalgo.optimisation.Expression;
+import org.ojalgo.optimisation.ExpressionsBasedModel;
+import org.ojalgo.optimisation.Variable;
 
 /** Scarce means shared out: against a published case, a second solver and full enumeration. */
 class RationingTest {
@@ -46,10 +49,10 @@ class RationingTest {
         .isLessThanOrEqualTo(850);
   }
 
-  @Test
-  void pick_randomMultipleChoice_isWorthWhatASecondSolverFinds() {
-    SplittableRandom random = new SplittableRandom(9);
-    for (int round = 0; round < 100; round++) {
+  /** One choice of every group, what each is worth and uses, and what there is. */
+  private record Case(int[] first, double[] value, double[][] use, double[] capacity) {
+
+    static Case random(SplittableRandom random) {
       int groups = 4 + random.nextInt(8);
       int resources = 1 + random.nextInt(4);
       int[] first = new int[groups + 1];
@@ -74,12 +77,127 @@ class RationingTest {
         }
         capacity[r] = 20 * groups * random.nextDouble();
       }
-      Rationing rationing = new Rationing(first, value, use, capacity, 5_000_000);
+      return new Case(first, value, use, capacity);
+    }
+
+    Rationing solved(long branches) {
+      return new Rationing(first, value, use, capacity, branches);
+    }
+  }
+
+  @Test
+  void pick_randomMultipleChoice_isWorthWhatASecondSolverFinds() {
+    SplittableRandom random = new SplittableRandom(9);
+    for (int round = 0; round < 100; round++) {
+      Case any = Case.random(random);
+      Rationing rationing = any.solved(5_000_000);
       assertThat(rationing.isProved()).isTrue();
       assertThat(rationing.value())
           .as("round " + round)
-          .isCloseTo(secondSolver(first, value, use, capacity), within(1e-6));
+          .isCloseTo(secondSolver(any.first, any.value, any.use, any.capacity), within(1e-6));
     }
+  }
+
+  /** Where no choice is free, room is left for the least that the rest must use. */
+  @Test
+  void pick_withoutAFreeChoice_isWorthWhatASecondSolverFinds() {
+    SplittableRandom random = new SplittableRandom(13);
+    for (int round = 0; round < 60; round++) {
+      Case any = Case.random(random);
+      for (int r = 0; r < any.capacity.length; r++) {
+        for (int i = 0; i < any.first.length - 1; i++) {
+          any.use[r][any.first[i]] = 1 + random.nextInt(20);
+          any.capacity[r] += any.use[r][any.first[i]];
+        }
+      }
+      Rationing rationing = any.solved(5_000_000);
+      assertThat(rationing.isProved()).isTrue();
+      assertThat(rationing.value())
+          .isCloseTo(secondSolver(any.first, any.value, any.use, any.capacity), within(1e-6));
+    }
+  }
+
+  /**
+   * The bound is a linear programme's by duality: never below the value where choices may be mixed.
+   * Of these 100 cases it comes within a thousandth of it in 73, and 211 branches prove the worst.
+   */
+  @Test
+  void bound_ofAnyCase_isTheLinearOneOrALittleMore() {
+    SplittableRandom random = new SplittableRandom(10);
+    int near = 0;
+    for (int round = 0; round < 100; round++) {
+      Case any = Case.random(random);
+      double linear = linear(any, any.capacity);
+      Rationing rationing = any.solved(220);
+      assertThat(rationing.isProved()).isTrue();
+      assertThat(rationing.bound()).isGreaterThan(linear - 1e-6);
+      near += rationing.bound() < linear * 1.001 ? 1 : 0;
+    }
+    assertThat(near).isGreaterThanOrEqualTo(72);
+  }
+
+  /** One scarce resource: its price is what a little more and a little less of it are worth. */
+  @Test
+  void price_ofOneResource_isWhatALittleMoreOfItIsWorth() {
+    SplittableRandom random = new SplittableRandom(11);
+    double step = 0.01;
+    int scarce = 0;
+    for (int round = 0; round < 100; round++) {
+      Case any = Case.random(random);
+      if (any.capacity.length > 1) {
+        continue;
+      }
+      double linear = linear(any, any.capacity);
+      double more = (linear(any, new double[] {any.capacity[0] + step}) - linear) / step;
+      double less = (linear - linear(any, new double[] {any.capacity[0] - step})) / step;
+      Rationing rationing = any.solved(5_000_000);
+      assertThat(rationing.bound()).isCloseTo(linear, within(1e-6 * linear));
+      assertThat(rationing.price(0)).isBetween(more - 1e-3, less + 1e-3);
+      scarce += more > 1e-3 ? 1 : 0;
+    }
+    assertThat(scarce).isGreaterThan(10);
+  }
+
+  /** Enough for the best of every group: nothing is worth more, and no branch is lost. */
+  @Test
+  void price_ofWhatIsNotScarce_isNothing() {
+    SplittableRandom random = new SplittableRandom(12);
+    for (int round = 0; round < 30; round++) {
+      Case any = Case.random(random);
+      Arrays.fill(any.capacity, 60.0 * any.first.length);
+      Rationing rationing = any.solved(any.first.length - 1);
+      double most = 0;
+      for (int i = 0; i < any.first.length - 1; i++) {
+        most += Arrays.stream(any.value, any.first[i], any.first[i + 1]).max().orElseThrow();
+      }
+      assertThat(rationing.value()).isEqualTo(most);
+      assertThat(rationing.bound()).isEqualTo(most);
+      for (int r = 0; r < any.capacity.length; r++) {
+        assertThat(rationing.price(r)).isZero();
+      }
+    }
+  }
+
+  /** The value of the case where choices may be mixed, by another solver. */
+  private static double linear(Case any, double[] capacity) {
+    ExpressionsBasedModel model = new ExpressionsBasedModel();
+    Variable[] taken = new Variable[any.value.length];
+    for (int c = 0; c < taken.length; c++) {
+      taken[c] = model.addVariable("c" + c).lower(0).weight(any.value[c]);
+    }
+    for (int i = 0; i < any.first.length - 1; i++) {
+      Expression one = model.newExpression("group" + i).level(1);
+      for (int c = any.first[i]; c < any.first[i + 1]; c++) {
+        one.set(taken[c], 1);
+      }
+    }
+    for (int r = 0; r < capacity.length; r++) {
+      Expression used = model.newExpression("use" + r).upper(capacity[r]);
+      for (int c = 0; c < taken.length; c++) {
+        used.set(taken[c], any.use[r][c]);
+      }
+    }
+    return model.maximise().getValue();
   }
 
   /** The same choice put to a constraint solver, which counts in whole numbers. */

@@ -1,0 +1,38 @@
+package swardcase.joining;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.MonthDay;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import swardcase.RandomFarms;
+import swardcase.plan.FarmModel;
+import swardcase.plan.Run;
+
+class JoiningDatesTest {
+
+  @Test
+  void date_isTheFirstAndTheSixteenthOfEveryMonth() {
+    List<MonthDay> dates =
+        List.of(JoiningDates.date(0), JoiningDates.date(1), JoiningDates.date(8));
+    assertThat(dates).containsExactly(MonthDay.of(1, 1), MonthDay.of(1, 16), MonthDay.of(5, 1));
+    assertThat(JoiningDates.date(23)).isEqualTo(MonthDay.of(12, 16));
+  }
+
+  /** The farm's own doses and the day of that date, put to the dose-response. */
+  @Test
+  void points_ofADate_areThoseOfTheFarmsDosesFromThatDay() {
+    FarmModel model = new FarmModel(RandomFarms.demo("risky-farm"), RandomFarms.TABLES);
+    Run run = model.newRun();
+    for (int g = 0; g < 2; g++) {
+      int mob = g;
+      double[] doses = new double[24];
+      Arrays.setAll(doses, p -> run.dose(mob, p));
+      assertThat(JoiningDates.points(run, g, 8))
+          .isEqualTo(100 * run.lossOfJoining(g, doses, 120))
+          .isGreaterThan(3);
+      assertThat(JoiningDates.points(run, g, 11)).isEqualTo(100 * run.lossOfJoining(g, doses, 166));
+    }
+  }
+}

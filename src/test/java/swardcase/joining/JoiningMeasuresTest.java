@@ -1,0 +1,93 @@
+package swardcase.joining;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import swardcase.RandomFarms;
+import swardcase.farm.HalfMonths;
+import swardcase.plan.FarmModel;
+import swardcase.plan.Run;
+
+/** Two mobs, ten paddocks, two ways of grazing, read from a run anywhere in its ranges. */
+class JoiningMeasuresTest {
+
+  private final FarmModel model = new FarmModel(RandomFarms.demo("risky-farm"), RandomFarms.TABLES);
+  private final Setting setting = setting();
+  private final Grazing asNow = new Planner(setting, setting.strength).asNow();
+  private final Grazing nothing = new Grazing(new double[4][9][10]);
+  private final JoiningMeasures measures = new JoiningMeasures(setting, List.of(asNow, nothing));
+
+  private Setting setting() {
+    Run run = model.newRun();
+    return new Setting(model, run, Setting.cautiousStrength(model, run), 0);
+  }
+
+  /** 2 x 24 x 10 points, then 10 of barren ewes, 10 doses and three for each of two ways. */
+  @Test
+  void places_follow_oneAnother() {
+    assertThat(measures.points(0, 0, 0)).isZero();
+    assertThat(measures.points(1, 2, 3)).isEqualTo(263);
+    assertThat(measures.barren(4)).isEqualTo(484);
+    assertThat(measures.greenDose(4)).isEqualTo(494);
+    assertThat(measures.lambs(0)).isEqualTo(500);
+    assertThat(measures.money(0)).isEqualTo(501);
+    assertThat(measures.saved(0)).isEqualTo(502);
+    assertThat(measures.lambs(1)).isEqualTo(503);
+    assertThat(measures.saved(1)).isEqualTo(505);
+    assertThat(measures.size()).isEqualTo(506);
+    assertThat(measures.kept()).isZero();
+  }
+
+  @Test
+  void read_fromARun_isWhatTheLossesOfThatRunAre() {
+    SplittableRandom random = new SplittableRandom(71);
+    Run run = model.newRun();
+    run.set(RandomFarms.draw(model.inputs().all(), random));
+    double[] read = new double[measures.size()];
+    measures.read(run, read);
+    double[] strength = new double[10];
+    for (int i = 0; i < strength.length; i++) {
+      strength[i] = run.greenDose(i);
+      assertThat(read[measures.greenDose(i)]).isEqualTo(strength[i]).isPositive();
+      assertThat(read[measures.barren(i)]).isEqualTo(YoungEwes.barrenPercent(run, i)).isPositive();
+    }
+    Losses losses = new Losses(run, setting.halfMonths, setting.joiningDay, setting.ewes, strength);
+    assertThat(read[measures.lambs(0)]).isEqualTo(losses.lambs(asNow)).isGreaterThan(10);
+    assertThat(read[measures.lambs(1)]).isEqualTo(losses.lambs(nothing));
+    assertThat(read[measures.money(0)]).isEqualTo(losses.money(asNow)).isGreaterThan(1000);
+    assertThat(read[measures.money(1)]).isEqualTo(losses.money(nothing));
+    GrazingProblem needs = setting.problem(setting.strength);
+    double need = Arrays.stream(needs.pastureNeedMj).flatMapToDouble(Arrays::stream).sum();
+    double more = need - needs.boughtMj(asNow);
+    double saved = losses.money(asNow) - losses.money(nothing) - more * run.pricePerMj();
+    assertThat(read[measures.saved(0)]).isZero();
+    assertThat(read[measures.saved(1)]).isNegative().isCloseTo(saved, within(1e-6));
+  }
+
+  @Test
+  void read_pointsOfAStay_areThoseOfItsDoseAlone() {
+    SplittableRandom random = new SplittableRandom(72);
+    Run run = model.newRun();
+    run.set(RandomFarms.draw(model.inputs().all(), random));
+    double[] read = new double[measures.size()];
+    measures.read(run, read);
+    double most = 0;
+    for (int g = 0; g < 2; g++) {
+      for (int p = 0; p < HalfMonths.COUNT; p++) {
+        for (int i = 0; i < 10; i++) {
+          double[] stay = new double[HalfMonths.COUNT];
+          stay[p] = run.greenDose(i) * run.greenShare(p);
+          double alone = 100 * run.lossOfJoining(g, stay, setting.joiningDay[g]);
+          double expected = setting.matters(g, p) ? alone : 0;
+          assertThat(read[measures.points(g, p, i)]).isCloseTo(expected, within(1e-9));
+          most = Math.max(most, expected);
+        }
+      }
+    }
+    assertThat(most).isGreaterThan(3);
+  }
+}
