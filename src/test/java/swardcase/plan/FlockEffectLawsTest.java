@@ -158,30 +158,31 @@ class FlockEffectLawsTest {
     assertThat(effect.share(4, strength[4], held[4])).isEqualTo(share[4]);
   }
 
-  /** A strength between nodes lies on the planes of the grid. */
+  /** Nodes are solved where a strength between them is asked for first. */
   @Test
-  void fertile_betweenNodes_isReadByStraightLines() {
-    FlockEffect effect = set(ScanningBasis.OBSERVED, 0.2);
-    double along = 0.3;
-    double alongHeld = 0.8;
+  void fertileAndSeason_betweenNodes_areReadByStraightLines() {
     double a = 0.2;
     double b = 0.1;
-    double line =
-        (1 - along) * (1 - alongHeld) * effect.fertile(a, b)
-            + along * (1 - alongHeld) * effect.fertile(a + SPACING, b)
-            + (1 - along) * alongHeld * effect.fertile(a, b + SPACING)
-            + along * alongHeld * effect.fertile(a + SPACING, b + SPACING);
-    assertThat(effect.fertile(a + along * SPACING, b + alongHeld * SPACING))
-        .isCloseTo(line, within(EXACT));
-    assertThat(effect.fertile(a, b + alongHeld * SPACING))
-        .isCloseTo(
-            (1 - alongHeld) * effect.fertile(a, b) + alongHeld * effect.fertile(a, b + SPACING),
-            within(EXACT));
-    double season = effect.season(a, b + alongHeld * SPACING);
-    assertThat(season)
-        .isCloseTo(
-            (1 - alongHeld) * effect.season(a, b) + alongHeld * effect.season(a, b + SPACING),
-            within(EXACT));
+    double[][] shares = {{0.3, 0.8}, {0, 0.8}, {0.3, 0}};
+    for (double[] share : shares) {
+      FlockEffect effect = set(ScanningBasis.OBSERVED, 0.5);
+      double u = share[0];
+      double v = share[1];
+      double fertile = effect.fertile(a + u * SPACING, b + v * SPACING);
+      double season = effect.season(a + u * SPACING, b + v * SPACING);
+      double fertileLine =
+          (1 - u) * (1 - v) * effect.fertile(a, b)
+              + u * (1 - v) * effect.fertile(a + SPACING, b)
+              + (1 - u) * v * effect.fertile(a, b + SPACING)
+              + u * v * effect.fertile(a + SPACING, b + SPACING);
+      double seasonLine =
+          (1 - u) * (1 - v) * effect.season(a, b)
+              + u * (1 - v) * effect.season(a + SPACING, b)
+              + (1 - u) * v * effect.season(a, b + SPACING)
+              + u * v * effect.season(a + SPACING, b + SPACING);
+      assertThat(fertile).isCloseTo(fertileLine, within(EXACT));
+      assertThat(season).isPositive().isCloseTo(seasonLine, within(EXACT));
+    }
   }
 
   @Test
@@ -199,13 +200,14 @@ class FlockEffectLawsTest {
   @Test
   void lossOfStay_inAHalfMonth_isTheLossOfJoiningAtItsDoseAlone() {
     FlockEffect effect = set(ScanningBasis.OBSERVED, 0.2);
+    FlockEffect joined = set(ScanningBasis.OBSERVED, 0.2);
     double strength = 0.5;
     int day = day(5, 1);
     double most = 0;
     for (int p = 0; p < HalfMonths.COUNT; p++) {
       double[] doses = new double[HalfMonths.COUNT];
       doses[p] = strength * green[p];
-      double loss = effect.lossOfJoining(doses, day);
+      double loss = joined.lossOfJoining(doses, day);
       most = Math.max(most, loss);
       assertThat(effect.lossOfStay(p, effect.power(strength), effect.leftAfterStay(p, day)))
           .isCloseTo(loss, within(EXACT));
