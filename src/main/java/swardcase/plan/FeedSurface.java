@@ -125,8 +125,9 @@ final class FeedSurface {
     }
     System.arraycopy(key, 0, lastKey, 0, key.length);
     placeWinterNodes(winterNow);
-    for (double[] table : bought) {
-      Arrays.fill(table, Double.NaN);
+    for (int season = 0; season < bought.length; season++) {
+      Arrays.fill(bought[season], Double.NaN);
+      Arrays.fill(spare[season], Double.NaN);
     }
     setMultiplier(winterNow, 1);
     budget.set(rates, parameters, 1);

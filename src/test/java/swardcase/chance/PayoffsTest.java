@@ -1,9 +1,13 @@
 package swardcase.chance;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class PayoffsTest {
@@ -89,6 +93,70 @@ class PayoffsTest {
       double partial = new Payoffs(payoff).partial(known).value();
       assertThat(partial).as("trial %s", trial).isBetween(0.0, perfect + 1e-9);
     }
+  }
+
+  /** By another way: the draws sorted, those of equal values in their order, and cut by rank. */
+  @Test
+  void partial_ofAnyDecision_isThatOfDrawsSortedAndCut() {
+    SplittableRandom random = new SplittableRandom(78);
+    for (int trial = 0; trial < 60; trial++) {
+      int draws = random.nextInt(1, 1200);
+      double kinds = random.nextBoolean() ? 12 : 1e6;
+      double[][] payoff = new double[3][draws];
+      double[] known = random.doubles(draws).map(u -> Math.rint(kinds * u) / kinds).toArray();
+      for (int d = 0; d < draws; d++) {
+        payoff[1][d] = 20 * known[d] - 10 + random.nextGaussian();
+        payoff[2][d] = 40 * known[d] * known[d] - 16 + random.nextGaussian();
+      }
+      assertThat(new Payoffs(payoff).partial(known).value())
+          .as("trial %s", trial)
+          .isCloseTo(bySorting(payoff, known), within(1e-9));
+    }
+  }
+
+  private static double bySorting(double[][] payoff, double[] known) {
+    int draws = known.length;
+    int cells = Math.max(1, Math.min(16, draws / 50));
+    List<Integer> order =
+        IntStream.range(0, draws)
+            .boxed()
+            .sorted(Comparator.comparingDouble((Integer d) -> known[d]))
+            .toList();
+    double gain = 0;
+    for (int c = 0; c < cells; c++) {
+      List<Integer> inCell = order.subList(c * draws / cells, (c + 1) * draws / cells);
+      List<Integer> even = inCell.stream().filter(d -> d % 2 == 0).toList();
+      List<Integer> odd = inCell.stream().filter(d -> d % 2 == 1).toList();
+      gain += sum(payoff[bestOf(payoff, even)], odd) + sum(payoff[bestOf(payoff, odd)], even);
+    }
+    List<Integer> all = IntStream.range(0, draws).boxed().toList();
+    return Math.max(0, (gain - sum(payoff[bestOf(payoff, all)], all)) / draws);
+  }
+
+  private static int bestOf(double[][] payoff, List<Integer> draws) {
+    int best = 0;
+    for (int a = 1; a < payoff.length; a++) {
+      best = sum(payoff[a], draws) > sum(payoff[best], draws) ? a : best;
+    }
+    return best;
+  }
+
+  private static double sum(double[] of, List<Integer> draws) {
+    return draws.stream().mapToDouble(d -> of[d]).sum();
+  }
+
+  @Test
+  void best_ofChoices_isTheFirstOfThoseThatPayMost() {
+    assertThat(new Payoffs(new double[][] {{1, 1}, {0, 6}, {3, 3}}).best()).isEqualTo(1);
+    assertThat(new Payoffs(new double[][] {{0, 1}, {5, 5}, {4, 6}}).best()).isEqualTo(1);
+  }
+
+  @Test
+  void payoffs_ofOtherNumbersOfDraws_areRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Payoffs(new double[][] {{1, 2}, {1, 2, 3}}));
+    Payoffs payoffs = new Payoffs(new double[][] {{1, 2}});
+    assertThatIllegalArgumentException().isThrownBy(() -> payoffs.partial(new double[3]));
   }
 
   @Test

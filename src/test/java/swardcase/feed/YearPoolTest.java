@@ -52,4 +52,39 @@ class YearPoolTest {
     assertThat(yearsToRepeat(pool, 0.9, 1900)).isEqualTo(100);
     assertThat(pool.kg).isCloseTo(1900 + 100 * Math.pow(0.9, 100), within(1e-9));
   }
+
+  /** Two starts half a gram apart: a year ends 0.4 g on, and 0.1 is still what is left of it. */
+  @Test
+  void pool_whoseStartsHardlyDiffer_learnsNothingOfThem() {
+    YearPool pool = new YearPool();
+    pool.begin(1000, 0.1);
+    pool.kg += 5e-4;
+    pool.goOn();
+    double second = pool.kg;
+    assertThat(second).isCloseTo(1000 + 5e-4 / 0.9, within(1e-10));
+    pool.kg += 4e-4;
+    pool.goOn();
+    assertThat(pool.kg).isCloseTo(second + 4e-4 / 0.9, within(1e-10));
+  }
+
+  /** Starts 20 g apart, of which a year leaves a quarter: that is learnt, and the error is gone. */
+  @Test
+  void pool_whoseStartsDifferByGrams_learnsWhatAYearLeaves() {
+    YearPool pool = new YearPool();
+    pool.begin(1000, 0);
+    pool.kg = 1000.015; // of 20 g to 1,000.02
+    pool.goOn();
+    pool.kg = 1000.02 + 0.25 * (pool.kg - 1000.02);
+    pool.goOn();
+    assertThat(pool.kg).isCloseTo(1000.02, within(1e-9));
+  }
+
+  @Test
+  void repeats_aYearThatEndsAtTheTolerance_isTrue() {
+    YearPool pool = new YearPool();
+    pool.begin(0, 0);
+    pool.kg = 0.5;
+    assertThat(pool.repeats(0.5)).isTrue();
+    assertThat(pool.repeats(0.4999)).isFalse();
+  }
 }

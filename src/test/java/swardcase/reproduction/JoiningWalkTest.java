@@ -23,7 +23,7 @@ class JoiningWalkTest {
         effect[p] = random.nextInt(3) == 0 ? effect[p - 1] : effect[p];
       }
       int joiningDay = random.nextInt(HalfMonths.DAYS);
-      double weeks = random.nextDouble(0.2, 10);
+      double weeks = random.nextInt(3) == 0 ? random.nextInt(1, 10) : random.nextDouble(0.2, 10);
       double ramp = random.nextDouble(0.5, 30);
       double lag = random.nextInt(4) == 0 ? 17 : random.nextDouble(0, 30);
       double halfLife = random.nextDouble(3, 20);
@@ -51,6 +51,14 @@ class JoiningWalkTest {
     walk.set(14, 17, 7);
     walk.multipliers(effect, again);
     assertThat(again).isEqualTo(first);
+  }
+
+  @Test
+  void isOf_anotherDayOrOtherPlaces_isFalse() {
+    JoiningWalk walk = new JoiningWalk(30, 5, HalfMonths.COUNT);
+    assertThat(walk.isOf(30, HalfMonths.COUNT)).isTrue();
+    assertThat(walk.isOf(31, HalfMonths.COUNT)).isFalse();
+    assertThat(walk.isOf(30, HalfMonths.DAYS)).isFalse();
   }
 
   private static double[] byDays(
