@@ -35,7 +35,7 @@ public final class FeedMonths {
     double now = run.winterGrowthNow();
     StockDemand need = model.demand(EnergyMethod.AFRC_1993);
     FeedBudget budget = new FeedBudget(model.farm(), need, model.tables());
-    FeedSurface afrc = new FeedSurface(model, run.inputs(), need, budget);
+    FeedSurface afrc = new FeedSurface(model, run.inputs(), need, budget, false);
     afrc.set(x, now);
     FeedResult result = new FeedResult();
     for (int season = 0; season < model.farm().feedYear().seasons().size(); season++) {

@@ -64,7 +64,8 @@ final class FeedSurface {
   private double nowMjPerEwe;
 
   /** The surface of a farm, by its own need and budget or by those of another energy method. */
-  FeedSurface(FarmModel model, Inputs inputs, StockDemand demand, FeedBudget budget) {
+  FeedSurface(
+      FarmModel model, Inputs inputs, StockDemand demand, FeedBudget budget, boolean runMoreEwes) {
     Farm farm = model.farm();
     Tables tables = model.tables();
     this.demand = demand;
@@ -83,7 +84,7 @@ final class FeedSurface {
     demandMultiplier = inputs.add(tables.parameter("feed.demand-multiplier"));
     dryLossMultiplier = inputs.add(tables.parameter("feed.dry-loss-multiplier"));
     mostEweIncrease = inputs.add(farm.management().mostEweIncrease());
-    runMoreEwes = model.runMoreEwes() && farm.ewesJoined() > 0;
+    this.runMoreEwes = runMoreEwes && farm.ewesJoined() > 0;
     lastKey[0] = Double.NaN;
     parameters = FeedParameters.likely(farm, tables);
     // A table for each season type and, last, one for their mean.

@@ -101,7 +101,7 @@ public final class Run {
     paddockWeight = new double[paddockArea.length];
     stands = new Stands(farm, model.tables(), inputs, model.compositions());
     paths = new ActionPaths(farm, model.tables(), inputs, stands, year);
-    feed = new FeedSurface(model, inputs, model.demand(), model.budget());
+    feed = new FeedSurface(model, inputs, model.demand(), model.budget(), model.runMoreEwes());
     List<Mob> mobs = farm.mobs();
     ewes = mobs.stream().mapToInt(Mob::ewes).toArray();
     lambsPerEwe = mobs.stream().mapToDouble(Run::lambsPerPregnantEwe).toArray();

@@ -12,7 +12,6 @@ import swardcase.FarmCopy;
 import swardcase.RandomFarms;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
-import swardcase.feed.EnergyMethod;
 import swardcase.feed.FeedBudget;
 import swardcase.feed.FeedParameters;
 import swardcase.feed.FeedResult;
@@ -49,11 +48,10 @@ class FeedSurfaceTest {
     Case(Farm farm, boolean runMoreEwes) {
       this.farm = farm;
       year = new GrowthYear(farm);
-      double[] pregnant =
-          farm.mobs().stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
-      demand = StockDemand.of(farm, TABLES, EnergyMethod.SCA_1990, pregnant);
-      budget = new FeedBudget(farm, demand, TABLES);
-      surface = new FeedSurface(farm, TABLES, inputs, year, runMoreEwes);
+      FarmModel model = PlanFarms.model(farm);
+      demand = model.demand();
+      budget = model.budget();
+      surface = new FeedSurface(model, inputs, demand, budget, runMoreEwes);
       x = inputs.likely();
     }
 
