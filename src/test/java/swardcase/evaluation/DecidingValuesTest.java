@@ -40,7 +40,7 @@ class DecidingValuesTest {
       """
       # Reference values that move a decision
 
-      Written by `mvn -q test -Dtest=DecidingValuesTest -Ddeciding=true`, which takes some minutes. Every number of `tables/` goes alone to the
+      Written by `mvn -q test -Dtest=DecidingValuesTest -Ddeciding=true`, which takes ten minutes to half an hour. Every number of `tables/` goes alone to the
       ends of its range, a number without a range a tenth down and up, and the farm is read, valued and planned again at likely values. A row
       is here if the net present value of some action on some paddock moves by more than 5 % of what the action costs (of its effort where it
       costs nothing), or if something else is planned. A plan is looked for again only from 2 % on. *On the sheet as* says whether
