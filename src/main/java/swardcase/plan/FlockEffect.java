@@ -119,7 +119,7 @@ final class FlockEffect {
     otherWalk = null;
     referenceEffect = DoseResponse.effect(x[referenceDose], x[d50], x[steepness]);
     double told = x[pregnantPercent] / 100;
-    effects(now, effect, 0);
+    effects(power(now), effect, 0);
     walk.multipliers(effect, multiplier);
     sparedNow = spared(seasonExposure());
     sterileNow = 1 - wholeShareNow();
@@ -221,9 +221,7 @@ final class FlockEffect {
 
   /** Ewes barren for good after a year on clover of one strength, share of sound ewes. */
   double barrenAfterYearOn(double power) {
-    for (int p = 0; p < effect.length; p++) {
-      effect[p] = DoseResponse.effectOfPower(greenPower[p] * power);
-    }
+    effects(power, effect, 0);
     return 1 - spared(seasonExposure());
   }
 
@@ -383,14 +381,13 @@ final class FlockEffect {
   private int effectsAt(int node) {
     int from = node * HalfMonths.COUNT;
     if (Double.isNaN(effectOfNode[from])) {
-      effects(node * spacing, effectOfNode, from);
+      effects(power(node * spacing), effectOfNode, from);
     }
     return from;
   }
 
   /** The dose is green share x strength, so its power in the dose-response is a product too. */
-  private void effects(double strength, double[] into, int from) {
-    double power = power(strength);
+  private void effects(double power, double[] into, int from) {
     for (int p = 0; p < HalfMonths.COUNT; p++) {
       into[from + p] = DoseResponse.effectOfPower(greenPower[p] * power);
     }
