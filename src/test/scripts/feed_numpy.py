@@ -13,9 +13,9 @@ BELOW = np.array([0.35, 0.6, 0.75, 0.87, 0.94, 0.97])
 START_DRY_KG = 2000.0
 CLOSE_KG = 1e-6
 NEAR_KG = 1e-3
+CARRIED_KG = 0.3
 MOST_YEARS = 100
-MOST_LEFT = 0.3
-LEAST_MOVE_KG = 1e-3
+MOST_LEFT = 0.9
 
 
 def settings(farm, x):
@@ -29,17 +29,17 @@ def settings(farm, x):
 
 
 def usual(farm):
-    """Start of the likely year without old cultivars, by season type: pools on 1 January and what a year leaves of an error."""
+    """Start of the likely year without old cultivars, by season type: green and dry on 1 January."""
     seasons = len(farm.season_chance)
     feed = settings(farm, farm.likely[:, None])
     one = np.ones(seasons)
-    start = np.zeros(seasons), np.full(seasons, START_DRY_KG), np.zeros(seasons), np.zeros(seasons)
-    year = repeat(farm, feed, np.zeros(seasons, dtype=int), np.arange(seasons), one, one, CLOSE_KG, *start)
-    return year.green, year.dry, year.green_left, year.dry_left
+    start = np.zeros(seasons), np.full(seasons, START_DRY_KG)
+    year = repeat(farm, feed, np.zeros(seasons, dtype=int), np.arange(seasons), one, one, False, *start)
+    return year.green, year.dry
 
 
-def repeat(farm, feed, draw, season, w, o, tolerance, green, dry, green_left, dry_left):
-    """Runs the year until it repeats itself, one lane for each (draw, season, w, o, start)."""
+def repeat(farm, feed, draw, season, w, o, near, green, dry):
+    """Runs the year until it repeats itself, one lane for each (draw, season, w, o, start); near: one of very many."""
     factor = np.where(farm.winter[:, None], w, o)
     grown_full = farm.growth[season].T * factor
     decay = 1 - np.sqrt(1 - np.minimum(1, farm.dry_lost_per_month[:, None] * feed.dry_loss))[:, draw]
@@ -53,16 +53,14 @@ def repeat(farm, feed, draw, season, w, o, tolerance, green, dry, green_left, dr
         bought=np.empty(len(draw)),
         green=np.empty(len(draw)),
         dry=np.empty(len(draw)),
-        green_left=np.empty(len(draw)),
-        dry_left=np.empty(len(draw)),
         eaten=np.empty((2, 24, len(draw))),
     )
-    green_before = dry_before = None
-    left = green_left, dry_left
     eaten = np.empty((2, 24, len(draw)))
     for year in range(1, MOST_YEARS + 1):
         green_start, dry_start = green, dry
         bought = np.zeros(len(lanes))
+        dry_more = np.ones(len(lanes))
+        bought_more = np.zeros(len(lanes))
         for p in range(24):
             grown = np.minimum(1, green / bound)
             grown -= 1
@@ -76,9 +74,13 @@ def repeat(farm, feed, draw, season, w, o, tolerance, green, dry, green_left, dr
             b *= per_kg
             filled = available(b, rise)
             eaten_green = np.minimum(there, filled * (appetite[p] * farm.green_quality[p]))
-            filled_dry = available(dry * per_kg, rise)
-            filled_dry *= np.maximum(0, 1 - filled)
-            filled_dry *= appetite[p] * farm.dry_quality[p]
+            filled_dry, slope = available_and_slope(dry * per_kg, rise)
+            hungry = np.maximum(0, 1 - filled)
+            hungry *= appetite[p] * farm.dry_quality[p]
+            filled_dry *= hungry
+            slope *= hungry
+            slope *= per_kg
+            eaten_more = dry_more * np.where(filled_dry > dry, 1, slope)
             eaten_dry = np.minimum(dry, filled_dry)
             there -= eaten_green
             green = there * (1 - dying[p])
@@ -86,52 +88,55 @@ def repeat(farm, feed, draw, season, w, o, tolerance, green, dry, green_left, dr
             dry = dry - eaten_dry
             dry *= 1 - decay[p]
             dry += there
+            dry_more -= eaten_more
+            dry_more *= 1 - decay[p]
             short = need[p] * met
             short -= eaten_green * farm.green_mj_per_kg[p]
             short -= eaten_dry * farm.dry_mj_per_kg[p]
             bought += np.maximum(0, short)
+            eaten_more *= short > 0
+            eaten_more *= farm.dry_mj_per_kg[p]
+            bought_more -= eaten_more
             eaten[0, p] = eaten_green
             eaten[1, p] = eaten_dry
-        green_change, dry_change = green - green_start, dry - dry_start
-        goes_on = (np.abs(green_change) > tolerance) | (np.abs(dry_change) > tolerance)
+        move_green, move = np.abs(green - green_start), dry - dry_start
+        repeats = (move_green <= CLOSE_KG) & (np.abs(move) <= CLOSE_KG)
+        move = move / (1 - np.where(dry_more < MOST_LEFT, dry_more, 0))
+        if near:
+            carried = (move_green <= NEAR_KG) & (np.abs(move) <= CARRIED_KG)
+            bought = np.where(carried, np.maximum(0, bought + move * bought_more), bought)
+            repeats |= carried
         if year == MOST_YEARS:
-            goes_on[:] = False
-        ends = ~goes_on
-        done = lanes[ends]
-        out.bought[done], out.green[done], out.dry[done] = bought[ends], green[ends], dry[ends]
-        out.green_left[done], out.dry_left[done] = left[0][ends], left[1][ends]
-        out.eaten[:, :, done] = eaten[:, :, ends]
-        if not goes_on.any():
+            repeats[:] = True
+        done = lanes[repeats]
+        out.bought[done], out.green[done], out.dry[done] = bought[repeats], green[repeats], dry[repeats]
+        out.eaten[:, :, done] = eaten[:, :, repeats]
+        if repeats.all():
             break
-        if year > 1:
-            left = (
-                left_of(green_start, green_change, *green_before, left[0]),
-                left_of(dry_start, dry_change, *dry_before, left[1]),
-            )
-        green_before, dry_before = (green_start, green_change), (dry_start, dry_change)
-        green = np.maximum(0, green_start + green_change / (1 - left[0]))
-        dry = np.maximum(0, dry_start + dry_change / (1 - left[1]))
-        if ends.any():
-            lanes, green, dry = lanes[goes_on], green[goes_on], dry[goes_on]
-            green_before = tuple(of[goes_on] for of in green_before)
-            dry_before = tuple(of[goes_on] for of in dry_before)
-            left = left[0][goes_on], left[1][goes_on]
-            bound, penalty, met = bound[goes_on], penalty[goes_on], met[goes_on]
-            grown_full, decay = grown_full[:, goes_on], decay[:, goes_on]
+        dry = np.maximum(0, dry_start + move)
+        if repeats.any():
+            on = ~repeats
+            lanes, green, dry = lanes[on], green[on], dry[on]
+            bound, penalty, met = bound[on], penalty[on], met[on]
+            grown_full, decay = grown_full[:, on], decay[:, on]
             eaten = np.empty((2, 24, len(lanes)))
     return out
 
 
-def left_of(start, change, start_before, change_before, left):
-    """What a year leaves of an error at its start, by the last two years, if that is small; else 0."""
-    moved = start - start_before
-    far = np.abs(moved) > LEAST_MOVE_KG
-    q = 1 + (change - change_before) / np.where(far, moved, 1)
-    return np.where(~far, left, np.where((q > 0) & (q < MOST_LEFT), q, 0))
-
-
 def available(b, rise):
     return (1 - np.exp(-b)) * (1 + rise * np.exp(-b * b))
+
+
+def available_and_slope(b, rise):
+    """Availability and what it gains with b."""
+    kept = np.exp(-b)
+    bell = rise * np.exp(-b * b)
+    slope = kept * (1 + bell)
+    kept = 1 - kept
+    slope -= 2 * b * bell * kept
+    bell += 1
+    bell *= kept
+    return bell, slope
 
 
 def as_it_stands(farm, feed, now):
@@ -140,12 +145,10 @@ def as_it_stands(farm, feed, now):
     season = np.repeat(np.arange(seasons), draws)
     draw = np.tile(np.arange(draws), seasons)
     w, o = np.tile(now, seasons), np.ones(seasons * draws)
-    year = repeat(farm, feed, draw, season, w, o, CLOSE_KG, *(of[season] for of in farm.usual))
+    year = repeat(farm, feed, draw, season, w, o, False, *(of[season] for of in farm.usual))
     return SimpleNamespace(
         green=year.green.reshape(seasons, draws),
         dry=year.dry.reshape(seasons, draws),
-        green_left=year.green_left.reshape(seasons, draws),
-        dry_left=year.dry_left.reshape(seasons, draws),
         eaten=year.eaten.reshape(2, 24, seasons, draws),
     )
 
@@ -185,9 +188,8 @@ def read(farm, feed, stands, now, season, w, o):
     def fill(at):
         place, node_b, draw = np.unravel_index(at, size)
         of, node_a = np.divmod(place, len(nodes))
-        starts = stands.green, stands.dry, stands.green_left, stands.dry_left
-        start = (each[of, draw] for each in starts)
-        year = repeat(farm, feed, draw, of, nodes[node_a, draw], OTHER[node_b], NEAR_KG, *start)
+        start = stands.green[of, draw], stands.dry[of, draw]
+        year = repeat(farm, feed, draw, of, nodes[node_a, draw], OTHER[node_b], True, *start)
         return (year.bought,)
 
     return grid_numpy.between(a + season * len(nodes), b, u, v, size, fill)[0]

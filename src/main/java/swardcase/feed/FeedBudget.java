@@ -37,8 +37,6 @@ public final class FeedBudget {
 
   private static final int P = HalfMonths.COUNT;
   private static final double START_DRY_KG = 2000;
-  private static final double CLOSE_KG = 1e-6;
-  private static final double NEAR_KG = 1e-3;
 
   private final PastureIntake intake;
   private final double[][] growth = new double[3][P];
@@ -101,9 +99,9 @@ public final class FeedBudget {
     if (!(eweMultiplier >= 0 && eweMultiplier < Double.POSITIVE_INFINITY)) {
       Check.notNegative(eweMultiplier, "multiplier of ewes");
     }
-    rates.leafAreaPenalty = parameters.leafAreaPenalty();
     rates.leafAreaBoundKg = parameters.leafAreaBoundKgDmPerHa();
-    rates.perLeafAreaBound = 1 / rates.leafAreaBoundKg;
+    rates.growthOnBareGround = 1 - parameters.leafAreaPenalty();
+    rates.growthPerKg = parameters.leafAreaPenalty() / rates.leafAreaBoundKg;
     double met = 1 - parameters.conditionDeficit();
     for (int p = 0; p < P; p++) {
       int at = p * FeedRates.NUMBERS;
@@ -132,7 +130,7 @@ public final class FeedBudget {
   public void run(int seasonIndex, double[] growthMultiplier, FeedRates rates, FeedResult out) {
     Check.inRange(seasonIndex, 0, growth.length - 1, "season");
     check(growthMultiplier);
-    out.year.begin(0, START_DRY_KG, CLOSE_KG);
+    out.year.begin(0, START_DRY_KG);
     repeat(seasonIndex, growthMultiplier, rates, out);
   }
 
@@ -145,19 +143,13 @@ public final class FeedBudget {
       FeedResult out) {
     Check.inRange(seasonIndex, 0, growth.length - 1, "season");
     check(growthMultiplier);
-    out.year.beginFrom(from.year, CLOSE_KG);
+    out.year.beginFrom(from.year);
     repeat(seasonIndex, growthMultiplier, rates, out);
   }
 
   private void repeat(int season, double[] growthMultiplier, FeedRates rates, FeedResult out) {
     while (out.year.goesOn()) {
-      out.carriedInKgDmPerHa = out.year.green.kg + out.year.dry.kg;
-      for (int p = 0; p < P; p++) {
-        step(p, growth[season][p] * growthMultiplier[p], rates, out.year);
-        out.demandMjPerHa[p] = rates.of[p * FeedRates.NUMBERS + FeedRates.NEED_MJ];
-        out.keep(p);
-      }
-      out.year.endYear();
+      runYear(growth[season], growthMultiplier, rates, out.year, out);
     }
   }
 
@@ -171,13 +163,9 @@ public final class FeedBudget {
   public void runNear(
       FeedResult from, int seasonIndex, double[] growthMultiplier, FeedRates rates, FeedYear out) {
     check(growthMultiplier);
-    double[] full = growth[seasonIndex];
-    out.beginFrom(from.year, NEAR_KG);
+    out.beginNear(from.year);
     while (out.goesOn()) {
-      for (int p = 0; p < P; p++) {
-        step(p, full[p] * growthMultiplier[p], rates, out);
-      }
-      out.endYear();
+      runYear(growth[seasonIndex], growthMultiplier, rates, out, null);
     }
   }
 
@@ -196,46 +184,75 @@ public final class FeedBudget {
     }
   }
 
-  /** One half-month, from the pools of a year to those it leaves there. */
-  private void step(int p, double fullGrowthKg, FeedRates rates, FeedYear year) {
+  /**
+   * One year, from the pools of {@code year}; {@code kept} takes its half-months if there is one.
+   */
+  private void runYear(
+      double[] fullGrowth, double[] multiplier, FeedRates rates, FeedYear year, FeedResult kept) {
     double[] of = rates.of;
-    int at = p * FeedRates.NUMBERS;
-    double green = year.green.kg;
-    double dry = year.dry.kg;
-    double grown = fullGrowthKg;
-    if (green < rates.leafAreaBoundKg) {
-      grown *= 1 - rates.leafAreaPenalty * (1 - green * rates.perLeafAreaBound);
-    }
-    double greenThere = green + grown;
-    double greenFilled = greenThere > 0 ? intake.availabilityFromTable(green + grown / 2) : 0;
-    double eatenGreen = of[at + FeedRates.EATEN_GREEN_KG] * greenFilled;
-    if (eatenGreen > greenThere) {
-      eatenGreen = greenThere;
-    }
-    double eatenDry = 0;
-    if (dry > 0 && greenFilled < 1) {
-      double dryFilled = (1 - greenFilled) * intake.availabilityFromTable(dry);
-      eatenDry = of[at + FeedRates.EATEN_DRY_KG] * dryFilled;
-      if (eatenDry > dry) {
-        eatenDry = dry;
+    double green = year.greenKg();
+    double dry = year.dryKg();
+    double boughtInYear = 0;
+    double uneaten = 0;
+    // For each kg of dry feed more on 1 January:
+    double dryMore = 1;
+    double boughtMore = 0;
+    double uneatenMore = 0;
+    for (int p = 0; p < P; p++) {
+      int at = p * FeedRates.NUMBERS;
+      double grown = fullGrowth[p] * multiplier[p];
+      if (green < rates.leafAreaBoundKg) {
+        grown *= rates.growthOnBareGround + green * rates.growthPerKg;
+      }
+      double greenThere = green + grown;
+      double greenFilled = greenThere > 0 ? intake.availabilityFromTable(green + grown / 2) : 0;
+      double eatenGreen = of[at + FeedRates.EATEN_GREEN_KG] * greenFilled;
+      if (eatenGreen > greenThere) {
+        eatenGreen = greenThere;
+      }
+      double eatenDry = 0;
+      double eatenMore = 0;
+      if (dry > 0 && greenFilled < 1) {
+        double hungryFor = of[at + FeedRates.EATEN_DRY_KG] * (1 - greenFilled);
+        eatenDry = hungryFor * intake.availabilityFromTable(dry);
+        eatenMore = hungryFor * intake.availabilitySlopeFromTable(dry) * dryMore;
+        if (eatenDry > dry) {
+          eatenDry = dry;
+          eatenMore = dryMore;
+        }
+      }
+      double died = (greenThere - eatenGreen) * of[at + FeedRates.DYING_SHARE];
+      double decayed = (dry - eatenDry) * of[at + FeedRates.DECAYING_SHARE];
+      double eatenMj =
+          eatenGreen * of[at + FeedRates.GREEN_MJ_PER_KG]
+              + eatenDry * of[at + FeedRates.DRY_MJ_PER_KG];
+      double missing = of[at + FeedRates.NEED_MET_MJ] - eatenMj;
+      double bought = 0;
+      if (missing > 0) {
+        bought = missing;
+        boughtMore -= eatenMore * of[at + FeedRates.DRY_MJ_PER_KG];
+      }
+      double decayedMore = (dryMore - eatenMore) * of[at + FeedRates.DECAYING_SHARE];
+      green = greenThere - eatenGreen - died;
+      dry = dry - eatenDry - decayed + died;
+      dryMore = dryMore - eatenMore - decayedMore;
+      boughtInYear += bought;
+      uneaten += decayed;
+      uneatenMore += decayedMore;
+      if (kept != null) {
+        kept.growthKgDmPerHa[p] = grown;
+        kept.greenKgDmPerHa[p] = green;
+        kept.dryKgDmPerHa[p] = dry;
+        kept.eatenGreenKgDmPerHa[p] = eatenGreen;
+        kept.eatenDryKgDmPerHa[p] = eatenDry;
+        kept.diedKgDmPerHa[p] = died;
+        kept.decayedKgDmPerHa[p] = decayed;
+        kept.demandMjPerHa[p] = of[at + FeedRates.NEED_MJ];
+        kept.eatenMjPerHa[p] = eatenMj;
+        kept.boughtMjPerHa[p] = bought;
       }
     }
-    double died = (greenThere - eatenGreen) * of[at + FeedRates.DYING_SHARE];
-    double decayed = (dry - eatenDry) * of[at + FeedRates.DECAYING_SHARE];
-    double eatenMj =
-        eatenGreen * of[at + FeedRates.GREEN_MJ_PER_KG]
-            + eatenDry * of[at + FeedRates.DRY_MJ_PER_KG];
-    year.grownKg = grown;
-    year.eatenGreenKg = eatenGreen;
-    year.eatenDryKg = eatenDry;
-    year.diedKg = died;
-    year.decayedKg = decayed;
-    year.eatenMj = eatenMj;
-    double missing = of[at + FeedRates.NEED_MET_MJ] - eatenMj;
-    year.boughtMj = missing > 0 ? missing : 0;
-    year.green.kg = greenThere - eatenGreen - died;
-    year.dry.kg = dry - eatenDry - decayed + died;
-    year.endHalfMonth();
+    year.end(green, dry, dryMore, boughtInYear, boughtMore, uneaten, uneatenMore);
   }
 
   /** A share lost in a month, as the share lost in each of its halves: 0.75 becomes 0.5. */

@@ -22,9 +22,11 @@ public final class FeedRates {
   static final int DRY_MJ_PER_KG = 7;
 
   final double[] of = new double[HalfMonths.COUNT * NUMBERS];
-  double leafAreaPenalty;
   double leafAreaBoundKg;
-  double perLeafAreaBound;
+
+  // Below the bound growth is this part of full growth, and so much more for each kg of green.
+  double growthOnBareGround;
+  double growthPerKg;
 
   FeedRates() {}
 }

@@ -42,22 +42,6 @@ public final class FeedResult {
   /** Energy bought as supplement, MJ ME/ha. */
   public final double[] boughtMjPerHa = new double[HalfMonths.COUNT];
 
-  /** Green and dry feed on offer on 1 January, kg DM/ha. */
-  public double carriedInKgDmPerHa;
-
-  /** Takes over what the half-month in hand did. */
-  void keep(int p) {
-    growthKgDmPerHa[p] = year.grownKg;
-    greenKgDmPerHa[p] = year.green.kg;
-    dryKgDmPerHa[p] = year.dry.kg;
-    eatenGreenKgDmPerHa[p] = year.eatenGreenKg;
-    eatenDryKgDmPerHa[p] = year.eatenDryKg;
-    diedKgDmPerHa[p] = year.diedKg;
-    decayedKgDmPerHa[p] = year.decayedKg;
-    eatenMjPerHa[p] = year.eatenMj;
-    boughtMjPerHa[p] = year.boughtMj;
-  }
-
   /** Years run until the year repeated itself. */
   public int yearsToRepeat() {
     return year.yearsToRepeat();
@@ -114,6 +98,11 @@ public final class FeedResult {
    */
   public double spareGreenKgDmPerHa() {
     return sum(diedKgDmPerHa);
+  }
+
+  /** Green and dry feed on offer on 1 January, kg DM/ha. */
+  public double carriedInKgDmPerHa() {
+    return year.carriedInKgDmPerHa();
   }
 
   /** Green and dry feed on offer on 31 December, kg DM/ha. */

@@ -91,7 +91,20 @@ public final class PastureIntake {
     int at = 4 * (int) position;
     double t = position - (int) position;
     double[] cubic = availabilityTable;
-    return cubic[at] + t * (cubic[at + 1] + t * (cubic[at + 2] + t * cubic[at + 3]));
+    return cubic[at] + t * cubic[at + 1] + t * t * (cubic[at + 2] + t * cubic[at + 3]);
+  }
+
+  /** How much availability rises with a further kg DM/ha, from the same table. */
+  double availabilitySlopeFromTable(double kgDmPerHa) {
+    double position = availabilityPerKg * CELLS_PER_B * kgDmPerHa;
+    if (position >= HIGHEST_B * CELLS_PER_B) {
+      return 0;
+    }
+    int at = 4 * (int) position;
+    double t = position - (int) position;
+    double[] cubic = availabilityTable;
+    double slope = cubic[at + 1] + t * (2 * cubic[at + 2] + t * 3 * cubic[at + 3]);
+    return slope * (availabilityPerKg * CELLS_PER_B);
   }
 
   private double[] availabilityTable() {

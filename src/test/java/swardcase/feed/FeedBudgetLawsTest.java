@@ -75,11 +75,11 @@ class FeedBudgetLawsTest {
         1,
         (any, random) -> {
           FeedResult r = any.run(1, 1);
-          assertThat(r.grownKgDmPerHa() + r.carriedInKgDmPerHa)
+          assertThat(r.grownKgDmPerHa() + r.carriedInKgDmPerHa())
               .isCloseTo(
                   r.eatenKgDmPerHa() + r.uneatenKgDmPerHa() + r.carriedOutKgDmPerHa(),
                   within(ROUNDING));
-          assertThat(r.carriedOutKgDmPerHa()).isCloseTo(r.carriedInKgDmPerHa, within(2e-6));
+          assertThat(r.carriedOutKgDmPerHa()).isCloseTo(r.carriedInKgDmPerHa(), within(2e-6));
         });
   }
 

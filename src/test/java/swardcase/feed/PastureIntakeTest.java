@@ -45,6 +45,16 @@ class PastureIntakeTest {
     }
   }
 
+  /** Against differences of the equation over 0.2 kg; by hand 1.387e-4 at 1,000 kg. */
+  @Test
+  void slope_readFromTheTable_isThatOfTheEquation() {
+    for (double kg = 0.5; kg < 12_000; kg += 1.37) {
+      double rise = INTAKE.availability(kg + 0.1) - INTAKE.availability(kg - 0.1);
+      assertThat(INTAKE.availabilitySlopeFromTable(kg)).isCloseTo(rise / 0.2, within(1e-8));
+    }
+    assertThat(INTAKE.availabilitySlopeFromTable(1000)).isCloseTo(1.387e-4, within(1e-7));
+  }
+
   @Test
   void availability_ofMoreFeed_neverFallsAndStaysBelowOne() {
     double before = 0;
