@@ -6,7 +6,7 @@ Python 3.11.2 and numpy 1.24.2, both Debian's (python3-numpy). Run by compare.sh
 import grid_numpy
 import numpy as np
 
-STRENGTHS = 65
+STRENGTHS = 49
 SEASON_DAYS = 180
 CYCLE = 17
 RUN_UP_DAYS = 120

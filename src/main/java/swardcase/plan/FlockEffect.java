@@ -1,15 +1,12 @@
 package swardcase.plan;
 
-import java.util.Arrays;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Mob;
 import swardcase.farm.ScanningBasis;
-import swardcase.reproduction.DoseResponse;
 import swardcase.reproduction.JoiningExposure;
 import swardcase.reproduction.JoiningWalk;
 import swardcase.reproduction.Pregnancy;
-import swardcase.reproduction.Sterility;
 import swardcase.tables.Tables;
 
 /**
@@ -20,33 +17,25 @@ import swardcase.tables.Tables;
  * and during joining, when paddocks are held free of ewes. Green seasons before the coming year are
  * taken to have been like now, so that the ewes in the flock carry their past with them.
  *
- * <p>What a year does to ewes depends on the two strengths alone. It is worked out where it is
- * first asked for on a grid of strengths, and read between by straight lines; the error is tested.
+ * <p>What a year does to ewes depends on the two strengths alone and is read from a {@link
+ * StrengthGrid}.
  */
 final class FlockEffect {
 
   /** Weeks before joining from which held paddocks are free of ewes. */
   static final int WEEKS_BEFORE_JOINING = 8;
 
-  /** Strengths on each side of the grid. */
-  static final int NODES = 65;
-
   private final Mob mob;
   private final double[] ageShare;
   private final int joiningDay;
   private final double joiningWeeks;
   private final boolean[] heldWindow = new boolean[HalfMonths.COUNT];
-  private final double[] greenPower = new double[HalfMonths.COUNT];
-  private final double[] effect = new double[HalfMonths.COUNT];
   private final JoiningWalk walk;
+  private final StrengthGrid grid;
   private JoiningWalk otherWalk;
   private final double[] multiplier;
   private final double[] spared;
   private final double[] sparedKept;
-  private final double[] effectOfNode = new double[NODES * HalfMonths.COUNT];
-  private final double[] fertile = new double[NODES * NODES];
-  private final double[] season = new double[NODES * NODES];
-  private final int[] solved = new int[NODES * NODES];
   private final int d50;
   private final int steepness;
   private final int rampDays;
@@ -56,14 +45,8 @@ final class FlockEffect {
   private final int referenceDose;
   private final int pregnantPercent;
 
-  private int count;
   private double[] x;
-  private double along;
-  private double alongHeld;
   private double[] greenShare;
-  private double spacing;
-  private double referenceEffect;
-  private double logSoundPerUnit;
   private double strengthNow;
   private double perCycle;
   private double unaffected;
@@ -83,9 +66,9 @@ final class FlockEffect {
     }
     walk = new JoiningWalk(joiningDay, joiningWeeks, HalfMonths.COUNT);
     multiplier = new double[JoiningExposure.cycles(joiningWeeks)];
+    grid = new StrengthGrid(walk, joiningWeeks, multiplier.length, heldWindow);
     spared = new double[farm.finance().horizonYears()];
     sparedKept = new double[spared.length];
-    Arrays.fill(season, Double.NaN);
     d50 = inputs.add(tables.parameter("oestrogen.d50"));
     steepness = inputs.add(tables.parameter("oestrogen.steepness"));
     rampDays = inputs.add(tables.parameter("oestrogen.ramp-days"));
@@ -109,29 +92,25 @@ final class FlockEffect {
     x = assumptions;
     greenShare = green;
     strengthNow = now;
-    spacing = Math.max(1e-6, strongest) / (NODES - 1);
-    forgetNodes();
-    logSoundPerUnit = Math.log(1 - x[sterilityQ]);
-    for (int p = 0; p < greenPower.length; p++) {
-      greenPower[p] = Math.pow(green[p], x[steepness]);
-    }
     walk.set(x[rampDays], x[lagDays], x[halfLifeDays]);
     otherWalk = null;
-    referenceEffect = DoseResponse.effect(x[referenceDose], x[d50], x[steepness]);
+    grid.set(green, x[d50], x[steepness], x[referenceDose], x[sterilityQ], strongest);
     double told = x[pregnantPercent] / 100;
-    effects(power(now), effect, 0);
-    walk.multipliers(effect, multiplier);
-    sparedNow = spared(seasonExposure());
+    double powerNow = power(now);
+    double[] multiplierNow = grid.multipliersAt(powerNow);
+    sparedNow = grid.soundAt(powerNow);
     sterileNow = 1 - wholeShareNow();
     unaffected =
         mob.scanningBasis() == ScanningBasis.OBSERVED
-            ? Pregnancy.unaffectedShare(told, joiningWeeks, multiplier, sterileNow)
+            ? Pregnancy.unaffectedShare(told, joiningWeeks, multiplierNow, sterileNow)
             : told;
     perCycle = Pregnancy.perCycleConception(unaffected, joiningWeeks);
+    grid.setPerCycle(perCycle);
     // Read from the grid like every other year, so that keeping everything changes nothing.
-    sparedNow = spared(read(season, now, now));
+    grid.find(now, now);
+    sparedNow = grid.sound();
     sterileNow = 1 - wholeShareNow();
-    shareNow = wholeShareNow() * read(fertile, now, now);
+    shareNow = wholeShareNow() * grid.fertile();
   }
 
   /** Half-months in which held paddocks are free of this mob. */
@@ -199,7 +178,7 @@ final class FlockEffect {
 
   /** Strength of clover over the dose that halves conception, to the power of the steepness. */
   double power(double strength) {
-    return Math.pow(strength / x[d50], x[steepness]);
+    return grid.power(strength);
   }
 
   /**
@@ -211,7 +190,7 @@ final class FlockEffect {
    * @param leftAtFullEffect from {@link #leftAfterStay}
    */
   double lossOfStay(int halfMonth, double power, double[] leftAtFullEffect) {
-    double effectOfStay = DoseResponse.effectOfPower(greenPower[halfMonth] * power);
+    double effectOfStay = grid.effect(halfMonth, power);
     for (int cycle = 0; cycle < multiplier.length; cycle++) {
       multiplier[cycle] = 1 - effectOfStay * (1 - leftAtFullEffect[cycle]);
     }
@@ -221,8 +200,7 @@ final class FlockEffect {
 
   /** Ewes barren for good after a year on clover of one strength, share of sound ewes. */
   double barrenAfterYearOn(double power) {
-    effects(power, effect, 0);
-    return 1 - spared(seasonExposure());
+    return 1 - grid.soundAt(power);
   }
 
   /** Mean dose over joining, % of dry matter eaten, as paddocks are grazed now. */
@@ -247,8 +225,8 @@ final class FlockEffect {
    * @param strengthHeld strength of those the mob grazes in the held weeks
    */
   double share(int year, double strength, double strengthHeld) {
-    int at = place(strength, strengthHeld);
-    spared[year] = spared(between(season, at));
+    grid.find(strength, strengthHeld);
+    spared[year] = grid.sound();
     double whole = 0;
     double product = 1;
     for (int age = 0; age < ageShare.length; age++) {
@@ -256,7 +234,7 @@ final class FlockEffect {
       product *= before >= 0 ? spared[before] : sparedNow;
       whole += ageShare[age] * product;
     }
-    return whole * between(fertile, at);
+    return whole * grid.fertile();
   }
 
   /** Keeps the years asked for last, to go on from them. */
@@ -267,11 +245,6 @@ final class FlockEffect {
   /** Puts the years kept in place before {@code year}, which is asked for next. */
   void resumeFrom(int year) {
     System.arraycopy(sparedKept, 0, spared, 0, year);
-  }
-
-  /** Share of ewes that a season leaves whole. Over seasons the shares multiply. */
-  double spared(double seasonExposure) {
-    return Sterility.soundShare(seasonExposure, logSoundPerUnit);
   }
 
   private double wholeShareNow() {
@@ -286,17 +259,19 @@ final class FlockEffect {
 
   /** Share in lamb before sterility, at two strengths. */
   double fertile(double strength, double strengthHeld) {
-    return read(fertile, strength, strengthHeld);
+    grid.find(strength, strengthHeld);
+    return grid.fertile();
   }
 
-  /** Exposure of a season at two strengths. */
-  double season(double strength, double strengthHeld) {
-    return read(season, strength, strengthHeld);
+  /** Of a season at two strengths, -ln of the share of ewes it leaves sound. */
+  double decay(double strength, double strengthHeld) {
+    grid.find(strength, strengthHeld);
+    return grid.decay();
   }
 
   /** Strengths lie this far apart on the grid, the first at 0. */
   double spacing() {
-    return spacing;
+    return grid.spacing();
   }
 
   /** Share of the joined ewes at each number of joinings, first the maidens. */
@@ -307,93 +282,5 @@ final class FlockEffect {
   /** Share of ewes that a season as paddocks are grazed now leaves whole. */
   double sparedNow() {
     return sparedNow;
-  }
-
-  private double read(double[] table, double strength, double strengthHeld) {
-    return between(table, place(strength, strengthHeld));
-  }
-
-  /** Finds two strengths on the grid and solves the nodes about them. */
-  private int place(double strength, double strengthHeld) {
-    double position = strength / spacing;
-    double positionHeld = strengthHeld / spacing;
-    int a = cell(position);
-    int b = cell(positionHeld);
-    along = along(position, a);
-    alongHeld = along(positionHeld, b);
-    int at = a * NODES + b;
-    solve(at, a, b);
-    if (along != 0 || alongHeld != 0) {
-      solve(at + 1, a, b + 1);
-      solve(at + NODES, a + 1, b);
-      solve(at + NODES + 1, a + 1, b + 1);
-    }
-    return at;
-  }
-
-  private double between(double[] table, int at) {
-    double low = table[at];
-    if (along == 0 && alongHeld == 0) {
-      return low;
-    }
-    double left = low + alongHeld * (table[at + 1] - low);
-    double lowRight = table[at + NODES];
-    double right = lowRight + alongHeld * (table[at + NODES + 1] - lowRight);
-    return left + along * (right - left);
-  }
-
-  private static int cell(double position) {
-    int cell = (int) position;
-    return cell < 0 ? 0 : cell > NODES - 2 ? NODES - 2 : cell;
-  }
-
-  /** A strength is at most the strongest, but for rounding. */
-  private static double along(double position, int cell) {
-    double along = position - cell;
-    return along < 1 ? along : 1;
-  }
-
-  private void solve(int at, int a, int b) {
-    if (Double.isNaN(season[at])) {
-      int from = effectsAt(a);
-      int fromHeld = effectsAt(b);
-      for (int p = 0; p < HalfMonths.COUNT; p++) {
-        effect[p] = effectOfNode[(heldWindow[p] ? fromHeld : from) + p];
-      }
-      walk.multipliers(effect, multiplier);
-      season[at] = seasonExposure();
-      solved[count++] = at;
-      fertile[at] = Pregnancy.pregnantShare(perCycle, joiningWeeks, multiplier, 0);
-    }
-  }
-
-  private void forgetNodes() {
-    for (int k = 0; k < count; k++) {
-      season[solved[k]] = Double.NaN;
-    }
-    count = 0;
-    for (int node = 0; node < NODES; node++) {
-      effectOfNode[node * HalfMonths.COUNT] = Double.NaN;
-    }
-  }
-
-  /** Where the effects of a strength of the grid stand; worked out when first asked for. */
-  private int effectsAt(int node) {
-    int from = node * HalfMonths.COUNT;
-    if (Double.isNaN(effectOfNode[from])) {
-      effects(power(node * spacing), effectOfNode, from);
-    }
-    return from;
-  }
-
-  /** The dose is green share x strength, so its power in the dose-response is a product too. */
-  private void effects(double power, double[] into, int from) {
-    for (int p = 0; p < HalfMonths.COUNT; p++) {
-      into[from + p] = DoseResponse.effectOfPower(greenPower[p] * power);
-    }
-  }
-
-  private double seasonExposure() {
-    return Sterility.seasonExposureOfEffects(effect, referenceEffect);
   }
 }

@@ -47,7 +47,7 @@ final class MobCeiling {
     doseHeld = from + YearSums.at(g, YearSums.DOSE_HELD);
     grazedHeld = from + YearSums.at(g, YearSums.GRAZED_HELD);
     perShare = table.discount(t) * table.run().valueOfShare(g);
-    nodes = new double[FlockEffect.NODES];
+    nodes = new double[StrengthGrid.NODES];
     Arrays.setAll(nodes, k -> k * effect.spacing());
   }
 
@@ -86,7 +86,7 @@ final class MobCeiling {
       for (int b = 0; b < strengthHeld.length; b++) {
         int k = a * strengthHeld.length + b;
         fertile[k] = effect.fertile(strength[a], strengthHeld[b]);
-        season[k] = -Math.log(effect.spared(effect.season(strength[a], strengthHeld[b])));
+        season[k] = effect.decay(strength[a], strengthHeld[b]);
         fertileLow = Math.min(fertileLow, fertile[k]);
         fertileHigh = Math.max(fertileHigh, fertile[k]);
         seasonLow = Math.min(seasonLow, season[k]);
@@ -100,7 +100,7 @@ final class MobCeiling {
     double atStrength = strengthOf(about);
     double atHeld = heldOf(about);
     fertileInHand = within(effect.fertile(atStrength, atHeld), fertileLow, fertileHigh);
-    double season = -Math.log(effect.spared(effect.season(atStrength, atHeld)));
+    double season = effect.decay(atStrength, atHeld);
     seasonInHand = within(season, seasonLow, seasonHigh);
     ofFertile = 0;
     ofFertileSquared = 0;

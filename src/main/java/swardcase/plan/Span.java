@@ -28,7 +28,7 @@ record Span(
             new double[strengths]);
     for (int g = 0; g < table.run().mobs(); g++) {
       FlockEffect effect = table.run().flock(g);
-      double top = effect.spacing() * (FlockEffect.NODES - 1);
+      double top = effect.spacing() * (StrengthGrid.NODES - 1);
       for (int t = 0; t < table.years(); t++) {
         span.most[g * table.years() + t] = top;
         span.mostHeld[g * table.years() + t] = top;

@@ -21,6 +21,7 @@ public final class JoiningWalk {
 
   private static final int CYCLE = (int) JoiningExposure.CYCLE_DAYS;
   private static final int RUN_UP = -1;
+  private static final double[] NONE = {};
   private static final int LONGEST_STRIDE = 16;
 
   // Where each day of four years stands among 24 half-months and among 365 days.
@@ -152,12 +153,47 @@ public final class JoiningWalk {
    * @param effects 1 - T of each dose, as many as the places of the walk
    */
   public void multipliers(double[] effects, double[] multiplierByCycle) {
-    if (multiplierByCycle.length < cycles) {
+    walk(0, strides, effects[place[start]], effects, multiplierByCycle);
+  }
+
+  /** How many strides the walk begins with that rest on no marked place. */
+  public int stridesWithout(boolean[] marked) {
+    int without = 0;
+    while (without < strides && !marked[place[start]] && !restsOn(marked, without)) {
+      without++;
+    }
+    return without;
+  }
+
+  private boolean restsOn(boolean[] marked, int stride) {
+    boolean rests = marked[target[stride]] || marked[longPlace[stride]];
+    for (int f = floorsFrom[stride]; f < floorsFrom[stride + 1]; f++) {
+      rests |= marked[floorPlace[f]];
+    }
+    return rests;
+  }
+
+  /** The effect carried after the first strides, all of them before joining. */
+  public double carriedAfter(int first, double[] effects) {
+    return walk(0, first, effects[place[start]], effects, NONE);
+  }
+
+  /**
+   * The same as {@link #multipliers(double[], double[])} of a walk whose first strides are known.
+   */
+  public void multipliersFrom(
+      int first, double carried, double[] effects, double[] multiplierByCycle) {
+    walk(first, strides, carried, effects, multiplierByCycle);
+  }
+
+  private double walk(
+      int from, int to, double carried, double[] effects, double[] multiplierByCycle) {
+    if (to == strides && multiplierByCycle.length < cycles) {
       Check.that(false, "there must be room for %s cycles", cycles);
     }
-    double effect = effects[place[start]];
+    double effect = carried;
     double effectSum = 0;
-    for (int s = 0; s < strides; s++) {
+    for (int s = from; s < to; s++) {
       double full = effects[target[s]];
       double floor = full;
       for (int f = floorsFrom[s]; f < floorsFrom[s + 1]; f++) {
@@ -190,6 +226,7 @@ public final class JoiningWalk {
         effectSum = 0;
       }
     }
+    return effect;
   }
 
   private static double greater(double first, double second) {

@@ -36,7 +36,12 @@ public final class Sterility {
     for (int p = 0; p < HalfMonths.COUNT; p++) {
       sum += effect[p] * HalfMonths.days(p);
     }
-    return sum / SEASON_DAYS / referenceEffect;
+    return exposureOfDays(sum, referenceEffect);
+  }
+
+  /** S of so many days in full effect. */
+  public static double exposureOfDays(double daysInFullEffect, double referenceEffect) {
+    return daysInFullEffect / SEASON_DAYS / referenceEffect;
   }
 
   /** 1 - s from ln(1 - q), which stays the same over many exposures. */

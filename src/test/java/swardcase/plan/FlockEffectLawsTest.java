@@ -22,7 +22,7 @@ import swardcase.reproduction.Sterility;
 class FlockEffectLawsTest {
 
   private static final double SPACING = 0.01;
-  private static final double STRONGEST = SPACING * (FlockEffect.NODES - 1);
+  private static final double STRONGEST = SPACING * (StrengthGrid.NODES - 1);
   private static final double WEEKS = 5;
   private static final double TOLD = 0.8;
   private static final double EXACT = 1e-10;
@@ -169,17 +169,17 @@ class FlockEffectLawsTest {
       double u = share[0];
       double v = share[1];
       double fertile = effect.fertile(a + u * SPACING, b + v * SPACING);
-      double season = effect.season(a + u * SPACING, b + v * SPACING);
+      double season = effect.decay(a + u * SPACING, b + v * SPACING);
       double fertileLine =
           (1 - u) * (1 - v) * effect.fertile(a, b)
               + u * (1 - v) * effect.fertile(a + SPACING, b)
               + (1 - u) * v * effect.fertile(a, b + SPACING)
               + u * v * effect.fertile(a + SPACING, b + SPACING);
       double seasonLine =
-          (1 - u) * (1 - v) * effect.season(a, b)
-              + u * (1 - v) * effect.season(a + SPACING, b)
-              + (1 - u) * v * effect.season(a, b + SPACING)
-              + u * v * effect.season(a + SPACING, b + SPACING);
+          (1 - u) * (1 - v) * effect.decay(a, b)
+              + u * (1 - v) * effect.decay(a + SPACING, b)
+              + (1 - u) * v * effect.decay(a, b + SPACING)
+              + u * v * effect.decay(a + SPACING, b + SPACING);
       assertThat(fertile).isCloseTo(fertileLine, within(EXACT));
       assertThat(season).isPositive().isCloseTo(seasonLine, within(EXACT));
     }

@@ -40,7 +40,7 @@ class FlockEffectTest {
       run.set(x);
       for (int g = 0; g < run.mobs(); g++) {
         FlockEffect effect = run.flock(g);
-        double strongest = effect.spacing() * (FlockEffect.NODES - 1);
+        double strongest = effect.spacing() * (StrengthGrid.NODES - 1);
         for (int i = 0; i < 20; i++) {
           double strength = random.nextDouble() * strongest;
           double held = random.nextBoolean() ? strength : random.nextDouble() * strongest;

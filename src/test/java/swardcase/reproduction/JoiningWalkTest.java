@@ -37,6 +37,51 @@ class JoiningWalkTest {
     }
   }
 
+  /** Strides on unmarked places are walked once; marked places may then change. */
+  @Test
+  void multipliersFrom_theFirstMarkedPlace_areThoseOfTheWholeWalk() {
+    SplittableRandom random = new SplittableRandom(6);
+    int begunEarly = 0;
+    for (int i = 0; i < WALKS; i++) {
+      int joiningDay = random.nextInt(HalfMonths.DAYS);
+      double weeks = random.nextDouble(0.2, 10);
+      boolean[] marked = new boolean[HalfMonths.COUNT];
+      for (int day = joiningDay - random.nextInt(100); day < joiningDay + 7 * weeks; day++) {
+        marked[HalfMonths.ofDay(day)] = true;
+      }
+      JoiningWalk walk = new JoiningWalk(joiningDay, weeks, HalfMonths.COUNT);
+      walk.set(random.nextDouble(0.5, 30), random.nextDouble(0, 30), random.nextDouble(3, 20));
+      int first = walk.stridesWithout(marked);
+      double[] effect = random.doubles(HalfMonths.COUNT, 0, 0.9).toArray();
+      double carried = walk.carriedAfter(first, effect);
+      for (int p = 0; p < effect.length; p++) {
+        effect[p] = marked[p] ? random.nextDouble() : effect[p];
+      }
+      double[] whole = new double[JoiningExposure.cycles(weeks)];
+      double[] parted = new double[whole.length];
+      walk.multipliers(effect, whole);
+      if (first > 0) {
+        begunEarly++;
+        walk.multipliersFrom(first, carried, effect, parted);
+        assertThat(parted).as("walk %s", i).isEqualTo(whole);
+      }
+    }
+    assertThat(begunEarly).isGreaterThan(WALKS / 2);
+  }
+
+  @Test
+  void stridesWithout_placesThatAreNotMarked_areAllThereAre() {
+    JoiningWalk walk = new JoiningWalk(120, 6, HalfMonths.COUNT);
+    walk.set(14, 17, 7);
+    boolean[] marked = new boolean[HalfMonths.COUNT];
+    double[] effect = new SplittableRandom(4).doubles(HalfMonths.COUNT, 0, 0.9).toArray();
+    double[] multipliers = new double[3];
+    walk.multipliersFrom(walk.stridesWithout(marked), 0.3, effect, multipliers);
+    assertThat(multipliers).containsOnly(0);
+    marked[HalfMonths.ofDay(0)] = true; // the day the walk starts on
+    assertThat(walk.stridesWithout(marked)).isZero();
+  }
+
   @Test
   void walk_setAgain_forgetsTheLastNumbers() {
     double[] effect = new SplittableRandom(4).doubles(HalfMonths.COUNT, 0, 0.9).toArray();
