@@ -37,6 +37,7 @@ public final class SeedBank {
   private final double[] bank;
   private final double[] buried;
   private final double[] seedlings;
+  private final double[] steadyYears;
   private final double[] bankByYear;
   private double initialKgPerHa;
   private double sownKgPerHa;
@@ -53,6 +54,7 @@ public final class SeedBank {
     this.bank = new double[species * AGES];
     this.buried = new double[species];
     this.seedlings = new double[species];
+    this.steadyYears = new double[species];
     this.bankByYear = new double[years * species];
   }
 
@@ -86,18 +88,14 @@ public final class SeedBank {
   private void start(SeedBankSettings settings) {
     double weight = 0;
     for (int c = 0; c < species; c++) {
-      weight += settings.initialShare[c] / settings.crowding[c] * steadyAges(settings, c);
+      steadyYears[c] = steadyYears(settings, c);
+      weight += settings.initialShare[c] / settings.crowding[c] * steadyYears[c];
     }
+    double perWeight = weight > 0 ? settings.initialBankKgPerHa / weight : 0;
     initialKgPerHa = 0;
     for (int c = 0; c < species; c++) {
-      double youngest =
-          weight > 0
-              ? settings.initialBankKgPerHa
-                  * settings.initialShare[c]
-                  / settings.crowding[c]
-                  / weight
-              : 0;
-      double all = youngest * steadyAges(settings, c);
+      double youngest = perWeight * settings.initialShare[c] / settings.crowding[c];
+      double all = youngest * steadyYears[c];
       double[] retention = settings.retention;
       int first = c * AGES;
       bank[first] = youngest;
@@ -117,7 +115,7 @@ public final class SeedBank {
   }
 
   /** Seed in the ground under a steady stand, in years of seed set. */
-  private static double steadyAges(SeedBankSettings settings, int c) {
+  private static double steadyYears(SeedBankSettings settings, int c) {
     double[] r = settings.retention;
     int first = c * AGES;
     return 1 + r[first] * (1 + r[first + 1] * (1 + r[first + 2] / (1 - r[first + 3])));
@@ -129,16 +127,17 @@ public final class SeedBank {
     double died = 0;
     for (int c = 0; c < species; c++) {
       int first = c * AGES;
-      double second = bank[first] * r[first];
+      double youngest = bank[first];
+      double second = youngest * r[first];
       double third = bank[first + 1] * r[first + 1];
       double later = bank[first + 3] * r[first + 3] + bank[first + 2] * r[first + 2];
-      double before = bank[first] + bank[first + 1] + bank[first + 2] + bank[first + 3];
-      bankByYear[year * species + c] = before + buried[c];
+      double older = bank[first + 1] + bank[first + 2] + bank[first + 3];
+      bankByYear[year * species + c] = youngest + older + buried[c];
       bank[first] = 0;
       bank[first + 1] = second;
       bank[first + 2] = third;
       bank[first + 3] = later;
-      seedlings[c] = before - second - third - later;
+      seedlings[c] = youngest - second + (older - third - later);
       germinated += seedlings[c];
       died += buried[c] * (1 - settings.buriedRetention);
       buried[c] *= settings.buriedRetention;
@@ -166,12 +165,14 @@ public final class SeedBank {
     for (int c = 0; c < species; c++) {
       crowd += settings.crowding[c] * seedlings[c];
     }
+    double sharePer = crowd > 0 ? 1 / crowd : 0;
+    double seedPer = crowd > 0 ? seed / crowd : 0;
     double set = 0;
     for (int c = 0; c < species; c++) {
-      double share = crowd > 0 ? settings.crowding[c] * seedlings[c] / crowd : 0;
-      shares[offset + c] = share;
-      bank[c * AGES] = seed * share;
-      set += seed * share;
+      double crowding = settings.crowding[c] * seedlings[c];
+      shares[offset + c] = crowding * sharePer;
+      bank[c * AGES] = crowding * seedPer;
+      set += bank[c * AGES];
     }
     setKgPerHa += set;
   }
