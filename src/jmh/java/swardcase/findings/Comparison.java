@@ -15,7 +15,6 @@ import swardcase.plan.Decision;
 import swardcase.plan.FarmArrays;
 import swardcase.plan.FarmModel;
 import swardcase.plan.LikelyCase;
-import swardcase.plan.Outcome;
 import swardcase.plan.Plan;
 import swardcase.plan.Run;
 
@@ -178,12 +177,10 @@ public final class Comparison {
   /** Values the plan and every choice in some of the draws. */
   private void value(Work work, int from, int to, double[] npv) {
     Run run = model.newRun();
-    Outcome outcome = model.newOutcome();
     int columns = work.choices().size() + 1;
     for (int d = from; d < to; d++) {
       run.set(x[d], shares[d], seasons[d]);
-      run.evaluate(work.base(), outcome);
-      npv[d * columns] = outcome.npv();
+      npv[d * columns] = run.setBase(work.base());
       for (int k = 1; k < columns; k++) {
         Choice choice = work.choices().get(k - 1);
         npv[d * columns + k] = run.npvOfBaseWith(choice.paddock(), choice.action(), choice.start());

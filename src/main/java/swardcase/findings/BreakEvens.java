@@ -9,7 +9,6 @@ import swardcase.chance.BreakEven;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
 import swardcase.plan.FarmModel;
-import swardcase.plan.Outcome;
 import swardcase.plan.Plan;
 import swardcase.plan.Run;
 
@@ -114,7 +113,6 @@ final class BreakEvens {
 
     private final Run ofFarm = model.newRun();
     private final Run ofPaddocks = model.newRun();
-    private final Outcome outcome = model.newOutcome();
 
     private double[] likelyBut(int input, double value) {
       double[] x = model.inputs().likely();
@@ -124,26 +122,21 @@ final class BreakEvens {
 
     double gain(int input, double value, int paddock) {
       ofPaddocks.setPaddock(paddock, likelyBut(input, value));
-      return npv(ofPaddocks, plan) - ofPaddocks.npvOfBaseWith(paddock, model.keep(), 0);
+      return ofPaddocks.setBase(plan) - ofPaddocks.npvOfBaseWith(paddock, model.keep(), 0);
     }
 
     /** Of each paddock that is acted on and, last, of the plan. */
     double[] gains(Moved moved) {
       ofFarm.set(likelyBut(moved.input(), moved.value()));
       double[] gains = new double[plan.paddocks() + 1];
-      double kept = npv(ofFarm, model.keepAll());
-      double done = npv(ofFarm, plan);
+      double kept = ofFarm.setBase(model.keepAll());
+      double done = ofFarm.setBase(plan);
       for (int i = 0; i < plan.paddocks(); i++) {
         gains[i] =
             plan.action(i) == model.keep() ? 0 : done - ofFarm.npvOfBaseWith(i, model.keep(), 0);
       }
       gains[plan.paddocks()] = done - kept;
       return gains;
-    }
-
-    private double npv(Run run, Plan of) {
-      run.evaluate(of, outcome);
-      return outcome.npv();
     }
   }
 }

@@ -5,7 +5,6 @@ import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import swardcase.chance.CountedRandom;
 import swardcase.plan.FarmModel;
-import swardcase.plan.Outcome;
 import swardcase.plan.Plan;
 import swardcase.plan.Run;
 import swardcase.tables.Cultivar;
@@ -78,7 +77,6 @@ final class Simulation {
     private final FarmModel model = draws.model();
     private final Alternatives alternatives;
     private final Run run = model.newRun();
-    private final Outcome outcome = model.newOutcome();
     private final CountedRandom random = new CountedRandom(0);
     private final double[] x = model.inputs().likely();
     private final double[][] shares = new double[leaf.length][];
@@ -108,16 +106,14 @@ final class Simulation {
           kinds[i][kind[i][c].ordinal()][d] += shares[i][c];
         }
       }
-      run.evaluate(alternatives.plan(Alternatives.KEEP_ALL), outcome);
-      npv[Alternatives.KEEP_ALL][d] = outcome.npv();
+      npv[Alternatives.KEEP_ALL][d] = run.setBase(alternatives.plan(Alternatives.KEEP_ALL));
       for (int i = 0; i < alone.length; i++) {
         if (alternatives.isActedOn(i)) {
           Plan planned = alternatives.plan(Alternatives.PLAN);
           alone[i][d] = run.npvOfBaseWith(i, planned.action(i), planned.start(i));
         }
       }
-      run.evaluate(alternatives.plan(Alternatives.PLAN), outcome);
-      npv[Alternatives.PLAN][d] = outcome.npv();
+      npv[Alternatives.PLAN][d] = run.setBase(alternatives.plan(Alternatives.PLAN));
       for (int k = Alternatives.KEEP_ALL + 1; k < npv.length; k++) {
         Plan plan = alternatives.plan(k);
         int i = alternatives.changed(k);

@@ -21,6 +21,15 @@ import swardcase.tables.Tables;
  */
 final class ActionPaths {
 
+  // Numbers of a year stand side by side.
+  private static final int NUMBERS = 6;
+  private static final int WINTER = 0;
+  private static final int OTHER = 1;
+  private static final int STRENGTH = 2;
+  private static final int COST = 3;
+  private static final int MARGIN = 4;
+  private static final int OLD_SHARE = 5;
+
   private final Farm farm;
   private final Stands stands;
   private final ActionInputs[] actions;
@@ -30,12 +39,8 @@ final class ActionPaths {
   private final int waterlogged;
   private final int leafShare;
 
-  private final double[] winter;
-  private final double[] other;
-  private final double[] strength;
-  private final double[] cost;
-  private final double[] margin;
-  private final double[] oldShare;
+  private final double[] path;
+  private final double[] strongestOf;
   private final double[] plantShare;
   private final boolean[] holdsOff;
   private final boolean[] shut;
@@ -67,12 +72,8 @@ final class ActionPaths {
         allowed[i * actions.length + a] = paddock.arable() || !list.get(a).needsArable();
       }
     }
-    winter = new double[paths * years];
-    other = new double[paths * years];
-    strength = new double[paths * years];
-    cost = new double[paths * years];
-    margin = new double[paths * years];
-    oldShare = new double[paths * years];
+    path = new double[paths * years * NUMBERS];
+    strongestOf = new double[stands.size()];
     plantShare = new double[years * mostSpecies];
     winterOpen = new double[actions.length];
     otherOpen = new double[actions.length];
@@ -105,6 +106,7 @@ final class ActionPaths {
   void set(double[] x, int i) {
     seed.set(x, i);
     setSpecies(x, i);
+    strongestOf[i] = 0;
     for (int a = 0; a < actions.length; a++) {
       if (!allowed(i, a)) {
         continue;
@@ -136,7 +138,7 @@ final class ActionPaths {
     double old = sum(oldOf, shares, 0, n);
     double yearly = actions[a].costPerHa(x, Phase.YEARLY);
     for (int k = 0; k < years; k++) {
-      put(at(i, a) + k, growth, 1, clovers, yearly, 0, old);
+      put(i, a, k, growth, 1, clovers, yearly, 0, old);
     }
   }
 
@@ -157,15 +159,26 @@ final class ActionPaths {
       double paid = inputs.costPerHa(x, Phase.RUN_DOWN) + yearly;
       double margin = inputs.cropMarginPerHa(x);
       for (int k = 0; k < Math.min(sowing, years); k++) {
-        put(at(i, a) + k, growth * clover, growth, strength, paid, margin, old);
+        put(i, a, k, growth * clover, growth, strength, paid, margin, old);
       }
     }
+    double target = inputs.targetCloverShare(x);
+    double stress = stress(x, i);
+    double leafOfClover = x[leafShare];
     for (int k = sowing; k < years; k++) {
-      double won = plantShare[k * n + n - 1];
-      double clover = cloverShare(action, cloverNow, inputs.targetCloverShare(x), won);
-      yieldIn[k] = WinterGrowth.factor(clover, 1 - sum(lossOf, plantShare, k * n, n));
-      leafIn[k] = strength(x, i, clover, sum(leafOf, plantShare, k * n, n));
-      oldIn[k] = sum(oldOf, plantShare, k * n, n);
+      double loss = 0;
+      double leaf = 0;
+      double old = 0;
+      for (int c = 0; c < n; c++) {
+        double share = plantShare[k * n + c];
+        loss += share * lossOf[c];
+        leaf += share * leafOf[c];
+        old += share * oldOf[c];
+      }
+      double clover = cloverShare(action, cloverNow, target, plantShare[k * n + n - 1]);
+      yieldIn[k] = WinterGrowth.factor(clover, 1 - loss);
+      leafIn[k] = Dose.percentOfIntake(stress, 1, clover, leafOfClover, leaf);
+      oldIn[k] = old;
     }
     double chance = inputs.establishmentChance(x);
     double sowingCost = inputs.costPerHa(x, Phase.SOWING);
@@ -178,7 +191,9 @@ final class ActionPaths {
       boolean shutAgain = k <= sowing + 1;
       double paid = shut ? sowingCost : k == sowing + 1 ? (1 - chance) * sowingCost : 0;
       put(
-          at(i, a) + k,
+          i,
+          a,
+          k,
           taken * yieldIn[k] * (shut ? winterOpen[a] : 1)
               + again * yieldIn[before] * (shutAgain ? winterOpen[a] : 1),
           taken * (shut ? otherOpen[a] : 1) + again * (shutAgain ? otherOpen[a] : 1),
@@ -206,13 +221,18 @@ final class ActionPaths {
     };
   }
 
-  private void put(int slot, double w, double o, double s, double c, double m, double old) {
-    winter[slot] = w;
-    other[slot] = o;
-    strength[slot] = s;
-    cost[slot] = c;
-    margin[slot] = m;
-    oldShare[slot] = old;
+  private void put(
+      int i, int a, int k, double w, double o, double s, double c, double m, double old) {
+    int at = at(i, a, k);
+    path[at + WINTER] = w;
+    path[at + OTHER] = o;
+    path[at + STRENGTH] = s;
+    path[at + COST] = c;
+    path[at + MARGIN] = m;
+    path[at + OLD_SHARE] = old;
+    if (s > strongestOf[i]) {
+      strongestOf[i] = s;
+    }
   }
 
   /** Winter growth is summed as losses, so that current cultivars alone give exactly 1. */
@@ -225,12 +245,16 @@ final class ActionPaths {
   }
 
   private double strength(double[] x, int i, double clover, double leaf) {
-    double stress = farm.paddocks().get(i).waterlogged() ? x[waterlogged] : 1;
-    return Dose.percentOfIntake(stress, 1, clover, x[leafShare], leaf);
+    return Dose.percentOfIntake(stress(x, i), 1, clover, x[leafShare], leaf);
   }
 
-  private int at(int i, int a) {
-    return (i * actions.length + a) * years;
+  private double stress(double[] x, int i) {
+    return farm.paddocks().get(i).waterlogged() ? x[waterlogged] : 1;
+  }
+
+  /** Where year {@code k} of an action on a paddock stands. */
+  int at(int i, int a, int k) {
+    return ((i * actions.length + a) * years + k) * NUMBERS;
   }
 
   /** Whether the action can be done on the paddock at all. */
@@ -257,43 +281,45 @@ final class ActionPaths {
         && (k == action.runDownYears() || (k < action.runDownYears() && action.cropped()));
   }
 
-  double winter(int i, int a, int k) {
-    return winter[at(i, a) + k];
+  /** Growth in the winter months relative to a current stand, of the year that stands there. */
+  double winter(int at) {
+    return path[at + WINTER];
   }
 
-  double other(int i, int a, int k) {
-    return other[at(i, a) + k];
+  /** The same in the other months. */
+  double other(int at) {
+    return path[at + OTHER];
   }
 
   /** Formononetin, per cent of intake, if all that is eaten were this paddock's green feed. */
-  double strength(int i, int a, int k) {
-    return strength[at(i, a) + k];
+  double strength(int at) {
+    return path[at + STRENGTH];
   }
 
   /** The strongest clover of any path. */
   double strongest() {
     double strongest = 0;
-    for (double value : strength) {
+    for (double value : strongestOf) {
       strongest = Math.max(strongest, value);
     }
     return strongest;
   }
 
-  double costPerHa(int i, int a, int k) {
-    return cost[at(i, a) + k];
+  double costPerHa(int at) {
+    return path[at + COST];
   }
 
-  double marginPerHa(int i, int a, int k) {
-    return margin[at(i, a) + k];
+  double marginPerHa(int at) {
+    return path[at + MARGIN];
+  }
+
+  double oldShare(int at) {
+    return path[at + OLD_SHARE];
   }
 
   /** Shares of the species of a paddock in each year of a sowing, at {@code year * species + c}. */
   double[] plantShares(double[] x, int i, int a) {
     seed.run(x, i, actions[a], plantShare);
     return Arrays.copyOf(plantShare, years * stands.species(i));
-  }
-
-  double oldShare(int i, int a, int k) {
-    return oldShare[at(i, a) + k];
   }
 }

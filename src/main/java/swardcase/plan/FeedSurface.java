@@ -268,42 +268,52 @@ final class FeedSurface {
     otherCell = cell(OTHER, o, otherCell);
     double u = within(winterNodes, winterCell, w);
     double v = within(OTHER, otherCell, o);
-    double left = u < 1 ? between(table, season, winterCell, otherCell, v) : 0;
-    double right = u > 0 ? between(table, season, winterCell + 1, otherCell, v) : 0;
-    return left * (1 - u) + right * u;
-  }
-
-  private double between(double[] table, int season, int a, int b, double v) {
-    double low = v < 1 ? node(table, season, a, b) : 0;
-    double high = v > 0 ? node(table, season, a, b + 1) : 0;
-    return low * (1 - v) + high * v;
-  }
-
-  private double node(double[] table, int season, int a, int b) {
-    int k = a * OTHER.length + b;
-    if (Double.isNaN(table[k])) {
-      if (table == extraEwes) {
-        extraEwes[k] = extraEwes(winterNodes[a], OTHER[b], nowMjPerEwe, mostRise);
-      } else {
-        solve(season, a, b, k);
-      }
+    // Where one end of a line has no weight the other stands for both.
+    int left = (u < 1 ? winterCell : winterCell + 1) * OTHER.length;
+    int right = (u > 0 ? winterCell + 1 : winterCell) * OTHER.length;
+    int low = v < 1 ? otherCell : otherCell + 1;
+    int high = v > 0 ? otherCell + 1 : otherCell;
+    double leftLow = table[left + low];
+    double leftHigh = table[left + high];
+    double rightLow = table[right + low];
+    double rightHigh = table[right + high];
+    if (Double.isNaN(leftLow + leftHigh + rightLow + rightHigh)) {
+      leftLow = solved(table, season, left + low);
+      leftHigh = solved(table, season, left + high);
+      rightLow = solved(table, season, right + low);
+      rightHigh = solved(table, season, right + high);
     }
-    return table[k];
+    double atLeft = leftLow * (1 - v) + leftHigh * v;
+    double atRight = rightLow * (1 - v) + rightHigh * v;
+    return atLeft * (1 - u) + atRight * u;
   }
 
-  private void solve(int season, int a, int b, int k) {
-    if (season < chance.length) {
-      setMultiplier(winterNodes[a], OTHER[b]);
+  private double solved(double[] table, int season, int node) {
+    if (Double.isNaN(table[node])) {
+      solve(table, season, node);
+    }
+    return table[node];
+  }
+
+  private void solve(double[] table, int season, int node) {
+    double w = winterNodes[node / OTHER.length];
+    double o = OTHER[node % OTHER.length];
+    if (table == extraEwes) {
+      extraEwes[node] = extraEwes(w, o, nowMjPerEwe, mostRise);
+    } else if (season < chance.length) {
+      setMultiplier(w, o);
       budget.runNear(now[season], season, multiplier, rates, result);
-      bought[season][k] = result.boughtMjPerHa();
-      spare[season][k] = result.uneatenKgDmPerHa();
-      return;
-    }
-    bought[season][k] = 0;
-    spare[season][k] = 0;
-    for (int each = 0; each < chance.length; each++) {
-      bought[season][k] += chance[each] * node(bought[each], each, a, b);
-      spare[season][k] += chance[each] * spare[each][k];
+      bought[season][node] = result.boughtMjPerHa();
+      spare[season][node] = result.uneatenKgDmPerHa();
+    } else {
+      double meanBought = 0;
+      double meanSpare = 0;
+      for (int each = 0; each < chance.length; each++) {
+        meanBought += chance[each] * solved(bought[each], each, node);
+        meanSpare += chance[each] * spare[each][node];
+      }
+      bought[season][node] = meanBought;
+      spare[season][node] = meanSpare;
     }
   }
 

@@ -43,9 +43,8 @@ public final class Run {
   private final double[] paddockArea;
   private final double[] paddockWeight;
   private final boolean[][] grazes;
-  private final double[] sums;
-  private final double[] part;
-  private final int[] partOfSet;
+  private final int sums;
+  private final double[] keptSums;
   private final double[] baseSums;
   private final double[] baseNpv;
   private final double[] shareOfYear;
@@ -56,7 +55,6 @@ public final class Run {
   private final int[] seasonOfYear;
   private Plan base;
   private double baseEnd;
-  private int set;
   private int apart;
   private final JoiningFeed joiningFeed;
   private final double[] greenShare = new double[HalfMonths.COUNT];
@@ -115,10 +113,9 @@ public final class Run {
         grazes[g][i] = farm.paddocks().get(i).isGrazedBy(mobs.get(g));
       }
     }
-    sums = new double[YearSums.size(flock.length)];
-    partOfSet = new int[paddockArea.length * actions * years];
-    part = new double[partOfSet.length * sums.length];
-    baseSums = new double[years * sums.length];
+    sums = YearSums.size(flock.length);
+    keptSums = new double[sums];
+    baseSums = new double[years * sums];
     baseNpv = new double[years + 1];
     shareOfYear = new double[mobs.size() * years];
     baseShare = new double[shareOfYear.length];
@@ -188,11 +185,9 @@ public final class Run {
   private void setAnew(int paddock, double[] assumptions) {
     stands.set(assumptions, paddock);
     paths.set(assumptions, paddock);
-    Arrays.fill(partOfSet, part(paddock), part(paddock + 1), 0);
   }
 
   private void setBesideStands(double[] assumptions) {
-    set++;
     apart = NONE;
     paths.set(assumptions);
     setFarm(assumptions);
@@ -210,7 +205,7 @@ public final class Run {
     for (int i = 0; i < paddockArea.length; i++) {
       paddockWeight[i] = paddockArea[i] * stands.growthIndex(x, i);
       weightSum += paddockWeight[i];
-      grown += paddockWeight[i] * paths.winter(i, keep, 0);
+      grown += paddockWeight[i] * paths.winter(paths.at(i, keep, 0));
     }
     winterNow = grown / weightSum;
     tonnesPerMj =
@@ -224,81 +219,71 @@ public final class Run {
     }
     readFeedYear();
     setHeld();
-    Arrays.fill(sums, 0);
+    Arrays.fill(keptSums, 0);
     double taken = 0;
     for (int i = 0; i < paddockArea.length; i++) {
-      addTo(sums, 0, part(i, keep, 0));
-      taken += paddockWeight[i] * wholeYear(i, keep, 0);
+      addTo(keptSums, 0, i, keep, 0);
+      taken += taken(i, paths.at(i, keep, 0));
     }
     double strongest = paths.strongest();
     for (int g = 0; g < flock.length; g++) {
       valueOfShare[g] = ewes[g] * (lambsPerEwe[g] * x[lambValue] + x[dryEweCost]);
-      flock[g].set(x, greenShare, strength(sums, 0, g), strongest);
-      double open = sums[YearSums.at(g, YearSums.SAFE)];
+      flock[g].set(x, greenShare, strength(keptSums, 0, g), strongest);
+      double open = keptSums[YearSums.at(g, YearSums.SAFE)];
       joiningFeed.set(g, flock[g], onOffer, growth, eatenByEwes, taken, open);
     }
   }
 
-  private void addTo(double[] into, int at, int from) {
-    for (int sum = 0; sum < sums.length; sum++) {
-      into[at + sum] += part[from + sum];
-    }
-  }
-
-  /** Where the sums of a paddock in year {@code k} of an action stand; worked out once a set. */
-  private int part(int i, int a, int k) {
-    int place = part(i) + a * years + k;
-    int at = place * sums.length;
-    if (partOfSet[place] != set) {
-      partOfSet[place] = set;
-      fillPart(at, i, a, k);
-    }
-    return at;
-  }
-
-  /** Place of the first of a paddock's sums. */
-  private int part(int i) {
-    return i * actions * years;
-  }
-
-  private void fillPart(int at, int i, int a, int k) {
-    double weight = paddockWeight[i];
-    double taken = weight * wholeYear(i, a, k);
-    double strong = taken * paths.strength(i, a, k);
+  /** Adds what a paddock brings in year {@code k} of an action. */
+  private void addTo(double[] into, int to, int i, int a, int k) {
+    int at = paths.at(i, a, k);
+    double taken = taken(i, at);
+    double strong = taken * paths.strength(at);
     boolean heldOff = paths.holdsOff(a);
-    part[at + YearSums.WINTER] = weight * paths.winter(i, a, k);
-    part[at + YearSums.OTHER] = weight * paths.other(i, a, k);
-    part[at + YearSums.HELD] = heldOff ? taken : 0;
-    part[at + YearSums.COST] = paddockArea[i] * paths.costPerHa(i, a, k);
-    part[at + YearSums.MARGIN] = paddockArea[i] * paths.marginPerHa(i, a, k);
-    part[at + YearSums.OUT] = paths.isShut(a, k) ? paddockArea[i] : 0;
+    into[to + YearSums.WINTER] += paddockWeight[i] * paths.winter(at);
+    into[to + YearSums.OTHER] += paddockWeight[i] * paths.other(at);
+    into[to + YearSums.HELD] += heldOff ? taken : 0;
+    into[to + YearSums.COST] += paddockArea[i] * paths.costPerHa(at);
+    into[to + YearSums.MARGIN] += paddockArea[i] * paths.marginPerHa(at);
+    into[to + YearSums.OUT] += paths.isShut(a, k) ? paddockArea[i] : 0;
     for (int g = 0; g < flock.length; g++) {
-      boolean open = grazes[g][i] && !heldOff;
-      part[at + YearSums.at(g, YearSums.DOSE)] = grazes[g][i] ? strong : 0;
-      part[at + YearSums.at(g, YearSums.GRAZED)] = grazes[g][i] ? taken : 0;
-      part[at + YearSums.at(g, YearSums.DOSE_HELD)] = open ? strong : 0;
-      part[at + YearSums.at(g, YearSums.GRAZED_HELD)] = open ? taken : 0;
-      part[at + YearSums.at(g, YearSums.SAFE)] = open ? taken * joiningFeed.part(g, i) : 0;
+      if (!grazes[g][i]) {
+        continue;
+      }
+      into[to + YearSums.at(g, YearSums.DOSE)] += strong;
+      into[to + YearSums.at(g, YearSums.GRAZED)] += taken;
+      if (!heldOff) {
+        into[to + YearSums.at(g, YearSums.DOSE_HELD)] += strong;
+        into[to + YearSums.at(g, YearSums.GRAZED_HELD)] += taken;
+        into[to + YearSums.at(g, YearSums.SAFE)] += taken * joiningFeed.part(g, i);
+      }
     }
   }
 
-  /** The sums that a paddock's choice adds to every year: {@code [year * sums + sum]}. */
+  /** The sums that a paddock's choice brings in every year: {@code [year * sums + sum]}. */
   void addYears(int paddock, int action, int start, double[] into) {
+    Arrays.fill(into, 0);
     for (int t = 0; t < years; t++) {
-      int from = partInYear(t, paddock, action, start);
-      System.arraycopy(part, from, into, t * sums.length, sums.length);
+      boolean begun = t >= start;
+      addTo(into, t * sums, paddock, begun ? action : keep, begun ? t - start : 0);
     }
   }
 
   private static double strength(double[] of, int at, int g) {
-    double grazed = of[at + YearSums.at(g, YearSums.GRAZED)];
-    return grazed > 0 ? of[at + YearSums.at(g, YearSums.DOSE)] / grazed : 0;
+    return ratio(
+        of[at + YearSums.at(g, YearSums.DOSE)], of[at + YearSums.at(g, YearSums.GRAZED)], 0);
   }
 
   /** A mob with nowhere left to go in the held weeks stays where it was. */
   private static double strengthHeld(double[] of, int at, int g) {
-    double grazed = of[at + YearSums.at(g, YearSums.GRAZED_HELD)];
-    return grazed > 0 ? of[at + YearSums.at(g, YearSums.DOSE_HELD)] / grazed : strength(of, at, g);
+    return ratio(
+        of[at + YearSums.at(g, YearSums.DOSE_HELD)],
+        of[at + YearSums.at(g, YearSums.GRAZED_HELD)],
+        strength(of, at, g));
+  }
+
+  private static double ratio(double dose, double grazed, double otherwise) {
+    return grazed > 0 ? dose / grazed : otherwise;
   }
 
   /** Strength of intake in each half-month: green counts whole, dry feed by its own factor. */
@@ -323,13 +308,15 @@ public final class Run {
     }
   }
 
-  private double wholeYear(int i, int a, int k) {
+  /** Feed that is taken from a paddock in the year of a path, ha of ordinary growth. */
+  private double taken(int i, int at) {
     double share = year.winterShare();
-    return share * paths.winter(i, a, k) + (1 - share) * paths.other(i, a, k);
+    return paddockWeight[i] * (share * paths.winter(at) + (1 - share) * paths.other(at));
   }
 
-  private int partInYear(int t, int i, int action, int start) {
-    return t < start ? part(i, keep, 0) : part(i, action, t - start);
+  /** Where the year of a choice stands among the paths. */
+  private int pathYear(int t, int i, int action, int start) {
+    return t < start ? paths.at(i, keep, 0) : paths.at(i, action, t - start);
   }
 
   /**
@@ -337,20 +324,31 @@ public final class Run {
    * base of {@link #npvOfBaseWith} until the next set.
    */
   public void evaluate(Plan plan, Outcome out) {
-    base = plan;
-    Arrays.fill(baseSums, 0);
+    fill(plan, out);
     Arrays.fill(out.oldShare, 0);
-    double end = 0;
     for (int i = 0; i < paddockArea.length; i++) {
       for (int t = 0; t < years; t++) {
-        addTo(baseSums, t * sums.length, partInYear(t, i, plan.action(i), plan.start(i)));
         out.oldShare[t] += paddockArea[i] / areaHa * oldShare(plan, i, t);
       }
+    }
+  }
+
+  /** Makes a plan the base of {@link #npvOfBaseWith}, and returns its net present value. */
+  public double setBase(Plan plan) {
+    fill(plan, scratch);
+    return scratch.npv;
+  }
+
+  private void fill(Plan plan, Outcome out) {
+    base = plan;
+    fillSums(plan);
+    double end = 0;
+    for (int i = 0; i < paddockArea.length; i++) {
       end += endValueNow(i, plan.action(i));
     }
     baseEnd = end;
     for (int t = 0; t < years; t++) {
-      evaluateYear(t, baseSums, t * sums.length, out);
+      evaluateYear(t, baseSums, t * sums, out);
       baseNpv[t + 1] = baseNpv[t] + discount[t] * out.net(t);
     }
     for (FlockEffect effect : flock) {
@@ -361,9 +359,23 @@ public final class Run {
     out.npv = baseNpv[years] + end;
   }
 
-  /** Makes a plan the base of {@link #npvOfBaseWith}. */
-  public void setBase(Plan plan) {
-    evaluate(plan, scratch);
+  /** Years before the first action are as if everything were kept. */
+  private void fillSums(Plan plan) {
+    int first = years;
+    for (int i = 0; i < paddockArea.length; i++) {
+      first = Math.min(first, begins(plan.action(i), plan.start(i)));
+    }
+    for (int t = 0; t < first; t++) {
+      System.arraycopy(keptSums, 0, baseSums, t * sums, sums);
+    }
+    Arrays.fill(baseSums, first * sums, baseSums.length, 0);
+    for (int i = 0; i < paddockArea.length; i++) {
+      for (int t = first; t < years; t++) {
+        boolean begun = t >= plan.start(i);
+        int k = begun ? t - plan.start(i) : 0;
+        addTo(baseSums, t * sums, i, begun ? plan.action(i) : keep, k);
+      }
+    }
   }
 
   /**
@@ -383,36 +395,68 @@ public final class Run {
     }
     double npv = baseNpv[first];
     for (int t = first; t < years; t++) {
-      int before = partInYear(t, paddock, actionNow, startNow);
-      int after = partInYear(t, paddock, action, start);
-      for (int sum = 0; sum < sums.length; sum++) {
-        sums[sum] = baseSums[t * sums.length + sum] + (part[after + sum] - part[before + sum]);
-      }
-      npv += discount[t] * net(t, sums, paddock);
+      int now = pathYear(t, paddock, actionNow, startNow);
+      int then = pathYear(t, paddock, action, start);
+      boolean heldNow = t >= startNow && paths.holdsOff(actionNow);
+      boolean heldThen = t >= start && paths.holdsOff(action);
+      npv += discount[t] * netWith(t, paddock, then, heldThen, now, heldNow);
     }
     return npv + baseEnd + (endValueNow(paddock, action) - endValueNow(paddock, actionNow));
   }
 
-  /** Net gain of a year that differs from the base on one paddock, as {@link Outcome#net} adds. */
-  private double net(int t, double[] of, int paddock) {
-    double lost = lostWhereHeld(of[YearSums.HELD] / weightSum);
-    double w = of[YearSums.WINTER] / weightSum - lost;
-    double o = of[YearSums.OTHER] / weightSum - lost;
+  /**
+   * Net gain of a year of the base in which one paddock is in the year {@code then} of a path in
+   * place of {@code now}, added up as {@link Outcome#net} does.
+   */
+  private double netWith(int t, int paddock, int then, boolean heldThen, int now, boolean heldNow) {
+    int at = t * sums;
+    double area = paddockArea[paddock];
+    double weight = paddockWeight[paddock];
+    double takenThen = taken(paddock, then);
+    double takenNow = taken(paddock, now);
+    double held = baseSums[at + YearSums.HELD];
+    if (heldThen || heldNow) {
+      held += (heldThen ? takenThen : 0) - (heldNow ? takenNow : 0);
+    }
+    double lost = held > 0 ? lostWhereHeld(held / weightSum) : 0;
+    double winter = weight * paths.winter(then) - weight * paths.winter(now);
+    double other = weight * paths.other(then) - weight * paths.other(now);
+    double w = (baseSums[at + YearSums.WINTER] + winter) / weightSum - lost;
+    double o = (baseSums[at + YearSums.OTHER] + other) / weightSum - lost;
     boolean carriesMore = carriesMore(w, o);
     double lambs = 0;
     for (int g = 0; g < flock.length; g++) {
-      double share =
-          grazes[g][paddock]
-              ? flock[g].share(t, strength(of, 0, g), strengthHeld(of, 0, g))
-              : baseShare[g * years + t];
+      double share = baseShare[g * years + t];
+      if (grazes[g][paddock]) {
+        double strongThen = takenThen * paths.strength(then);
+        double strongNow = takenNow * paths.strength(now);
+        double strength =
+            ratio(
+                baseSums[at + YearSums.at(g, YearSums.DOSE)] + (strongThen - strongNow),
+                baseSums[at + YearSums.at(g, YearSums.GRAZED)] + (takenThen - takenNow),
+                0);
+        double strengthHeld = strength;
+        if (held > 0) {
+          double open = (heldThen ? 0 : takenThen) - (heldNow ? 0 : takenNow);
+          double openStrong = (heldThen ? 0 : strongThen) - (heldNow ? 0 : strongNow);
+          strengthHeld =
+              ratio(
+                  baseSums[at + YearSums.at(g, YearSums.DOSE_HELD)] + openStrong,
+                  baseSums[at + YearSums.at(g, YearSums.GRAZED_HELD)] + open,
+                  strength);
+        }
+        share = flock[g].share(t, strength, strengthHeld);
+      }
       lambs += (share - flock[g].shareNow()) * valueOfShare[g];
     }
+    double margin = area * paths.marginPerHa(then) - area * paths.marginPerHa(now);
+    double cost = area * paths.costPerHa(then) - area * paths.costPerHa(now);
     return Outcome.net(
         supplementSaved(seasonOfYear[t], carriesMore, w, o),
         lambs,
-        of[YearSums.MARGIN],
+        baseSums[at + YearSums.MARGIN] + margin,
         spareFeed(seasonOfYear[t], carriesMore, w, o),
-        of[YearSums.COST]);
+        baseSums[at + YearSums.COST] + cost);
   }
 
   private int begins(int action, int start) {
@@ -604,7 +648,7 @@ public final class Run {
 
   /** Winter growth of a paddock as it is, relative to current cultivars. */
   double winterFactorNow(int paddock) {
-    return paths.winter(paddock, model.keep(), 0);
+    return paths.winter(paths.at(paddock, keep, 0));
   }
 
   /** Names and shares of the clover in a paddock. */
@@ -634,7 +678,7 @@ public final class Run {
 
   /** Winter growth that a paddock loses to its cultivars, kg dry matter per ha and year. */
   public double winterLossKgDmPerHa(int paddock) {
-    return (1 - paths.winter(paddock, model.keep(), 0))
+    return (1 - paths.winter(paths.at(paddock, keep, 0)))
         * stands.growthIndex(x, paddock)
         * year.winterGrowthKgDmPerHa();
   }
@@ -693,7 +737,7 @@ public final class Run {
 
   /** Formononetin, per cent of intake, of a ewe that eats green feed of this paddock only. */
   public double greenDose(int paddock) {
-    return paths.strength(paddock, model.keep(), 0);
+    return paths.strength(paths.at(paddock, keep, 0));
   }
 
   /** Dose of the ewes in a half-month as paddocks are grazed now, mean of the mobs, % of intake. */
@@ -717,12 +761,12 @@ public final class Run {
 
   /** Formononetin of a paddock's green feed so many years after an action starts, % of intake. */
   public double greenDose(int paddock, int action, int yearsOn) {
-    return paths.strength(paddock, action, yearsOn);
+    return paths.strength(paths.at(paddock, action, yearsOn));
   }
 
   /** Feed that a paddock gives in a year relative to others; its share of the sum is its part. */
   public double feedWeight(int paddock) {
-    return paddockWeight[paddock] * wholeYear(paddock, model.keep(), 0);
+    return taken(paddock, paths.at(paddock, keep, 0));
   }
 
   /**
@@ -819,17 +863,14 @@ public final class Run {
   public double costPerHa(int paddock, int action, int start) {
     double sum = 0;
     for (int k = 0; k < years - start; k++) {
-      sum += paths.costPerHa(paddock, action, k);
+      sum += paths.costPerHa(paths.at(paddock, action, k));
     }
     return sum;
   }
 
   /** Share of old cultivars in a paddock's clover in a year of a plan. */
   public double oldShare(Plan plan, int paddock, int t) {
-    int k = t - plan.start(paddock);
-    return k < 0
-        ? paths.oldShare(paddock, model.keep(), 0)
-        : paths.oldShare(paddock, plan.action(paddock), k);
+    return paths.oldShare(pathYear(t, paddock, plan.action(paddock), plan.start(paddock)));
   }
 
   /** One season of the feed budget at a winter growth. */

@@ -112,25 +112,25 @@ class ActionPathsTest {
   @Test
   void costs_ofAResowing_comeInTheirYearsAndAgainIfItFails() {
     for (int i : arable()) {
-      assertThat(paths.costPerHa(i, RESOW, 0)).isCloseTo(13, within(1e-9));
-      assertThat(paths.costPerHa(i, RESOW, 1)).isCloseTo(103, within(1e-9));
-      assertThat(paths.costPerHa(i, RESOW, 2)).isCloseTo(3 + 0.2 * 100, within(1e-9));
-      assertThat(paths.costPerHa(i, RESOW, 3)).isCloseTo(3, within(1e-9));
-      assertThat(paths.costPerHa(i, KEEP, 0)).isZero();
-      assertThat(paths.costPerHa(i, HOLD, 5)).isCloseTo(3, within(1e-9));
-      assertThat(paths.costPerHa(i, OVERSOW, 0)).isCloseTo(103, within(1e-9));
-      assertThat(paths.costPerHa(i, OVERSOW, 1)).isCloseTo(23, within(1e-9));
+      assertThat(paths.costPerHa(paths.at(i, RESOW, 0))).isCloseTo(13, within(1e-9));
+      assertThat(paths.costPerHa(paths.at(i, RESOW, 1))).isCloseTo(103, within(1e-9));
+      assertThat(paths.costPerHa(paths.at(i, RESOW, 2))).isCloseTo(3 + 0.2 * 100, within(1e-9));
+      assertThat(paths.costPerHa(paths.at(i, RESOW, 3))).isCloseTo(3, within(1e-9));
+      assertThat(paths.costPerHa(paths.at(i, KEEP, 0))).isZero();
+      assertThat(paths.costPerHa(paths.at(i, HOLD, 5))).isCloseTo(3, within(1e-9));
+      assertThat(paths.costPerHa(paths.at(i, OVERSOW, 0))).isCloseTo(103, within(1e-9));
+      assertThat(paths.costPerHa(paths.at(i, OVERSOW, 1))).isCloseTo(23, within(1e-9));
     }
   }
 
   @Test
   void margin_ofACropYear_isEarnedInItOnly() {
     for (int i : arable()) {
-      assertThat(paths.marginPerHa(i, CROP, 0)).isCloseTo(150, within(1e-9));
-      assertThat(paths.marginPerHa(i, CROP, 1)).isZero();
-      assertThat(paths.marginPerHa(i, RESOW, 0)).isZero();
-      assertThat(paths.other(i, CROP, 0)).as("nothing to graze").isZero();
-      assertThat(paths.winter(i, CROP, 0)).isZero();
+      assertThat(paths.marginPerHa(paths.at(i, CROP, 0))).isCloseTo(150, within(1e-9));
+      assertThat(paths.marginPerHa(paths.at(i, CROP, 1))).isZero();
+      assertThat(paths.marginPerHa(paths.at(i, RESOW, 0))).isZero();
+      assertThat(paths.other(paths.at(i, CROP, 0))).as("nothing to graze").isZero();
+      assertThat(paths.winter(paths.at(i, CROP, 0))).isZero();
     }
   }
 
@@ -140,12 +140,13 @@ class ActionPathsTest {
     double open = 1 - year.otherShareAfterBreak(2);
     assertThat(open).isBetween(0.1, 0.95);
     for (int i : arable()) {
-      assertThat(paths.other(i, RESOW, 0)).isCloseTo(0.7, within(1e-9));
-      assertThat(paths.other(i, RESOW, 1)).isCloseTo(0.6 * open, within(1e-9));
-      assertThat(paths.other(i, RESOW, 2)).isCloseTo(0.8 * 0.9 + 0.2 * 0.6 * open, within(1e-9));
-      assertThat(paths.other(i, RESOW, 3)).isCloseTo(0.8 + 0.2 * 0.9, within(1e-9));
-      assertThat(paths.other(i, RESOW, 4)).isCloseTo(1, within(1e-9));
-      assertThat(paths.other(i, KEEP, 3)).isEqualTo(1);
+      assertThat(paths.other(paths.at(i, RESOW, 0))).isCloseTo(0.7, within(1e-9));
+      assertThat(paths.other(paths.at(i, RESOW, 1))).isCloseTo(0.6 * open, within(1e-9));
+      assertThat(paths.other(paths.at(i, RESOW, 2)))
+          .isCloseTo(0.8 * 0.9 + 0.2 * 0.6 * open, within(1e-9));
+      assertThat(paths.other(paths.at(i, RESOW, 3))).isCloseTo(0.8 + 0.2 * 0.9, within(1e-9));
+      assertThat(paths.other(paths.at(i, RESOW, 4))).isCloseTo(1, within(1e-9));
+      assertThat(paths.other(paths.at(i, KEEP, 3))).isEqualTo(1);
     }
   }
 
@@ -155,18 +156,18 @@ class ActionPathsTest {
     for (int i : arable()) {
       double now = x[stands.cloverShareInput(i)];
       double[] plants = paths.plantShares(x, i, RESOW);
-      assertThat(paths.winter(i, KEEP, 0))
+      assertThat(paths.winter(paths.at(i, KEEP, 0)))
           .isCloseTo(factor(i, now, stands.shares(i), 0), within(1e-9));
-      assertThat(paths.winter(i, RESOW, 0))
+      assertThat(paths.winter(paths.at(i, RESOW, 0)))
           .isCloseTo(0.7 * factor(i, now, stands.shares(i), 0), within(1e-9));
-      assertThat(paths.winter(i, RESOW, 1))
+      assertThat(paths.winter(paths.at(i, RESOW, 1)))
           .isCloseTo(0.6 * open * factor(i, TARGET, plants, 1), within(1e-9));
-      assertThat(paths.winter(i, RESOW, 2))
+      assertThat(paths.winter(paths.at(i, RESOW, 2)))
           .isCloseTo(
               TAKES * 0.9 * factor(i, TARGET, plants, 2)
                   + (1 - TAKES) * 0.6 * open * factor(i, TARGET, plants, 1),
               within(1e-9));
-      assertThat(paths.winter(i, RESOW, 5))
+      assertThat(paths.winter(paths.at(i, RESOW, 5)))
           .isCloseTo(
               TAKES * factor(i, TARGET, plants, 5) + (1 - TAKES) * factor(i, TARGET, plants, 4),
               within(1e-9));
@@ -192,23 +193,24 @@ class ActionPathsTest {
       double scale = leaf * (paddock.waterlogged() ? wet : 1);
       double now = paddock.cloverShare().likely();
       double[] standing = stands.shares(i);
-      assertThat(paths.strength(i, KEEP, 3))
+      assertThat(paths.strength(paths.at(i, KEEP, 3)))
           .isCloseTo(scale * now * percent(i, standing, 0), within(1e-9));
-      assertThat(paths.oldShare(i, HOLD, 3)).isCloseTo(old(i, standing, 0), within(1e-9));
+      assertThat(paths.oldShare(paths.at(i, HOLD, 3))).isCloseTo(old(i, standing, 0), within(1e-9));
       if (paddock.arable()) {
         double[] plants = paths.plantShares(x, i, RESOW);
-        assertThat(paths.strength(i, RESOW, 0))
+        assertThat(paths.strength(paths.at(i, RESOW, 0)))
             .isCloseTo(scale * now * percent(i, standing, 0), within(1e-9));
-        assertThat(paths.strength(i, RESOW, 4))
+        assertThat(paths.strength(paths.at(i, RESOW, 4)))
             .isCloseTo(
                 scale * TARGET * (TAKES * percent(i, plants, 4) + 0.2 * percent(i, plants, 3)),
                 within(1e-9));
-        assertThat(paths.oldShare(i, RESOW, 4))
+        assertThat(paths.oldShare(paths.at(i, RESOW, 4)))
             .isCloseTo(TAKES * old(i, plants, 4) + 0.2 * old(i, plants, 3), within(1e-9));
       }
       for (int a = 0; a < farm.actions().size(); a++) {
         for (int k = 0; k < YEARS; k++) {
-          strongest = Math.max(strongest, paths.allowed(i, a) ? paths.strength(i, a, k) : 0);
+          strongest =
+              Math.max(strongest, paths.allowed(i, a) ? paths.strength(paths.at(i, a, k)) : 0);
         }
       }
     }
@@ -245,7 +247,7 @@ class ActionPathsTest {
       int n = stands.species(i);
       double won = plants[5 * n + n - 1];
       double wonBefore = plants[4 * n + n - 1];
-      assertThat(paths.strength(i, OVERSOW, 5))
+      assertThat(paths.strength(paths.at(i, OVERSOW, 5)))
           .isCloseTo(
               scale
                   * (TAKES * (now + (TARGET - now) * won) * percent(i, plants, 5)
