@@ -134,11 +134,8 @@ final class StrengthGrid {
 
   /** Share of ewes that a season at one strength leaves sound, not read from the grid. */
   double soundAt(double power) {
-    double days = 0;
-    for (int p = 0; p < HalfMonths.COUNT; p++) {
-      days += effect(p, power) * HalfMonths.days(p);
-    }
-    return Math.exp(-decay(days));
+    fillEffects(power);
+    return Math.exp(-decay(Sterility.daysInFullEffect(effect)));
   }
 
   /** Of a season of so many days in full effect, -ln of the share of ewes it leaves sound. */
@@ -148,11 +145,16 @@ final class StrengthGrid {
 
   /** Multipliers of conception at one strength, not read from the grid; overwritten by the next. */
   double[] multipliersAt(double power) {
+    fillEffects(power);
+    walk.multipliers(effect, multiplier);
+    return multiplier;
+  }
+
+  /** The dose is green share x strength, so its power in the dose-response is a product too. */
+  private void fillEffects(double power) {
     for (int p = 0; p < HalfMonths.COUNT; p++) {
       effect[p] = effect(p, power);
     }
-    walk.multipliers(effect, multiplier);
-    return multiplier;
   }
 
   /** Finds two strengths, for {@link #sound} and {@link #fertile}. */
@@ -239,24 +241,19 @@ final class StrengthGrid {
     return fertile[node];
   }
 
-  /** Works out what hangs on one strength. The dose is green share x strength, so its power is. */
+  /** Works out what hangs on one strength. */
   private void solveRow(int row) {
     if (Double.isNaN(decay[row])) {
-      double power = power(row * spacing);
-      double days = 0;
-      double daysHeld = 0;
-      for (int p = 0; p < HalfMonths.COUNT; p++) {
-        effect[p] = effect(p, power);
-        effectOfNode[row * HalfMonths.COUNT + p] = effect[p];
-        if (held[p]) {
-          daysHeld += effect[p] * HalfMonths.days(p);
-        } else {
-          days += effect[p] * HalfMonths.days(p);
-        }
-      }
-      decay[row] = decay(days);
-      decayHeld[row] = decay(daysHeld);
+      fillEffects(power(row * spacing));
+      System.arraycopy(effect, 0, effectOfNode, row * HalfMonths.COUNT, HalfMonths.COUNT);
       carried[row] = walk.carriedAfter(stridesBefore, effect);
+      double days = Sterility.daysInFullEffect(effect);
+      for (int p = 0; p < HalfMonths.COUNT; p++) {
+        effect[p] = held[p] ? effect[p] : 0;
+      }
+      double daysHeld = Sterility.daysInFullEffect(effect);
+      decay[row] = decay(days - daysHeld);
+      decayHeld[row] = decay(daysHeld);
     }
   }
 }

@@ -27,26 +27,22 @@ public final class Sterility {
       double[] dosePercent, double d50, double n, double referenceDosePercent) {
     double[] effect = new double[HalfMonths.COUNT];
     DoseResponse.effects(dosePercent, d50, n, effect);
-    return seasonExposureOfEffects(effect, DoseResponse.effect(referenceDosePercent, d50, n));
+    double reference = DoseResponse.effect(referenceDosePercent, d50, n);
+    return exposureOfDays(daysInFullEffect(effect), reference);
   }
 
-  /** The same from 1 - T of each half-month's dose and of the reference dose. */
-  public static double seasonExposureOfEffects(double[] effect, double referenceEffect) {
-    double sum = 0;
+  /** Days of the year in full effect that would do as much: 1 - T of each half-month x its days. */
+  public static double daysInFullEffect(double[] effect) {
+    double days = 0;
     for (int p = 0; p < HalfMonths.COUNT; p++) {
-      sum += effect[p] * HalfMonths.days(p);
+      days += effect[p] * HalfMonths.days(p);
     }
-    return exposureOfDays(sum, referenceEffect);
+    return days;
   }
 
-  /** S of so many days in full effect. */
+  /** S of so many days in full effect; {@code referenceEffect} is 1 - T of the reference dose. */
   public static double exposureOfDays(double daysInFullEffect, double referenceEffect) {
     return daysInFullEffect / SEASON_DAYS / referenceEffect;
-  }
-
-  /** 1 - s from ln(1 - q), which stays the same over many exposures. */
-  public static double soundShare(double exposure, double logSoundPerUnit) {
-    return exposure <= 0 ? 1 : Math.exp(exposure * logSoundPerUnit);
   }
 
   /** s, the share barren after {@code exposure}, where {@code q} goes barren per unit of it. */
