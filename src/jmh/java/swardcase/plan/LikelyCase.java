@@ -105,7 +105,7 @@ public final class LikelyCase {
       }
     }
     for (int t = 0; t < years; t++) {
-      double lost = run.lostWhereHeld(sums[t * size + YearSums.HELD] / run.weightSum());
+      double lost = run.held().lost(sums[t * size + YearSums.HELD] / run.weightSum());
       w[t] = sums[t * size + YearSums.WINTER] / run.weightSum() - lost;
       o[t] = sums[t * size + YearSums.OTHER] / run.weightSum() - lost;
     }

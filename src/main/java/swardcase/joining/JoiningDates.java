@@ -22,7 +22,7 @@ final class JoiningDates {
   static double points(Run run, int mob, int k) {
     double[] doses = new double[HalfMonths.COUNT];
     for (int p = 0; p < doses.length; p++) {
-      doses[p] = run.dose(mob, p);
+      doses[p] = run.flock(mob).doseNow(p);
     }
     return Losses.points(run, mob, doses, HalfMonths.dayOfYear(date(k)));
   }

@@ -88,12 +88,12 @@ final class JoiningMeasures implements Measures {
   }
 
   private void readPoints(Run run, int mob, double[] strength, double[] into) {
-    double[] power = Arrays.stream(strength).map(each -> run.power(mob, each)).toArray();
+    double[] power = Arrays.stream(strength).map(each -> run.flock(mob).power(each)).toArray();
     for (int p : setting.halfMonths) {
       if (setting.matters(mob, p)) {
-        double[] left = run.leftAfterStay(mob, p, setting.joiningDay[mob]);
+        double[] left = run.flock(mob).leftAfterStay(p, setting.joiningDay[mob]);
         for (int i = 0; i < paddocks; i++) {
-          into[points(mob, p, i)] = 100 * run.lossOfStay(mob, p, power[i], left);
+          into[points(mob, p, i)] = 100 * run.flock(mob).lossOfStay(p, power[i], left);
         }
       }
     }

@@ -48,14 +48,14 @@ final class Losses {
 
   private void outsideAsNow(int mob, double[] into) {
     for (int p = 0; p < HalfMonths.COUNT; p++) {
-      into[p] = run.dose(mob, p);
+      into[p] = run.flock(mob).doseNow(p);
     }
   }
 
   /** Ewes not in lamb because of a way of grazing, of a mob. */
   double ewesNotInLamb(int mob, Grazing grazing) {
     doses(mob, grazing, dose);
-    return ewes[mob] * run.lossOfJoining(mob, dose, joiningDay[mob]);
+    return ewes[mob] * run.flock(mob).lossOfJoining(dose, joiningDay[mob]);
   }
 
   /** Lambs not marked because of it, all mobs. */
@@ -87,10 +87,10 @@ final class Losses {
     for (int k = 0; k < cost.length; k++) {
       int p = halfMonths.get(k);
       doses[p] = 0;
-      double safe = run.lossOfJoining(mob, doses, joiningDay[mob]);
+      double safe = run.flock(mob).lossOfJoining(doses, joiningDay[mob]);
       for (int i = 0; i < strength.length; i++) {
         doses[p] = strength[i] * run.greenShare(p);
-        double lost = run.lossOfJoining(mob, doses, joiningDay[mob]) - safe;
+        double lost = run.flock(mob).lossOfJoining(doses, joiningDay[mob]) - safe;
         cost[k][i] = worth * Math.max(0, lost);
       }
       doses[p] = base[p];
@@ -115,7 +115,7 @@ final class Losses {
 
   /** Points of ewes in lamb (per 100 joined) lost to these doses alone, 24 or 365 of them. */
   static double points(Run run, int mob, double[] doses, int joiningDay) {
-    return 100 * run.lossOfJoining(mob, doses, joiningDay);
+    return 100 * run.flock(mob).lossOfJoining(doses, joiningDay);
   }
 
   /** No dose on any day. */

@@ -19,7 +19,7 @@ final class YoungEwes {
 
   /** Ewes barren for good per 100 after one green season in a paddock alone. */
   static double barrenPercent(Run run, int paddock) {
-    return 100 * run.barrenAfterYearOn(0, run.power(0, run.greenDose(paddock)));
+    return 100 * run.flock(0).barrenAfterYearOn(run.flock(0).power(run.greenDose(paddock)));
   }
 
   /** Days of the year weighed by how green the feed is. */

@@ -162,12 +162,12 @@ final class DecisionMeasures implements Measures {
     double cost = 0;
     for (int g = 0; g < model.farm().mobs().size(); g++) {
       double share = (double) model.farm().mobs().get(g).ewes() / model.farm().ewesJoined() * 100;
-      into[at(g, OfMob.DOSE_AT_JOINING)] = run.doseAtJoining(g);
-      into[at(g, OfMob.UNAFFECTED_PERCENT)] = 100 * run.unaffectedShare(g);
-      into[at(g, OfMob.PREGNANT_PERCENT)] = 100 * run.pregnantShareNow(g);
-      unaffected += share * run.unaffectedShare(g);
-      pregnant += share * run.pregnantShareNow(g);
-      sterile += share * run.sterileShareNow(g);
+      into[at(g, OfMob.DOSE_AT_JOINING)] = run.flock(g).doseAtJoining();
+      into[at(g, OfMob.UNAFFECTED_PERCENT)] = 100 * run.flock(g).unaffectedShare();
+      into[at(g, OfMob.PREGNANT_PERCENT)] = 100 * run.flock(g).shareNow();
+      unaffected += share * run.flock(g).unaffectedShare();
+      pregnant += share * run.flock(g).shareNow();
+      sterile += share * run.flock(g).sterileNow();
       lambs += run.lambsLost(g);
       cost += run.lambCost(g);
     }

@@ -197,7 +197,7 @@ public final class Explanations {
 
   private Explanation fewerInLamb(int g) {
     Mob mob = farm.mobs().get(g);
-    double fewer = run.unaffectedShare(g) - run.pregnantShareNow(g);
+    double fewer = run.flock(g).unaffectedShare() - run.flock(g).shareNow();
     return Explanation.likely(
         "ewes fewer in lamb, " + mob.name(),
         "ewes joined × share lost",
@@ -214,14 +214,14 @@ public final class Explanations {
             Explanation.likely(
                 "in lamb without oestrogen",
                 "the mob's own figure, what oestrogen takes already added back",
-                run.unaffectedShare(g),
+                run.flock(g).unaffectedShare(),
                 "",
                 Joined.MODEL),
             Explanation.likely(
                 "in lamb as paddocks are grazed now",
                 "chances to conceive in each cycle of joining at the dose met then, less ewes made"
                     + " sterile by green seasons before",
-                run.pregnantShareNow(g),
+                run.flock(g).shareNow(),
                 "",
                 Joined.MODEL,
                 measured(

@@ -20,7 +20,7 @@ import swardcase.tables.Tables;
  * <p>What a year does to ewes depends on the two strengths alone and is read from a {@link
  * StrengthGrid}.
  */
-final class FlockEffect {
+public final class FlockEffect {
 
   /** Weeks before joining from which held paddocks are free of ewes. */
   static final int WEEKS_BEFORE_JOINING = 8;
@@ -123,17 +123,17 @@ final class FlockEffect {
   }
 
   /** Ewes in lamb as a share of those joined, without oestrogen. */
-  double unaffectedShare() {
+  public double unaffectedShare() {
     return unaffected;
   }
 
   /** The share as paddocks are grazed now, every year alike. */
-  double shareNow() {
+  public double shareNow() {
     return shareNow;
   }
 
   /** Share of the joined ewes that are sterile as paddocks are grazed now. */
-  double sterileNow() {
+  public double sterileNow() {
     return sterileNow;
   }
 
@@ -144,7 +144,7 @@ final class FlockEffect {
    * @param doses % of dry matter eaten, by half-month or by day
    * @param day the day of the year the rams go in, from 0
    */
-  double lossOfJoining(double[] doses, int day) {
+  public double lossOfJoining(double[] doses, int day) {
     walkOf(day, doses.length).multipliers(doses, x[d50], x[steepness], multiplier);
     double inLamb = Pregnancy.pregnantShare(perCycle, joiningWeeks, multiplier, 0);
     return (1 - sterileNow) * Math.max(0, unaffected - inLamb);
@@ -168,7 +168,7 @@ final class FlockEffect {
    *
    * @param day the day of the year the rams go in, from 0
    */
-  double[] leftAfterStay(int halfMonth, int day) {
+  public double[] leftAfterStay(int halfMonth, int day) {
     double[] full = new double[HalfMonths.COUNT];
     full[halfMonth] = 1;
     double[] left = new double[multiplier.length];
@@ -177,7 +177,7 @@ final class FlockEffect {
   }
 
   /** Strength of clover over the dose that halves conception, to the power of the steepness. */
-  double power(double strength) {
+  public double power(double strength) {
     return grid.power(strength);
   }
 
@@ -189,7 +189,7 @@ final class FlockEffect {
    * @param power of the strength
    * @param leftAtFullEffect from {@link #leftAfterStay}
    */
-  double lossOfStay(int halfMonth, double power, double[] leftAtFullEffect) {
+  public double lossOfStay(int halfMonth, double power, double[] leftAtFullEffect) {
     double effectOfStay = grid.effect(halfMonth, power);
     for (int cycle = 0; cycle < multiplier.length; cycle++) {
       multiplier[cycle] = 1 - effectOfStay * (1 - leftAtFullEffect[cycle]);
@@ -199,12 +199,12 @@ final class FlockEffect {
   }
 
   /** Ewes barren for good after a year on clover of one strength, share of sound ewes. */
-  double barrenAfterYearOn(double power) {
+  public double barrenAfterYearOn(double power) {
     return 1 - grid.soundAt(power);
   }
 
   /** Mean dose over joining, % of dry matter eaten, as paddocks are grazed now. */
-  double doseAtJoining() {
+  public double doseAtJoining() {
     double sum = 0;
     int days = (int) Math.ceil(7 * joiningWeeks);
     for (int day = 0; day < days; day++) {
@@ -214,7 +214,7 @@ final class FlockEffect {
   }
 
   /** Dose of a half-month as paddocks are grazed now, % of dry matter eaten. */
-  double doseNow(int halfMonth) {
+  public double doseNow(int halfMonth) {
     return greenShare[halfMonth] * strengthNow;
   }
 

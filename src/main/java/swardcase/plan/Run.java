@@ -57,6 +57,7 @@ public final class Run {
   private double baseEnd;
   private int apart;
   private final JoiningFeed joiningFeed;
+  private final HeldFeed held;
   private final double[] greenShare = new double[HalfMonths.COUNT];
   private final double[] onOffer = new double[HalfMonths.COUNT];
   private final double[] growth = new double[HalfMonths.COUNT];
@@ -82,9 +83,6 @@ public final class Run {
   private double pricePerMj;
   private double tonnesPerMj;
   private final double[] discount;
-  private double grownInYear;
-  private double grownWhenHeld;
-  private double appetiteWhenHeld;
 
   Run(FarmModel model) {
     this.model = model;
@@ -125,6 +123,7 @@ public final class Run {
     boughtNowMjPerHa = new double[feed.meanOfSeasons() + 1];
     valueOfShare = new double[flock.length];
     joiningFeed = new JoiningFeed(farm, grazes);
+    held = new HeldFeed(year, feed, flock);
     discountRate = inputs.add(farm.finance().discountRate());
     supplementPrice = inputs.add(farm.supplement().pricePerTonne());
     supplementEnergy = inputs.add(farm.supplement().energyMjPerKgDm());
@@ -218,7 +217,6 @@ public final class Run {
       boughtNowMjPerHa[season] = feed.bought(season, winterNow, 1);
     }
     readFeedYear();
-    setHeld();
     Arrays.fill(keptSums, 0);
     double taken = 0;
     for (int i = 0; i < paddockArea.length; i++) {
@@ -414,11 +412,11 @@ public final class Run {
     double weight = paddockWeight[paddock];
     double takenThen = taken(paddock, then);
     double takenNow = taken(paddock, now);
-    double held = baseSums[at + YearSums.HELD];
+    double heldFeed = baseSums[at + YearSums.HELD];
     if (heldThen || heldNow) {
-      held += (heldThen ? takenThen : 0) - (heldNow ? takenNow : 0);
+      heldFeed += (heldThen ? takenThen : 0) - (heldNow ? takenNow : 0);
     }
-    double lost = held > 0 ? lostWhereHeld(held / weightSum) : 0;
+    double lost = heldFeed > 0 ? held.lost(heldFeed / weightSum) : 0;
     double winter = weight * paths.winter(then) - weight * paths.winter(now);
     double other = weight * paths.other(then) - weight * paths.other(now);
     double w = (baseSums[at + YearSums.WINTER] + winter) / weightSum - lost;
@@ -436,7 +434,7 @@ public final class Run {
                 baseSums[at + YearSums.at(g, YearSums.GRAZED)] + (takenThen - takenNow),
                 0);
         double strengthHeld = strength;
-        if (held > 0) {
+        if (heldFeed > 0) {
           double open = (heldThen ? 0 : takenThen) - (heldNow ? 0 : takenNow);
           double openStrong = (heldThen ? 0 : strongThen) - (heldNow ? 0 : strongNow);
           strengthHeld =
@@ -468,7 +466,7 @@ public final class Run {
    * asked for in rising order from 0, because ewes carry earlier years with them.
    */
   void evaluateYear(int t, double[] of, int at, Outcome out) {
-    double lost = lostWhereHeld(of[at + YearSums.HELD] / weightSum);
+    double lost = held.lost(of[at + YearSums.HELD] / weightSum);
     double w = of[at + YearSums.WINTER] / weightSum - lost;
     double o = of[at + YearSums.OTHER] / weightSum - lost;
     out.winterGrowth[t] = of[at + YearSums.WINTER] / weightSum;
@@ -533,42 +531,6 @@ public final class Run {
     return mob.markingPercent().likely() / mob.pregnantPercent().likely();
   }
 
-  /**
-   * Growth lost, as a share of the farm's, where ewes are held off and other stock cannot take the
-   * feed. Other stock are taken to eat their appetite from held paddocks in the held weeks.
-   */
-  double lostWhereHeld(double heldShare) {
-    return Math.max(0, heldShare * grownWhenHeld - appetiteWhenHeld) / grownInYear;
-  }
-
-  /** The held share from which feed is lost; {@code lostWhereHeld} rises in a line from there. */
-  double heldWithoutLoss() {
-    return grownWhenHeld > 0 ? appetiteWhenHeld / grownWhenHeld : 1;
-  }
-
-  private void setHeld() {
-    grownInYear = 0;
-    grownWhenHeld = 0;
-    appetiteWhenHeld = 0;
-    for (int p = 0; p < HalfMonths.COUNT; p++) {
-      grownInYear += year.growthKgDmPerHa(p);
-      double held = heldShareOfEwes(p);
-      grownWhenHeld += held * year.growthKgDmPerHa(p);
-      appetiteWhenHeld += held * feed.otherAppetiteKgDmPerHa(p);
-    }
-  }
-
-  /** Ewes of mobs that are held off in a half-month, as a share of all; the rest may graze. */
-  private double heldShareOfEwes(int halfMonth) {
-    double held = 0;
-    double all = 0;
-    for (int g = 0; g < flock.length; g++) {
-      all += ewes[g];
-      held += flock[g].isHeld(halfMonth) ? ewes[g] : 0;
-    }
-    return all > 0 ? held / all : 0;
-  }
-
   double spareFeedGain(double w, double o) {
     return spareFeedGain(feed.meanOfSeasons(), w, o);
   }
@@ -605,8 +567,13 @@ public final class Run {
     return feed;
   }
 
-  FlockEffect flock(int mob) {
+  /** What a mob's ewes go through, in this run. */
+  public FlockEffect flock(int mob) {
     return flock[mob];
+  }
+
+  HeldFeed held() {
+    return held;
   }
 
   /** The first mob that grazes just the paddocks that this one does. */
@@ -754,11 +721,6 @@ public final class Run {
     return greenShare[halfMonth];
   }
 
-  /** Dose of one mob in a half-month as paddocks are grazed now, per cent of intake. */
-  public double dose(int mob, int halfMonth) {
-    return flock[mob].doseNow(halfMonth);
-  }
-
   /** Formononetin of a paddock's green feed so many years after an action starts, % of intake. */
   public double greenDose(int paddock, int action, int yearsOn) {
     return paths.strength(paths.at(paddock, action, yearsOn));
@@ -769,52 +731,6 @@ public final class Run {
     return taken(paddock, paths.at(paddock, keep, 0));
   }
 
-  /**
-   * Ewes of a mob that are not in lamb for the time being because of these doses, as a share of
-   * those joined. Ewes barren for good are left out.
-   *
-   * @param doses % of dry matter eaten, by half-month (24) or by day (365)
-   * @param joiningDay the day of the year the rams go in, from 0
-   */
-  public double lossOfJoining(int mob, double[] doses, int joiningDay) {
-    return flock[mob].lossOfJoining(doses, joiningDay);
-  }
-
-  /**
-   * What a half-month in full effect, and no dose at any other time, leaves of a mob's chance of
-   * conceiving in each cycle.
-   *
-   * @param joiningDay the day of the year the rams go in, from 0
-   */
-  public double[] leftAfterStay(int mob, int halfMonth, int joiningDay) {
-    return flock[mob].leftAfterStay(halfMonth, joiningDay);
-  }
-
-  /** Strength of clover over the dose that halves conception, to the power of the steepness. */
-  public double power(int mob, double strength) {
-    return flock[mob].power(strength);
-  }
-
-  /**
-   * {@link #lossOfJoining} of ewes that take all of one half-month from clover of one strength, and
-   * no dose at any other time.
-   *
-   * @param power of the strength
-   * @param leftAtFullEffect from {@link #leftAfterStay}
-   */
-  public double lossOfStay(int mob, int halfMonth, double power, double[] leftAtFullEffect) {
-    return flock[mob].lossOfStay(halfMonth, power, leftAtFullEffect);
-  }
-
-  /**
-   * Ewes barren for good after one year on clover of one strength, share of sound ewes.
-   *
-   * @param power of the strength
-   */
-  public double barrenAfterYearOn(int mob, double power) {
-    return flock[mob].barrenAfterYearOn(power);
-  }
-
   /** Lambs that a ewe in lamb brings to marking. */
   public double lambsPerPregnantEwe(int mob) {
     return lambsPerPregnantEwe(farm.mobs().get(mob));
@@ -823,26 +739,6 @@ public final class Run {
   /** Money for one more ewe in lamb: her lambs, and what a dry ewe costs. */
   public double valuePerPregnantEwe(int mob) {
     return lambsPerPregnantEwe(mob) * x[lambValue] + x[dryEweCost];
-  }
-
-  /** Dose of a mob over its joining as paddocks are grazed now, per cent of intake. */
-  public double doseAtJoining(int mob) {
-    return flock[mob].doseAtJoining();
-  }
-
-  /** Ewes in lamb as a share of those joined, without oestrogen. */
-  public double unaffectedShare(int mob) {
-    return flock[mob].unaffectedShare();
-  }
-
-  /** The same as paddocks are grazed now. */
-  public double pregnantShareNow(int mob) {
-    return flock[mob].shareNow();
-  }
-
-  /** Sterile ewes as a share of those joined, as paddocks are grazed now. */
-  public double sterileShareNow(int mob) {
-    return flock[mob].sterileNow();
   }
 
   /** Lambs not marked in a year because of oestrogen, one mob. */

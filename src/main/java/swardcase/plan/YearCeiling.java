@@ -64,8 +64,8 @@ final class YearCeiling {
     double whole = run.weightSum();
     heldLow = low[from + YearSums.HELD] / whole;
     heldHigh = high[from + YearSums.HELD] / whole;
-    double lostLeast = run.lostWhereHeld(heldLow);
-    double lostMost = run.lostWhereHeld(heldHigh);
+    double lostLeast = run.held().lost(heldLow);
+    double lostMost = run.held().lost(heldHigh);
     wPoints =
         points(
             run.feed().winterNodes(),
@@ -152,7 +152,7 @@ final class YearCeiling {
     double beta = price[from + YearSums.OTHER] * whole;
     double eta = price[from + YearSums.HELD] * whole;
     double held = bestHeld(alpha + beta, eta);
-    double lost = run.lostWhereHeld(held);
+    double lost = run.held().lost(held);
     double sum = -(alpha + beta) * lost - eta * held + mostFeed(alpha, beta);
     state[from + YearSums.WINTER] = (bestW + lost) * whole;
     state[from + YearSums.OTHER] = (bestO + lost) * whole;
@@ -161,11 +161,11 @@ final class YearCeiling {
   }
 
   private double bestHeld(double perLost, double perHeld) {
-    double kink = Math.max(heldLow, Math.min(heldHigh, run.heldWithoutLoss()));
+    double kink = Math.max(heldLow, Math.min(heldHigh, run.held().shareWithoutLoss()));
     double best = heldLow;
     for (double held : new double[] {kink, heldHigh}) {
-      double gain = -perLost * run.lostWhereHeld(held) - perHeld * held;
-      if (gain > -perLost * run.lostWhereHeld(best) - perHeld * best) {
+      double gain = -perLost * run.held().lost(held) - perHeld * held;
+      if (gain > -perLost * run.held().lost(best) - perHeld * best) {
         best = held;
       }
     }

@@ -27,7 +27,7 @@ class JoiningCalendarTest {
   }
 
   private double points(int mob, double[] byDay) {
-    return 100 * run.lossOfJoining(mob, byDay, setting.joiningDay[mob]);
+    return 100 * run.flock(mob).lossOfJoining(byDay, setting.joiningDay[mob]);
   }
 
   /** The dearer of the first and the last {@code days[p]} days of every half-month. */

@@ -28,11 +28,12 @@ class JoiningDatesTest {
     for (int g = 0; g < 2; g++) {
       int mob = g;
       double[] doses = new double[24];
-      Arrays.setAll(doses, p -> run.dose(mob, p));
+      Arrays.setAll(doses, p -> run.flock(mob).doseNow(p));
       assertThat(JoiningDates.points(run, g, 8))
-          .isEqualTo(100 * run.lossOfJoining(g, doses, 120))
+          .isEqualTo(100 * run.flock(g).lossOfJoining(doses, 120))
           .isGreaterThan(3);
-      assertThat(JoiningDates.points(run, g, 11)).isEqualTo(100 * run.lossOfJoining(g, doses, 166));
+      assertThat(JoiningDates.points(run, g, 11))
+          .isEqualTo(100 * run.flock(g).lossOfJoining(doses, 166));
     }
   }
 }

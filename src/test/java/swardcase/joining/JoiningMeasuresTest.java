@@ -81,7 +81,7 @@ class JoiningMeasuresTest {
         for (int i = 0; i < 10; i++) {
           double[] stay = new double[HalfMonths.COUNT];
           stay[p] = run.greenDose(i) * run.greenShare(p);
-          double alone = 100 * run.lossOfJoining(g, stay, setting.joiningDay[g]);
+          double alone = 100 * run.flock(g).lossOfJoining(stay, setting.joiningDay[g]);
           double expected = setting.matters(g, p) ? alone : 0;
           assertThat(read[measures.points(g, p, i)]).isCloseTo(expected, within(1e-9));
           most = Math.max(most, expected);

@@ -57,8 +57,8 @@ class JoiningPlanTest {
     double lambs = 0;
     Run run = plan.likely();
     for (int g = 0; g < model.farm().mobs().size(); g++) {
-      double sound = 1 - run.sterileShareNow(g);
-      double lost = sound * run.unaffectedShare(g) - run.pregnantShareNow(g);
+      double sound = 1 - run.flock(g).sterileNow();
+      double lost = sound * run.flock(g).unaffectedShare() - run.flock(g).shareNow();
       lambs += lost * model.farm().mobs().get(g).ewes() * run.lambsPerPregnantEwe(g);
     }
     // The outcome function reads its year from a grid, hence half a lamb.
@@ -124,9 +124,9 @@ class JoiningPlanTest {
     for (int p = 0; p < doses.length; p++) {
       doses[p] = setting.halfMonths.contains(p) ? 0 : 0.6;
     }
-    assertThat(run.lossOfJoining(0, new double[24], setting.joiningDay[0])).isZero();
+    assertThat(run.flock(0).lossOfJoining(new double[24], setting.joiningDay[0])).isZero();
     // Eight weeks off strong clover: what is left cannot be told from nothing.
-    assertThat(100 * run.lossOfJoining(0, doses, setting.joiningDay[0])).isLessThan(0.3);
+    assertThat(100 * run.flock(0).lossOfJoining(doses, setting.joiningDay[0])).isLessThan(0.3);
   }
 
   @Test

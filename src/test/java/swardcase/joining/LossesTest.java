@@ -38,7 +38,7 @@ class LossesTest {
       double[] safe = losses.safe(g);
       for (int p = 0; p < HalfMonths.COUNT; p++) {
         int k = setting.halfMonths.indexOf(p);
-        double expected = run.dose(g, p);
+        double expected = run.flock(g).doseNow(p);
         if (k >= 0) {
           expected = 0;
           for (int i = 0; i < setting.paddocks(); i++) {
@@ -46,7 +46,7 @@ class LossesTest {
           }
         }
         assertThat(doses[p]).isCloseTo(expected, within(1e-12));
-        assertThat(safe[p]).isEqualTo(k >= 0 ? 0 : run.dose(g, p));
+        assertThat(safe[p]).isEqualTo(k >= 0 ? 0 : run.flock(g).doseNow(p));
       }
     }
   }
@@ -58,7 +58,7 @@ class LossesTest {
     double money = 0;
     for (int g = 0; g < setting.mobs(); g++) {
       double[] doses = losses.doses(g, grazing);
-      double share = run.lossOfJoining(g, doses, setting.joiningDay[g]);
+      double share = run.flock(g).lossOfJoining(doses, setting.joiningDay[g]);
       double ewes = setting.ewes[g] * share;
       assertThat(losses.ewesNotInLamb(g, grazing)).isCloseTo(ewes, within(1e-9));
       assertThat(Losses.points(run, g, doses, setting.joiningDay[g]))
@@ -95,6 +95,6 @@ class LossesTest {
     doses[halfMonth] = strength * run.greenShare(halfMonth);
     return setting.ewes[mob]
         * run.valuePerPregnantEwe(mob)
-        * run.lossOfJoining(mob, doses, setting.joiningDay[mob]);
+        * run.flock(mob).lossOfJoining(doses, setting.joiningDay[mob]);
   }
 }

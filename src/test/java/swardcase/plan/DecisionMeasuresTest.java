@@ -112,14 +112,15 @@ class DecisionMeasuresTest {
     double cost = 0;
     for (int g = 0; g < farm.mobs().size(); g++) {
       Mob mob = farm.mobs().get(g);
-      unaffected += mob.ewes() * run.unaffectedShare(g);
-      pregnant += mob.ewes() * run.pregnantShareNow(g);
-      sterile += mob.ewes() * run.sterileShareNow(g);
+      unaffected += mob.ewes() * run.flock(g).unaffectedShare();
+      pregnant += mob.ewes() * run.flock(g).shareNow();
+      sterile += mob.ewes() * run.flock(g).sterileNow();
       lambs += run.lambsLost(g);
       cost += run.lambCost(g);
-      assertNear(read[measures.at(g, OfMob.DOSE_AT_JOINING)], run.doseAtJoining(g));
-      assertNear(read[measures.at(g, OfMob.UNAFFECTED_PERCENT)], 100 * run.unaffectedShare(g));
-      assertNear(read[measures.at(g, OfMob.PREGNANT_PERCENT)], 100 * run.pregnantShareNow(g));
+      assertNear(read[measures.at(g, OfMob.DOSE_AT_JOINING)], run.flock(g).doseAtJoining());
+      assertNear(
+          read[measures.at(g, OfMob.UNAFFECTED_PERCENT)], 100 * run.flock(g).unaffectedShare());
+      assertNear(read[measures.at(g, OfMob.PREGNANT_PERCENT)], 100 * run.flock(g).shareNow());
     }
     double ewes = farm.ewesJoined();
     assertNear(of(OfFarm.UNAFFECTED_PERCENT), 100 * unaffected / ewes);

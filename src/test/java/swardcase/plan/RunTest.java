@@ -141,7 +141,7 @@ class RunTest {
           FeedSurface feed = any.run.feed();
           for (int t = 0; t < any.model.years(); t++) {
             int at = t * YearSums.size(any.run.mobs());
-            double lost = any.run.lostWhereHeld(sums[at + YearSums.HELD] / weights);
+            double lost = any.run.held().lost(sums[at + YearSums.HELD] / weights);
             double w = sums[at + YearSums.WINTER] / weights - lost;
             double o = sums[at + YearSums.OTHER] / weights - lost;
             double now = any.run.winterGrowthNow();
@@ -182,7 +182,7 @@ class RunTest {
               double held =
                   open > 0 ? sums[at + YearSums.at(g, YearSums.DOSE_HELD)] / open : strength;
               double share = any.run.flock(g).share(t, strength, held);
-              double more = (share - any.run.pregnantShareNow(g)) * mob.ewes();
+              double more = (share - any.run.flock(g).shareNow()) * mob.ewes();
               inLamb += more;
               lambs += more * any.run.lambsPerPregnantEwe(g);
               money += more * any.run.valuePerPregnantEwe(g);
@@ -326,11 +326,11 @@ class RunTest {
           }
           for (double held : new double[] {0, 0.1, 0.4, 1}) {
             double lost = Math.max(0, held * whenHeld - appetite) / grown;
-            assertNear(any.run.lostWhereHeld(held), lost);
+            assertNear(any.run.held().lost(held), lost);
           }
-          double from = any.run.heldWithoutLoss();
+          double from = any.run.held().shareWithoutLoss();
           assertNear(from, whenHeld > 0 ? appetite / whenHeld : 1);
-          assertNear(any.run.lostWhereHeld(from), 0);
+          assertNear(any.run.held().lost(from), 0);
         });
   }
 
@@ -395,7 +395,7 @@ class RunTest {
                 }
               }
               double dose = taken > 0 ? share * strength / taken : 0;
-              assertNear(any.run.dose(g, p), dose);
+              assertNear(any.run.flock(g).doseNow(p), dose);
               mean += dose * any.farm.mobs().get(g).ewes();
             }
             int ewes = any.farm.ewesJoined();
@@ -415,7 +415,8 @@ class RunTest {
             double worth =
                 perEwe * any.number(any.farm.prices().netValuePerLamb())
                     + any.number(any.farm.prices().costPerDryEwe());
-            double fewer = (any.run.unaffectedShare(g) - any.run.pregnantShareNow(g)) * mob.ewes();
+            double fewer =
+                (any.run.flock(g).unaffectedShare() - any.run.flock(g).shareNow()) * mob.ewes();
             assertThat(fewer).isGreaterThanOrEqualTo(-1e-9);
             assertNear(any.run.lambsPerPregnantEwe(g), perEwe);
             assertNear(any.run.valuePerPregnantEwe(g), worth);
