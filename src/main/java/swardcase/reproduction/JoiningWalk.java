@@ -156,11 +156,13 @@ public final class JoiningWalk {
     walk(0, strides, effects[place[start]], effects, multiplierByCycle);
   }
 
-  /** How many strides the walk begins with that rest on no marked place. */
+  /** How many strides before joining the walk begins with that rest on no marked place. */
   public int stridesWithout(boolean[] marked) {
     int without = 0;
-    while (without < strides && !marked[place[start]] && !restsOn(marked, without)) {
-      without++;
+    if (!marked[place[start]]) {
+      while (without < strides && cycleOf[without] == RUN_UP && !restsOn(marked, without)) {
+        without++;
+      }
     }
     return without;
   }
@@ -173,7 +175,7 @@ public final class JoiningWalk {
     return rests;
   }
 
-  /** The effect carried after the first strides, all of them before joining. */
+  /** The effect carried after the first strides, all before joining. */
   public double carriedAfter(int first, double[] effects) {
     return walk(0, first, effects[place[start]], effects, NONE);
   }

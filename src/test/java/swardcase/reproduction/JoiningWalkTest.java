@@ -70,14 +70,17 @@ class JoiningWalkTest {
   }
 
   @Test
-  void stridesWithout_placesThatAreNotMarked_areAllThereAre() {
+  void stridesWithout_anyMarkedPlace_endBeforeJoining() {
     JoiningWalk walk = new JoiningWalk(120, 6, HalfMonths.COUNT);
     walk.set(14, 17, 7);
     boolean[] marked = new boolean[HalfMonths.COUNT];
     double[] effect = new SplittableRandom(4).doubles(HalfMonths.COUNT, 0, 0.9).toArray();
-    double[] multipliers = new double[3];
-    walk.multipliersFrom(walk.stridesWithout(marked), 0.3, effect, multipliers);
-    assertThat(multipliers).containsOnly(0);
+    double[] whole = new double[3];
+    double[] parted = new double[3];
+    walk.multipliers(effect, whole);
+    int first = walk.stridesWithout(marked);
+    walk.multipliersFrom(first, walk.carriedAfter(first, effect), effect, parted);
+    assertThat(parted).isEqualTo(whole);
     marked[HalfMonths.ofDay(0)] = true; // the day the walk starts on
     assertThat(walk.stridesWithout(marked)).isZero();
   }
