@@ -16,6 +16,7 @@ NEAR_KG = 1e-3
 CARRIED_KG = 0.3
 MOST_YEARS = 100
 MOST_LEFT = 0.9
+TRUSTED_YEARS = 20
 
 
 def settings(farm, x):
@@ -101,7 +102,7 @@ def repeat(farm, feed, draw, season, w, o, near, green, dry):
             eaten[1, p] = eaten_dry
         move_green, move = np.abs(green - green_start), dry - dry_start
         repeats = (move_green <= CLOSE_KG) & (np.abs(move) <= CLOSE_KG)
-        move = move / (1 - np.where(dry_more < MOST_LEFT, dry_more, 0))
+        move = move / (1 - np.where(dry_more < MOST_LEFT, dry_more, 0)) if year < TRUSTED_YEARS else move
         if near:
             carried = (move_green <= NEAR_KG) & (np.abs(move) <= CARRIED_KG)
             bought = np.where(carried, np.maximum(0, bought + move * bought_more), bought)

@@ -28,10 +28,18 @@ import swardcase.tables.Tables;
  * understated.
  *
  * <p>The year is run from 1 January, from the same start (no green, 2,000 kg dry) or from where
- * another year ended, until both pools end it within a tolerance of where they began it, or 100
- * years; {@link YearPool} says where the next year starts. A year that is printed is run to 1e-6 kg
- * DM/ha, one of many to 0.001 kg. An object may be used by several threads, each with its own
- * {@link FeedRates}, {@link FeedYear} and {@link FeedResult}.
+ * another year ended, until it repeats itself, or 100 years; {@link FeedYear} says when it does and
+ * where the next year starts. For that, what one more kg of dry feed on 1 January does is worked
+ * out beside the year, half-month by half-month:
+ *
+ * <pre>
+ *   eaten more   = appetite x (1 - RA(green)) x RA'(dry) x RQ(dry) x dry more     RA' the slope of RA
+ *   decayed more = (dry more - eaten more) x loss share;   dry more loses both
+ *   bought less  = energy of what is eaten more, where anything is bought
+ * </pre>
+ *
+ * <p>An object may be used by several threads, each with its own {@link FeedRates}, {@link
+ * FeedYear} and {@link FeedResult}.
  */
 public final class FeedBudget {
 

@@ -26,6 +26,9 @@ public final class FeedYear {
   /** Dry feed that hardly decays is not trusted to have a root near by. */
   private static final double MOST_LEFT = 0.9;
 
+  /** After so many years Newton's method is taken to go round a kink, and years go on plainly. */
+  private static final int TRUSTED_YEARS = 20;
+
   private double greenKg;
   private double dryKg;
   private double greenStartKg;
@@ -78,7 +81,7 @@ public final class FeedYear {
     dryKg = dry;
     boughtInYearMj = boughtMj;
     uneatenInYearKg = uneatenKg;
-    double left = dryPerKg < MOST_LEFT ? dryPerKg : 0;
+    double left = dryPerKg < MOST_LEFT && years < TRUSTED_YEARS ? dryPerKg : 0;
     double move = (dry - dryStartKg) / (1 - left);
     double moveGreen = Math.abs(green - greenStartKg);
     if (near && moveGreen <= NEAR_KG && Math.abs(move) <= CARRIED_KG) {

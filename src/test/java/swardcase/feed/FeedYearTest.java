@@ -112,6 +112,19 @@ class FeedYearTest {
     assertThat(year.dryKg()).isCloseTo(1900 + 100 * Math.pow(0.95, 100), within(1e-9));
   }
 
+  /** A slope told as 0.85 that is 0 sends Newton's method from side to side of 1,900 kg. */
+  @Test
+  void dryFeed_thatGoesRoundAKink_goesOnPlainlyAfterTwentyYears() {
+    FeedYear year = new FeedYear();
+    year.begin(0, 2000);
+    while (year.goesOn()) {
+      year.end(0, REPEATS_AT, 0.85, 0, 0, 0, 0);
+    }
+    assertThat(year.repeats()).isTrue();
+    assertThat(year.yearsToRepeat()).isEqualTo(21);
+    assertThat(year.dryKg()).isEqualTo(REPEATS_AT);
+  }
+
   @Test
   void dryFeed_whoseRootLiesBelowNothing_beginsWithNothing() {
     FeedYear year = new FeedYear();
