@@ -505,7 +505,8 @@ class RunTest {
         (any, random) -> {
           Run whole = any.model.newRun();
           whole.set(any.x);
-          any.run.setBase(any.plan);
+          whole.evaluate(any.plan, any.out);
+          assertThat(any.run.setBase(any.plan)).isEqualTo(any.out.npv());
           for (int i = 0; i < any.plan.paddocks(); i++) {
             int start = random.nextInt(any.model.startYears());
             for (int a = 0; a < any.model.actions().size(); a++) {
