@@ -291,6 +291,7 @@ class RunTest {
     forAnyFarm(
         12,
         (any, random) -> {
+          any.run.evaluate(any.plan, any.out);
           for (int t = 0; t < any.model.years(); t++) {
             double old = 0;
             for (int i = 0; i < any.plan.paddocks(); i++) {
@@ -513,6 +514,50 @@ class RunTest {
               whole.evaluate(any.plan.with(i, a, start), any.out);
               assertThat(any.run.npvOfBaseWith(i, a, start)).isCloseTo(any.out.npv(), within(1e-6));
             }
+          }
+        });
+  }
+
+  /** Set twice: nothing of the feed year read first may be left. */
+  @Test
+  void safeFeedNeeded_isThatOfTheFeedYearAsItStands() {
+    forAnyFarm(
+        30,
+        (any, random) -> {
+          any.run.set(any.model.inputs().likely());
+          any.run.set(any.x);
+          double[] onOffer = new double[HalfMonths.COUNT];
+          double[] growth = new double[HalfMonths.COUNT];
+          double[] eaten = new double[HalfMonths.COUNT];
+          for (int season = 0; season < any.seasons(); season++) {
+            FeedResult now = any.run.feed().now(season);
+            for (int p = 0; p < HalfMonths.COUNT; p++) {
+              double ofEwes = any.run.feed().eweShareOfAppetite(p);
+              double grazed = now.eatenGreenKgDmPerHa[p] + now.eatenDryKgDmPerHa[p];
+              onOffer[p] += any.chance(season) * (now.greenKgDmPerHa[p] + now.dryKgDmPerHa[p]);
+              growth[p] += any.chance(season) * now.growthKgDmPerHa[p];
+              eaten[p] += any.chance(season) * ofEwes * grazed;
+            }
+          }
+          int paddocks = any.plan.paddocks();
+          boolean[][] grazes = new boolean[any.run.mobs()][paddocks];
+          for (int g = 0; g < grazes.length; g++) {
+            for (int i = 0; i < paddocks; i++) {
+              grazes[g][i] = any.paddock(i).isGrazedBy(any.farm.mobs().get(g));
+            }
+          }
+          JoiningFeed expected = new JoiningFeed(any.farm, grazes);
+          double taken = 0;
+          for (int i = 0; i < paddocks; i++) {
+            taken += any.run.feedWeight(i);
+          }
+          for (int g = 0; g < grazes.length; g++) {
+            double open = 0;
+            for (int i = 0; i < paddocks; i++) {
+              open += any.run.feedWeight(i) * expected.part(g, i);
+            }
+            expected.set(g, any.run.flock(g), onOffer, growth, eaten, taken, open);
+            assertNear(any.run.safeFeedNeeded(g), expected.needed(g));
           }
         });
   }
