@@ -283,6 +283,71 @@ class PlanSearchTest {
     }
   }
 
+  /** Everything else kept; the coming year where the action pays in none. */
+  @Test
+  void bestStart_ofAnAction_isTheYearInWhichItGainsMostAlone() {
+    SplittableRandom random = new SplittableRandom(89);
+    int later = 0;
+    int never = 0;
+    for (int round = 0; round < 20; round++) {
+      FarmModel model = PlanFarms.model(PlanFarms.small(random, 3));
+      PlanSearch search = new PlanSearch(model);
+      double kept = search.value(model.keepAll());
+      for (int i = 0; i < 3; i++) {
+        for (int a = 0; a < model.actions().size(); a++) {
+          if (a == model.keep() || !model.newRun().allowed(i, a)) {
+            continue;
+          }
+          int best = 0;
+          double most = 0;
+          for (int start = 0; start < model.startYears(); start++) {
+            double gain = search.value(model.keepAll().with(i, a, start)) - kept;
+            if (gain > most + 1e-6) {
+              most = gain;
+              best = start;
+            }
+          }
+          later += best > 0 ? 1 : 0;
+          never += most == 0 ? 1 : 0;
+          assertThat(search.bestStart(i, a)).isEqualTo(best);
+        }
+      }
+    }
+    assertThat(later).isPositive();
+    assertThat(never).isPositive();
+  }
+
+  /** Another action on one paddock, within the limits: none of these plans is worth more. */
+  @Test
+  void nextBest_isWorthNoLessThanAnyOtherActionOnOnePaddock() {
+    SplittableRandom random = new SplittableRandom(90);
+    int found = 0;
+    for (int round = 0; round < 20; round++) {
+      FarmModel model = PlanFarms.model(PlanFarms.small(random, 3));
+      PlanSearch search = new PlanSearch(model);
+      Plan best = search.best();
+      double most = Double.NEGATIVE_INFINITY;
+      for (int i = 0; i < 3; i++) {
+        for (int a = 0; a < model.actions().size(); a++) {
+          for (int start = 0; start < model.startYears(); start++) {
+            Plan other = best.with(i, a, start);
+            if (a != best.action(i) && model.newRun().allowed(i, a) && search.feasible(other)) {
+              most = Math.max(most, search.value(other));
+            }
+          }
+        }
+      }
+      if (most > Double.NEGATIVE_INFINITY) {
+        found++;
+        Found next = search.nextBest(best).orElseThrow();
+        assertThat(next.value()).isGreaterThanOrEqualTo(most - 1e-6 * (1 + Math.abs(most)));
+        assertThat(search.value(next.plan())).isCloseTo(next.value(), within(1e-6));
+        assertThat(next.value()).isLessThanOrEqualTo(search.value(best) + 1e-3);
+      }
+    }
+    assertThat(found).isGreaterThan(10);
+  }
+
   @Test
   void nextBest_onMixedFarm_differsInAnActionAndIsNoBetter() {
     FarmModel model = PlanFarms.model(PlanFarms.demo("mixed-farm"));
