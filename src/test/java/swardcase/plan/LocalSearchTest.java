@@ -6,25 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import swardcase.RandomFarms;
 
 /** Changes of one and of two paddocks, and what limits leave room for. */
 class LocalSearchTest {
 
   private static final double GAIN = 1e-3;
-
-  private static PlanTable table(SplittableRandom random) {
-    FarmModel model = PlanFarms.model(RandomFarms.any(random));
-    return new PlanTable(model, model.newRun(), List.of());
-  }
-
-  private static int[] anyPick(PlanTable table, SplittableRandom random) {
-    int[] pick = new int[table.paddocks()];
-    for (int i = 0; i < pick.length; i++) {
-      pick[i] = random.nextInt(table.first(i), table.first(i + 1));
-    }
-    return pick;
-  }
 
   private static double[] sumsOf(PlanTable table) {
     return new double[table.years() * table.sums()];
@@ -34,9 +20,9 @@ class LocalSearchTest {
   void triedGain_ofOneAndOfTwoChoices_isTheDifferenceOfValues() {
     SplittableRandom random = new SplittableRandom(61);
     for (int round = 0; round < 40; round++) {
-      PlanTable table = table(random);
-      int[] pick = anyPick(table, random);
-      int[] other = anyPick(table, random);
+      PlanTable table = PlanFarms.anyTable(random);
+      int[] pick = PlanFarms.anyPick(table, random);
+      int[] other = PlanFarms.anyPick(table, random);
       Position at = new Position(table);
       at.set(pick);
       double before = table.value(pick, sumsOf(table));
@@ -63,9 +49,9 @@ class LocalSearchTest {
     SplittableRandom random = new SplittableRandom(62);
     int improved = 0;
     for (int round = 0; round < 60; round++) {
-      PlanTable table = table(random);
+      PlanTable table = PlanFarms.anyTable(random);
       LocalSearch local = new LocalSearch(table);
-      int[] pick = anyPick(table, random);
+      int[] pick = PlanFarms.anyPick(table, random);
       double[] sums = sumsOf(table);
       double before = table.value(pick, sums);
       boolean within = table.excess(sums) == 0;
@@ -115,7 +101,7 @@ class LocalSearchTest {
     SplittableRandom random = new SplittableRandom(64);
     int closed = 0;
     for (int round = 0; round < 60; round++) {
-      PlanTable table = table(random);
+      PlanTable table = PlanFarms.anyTable(random);
       Room room = new Room(table, new PricedSums(table));
       Open open = room.of(Open.all(table)).orElseThrow();
       closed += table.choices() - open.size();
@@ -124,7 +110,7 @@ class LocalSearchTest {
         left[open.choice(k)] = true;
       }
       for (int draw = 0; draw < 40; draw++) {
-        int[] pick = anyPick(table, random);
+        int[] pick = PlanFarms.anyPick(table, random);
         double[] sums = sumsOf(table);
         table.sum(pick, sums);
         if (table.excess(sums) == 0) {

@@ -110,4 +110,19 @@ final class PlanFarms {
   static Farm withPaddocks(Farm farm, List<Paddock> paddocks) {
     return FarmCopy.of(farm).paddocks(paddocks).build();
   }
+
+  /** The table of any farm at likely values. */
+  static PlanTable anyTable(SplittableRandom random) {
+    FarmModel model = model(RandomFarms.any(random));
+    return new PlanTable(model, model.newRun(), List.of());
+  }
+
+  /** Any choice for each paddock. */
+  static int[] anyPick(PlanTable table, SplittableRandom random) {
+    int[] pick = new int[table.paddocks()];
+    for (int i = 0; i < pick.length; i++) {
+      pick[i] = random.nextInt(table.first(i), table.first(i + 1));
+    }
+    return pick;
+  }
 }

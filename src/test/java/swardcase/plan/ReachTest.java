@@ -3,28 +3,13 @@ package swardcase.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import swardcase.RandomFarms;
 
 /** What is left for the sums of plans: no plan that counts may lie outside. */
 class ReachTest {
 
   private static final int TABLES = 25;
-
-  private static PlanTable table(SplittableRandom random) {
-    FarmModel model = PlanFarms.model(RandomFarms.any(random));
-    return new PlanTable(model, model.newRun(), List.of());
-  }
-
-  private static int[] anyPick(PlanTable table, SplittableRandom random) {
-    int[] pick = new int[table.paddocks()];
-    for (int i = 0; i < pick.length; i++) {
-      pick[i] = random.nextInt(table.first(i), table.first(i + 1));
-    }
-    return pick;
-  }
 
   private static double[] sumsOf(PlanTable table, int[] pick) {
     double[] sums = new double[table.years() * table.sums()];
@@ -53,7 +38,7 @@ class ReachTest {
   void narrow_toAllChoices_leavesWhatTheirEndsAddUpTo() {
     SplittableRandom random = new SplittableRandom(81);
     for (int round = 0; round < TABLES; round++) {
-      PlanTable table = table(random);
+      PlanTable table = PlanFarms.anyTable(random);
       PricedSums priced = new PricedSums(table);
       Reach reach = new Reach(table, priced);
       Span span = Span.all(table);
@@ -64,7 +49,8 @@ class ReachTest {
         double lowest = lowest(table, k);
         assertThat(span.low()[k]).isCloseTo(lowest, within(1e-9 * (1 + Math.abs(lowest))));
         for (int draw = 0; draw < 10; draw++) {
-          assertInside(sumsOf(table, anyPick(table, random))[k], span.low()[k], span.high()[k]);
+          assertInside(
+              sumsOf(table, PlanFarms.anyPick(table, random))[k], span.low()[k], span.high()[k]);
         }
       }
     }
@@ -74,7 +60,7 @@ class ReachTest {
   void narrow_whereASumCannotGo_leavesNothing() {
     SplittableRandom random = new SplittableRandom(82);
     for (int round = 0; round < TABLES; round++) {
-      PlanTable table = table(random);
+      PlanTable table = PlanFarms.anyTable(random);
       Reach reach = new Reach(table, new PricedSums(table));
       Span span = Span.all(table);
       span.high()[YearSums.WINTER] = lowest(table, YearSums.WINTER) - 1;
@@ -89,7 +75,7 @@ class ReachTest {
     int within = 0;
     int narrower = 0;
     for (int round = 0; round < TABLES; round++) {
-      PlanTable table = table(random);
+      PlanTable table = PlanFarms.anyTable(random);
       Reach reach = new Reach(table, new PricedSums(table));
       Span span = Span.all(table);
       reach.narrow(Open.all(table), span);
@@ -100,7 +86,7 @@ class ReachTest {
         narrower += span.high()[k] < before.high()[k] - 1e-6 ? 1 : 0;
       }
       for (int draw = 0; draw < 40; draw++) {
-        double[] sums = sumsOf(table, anyPick(table, random));
+        double[] sums = sumsOf(table, PlanFarms.anyPick(table, random));
         if (table.excess(sums) == 0) {
           within++;
           assertInside(table, sums, span);
@@ -137,7 +123,7 @@ class ReachTest {
   void narrowToSide_everyPlanOnThatSide_liesInside() {
     SplittableRandom random = new SplittableRandom(84);
     for (int round = 0; round < TABLES; round++) {
-      PlanTable table = table(random);
+      PlanTable table = PlanFarms.anyTable(random);
       Reach reach = new Reach(table, new PricedSums(table));
       Span reached = Span.all(table);
       reach.narrow(Open.all(table), reached);
@@ -150,7 +136,7 @@ class ReachTest {
       assertThat(below.high()[k]).isLessThanOrEqualTo(middle);
       assertThat(above.low()[k]).isGreaterThanOrEqualTo(middle);
       for (int draw = 0; draw < 40; draw++) {
-        double[] sums = sumsOf(table, anyPick(table, random));
+        double[] sums = sumsOf(table, PlanFarms.anyPick(table, random));
         assertInside(table, sums, sums[k] <= middle ? below : above);
       }
       Span nothing = reached.copy();

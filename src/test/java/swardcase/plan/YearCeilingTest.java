@@ -92,14 +92,6 @@ class YearCeilingTest {
       return worth;
     }
 
-    int[] anyPick(SplittableRandom random) {
-      int[] pick = new int[table.paddocks()];
-      for (int i = 0; i < pick.length; i++) {
-        pick[i] = random.nextInt(table.first(i), table.first(i + 1));
-      }
-      return pick;
-    }
-
     double[] sums(int[] pick) {
       double[] sums = new double[table.years() * table.sums()];
       table.sum(pick, sums);
@@ -114,9 +106,9 @@ class YearCeilingTest {
       Case any = new Case(random);
       Span span = Span.all(any.table);
       new Reach(any.table, new PricedSums(any.table)).narrow(Open.all(any.table), span);
-      double most = any.most(span, any.sums(any.anyPick(random)));
+      double most = any.most(span, any.sums(PlanFarms.anyPick(any.table, random)));
       for (int draw = 0; draw < 60; draw++) {
-        double worth = any.worth(any.sums(any.anyPick(random)));
+        double worth = any.worth(any.sums(PlanFarms.anyPick(any.table, random)));
         assertThat(most).isGreaterThanOrEqualTo(worth - 1e-6 * (1 + Math.abs(worth)));
       }
     }
@@ -128,7 +120,7 @@ class YearCeilingTest {
     SplittableRandom random = new SplittableRandom(102);
     for (int round = 0; round < 60; round++) {
       Case any = new Case(random);
-      double[] sums = any.sums(any.anyPick(random));
+      double[] sums = any.sums(PlanFarms.anyPick(any.table, random));
       double most = any.most(only(any, sums), sums);
       double worth = any.worth(sums);
       if (!any.run.runsMoreEwes()) {
