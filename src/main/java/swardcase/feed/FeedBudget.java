@@ -139,7 +139,7 @@ public final class FeedBudget {
     Check.inRange(seasonIndex, 0, growth.length - 1, "season");
     check(growthMultiplier);
     out.year.begin(0, START_DRY_KG);
-    repeat(seasonIndex, growthMultiplier, rates, out);
+    repeat(seasonIndex, growthMultiplier, rates, out.year, out);
   }
 
   /** The same from where another year ended, which is probably close. */
@@ -152,12 +152,13 @@ public final class FeedBudget {
     Check.inRange(seasonIndex, 0, growth.length - 1, "season");
     check(growthMultiplier);
     out.year.beginFrom(from.year);
-    repeat(seasonIndex, growthMultiplier, rates, out);
+    repeat(seasonIndex, growthMultiplier, rates, out.year, out);
   }
 
-  private void repeat(int season, double[] growthMultiplier, FeedRates rates, FeedResult out) {
-    while (out.year.goesOn()) {
-      runYear(growth[season], growthMultiplier, rates, out.year, out);
+  private void repeat(
+      int season, double[] growthMultiplier, FeedRates rates, FeedYear year, FeedResult kept) {
+    while (year.goesOn()) {
+      runYear(growth[season], growthMultiplier, rates, year, kept);
     }
   }
 
@@ -172,9 +173,7 @@ public final class FeedBudget {
       FeedResult from, int seasonIndex, double[] growthMultiplier, FeedRates rates, FeedYear out) {
     check(growthMultiplier);
     out.beginNear(from.year);
-    while (out.goesOn()) {
-      runYear(growth[seasonIndex], growthMultiplier, rates, out, null);
-    }
+    repeat(seasonIndex, growthMultiplier, rates, out, null);
   }
 
   /** Looks first and builds words only for a refusal, because it stands in front of every run. */

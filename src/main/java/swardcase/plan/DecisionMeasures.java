@@ -161,13 +161,14 @@ final class DecisionMeasures implements Measures {
     double lambs = 0;
     double cost = 0;
     for (int g = 0; g < model.farm().mobs().size(); g++) {
+      FlockEffect mob = run.flock(g);
       double share = (double) model.farm().mobs().get(g).ewes() / model.farm().ewesJoined() * 100;
-      into[at(g, OfMob.DOSE_AT_JOINING)] = run.flock(g).doseAtJoining();
-      into[at(g, OfMob.UNAFFECTED_PERCENT)] = 100 * run.flock(g).unaffectedShare();
-      into[at(g, OfMob.PREGNANT_PERCENT)] = 100 * run.flock(g).shareNow();
-      unaffected += share * run.flock(g).unaffectedShare();
-      pregnant += share * run.flock(g).shareNow();
-      sterile += share * run.flock(g).sterileNow();
+      into[at(g, OfMob.DOSE_AT_JOINING)] = mob.doseAtJoining();
+      into[at(g, OfMob.UNAFFECTED_PERCENT)] = 100 * mob.unaffectedShare();
+      into[at(g, OfMob.PREGNANT_PERCENT)] = 100 * mob.shareNow();
+      unaffected += share * mob.unaffectedShare();
+      pregnant += share * mob.shareNow();
+      sterile += share * mob.sterileNow();
       lambs += run.lambsLost(g);
       cost += run.lambCost(g);
     }

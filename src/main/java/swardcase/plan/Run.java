@@ -220,7 +220,7 @@ public final class Run {
     Arrays.fill(keptSums, 0);
     double taken = 0;
     for (int i = 0; i < paddockArea.length; i++) {
-      addTo(keptSums, 0, i, keep, 0);
+      addTo(keptSums, 0, 0, i, keep, 0);
       taken += taken(i, paths.at(i, keep, 0));
     }
     double strongest = paths.strongest();
@@ -232,8 +232,10 @@ public final class Run {
     }
   }
 
-  /** Adds what a paddock brings in year {@code k} of an action. */
-  private void addTo(double[] into, int to, int i, int a, int k) {
+  /** Adds what a paddock's choice brings in a year; until it starts the paddock is kept. */
+  private void addTo(double[] into, int to, int t, int i, int action, int start) {
+    int a = t < start ? keep : action;
+    int k = t < start ? 0 : t - start;
     int at = paths.at(i, a, k);
     double taken = taken(i, at);
     double strong = taken * paths.strength(at);
@@ -262,8 +264,7 @@ public final class Run {
   void addYears(int paddock, int action, int start, double[] into) {
     Arrays.fill(into, 0);
     for (int t = 0; t < years; t++) {
-      boolean begun = t >= start;
-      addTo(into, t * sums, paddock, begun ? action : keep, begun ? t - start : 0);
+      addTo(into, t * sums, t, paddock, action, start);
     }
   }
 
@@ -369,9 +370,7 @@ public final class Run {
     Arrays.fill(baseSums, first * sums, baseSums.length, 0);
     for (int i = 0; i < paddockArea.length; i++) {
       for (int t = first; t < years; t++) {
-        boolean begun = t >= plan.start(i);
-        int k = begun ? t - plan.start(i) : 0;
-        addTo(baseSums, t * sums, i, begun ? plan.action(i) : keep, k);
+        addTo(baseSums, t * sums, t, i, plan.action(i), plan.start(i));
       }
     }
   }
