@@ -50,7 +50,12 @@ public final class Scale {
 
   /** One line of figures for one farm. */
   private record Figures(
-      int paddocks, double[] clock, double[] processor, double gap, double steps, double peakMb) {
+      int paddocks,
+      double[] clock,
+      double[] processor,
+      double behind,
+      double steps,
+      double peakMb) {
 
     /** Reads the last line; a library may have said something before it. */
     static Figures parse(String printed) {
@@ -135,7 +140,7 @@ public final class Scale {
           return report;
         });
     PlanSearch.Found found = timed(() -> new PlanSearch(model).find().orElseThrow());
-    double gap = 100 * found.gap();
+    double behind = 100 * found.mostBehind() / Math.max(1, found.value());
     double steps =
         (double) HowSure.USUAL_DRAWS
             * model.farm().paddocks().size()
@@ -146,7 +151,7 @@ public final class Scale {
             Stream.of((double) model.farm().paddocks().size()),
             clock.stream(),
             processor.stream(),
-            Stream.of(gap, steps, peakMb()))
+            Stream.of(behind, steps, peakMb()))
         .flatMap(part -> part)
         .map(String::valueOf)
         .reduce((a, b) -> a + " " + b)
@@ -216,7 +221,7 @@ public final class Scale {
   }
 
   private static void perDraw(List<Figures> figures) {
-    line("%9s%12s%14s%12s%12s", "paddocks", "draws/s", "ns per step", "gap %", "peak MB");
+    line("%9s%12s%14s%12s%12s", "paddocks", "draws/s", "ns per step", "behind %", "peak MB");
     int draws = STAGES.indexOf("draws");
     for (Figures farm : figures) {
       line(
@@ -224,7 +229,7 @@ public final class Scale {
           farm.paddocks(),
           HowSure.USUAL_DRAWS / farm.clock()[draws],
           1e9 * farm.processor()[draws] / farm.steps(),
-          farm.gap(),
+          farm.behind(),
           farm.peakMb());
     }
     line("A step is a draw of one action on one paddock in one month of one year. The search is");

@@ -42,9 +42,4 @@ final class HeldFeed {
   double lost(double heldShare) {
     return Math.max(0, heldShare * grownWhenHeld - appetiteWhenHeld) / grownInYear;
   }
-
-  /** The held share from which feed is lost; {@link #lost} rises in a line from there. */
-  double shareWithoutLoss() {
-    return grownWhenHeld > 0 ? appetiteWhenHeld / grownWhenHeld : 1;
-  }
 }

@@ -2,6 +2,7 @@ package swardcase.plan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,32 +12,32 @@ import java.util.Optional;
  * for the ewes at joining. The whole farm is evaluated each time, so that a tonne of supplement is
  * saved once.
  *
- * <p>Plans come from {@link LocalSearch}, started from keeping everything and from {@link
- * Rationing} of the gains as they are at a plan in hand. {@link PlanProof} then proves the best of
- * them, or says how far a better one could be ahead.
+ * <p>{@link LocalSearch} improves several starts as far as it can: keeping everything, in each
+ * paddock what gains most there alone, and everywhere what takes most oestrogen away. The best of
+ * what they end in is the plan; how far behind it the others ended says how much a search may miss.
  */
 public final class PlanSearch {
 
   private static final int NEXT_BEST_TRIED = 6;
-  private static final long BRANCHES = 20_000;
 
   /**
-   * A plan with what is known of how good it is.
+   * A plan that a search found.
    *
    * @param plan the plan
-   * @param value its net present value less effort
-   * @param bound no plan has a higher value than this
+   * @param value its net present value less effort, in money
+   * @param others values at which the other starts of the search ended, best first; none where only
+   *     one start was tried
    */
-  public record Found(Plan plan, double value, double bound) {
+  public record Found(Plan plan, double value, List<Double> others) {
 
-    /** Whether no plan is better by more than a ten thousandth, or by half a unit of money. */
-    public boolean isProved() {
-      return bound - value <= BestSoFar.close(value) * (1 + 1e-9);
+    /** Copies the list. */
+    public Found {
+      others = List.copyOf(others);
     }
 
-    /** How far a better plan could be ahead, as a share of the bound; 0 if none is. */
-    public double gap() {
-      return isProved() ? 0 : (bound - value) / bound;
+    /** How far behind the plan the worst of the other starts ended, in money. */
+    public double mostBehind() {
+      return others.isEmpty() ? 0 : value - others.get(others.size() - 1);
     }
   }
 
@@ -80,36 +81,44 @@ public final class PlanSearch {
     return local.improveSingly(first()) == Double.NEGATIVE_INFINITY;
   }
 
-  /** The best plan found with its bound; empty if no plan keeps within the limits. */
+  /** The best plan found; empty if no plan keeps within the limits. */
   public Optional<Found> find() {
-    BestSoFar best = new BestSoFar(local);
-    int[] start = first();
-    PlanBound bound = new PlanBound(table);
-    best.improveFrom(start);
-    ration(bound, start, best);
-    int[] changed = everythingChanged();
-    ration(bound, changed, best);
-    best.improveFrom(changed);
-    if (best.isEmpty()) {
+    int[] best = null;
+    double most = Double.NEGATIVE_INFINITY;
+    List<Double> values = new ArrayList<>();
+    for (int[] pick : List.of(first(), eachAlone(), everythingChanged())) {
+      double value = local.improve(pick);
+      if (value > Double.NEGATIVE_INFINITY) {
+        values.add(value);
+      }
+      if (value > most + 1e-6) {
+        most = value;
+        best = pick;
+      }
+    }
+    if (best == null) {
       return Optional.empty();
     }
-    ration(bound, best.pick(), best);
-    double most = new PlanProof(table, bound, best).bound();
-    return Optional.of(new Found(table.plan(best.pick()), best.value(), most));
+    values.remove(most);
+    values.sort(Comparator.reverseOrder());
+    return Optional.of(new Found(table.plan(best), most, values));
   }
 
-  /** Takes the gains of every choice for what they are at a pick, and shares the limits out. */
-  private void ration(PlanBound bound, int[] at, BestSoFar best) {
-    table.sum(at, sums);
-    double[] slopes = bound.slopes(sums);
-    double[] gains = new double[table.choices()];
-    for (int c = 0; c < gains.length; c++) {
-      gains[c] = bound.alone(c) + table.priced(c, slopes);
+  /** In each paddock the choice that gains most with everything else as at the first choices. */
+  private int[] eachAlone() {
+    int[] pick = first();
+    for (int i = 0; i < pick.length; i++) {
+      double most = 0;
+      for (int c = table.first(i); c < table.first(i + 1); c++) {
+        keepingAll.attempt(c);
+        double gain = keepingAll.triedGain(c);
+        if (gain > most) {
+          most = gain;
+          pick[i] = c;
+        }
+      }
     }
-    int[] pick = table.ration(gains, BRANCHES).pick();
-    if (pick.length > 0) {
-      best.improveFrom(pick);
-    }
+    return pick;
   }
 
   /** Everywhere the choice that brings the strength of the clover down most over the years. */
@@ -138,7 +147,7 @@ public final class PlanSearch {
 
   /**
    * The best plan found in which some paddock has another action than in {@code best}; empty if
-   * there is none within the limits. Its bound is not sought, so it is infinite.
+   * there is none within the limits.
    */
   public Optional<Found> nextBest(Plan best) {
     int[] from = table.pick(best);
@@ -157,7 +166,7 @@ public final class PlanSearch {
     }
     return next == null
         ? Optional.empty()
-        : Optional.of(new Found(table.plan(next), most, Double.POSITIVE_INFINITY));
+        : Optional.of(new Found(table.plan(next), most, List.of()));
   }
 
   /**

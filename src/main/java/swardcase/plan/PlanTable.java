@@ -1,6 +1,5 @@
 package swardcase.plan;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
@@ -232,16 +231,6 @@ final class PlanTable {
     }
   }
 
-  /** What a choice adds, at a price for each sum. */
-  double priced(int choice, double[] price) {
-    int from = choice * years * sums;
-    double sum = 0;
-    for (int k = 0; k < price.length; k++) {
-      sum += price[k] * added[from + k];
-    }
-    return sum;
-  }
-
   /** Puts one choice in place of another; both arrays may be the same. */
   void exchange(int before, int after, double[] from, double[] into) {
     int out = before * years * sums;
@@ -263,46 +252,6 @@ final class PlanTable {
       Check.that(pick[i] >= 0, "the plan has a choice for paddock %s that is not open", i);
     }
     return pick;
-  }
-
-  /** The pick of highest summed gains within the limits; those that bind nobody are left out. */
-  Rationing ration(double[] gains, long branches) {
-    List<double[]> use = new ArrayList<>();
-    List<Double> capacity = new ArrayList<>();
-    for (int k = 0; k < years * sums; k++) {
-      if (highest(k, 1) > most[k]) {
-        use.add(column(k, 1));
-        capacity.add(most[k]);
-      } else if (-highest(k, -1) < least[k]) {
-        use.add(column(k, -1));
-        capacity.add(-least[k]);
-      }
-    }
-    return new Rationing(
-        first,
-        gains,
-        use.toArray(double[][]::new),
-        capacity.stream().mapToDouble(Double::doubleValue).toArray(),
-        branches);
-  }
-
-  /** The most that a sum times a factor can be, over all picks. */
-  double highest(int k, double factor) {
-    double sum = 0;
-    for (int i = 0; i + 1 < first.length; i++) {
-      double highest = Double.NEGATIVE_INFINITY;
-      for (int c = first[i]; c < first[i + 1]; c++) {
-        highest = Math.max(highest, factor * added(c, k));
-      }
-      sum += highest;
-    }
-    return sum;
-  }
-
-  private double[] column(int k, double sign) {
-    double[] column = new double[choices()];
-    Arrays.setAll(column, c -> sign * added(c, k));
-    return column;
   }
 
   double own(int[] pick) {

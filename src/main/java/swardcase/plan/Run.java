@@ -554,10 +554,6 @@ public final class Run {
     return discount[year];
   }
 
-  boolean runsMoreEwes() {
-    return runMoreEwes;
-  }
-
   double weightSum() {
     return weightSum;
   }
@@ -573,15 +569,6 @@ public final class Run {
 
   HeldFeed held() {
     return held;
-  }
-
-  /** The first mob that grazes just the paddocks that this one does. */
-  int firstAlike(int mob) {
-    int first = 0;
-    while (!Arrays.equals(grazes[first], grazes[mob])) {
-      first++;
-    }
-    return first;
   }
 
   int mobs() {

@@ -54,14 +54,4 @@ final class YearSums {
   static int at(int mob, int sum) {
     return FARM + mob * OF_MOB + sum;
   }
-
-  /** Whether a sum is a mob's safe feed. */
-  static boolean isSafe(int sum) {
-    return sum >= FARM && (sum - FARM) % OF_MOB == SAFE;
-  }
-
-  /** The mob whose sum it is; less than 0 if it is the farm's. */
-  static int mob(int sum) {
-    return Math.floorDiv(sum - FARM, OF_MOB);
-  }
 }

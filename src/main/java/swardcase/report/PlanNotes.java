@@ -47,15 +47,12 @@ final class PlanNotes {
 
   private String howGood() {
     Found found = decision.found();
-    if (found.isProved()) {
-      boolean keepsAll = found.value() <= 0 && decision.fixed().isEmpty();
-      return Texts.get(keepsAll ? "plan.provedKeep" : "plan.proved", money(found.value()));
+    int starts = 1 + found.others().size();
+    if (found.value() <= 0 && decision.fixed().isEmpty()) {
+      return Texts.get("plan.searchedKeep", starts);
     }
-    return Texts.get(
-        "plan.bound",
-        money(found.bound()),
-        money(found.value()),
-        Words.rounded(100 * found.gap(), 0.1));
+    String key = found.mostBehind() < 1 ? "plan.searchedAlike" : "plan.searched";
+    return Texts.get(key, starts, money(found.value()), money(found.mostBehind()));
   }
 
   /** Paddocks that the plan acts on, but which the draws do not speak for. */

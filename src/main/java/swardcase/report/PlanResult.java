@@ -19,7 +19,7 @@ import swardcase.chance.Range;
  * @param peakDebt deepest running balance, likely
  * @param benefitCost in words
  * @param years year by year
- * @param notes how the plan was found: bound and gap, limits that bind, next-best plan
+ * @param notes how the plan was found: other starts of the search, limits that bind, next-best plan
  * @param loan the account if the costs are borrowed; empty if the farm has no loan
  */
 public record PlanResult(

@@ -94,32 +94,4 @@ class LocalSearchTest {
     local.openAll();
     assertThat(local.improve(pick)).isGreaterThanOrEqualTo(0);
   }
-
-  /** What there is room for may pass limits together with others, but never the other way about. */
-  @Test
-  void room_anyPickWithinTheLimits_hasAllItsChoicesLeft() {
-    SplittableRandom random = new SplittableRandom(64);
-    int closed = 0;
-    for (int round = 0; round < 60; round++) {
-      PlanTable table = PlanFarms.anyTable(random);
-      Room room = new Room(table, new PricedSums(table));
-      Open open = room.of(Open.all(table)).orElseThrow();
-      closed += table.choices() - open.size();
-      boolean[] left = new boolean[table.choices()];
-      for (int k = 0; k < open.size(); k++) {
-        left[open.choice(k)] = true;
-      }
-      for (int draw = 0; draw < 40; draw++) {
-        int[] pick = PlanFarms.anyPick(table, random);
-        double[] sums = sumsOf(table);
-        table.sum(pick, sums);
-        if (table.excess(sums) == 0) {
-          for (int c : pick) {
-            assertThat(left[c]).isTrue();
-          }
-        }
-      }
-    }
-    assertThat(closed).isPositive();
-  }
 }

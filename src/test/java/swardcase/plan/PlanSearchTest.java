@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
@@ -76,9 +75,7 @@ class PlanSearchTest {
       Found found = new PlanSearch(model).find().orElseThrow();
       double best = bestOfAll(model);
       assertThat(found.value()).as("round " + round).isCloseTo(best, within(tolerance(found)));
-      assertThat(found.bound()).isGreaterThanOrEqualTo(best - 1e-6);
-      assertThat(found.isProved()).isTrue();
-      assertThat(found.gap()).isZero();
+      assertThat(found.mostBehind()).isNotNegative();
       changed += found.plan().equals(model.keepAll()) ? 0 : 1;
     }
     assertThat(changed).isBetween(4, 16);
@@ -180,43 +177,27 @@ class PlanSearchTest {
     Found found = find(farm);
     assertThat(found.plan()).isEqualTo(PlanFarms.model(farm).keepAll());
     assertThat(found.value()).isZero();
-    assertThat(found.isProved()).isTrue();
   }
 
   @Test
-  void find_mixedFarm_isProvedBest() {
-    Found found = find(PlanFarms.demo("mixed-farm"));
-    assertThat(found.isProved()).isTrue();
-    assertThat(found.value()).isPositive();
-  }
-
-  @Test
-  void find_fortyPaddocks_isProvedBestAndTheSameAgain() {
+  void find_fortyPaddocks_isWithinTheLimitsAndTheSameAgain() {
     FarmModel model = PlanFarms.model(PlanFarms.demo("large-farm"));
     assertThat(model.farm().paddocks()).hasSize(40);
     PlanSearch search = new PlanSearch(model);
     Found found = search.find().orElseThrow();
     assertThat(search.feasible(found.plan())).isTrue();
     assertThat(found.value()).isPositive();
-    assertThat(found.isProved()).isTrue();
+    assertThat(found.others()).hasSize(2).allMatch(value -> value <= found.value());
     Found again = new PlanSearch(model).find().orElseThrow();
     assertThat(again).isEqualTo(found);
   }
 
-  /** The gap reached is 8.4 %, and moves by half a per cent with the last digits of the model. */
-  @Test
-  void find_riskyFarm_isWithinNinePercentOfTheBound() {
-    Found found = find(PlanFarms.demo("risky-farm"));
-    assertThat(found.value()).isPositive();
-    assertThat(found.gap()).isBetween(0.0, 0.09);
-  }
-
   /**
-   * Plans drawn at random on farms too large to enumerate, improved by changes of one paddock so
-   * that they come near the bound.
+   * Plans drawn at random on farms too large to enumerate, improved by changes of one paddock: the
+   * search loses at most a hundredth against the best of sixty of them.
    */
   @Test
-  void bound_ofLargerFarms_isNeverBelowTheBestOfManyRandomPlans() {
+  void find_largerFarms_isNearTheBestOfManyRandomStarts() {
     SplittableRandom random = new SplittableRandom(1407);
     List<Farm> farms = new ArrayList<>();
     for (int paddocks = 6; paddocks <= 14; paddocks += 2) {
@@ -239,47 +220,7 @@ class PlanSearchTest {
         best = Math.max(best, local.improveSingly(pick));
       }
       assertThat(best).isFinite();
-      assertThat(found.bound()).isGreaterThanOrEqualTo(best - 1e-6);
-      assertThat(found.value()).isGreaterThanOrEqualTo(best - tolerance(found));
-    }
-  }
-
-  /** Every part that is bounded holds the plans that are in it: no span cuts a better one off. */
-  @Test
-  void bound_withAPoorPlanInHand_isNotBelowTheBestPlan() {
-    SplittableRandom random = new SplittableRandom(88);
-    for (int round = 0; round < 10; round++) {
-      FarmModel model = PlanFarms.model(PlanFarms.small(random, 3));
-      PlanTable table = new PlanTable(model, model.newRun(), List.of());
-      BestSoFar poor = new BestSoFar(new KeepsAsItIs(table));
-      int[] keep = new int[table.paddocks()];
-      Arrays.setAll(keep, table::first);
-      poor.improveFrom(keep);
-      double bound = new PlanProof(table, new PlanBound(table), poor).bound();
-      assertThat(bound).isGreaterThanOrEqualTo(bestOfAll(model) - 1e-6);
-    }
-  }
-
-  /** Improves nothing, so that only the proof can find the best plan. */
-  private static final class KeepsAsItIs extends LocalSearch {
-
-    private final PlanTable table;
-
-    KeepsAsItIs(PlanTable table) {
-      super(table);
-      this.table = table;
-    }
-
-    @Override
-    double improve(int[] pick) {
-      double[] sums = new double[table.years() * table.sums()];
-      double value = table.value(pick, sums);
-      return table.excess(sums) > 0 ? Double.NEGATIVE_INFINITY : value;
-    }
-
-    @Override
-    double improveSingly(int[] pick) {
-      return improve(pick);
+      assertThat(found.value()).isGreaterThanOrEqualTo(best - 0.01 * Math.abs(best));
     }
   }
 
@@ -355,7 +296,7 @@ class PlanSearchTest {
     Found best = search.find().orElseThrow();
     Found next = search.nextBest(best.plan()).orElseThrow();
     assertThat(search.feasible(next.plan())).isTrue();
-    assertThat(next.value()).isLessThanOrEqualTo(best.bound());
+    assertThat(next.value()).isLessThanOrEqualTo(best.value() + tolerance(best));
     int different = 0;
     for (int i = 0; i < best.plan().paddocks(); i++) {
       different += best.plan().action(i) == next.plan().action(i) ? 0 : 1;

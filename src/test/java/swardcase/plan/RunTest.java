@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import swardcase.RandomFarms;
@@ -329,9 +328,6 @@ class RunTest {
             double lost = Math.max(0, held * whenHeld - appetite) / grown;
             assertNear(any.run.held().lost(held), lost);
           }
-          double from = any.run.held().shareWithoutLoss();
-          assertNear(from, whenHeld > 0 ? appetite / whenHeld : 1);
-          assertNear(any.run.held().lost(from), 0);
         });
   }
 
@@ -558,25 +554,6 @@ class RunTest {
             }
             expected.set(g, any.run.flock(g), onOffer, growth, eaten, taken, open);
             assertNear(any.run.safeFeedNeeded(g), expected.needed(g));
-          }
-        });
-  }
-
-  @Test
-  void firstAlike_ofAMob_isTheFirstOnTheSamePaddocks() {
-    forAnyFarm(
-        30,
-        (any, random) -> {
-          List<Mob> mobs = any.farm.mobs();
-          for (int g = 0; g < mobs.size(); g++) {
-            int first = any.run.firstAlike(g);
-            for (int other = 0; other <= first; other++) {
-              boolean same = true;
-              for (Paddock paddock : any.farm.paddocks()) {
-                same &= paddock.isGrazedBy(mobs.get(other)) == paddock.isGrazedBy(mobs.get(g));
-              }
-              assertThat(same).isEqualTo(other == first);
-            }
           }
         });
   }
