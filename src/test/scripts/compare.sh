@@ -10,6 +10,6 @@ farm=${1:-large-farm}
 draws=${2:-1000}
 folder=target/comparison
 rm -rf "$folder"
-mvn -q -o -Pbench test-compile exec:exec -Dbench.main=swardcase.findings.Comparison -Dbenchmarks="$farm,$draws,$folder"
+mvn -q -o -Pbench test-compile exec:exec -Dbench.main=swardcase.draws.Comparison -Dbenchmarks="$farm,$draws,$folder"
 /usr/bin/python3 -B src/test/scripts/compare_numpy.py "$folder"
 /usr/bin/python3 -B src/test/scripts/compare_spreadsheet.py "$folder"

@@ -38,16 +38,24 @@ class ArchitectureTest {
           sward        check chance evidence farm tables
           feed         check chance evidence farm tables
           reproduction check chance evidence farm tables
-          plan         check chance evidence farm tables money sward feed reproduction
-          findings     check chance evidence farm tables money sward feed reproduction plan
-          joining      check chance evidence farm tables sward feed reproduction plan
+          grazing      evidence farm feed reproduction
+          outcome      check evidence farm tables sward feed reproduction grazing
+          draws        check chance evidence farm tables money sward outcome
+          search       check evidence farm outcome
+          decision     check chance evidence farm tables sward feed reproduction outcome draws \
+                       search
+          joining      check chance evidence farm tables sward feed reproduction outcome draws
           intake       check chance evidence farm tables
-          report       check chance evidence farm tables money sward feed reproduction plan \
-                       findings joining
-          sheet        check chance evidence tables report
-          workbook     check chance evidence tables report
-          cli          check chance evidence farm tables intake plan findings joining report sheet \
-                       workbook
+          wording      check chance
+          report       check chance evidence farm tables money sward outcome draws search \
+                       decision joining wording
+          view         check chance evidence farm tables sward outcome decision report \
+                       wording
+          paper        check chance wording
+          sheet        check chance evidence tables report wording paper
+          workbook     check chance evidence tables report wording
+          cli          check chance evidence farm tables intake outcome search decision joining \
+                       report view paper sheet workbook
           """);
 
   private static Map<String, List<String>> arrows(String lines) {
@@ -59,23 +67,23 @@ class ArchitectureTest {
 
   @Test
   void scan_wholeProgram_seesEnoughClasses() {
-    assertThat(CLASSES.size()).isGreaterThan(40);
+    assertThat(CLASSES.size()).isGreaterThan(400);
   }
 
   @Test
   void packages_ofTheProgram_knowOnlyWhatTheArrowsAllow() {
+    Set<String> unforeseen = new TreeSet<>();
     for (JavaClass from : CLASSES) {
       String name = room(from);
       assertThat(MAY_KNOW).as("package of " + from.getName()).containsKey(name);
-      Set<String> known =
-          from.getDirectDependenciesFromSelf().stream()
-              .map(dependency -> dependency.getTargetClass().getBaseComponentType())
-              .filter(target -> target.getPackageName().startsWith("swardcase."))
-              .map(ArchitectureTest::room)
-              .filter(target -> !target.equals(name))
-              .collect(Collectors.toCollection(TreeSet::new));
-      assertThat(MAY_KNOW.get(name)).as(from.getName() + " knows").containsAll(known);
+      from.getDirectDependenciesFromSelf().stream()
+          .map(dependency -> dependency.getTargetClass().getBaseComponentType())
+          .filter(target -> target.getPackageName().startsWith("swardcase."))
+          .map(ArchitectureTest::room)
+          .filter(target -> !target.equals(name) && !MAY_KNOW.get(name).contains(target))
+          .forEach(target -> unforeseen.add(name + " knows " + target + ": " + from.getName()));
     }
+    assertThat(unforeseen).isEmpty();
   }
 
   @Test
@@ -99,7 +107,7 @@ class ArchitectureTest {
 
   @Test
   void libraries_ofOneRoom_stayInIt() {
-    onlyIn("sheet", "org.apache.pdfbox..");
+    onlyIn("paper", "org.apache.pdfbox..");
     onlyIn("cli", "picocli..");
     onlyIn("intake", "org.yaml..");
     onlyIn("intake", "org.dhatim.fastexcel.reader..");

@@ -6,13 +6,13 @@ import swardcase.farm.Action;
 import swardcase.farm.Climate;
 import swardcase.farm.ExtraFeedUse;
 import swardcase.farm.Farm;
-import swardcase.farm.FeedYear;
 import swardcase.farm.Finance;
 import swardcase.farm.Identification;
 import swardcase.farm.Management;
 import swardcase.farm.Mob;
 import swardcase.farm.OtherStock;
 import swardcase.farm.Paddock;
+import swardcase.farm.PastureYear;
 import swardcase.farm.Prices;
 import swardcase.farm.Supplement;
 
@@ -21,7 +21,7 @@ public final class FarmCopy {
 
   private final Farm farm;
   private Climate climate;
-  private FeedYear feedYear;
+  private PastureYear feedYear;
   private List<Paddock> paddocks;
   private List<Mob> mobs;
   private List<OtherStock> otherStock;
@@ -59,7 +59,7 @@ public final class FarmCopy {
     return this;
   }
 
-  public FarmCopy feedYear(FeedYear other) {
+  public FarmCopy feedYear(PastureYear other) {
     feedYear = other;
     return this;
   }

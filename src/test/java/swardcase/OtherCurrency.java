@@ -11,7 +11,7 @@ import swardcase.farm.Finance;
 import swardcase.farm.Management;
 import swardcase.farm.Prices;
 import swardcase.farm.Supplement;
-import swardcase.plan.FarmModel;
+import swardcase.outcome.FarmModel;
 import swardcase.tables.Tables;
 
 /** The same farm with all its money, and that of the tables it uses, in another unit. */

@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import swardcase.farm.Farm;
-import swardcase.farm.FeedYear;
 import swardcase.farm.Mob;
 import swardcase.farm.OtherStock;
 import swardcase.farm.PastureQuality;
+import swardcase.farm.PastureYear;
 import swardcase.farm.SeasonGrowth;
 
 /** The same farm with its whole calendar half a year later. */
@@ -27,8 +27,8 @@ public final class OtherHemisphere {
         .build();
   }
 
-  private static FeedYear later(FeedYear year) {
-    return new FeedYear(
+  private static PastureYear later(PastureYear year) {
+    return new PastureYear(
         year.growthName(),
         year.seasons().stream().map(OtherHemisphere::later).toList(),
         year.winterMonths().stream().map(month -> month.plus(MONTHS)).toList(),

@@ -19,7 +19,6 @@ import swardcase.farm.ActionKind;
 import swardcase.farm.Climate;
 import swardcase.farm.ExtraFeedUse;
 import swardcase.farm.Farm;
-import swardcase.farm.FeedYear;
 import swardcase.farm.Finance;
 import swardcase.farm.Identification;
 import swardcase.farm.LeafTest;
@@ -28,6 +27,7 @@ import swardcase.farm.Mob;
 import swardcase.farm.OtherStock;
 import swardcase.farm.Paddock;
 import swardcase.farm.PaddockUse;
+import swardcase.farm.PastureYear;
 import swardcase.farm.Prices;
 import swardcase.farm.ScanningBasis;
 import swardcase.farm.SeasonGrowth;
@@ -167,7 +167,7 @@ public final class RandomFarms {
     return new OtherStock("wethers", head, exactly("dry sheep equivalents", 1.2), months);
   }
 
-  private static FeedYear feedYear(SplittableRandom random) {
+  private static PastureYear feedYear(SplittableRandom random) {
     List<District> districts = List.copyOf(TABLES.districts().values());
     District district = districts.get(random.nextInt(districts.size()));
     List<SeasonGrowth> seasons = new ArrayList<>();
@@ -184,7 +184,7 @@ public final class RandomFarms {
     }
     List<String> profiles = List.copyOf(TABLES.pastureQuality().keySet());
     String profile = profiles.get(random.nextInt(profiles.size()));
-    return new FeedYear(
+    return new PastureYear(
         district.name(),
         seasons,
         district.winterMonths(),

@@ -18,7 +18,7 @@ import swardcase.feed.FeedBudget;
 import swardcase.feed.FeedParameters;
 import swardcase.feed.FeedRates;
 import swardcase.feed.FeedResult;
-import swardcase.feed.FeedYear;
+import swardcase.feed.RepeatingYear;
 import swardcase.feed.StockDemand;
 import swardcase.reproduction.JoiningExposure;
 import swardcase.sward.SeedBank;
@@ -35,7 +35,7 @@ public class CalculatorBenchmark {
 
   private final double[] growth = new double[24];
   private final FeedParameters parameters = new FeedParameters(0.03, 0.3, 800, 1, 1);
-  private final FeedYear feedYear = new FeedYear();
+  private final RepeatingYear feedYear = new RepeatingYear();
   private final FeedResult usual = new FeedResult();
   private final double[] dose = new double[24];
   private final double[] multipliers = new double[3];
@@ -76,7 +76,7 @@ public class CalculatorBenchmark {
 
   /** A year of feed, run until it repeats. */
   @Benchmark
-  public FeedYear feedBudget() {
+  public RepeatingYear feedBudget() {
     budget.runNear(usual, 1, growth, rates, feedYear);
     return feedYear;
   }

@@ -3,7 +3,7 @@ package swardcase.bench;
 import java.nio.file.Path;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
-import swardcase.plan.FarmModel;
+import swardcase.outcome.FarmModel;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 

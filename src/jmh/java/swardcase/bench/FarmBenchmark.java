@@ -17,15 +17,15 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import swardcase.findings.HowSure;
-import swardcase.plan.Decision;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Outcome;
-import swardcase.plan.Plan;
-import swardcase.plan.PlanSearch;
-import swardcase.plan.Run;
+import swardcase.decision.Decision;
+import swardcase.decision.HowSure;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.Outcome;
+import swardcase.outcome.OutcomeFunction;
+import swardcase.outcome.Plan;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
+import swardcase.search.PlanSearch;
 import swardcase.sheet.DecisionSheet;
 
 /** The steps of a decision on a farm of 12 paddocks and on one of 40. */
@@ -42,7 +42,7 @@ public class FarmBenchmark {
   public String farm;
 
   private FarmModel model;
-  private Run run;
+  private OutcomeFunction run;
   private double[] x;
   private Plan plan;
   private Outcome outcome;

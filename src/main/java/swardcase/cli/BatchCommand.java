@@ -22,17 +22,17 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
-import swardcase.findings.HowSure;
+import swardcase.decision.Decision;
+import swardcase.decision.HowSure;
 import swardcase.intake.FarmDocument;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
-import swardcase.plan.Decision;
-import swardcase.plan.FarmModel;
-import swardcase.report.BatchLine;
+import swardcase.outcome.FarmModel;
 import swardcase.report.ComparisonBuilder.Decided;
-import swardcase.report.JsonView;
 import swardcase.report.ReportBuilder;
 import swardcase.tables.Tables;
+import swardcase.view.BatchLine;
+import swardcase.view.JsonView;
 
 /** Decides about many farms, one line each. */
 @Command(

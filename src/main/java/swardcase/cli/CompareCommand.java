@@ -18,19 +18,19 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
+import swardcase.decision.Decision;
+import swardcase.decision.HowSure;
 import swardcase.farm.Farm;
-import swardcase.findings.HowSure;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
-import swardcase.plan.Decision;
-import swardcase.plan.FarmModel;
+import swardcase.outcome.FarmModel;
 import swardcase.report.ComparisonBuilder;
 import swardcase.report.ComparisonBuilder.Decided;
 import swardcase.report.ComparisonReport;
-import swardcase.report.ComparisonTerminalView;
-import swardcase.report.JsonView;
 import swardcase.report.ReportBuilder;
 import swardcase.tables.Tables;
+import swardcase.view.ComparisonTerminalView;
+import swardcase.view.JsonView;
 
 /** Decides about a farm and others, or scenarios of it, and says what makes the difference. */
 @Command(

@@ -15,25 +15,25 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import swardcase.decision.Decision;
+import swardcase.decision.HowSure;
 import swardcase.farm.Farm;
-import swardcase.findings.HowSure;
 import swardcase.intake.LoadedFarm;
 import swardcase.joining.JoiningPlan;
-import swardcase.plan.Choice;
-import swardcase.plan.Decision;
-import swardcase.plan.FarmModel;
-import swardcase.plan.PlanSearch;
+import swardcase.outcome.FarmModel;
+import swardcase.paper.BlankSheet;
 import swardcase.report.Budget;
-import swardcase.report.CsvView;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReportBuilder;
-import swardcase.report.JsonView;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
-import swardcase.report.TerminalView;
-import swardcase.sheet.BlankSheet;
+import swardcase.search.FixedChoice;
+import swardcase.search.PlanSearch;
 import swardcase.sheet.DecisionSheet;
 import swardcase.tables.Tables;
+import swardcase.view.CsvView;
+import swardcase.view.JsonView;
+import swardcase.view.TerminalView;
 import swardcase.workbook.BudgetWorkbook;
 
 /** The whole job: reads a farm folder, decides, prints and writes. */
@@ -75,17 +75,17 @@ final class DecideCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     draws.check();
     Tables tables = options.tables();
-    Supplier<BlankSheet> blank = pdf == null ? BlankSheet::new : Begun.of(BlankSheet::new);
+    Supplier<BlankSheet> blank = pdf == null ? BlankSheet::new : BackgroundWork.of(BlankSheet::new);
     LoadedFarm loaded = options.load(tables);
     Farm farm = sheet.signed(changes.change(loaded.farm()));
     LocalDate day = sheet.date();
     FarmModel model = new FarmModel(farm, tables);
-    List<Choice> fixed = changes.fixed(model, ReportBuilder.firstYear(day));
+    List<FixedChoice> fixed = changes.fixed(model, ReportBuilder.firstYear(day));
     if (!fixed.isEmpty() && new PlanSearch(model, fixed).isImpossible()) {
       throw changes.beyondLimits();
     }
-    Begun<Optional<JoiningReport>> joining =
-        Begun.of(() -> pdf == null ? Optional.empty() : joining(model, day));
+    BackgroundWork<Optional<JoiningReport>> joining =
+        BackgroundWork.of(() -> pdf == null ? Optional.empty() : joining(model, day));
     Decision decision = Decision.of(model, fixed);
     HowSure howSure = draws.of(decision);
     Report report =

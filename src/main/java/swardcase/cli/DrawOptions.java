@@ -5,8 +5,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
-import swardcase.findings.HowSure;
-import swardcase.plan.Decision;
+import swardcase.decision.Decision;
+import swardcase.decision.HowSure;
 
 /** How the uncertain numbers are drawn. */
 final class DrawOptions {

@@ -10,13 +10,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import swardcase.decision.Decision;
+import swardcase.decision.Explanations;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
-import swardcase.plan.Decision;
-import swardcase.plan.Explanations;
-import swardcase.plan.FarmModel;
-import swardcase.report.ExplainView;
+import swardcase.outcome.FarmModel;
 import swardcase.tables.Tables;
+import swardcase.view.ExplainView;
 
 /** Says where a printed number comes from. */
 @Command(

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import swardcase.plan.Explanation;
-import swardcase.plan.Explanations;
+import swardcase.decision.Explanation;
+import swardcase.decision.Explanations;
 
 /** What can be explained; the numbers of the first page. */
 enum ExplainTopic {

@@ -15,8 +15,8 @@ import swardcase.farm.Action;
 import swardcase.farm.Farm;
 import swardcase.farm.Finance;
 import swardcase.farm.Paddock;
-import swardcase.plan.Choice;
-import swardcase.plan.FarmModel;
+import swardcase.outcome.FarmModel;
+import swardcase.search.FixedChoice;
 
 /** What may be changed for one run without touching the farm folder. */
 final class FarmChanges {
@@ -80,9 +80,9 @@ final class FarmChanges {
   }
 
   /** The choices made beforehand; {@code firstYear} is the calendar year of the coming one. */
-  List<Choice> fixed(FarmModel model, int firstYear) {
+  List<FixedChoice> fixed(FarmModel model, int firstYear) {
     List<Fault> faults = new ArrayList<>();
-    List<Choice> choices = new ArrayList<>();
+    List<FixedChoice> choices = new ArrayList<>();
     for (String fix : fixes) {
       read(fix, model, firstYear, faults, choices);
     }
@@ -91,7 +91,7 @@ final class FarmChanges {
   }
 
   private static void read(
-      String fix, FarmModel model, int firstYear, List<Fault> faults, List<Choice> choices) {
+      String fix, FarmModel model, int firstYear, List<Fault> faults, List<FixedChoice> choices) {
     int equals = fix.lastIndexOf('=');
     if (equals < 0) {
       faults.add(fault("must be PADDOCK=ACTION or PADDOCK=ACTION@YEAR", fix, ""));
@@ -112,7 +112,7 @@ final class FarmChanges {
     } else if (choices.stream().anyMatch(other -> other.paddock() == i)) {
       faults.add(fault("must be given once for a paddock", fix, ""));
     } else {
-      choices.add(new Choice(i, a, start));
+      choices.add(new FixedChoice(i, a, start));
     }
   }
 

@@ -16,15 +16,15 @@ import picocli.CommandLine.Spec;
 import swardcase.farm.Farm;
 import swardcase.intake.LoadedFarm;
 import swardcase.joining.JoiningPlan;
-import swardcase.plan.FarmModel;
-import swardcase.report.JoiningCsvView;
+import swardcase.outcome.FarmModel;
+import swardcase.paper.BlankSheet;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReportBuilder;
-import swardcase.report.JoiningTerminalView;
-import swardcase.report.JsonView;
-import swardcase.sheet.BlankSheet;
 import swardcase.sheet.JoiningSheet;
 import swardcase.tables.Tables;
+import swardcase.view.JoiningCsvView;
+import swardcase.view.JoiningTerminalView;
+import swardcase.view.JsonView;
 
 /** The job of whoever runs the ewes: where they may graze before and during joining. */
 @Command(
@@ -59,7 +59,7 @@ final class JoiningCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Tables tables = options.tables();
-    Supplier<BlankSheet> blank = pdf == null ? BlankSheet::new : Begun.of(BlankSheet::new);
+    Supplier<BlankSheet> blank = pdf == null ? BlankSheet::new : BackgroundWork.of(BlankSheet::new);
     LoadedFarm loaded = options.load(tables);
     Farm farm = sheet.signed(loaded.farm());
     PrintWriter out = spec.commandLine().getOut();

@@ -40,7 +40,7 @@ public final class Main {
     if (command.isEmpty()) {
       return commandLine();
     }
-    Commands commands = new Commands(Begun.of(TablesLoader.standard()::load));
+    Commands commands = new Commands(BackgroundWork.of(TablesLoader.standard()::load));
     return ready(new CommandLine(new Program(), commands).addSubcommand(command.get()));
   }
 

@@ -6,8 +6,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
-import swardcase.report.SamplingView;
 import swardcase.tables.Tables;
+import swardcase.view.SamplingView;
 
 /** Says what the plants looked at so far tell, and how many more to look at. */
 @Command(

@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Properties;
 import picocli.CommandLine.IVersionProvider;
-import swardcase.findings.HowSure;
+import swardcase.decision.HowSure;
 import swardcase.report.ComparisonBuilder;
 import swardcase.report.ReportBuilder;
 

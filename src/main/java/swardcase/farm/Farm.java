@@ -25,7 +25,7 @@ public record Farm(
     String name,
     String currency,
     Climate climate,
-    FeedYear feedYear,
+    PastureYear feedYear,
     List<Paddock> paddocks,
     List<Mob> mobs,
     List<OtherStock> otherStock,

@@ -28,9 +28,9 @@ import swardcase.tables.Tables;
  * understated.
  *
  * <p>The year is run from 1 January, from the same start (no green, 2,000 kg dry) or from where
- * another year ended, until it repeats itself, or 100 years; {@link FeedYear} says when it does and
- * where the next year starts. For that, what one more kg of dry feed on 1 January does is worked
- * out beside the year, half-month by half-month:
+ * another year ended, until it repeats itself, or 100 years; {@link RepeatingYear} says when it
+ * does and where the next year starts. For that, what one more kg of dry feed on 1 January does is
+ * worked out beside the year, half-month by half-month:
  *
  * <pre>
  *   eaten more   = appetite x (1 - RA(green)) x RA'(dry) x RQ(dry) x dry more     RA' the slope of RA
@@ -39,7 +39,7 @@ import swardcase.tables.Tables;
  * </pre>
  *
  * <p>An object may be used by several threads, each with its own {@link FeedRates}, {@link
- * FeedYear} and {@link FeedResult}.
+ * RepeatingYear} and {@link FeedResult}.
  */
 public final class FeedBudget {
 
@@ -156,7 +156,7 @@ public final class FeedBudget {
   }
 
   private void repeat(
-      int season, double[] growthMultiplier, FeedRates rates, FeedYear year, FeedResult kept) {
+      int season, double[] growthMultiplier, FeedRates rates, RepeatingYear year, FeedResult kept) {
     while (year.goesOn()) {
       runYear(growth[season], growthMultiplier, rates, year, kept);
     }
@@ -170,7 +170,11 @@ public final class FeedBudget {
    * @param out filled with the last year
    */
   public void runNear(
-      FeedResult from, int seasonIndex, double[] growthMultiplier, FeedRates rates, FeedYear out) {
+      FeedResult from,
+      int seasonIndex,
+      double[] growthMultiplier,
+      FeedRates rates,
+      RepeatingYear out) {
     check(growthMultiplier);
     out.beginNear(from.year);
     repeat(seasonIndex, growthMultiplier, rates, out, null);
@@ -195,7 +199,11 @@ public final class FeedBudget {
    * One year, from the pools of {@code year}; {@code kept} takes its half-months if there is one.
    */
   private void runYear(
-      double[] fullGrowth, double[] multiplier, FeedRates rates, FeedYear year, FeedResult kept) {
+      double[] fullGrowth,
+      double[] multiplier,
+      FeedRates rates,
+      RepeatingYear year,
+      FeedResult kept) {
     double[] of = rates.of;
     double green = year.greenKg();
     double dry = year.dryKg();

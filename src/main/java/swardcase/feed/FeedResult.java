@@ -10,7 +10,7 @@ import swardcase.farm.HalfMonths;
  */
 public final class FeedResult {
 
-  final FeedYear year = new FeedYear();
+  final RepeatingYear year = new RepeatingYear();
 
   /** Pasture grown, kg DM/ha. */
   public final double[] growthKgDmPerHa = new double[HalfMonths.COUNT];

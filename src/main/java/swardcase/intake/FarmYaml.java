@@ -7,12 +7,12 @@ import swardcase.farm.Action;
 import swardcase.farm.Climate;
 import swardcase.farm.ExtraFeedUse;
 import swardcase.farm.Farm;
-import swardcase.farm.FeedYear;
 import swardcase.farm.Finance;
 import swardcase.farm.Management;
 import swardcase.farm.Mob;
 import swardcase.farm.OtherStock;
 import swardcase.farm.Paddock;
+import swardcase.farm.PastureYear;
 import swardcase.farm.Prices;
 import swardcase.farm.Supplement;
 import swardcase.tables.Tables;
@@ -25,7 +25,7 @@ record FarmYaml(
     String name,
     String currency,
     Climate climate,
-    Optional<FeedYear> feedYear,
+    Optional<PastureYear> feedYear,
     List<Mob> mobs,
     List<OtherStock> otherStock,
     Optional<Supplement> supplement,

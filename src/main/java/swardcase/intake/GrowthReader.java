@@ -10,7 +10,7 @@ import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
-import swardcase.farm.FeedYear;
+import swardcase.farm.PastureYear;
 import swardcase.farm.SeasonGrowth;
 import swardcase.farm.SeasonType;
 import swardcase.intake.FaultList.Place;
@@ -44,7 +44,7 @@ final class GrowthReader {
       List<Month> winter,
       String quality) {}
 
-  Optional<FeedYear> find(Fields farm) {
+  Optional<PastureYear> find(Fields farm) {
     int before = farm.faults().count();
     Optional<Profile> profile = findProfile(farm);
     List<Assumption> chances = chances(farm.section("season_chances_percent"), farm);
@@ -54,7 +54,7 @@ final class GrowthReader {
             before, farm.place("growth"), () -> feedYear(profile.orElseThrow(), chances, factors));
   }
 
-  private FeedYear feedYear(
+  private PastureYear feedYear(
       Profile profile, List<Assumption> chances, Map<SeasonType, Assumption> factors) {
     List<SeasonGrowth> seasons = new ArrayList<>();
     List<Double> average = profile.growth().get(SeasonType.AVERAGE);
@@ -67,7 +67,7 @@ final class GrowthReader {
                   type, chance, own, profile.evidence(), profile.source(), profile.setBy())
               : scaled(type, chance, average, factors.get(type)));
     }
-    return new FeedYear(
+    return new PastureYear(
         profile.name(),
         seasons,
         profile.winter(),

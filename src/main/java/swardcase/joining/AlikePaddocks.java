@@ -16,8 +16,8 @@ import java.util.Map;
  * without formononetin has a band of its own. Their feed is added up, a group that takes of it
  * takes of each by the feed it gives, and that costs the mean of their costs by feed. This is exact
  * where paddocks are equally strong, because feed there, growth and what must be left all lie in
- * the same proportion ({@link Setting#problem}). With the strongest at 0.6 % of intake two paddocks
- * of a band differ by 0.025 at most.
+ * the same proportion ({@link JoiningCase#problem}). With the strongest at 0.6 % of intake two
+ * paddocks of a band differ by 0.025 at most.
  */
 final class AlikePaddocks {
 

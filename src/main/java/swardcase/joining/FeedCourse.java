@@ -3,8 +3,8 @@ package swardcase.joining;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.feed.FeedResult;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Run;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 
 /** The farm's own feed budget by half-month, per hectare, mean over season types, likely values. */
 final class FeedCourse {
@@ -18,7 +18,7 @@ final class FeedCourse {
   private final double[] boughtMj = new double[HalfMonths.COUNT];
   private final double metShare;
 
-  FeedCourse(FarmModel model, Run run) {
+  FeedCourse(FarmModel model, OutcomeFunction run) {
     Farm farm = model.farm();
     metShare = 1 - farm.management().conditionDeficit().likely();
     FeedResult result = new FeedResult();

@@ -24,12 +24,12 @@ final class JoiningCalendar {
   private static final int NOT_RATED = -1;
   private static final int[] FIRST_DAY = firstDays();
 
-  private final Setting setting;
+  private final JoiningCase setting;
   private final double tellablePoints;
   private final int[][][] daysAllowed;
   private final double[][] tolerance;
 
-  JoiningCalendar(Setting setting) {
+  JoiningCalendar(JoiningCase setting) {
     this.setting = setting;
     tellablePoints = setting.model.tables().parameter("oestrogen.distinguishable-points").likely();
     daysAllowed = new int[setting.mobs()][HalfMonths.COUNT][setting.paddocks()];

@@ -2,7 +2,7 @@ package swardcase.joining;
 
 import java.time.MonthDay;
 import swardcase.farm.HalfMonths;
-import swardcase.plan.Run;
+import swardcase.outcome.OutcomeFunction;
 
 /**
  * Ewes in lamb lost for the time being as a function of the day the rams go in, paddocks grazed as
@@ -19,7 +19,7 @@ final class JoiningDates {
   }
 
   /** Ewes in lamb lost per 100 joined if a mob is joined from date {@code k}. */
-  static double points(Run run, int mob, int k) {
+  static double points(OutcomeFunction run, int mob, int k) {
     double[] doses = new double[HalfMonths.COUNT];
     for (int p = 0; p < doses.length; p++) {
       doses[p] = run.flock(mob).doseNow(p);

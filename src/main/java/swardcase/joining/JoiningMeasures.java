@@ -2,20 +2,20 @@ package swardcase.joining;
 
 import java.util.Arrays;
 import java.util.List;
+import swardcase.draws.Measures;
 import swardcase.farm.HalfMonths;
-import swardcase.plan.Measures;
-import swardcase.plan.Run;
+import swardcase.outcome.OutcomeFunction;
 
 /** Every number of the joining plan whose range is printed, in one flat order. */
 final class JoiningMeasures implements Measures {
 
-  private final Setting setting;
+  private final JoiningCase setting;
   private final List<Grazing> policies;
   private final int mobs;
   private final int paddocks;
   private final GrazingProblem needs;
 
-  JoiningMeasures(Setting setting, List<Grazing> policies) {
+  JoiningMeasures(JoiningCase setting, List<Grazing> policies) {
     this.setting = setting;
     this.policies = List.copyOf(policies);
     mobs = setting.mobs();
@@ -64,7 +64,7 @@ final class JoiningMeasures implements Measures {
   }
 
   @Override
-  public void read(Run run, double[] into) {
+  public void read(OutcomeFunction run, double[] into) {
     double[] strength = new double[paddocks];
     for (int i = 0; i < paddocks; i++) {
       strength[i] = run.greenDose(i);
@@ -87,7 +87,7 @@ final class JoiningMeasures implements Measures {
     }
   }
 
-  private void readPoints(Run run, int mob, double[] strength, double[] into) {
+  private void readPoints(OutcomeFunction run, int mob, double[] strength, double[] into) {
     double[] power = Arrays.stream(strength).map(each -> run.flock(mob).power(each)).toArray();
     for (int p : setting.halfMonths) {
       if (setting.matters(mob, p)) {

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ForkJoinTask;
+import swardcase.chance.Odds;
 import swardcase.chance.Range;
+import swardcase.draws.OneAtATime;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Odds;
-import swardcase.plan.OneAtATime;
-import swardcase.plan.Run;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 
 /**
  * The joining plan of a farm as numbers: the calendar of paddocks, three ways of grazing compared,
@@ -60,7 +60,7 @@ public final class JoiningPlan {
   private static final double SHORT_ENOUGH_TO_SAY = 0.01;
 
   private final FarmModel model;
-  private final Setting setting;
+  private final JoiningCase setting;
   private final JoiningCalendar calendar;
   private final Planner planner;
   private final List<Grazing> policies = new ArrayList<>();
@@ -73,8 +73,8 @@ public final class JoiningPlan {
 
   private JoiningPlan(FarmModel model) {
     this.model = model;
-    Run likely = model.newRun();
-    setting = new Setting(model, likely, Setting.cautiousStrength(model, likely), 0);
+    OutcomeFunction likely = model.newRun();
+    setting = new JoiningCase(model, likely, JoiningCase.cautiousStrength(model, likely), 0);
     calendar = new JoiningCalendar(setting);
     planner = new Planner(setting, setting.strength);
     Grazing asNow = planner.asNow();
@@ -126,7 +126,7 @@ public final class JoiningPlan {
   }
 
   /** The run at likely values. */
-  public Run likely() {
+  public OutcomeFunction likely() {
     return setting.run;
   }
 
@@ -150,7 +150,7 @@ public final class JoiningPlan {
    * planned with as if it held the most that is likely, until its leaf has been tested.
    */
   public boolean isUnknown(int paddock) {
-    return Setting.isUnknown(model, setting.run, paddock);
+    return JoiningCase.isUnknown(model, setting.run, paddock);
   }
 
   // The calendar.

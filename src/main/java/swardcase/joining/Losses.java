@@ -2,7 +2,7 @@ package swardcase.joining;
 
 import java.util.List;
 import swardcase.farm.HalfMonths;
-import swardcase.plan.Run;
+import swardcase.outcome.OutcomeFunction;
 
 /**
  * What a way of grazing costs, by the whole dose-response and not by the straight lines of the
@@ -13,7 +13,7 @@ import swardcase.plan.Run;
  */
 final class Losses {
 
-  private final Run run;
+  private final OutcomeFunction run;
   private final List<Integer> halfMonths;
   private final int[] joiningDay;
   private final int[] ewes;
@@ -26,7 +26,12 @@ final class Losses {
    * @param ewes ewes joined, by mob
    * @param strength formononetin of each paddock's green feed, % of intake
    */
-  Losses(Run run, List<Integer> halfMonths, int[] joiningDay, int[] ewes, double[] strength) {
+  Losses(
+      OutcomeFunction run,
+      List<Integer> halfMonths,
+      int[] joiningDay,
+      int[] ewes,
+      double[] strength) {
     this.run = run;
     this.halfMonths = halfMonths;
     this.joiningDay = joiningDay;
@@ -114,7 +119,7 @@ final class Losses {
   }
 
   /** Points of ewes in lamb (per 100 joined) lost to these doses alone, 24 or 365 of them. */
-  static double points(Run run, int mob, double[] doses, int joiningDay) {
+  static double points(OutcomeFunction run, int mob, double[] doses, int joiningDay) {
     return 100 * run.flock(mob).lossOfJoining(doses, joiningDay);
   }
 

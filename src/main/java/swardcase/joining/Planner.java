@@ -19,7 +19,7 @@ final class Planner {
   /** Preference for weaker clover where nothing else decides, as a share of the price of feed. */
   private static final double TIE = 1e-4;
 
-  private final Setting setting;
+  private final JoiningCase setting;
   private final GrazingProblem problem;
   private final Losses losses;
   private final double[] strength;
@@ -27,7 +27,7 @@ final class Planner {
   private GrazingPlan programme;
 
   /** A planner for the farm with paddocks of these strengths. */
-  Planner(Setting setting, double[] strength) {
+  Planner(JoiningCase setting, double[] strength) {
     this.setting = setting;
     this.strength = strength;
     problem = setting.problem(strength);

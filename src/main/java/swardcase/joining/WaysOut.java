@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import swardcase.joining.JoiningPlan.Resown;
 import swardcase.joining.JoiningPlan.Shift;
-import swardcase.plan.Run;
+import swardcase.outcome.OutcomeFunction;
 
 /** What else could be done about risky paddocks: another date of joining, a paddock resown. */
 final class WaysOut {
@@ -19,13 +19,13 @@ final class WaysOut {
   private static final int QUICK_ROUNDS = 2;
   private static final int MOST_RESOWN = 6;
 
-  private final Setting setting;
+  private final JoiningCase setting;
   private final JoiningCalendar calendar;
   private final Planner planner;
   private final Grazing best;
 
   /** Measured against {@code best}, the plan of {@code planner}. */
-  WaysOut(Setting setting, JoiningCalendar calendar, Planner planner, Grazing best) {
+  WaysOut(JoiningCase setting, JoiningCalendar calendar, Planner planner, Grazing best) {
     this.setting = setting;
     this.calendar = calendar;
     this.planner = planner;
@@ -51,10 +51,10 @@ final class WaysOut {
 
   /** Looks later or earlier by fortnights for the nearest date at which safe feed suffices. */
   private Optional<Shift> nearest(int direction, double shortMj) {
-    Run run = setting.model.newRun();
+    OutcomeFunction run = setting.model.newRun();
     for (int step = 1; step <= FORTNIGHTS; step++) {
       int days = direction * step * DAYS_OF_STEP;
-      Setting then = new Setting(setting.model, run, setting.strength, days);
+      JoiningCase then = new JoiningCase(setting.model, run, setting.strength, days);
       JoiningCalendar rated = new JoiningCalendar(then);
       Planner planned = new Planner(then, then.strength);
       Grazing asNow = planned.asNow();
@@ -70,7 +70,7 @@ final class WaysOut {
   /** The risky paddocks that give most feed; resowing a small one frees little. */
   private List<Integer> candidates() {
     return IntStream.range(0, setting.paddocks())
-        .filter(i -> !Setting.isUnknown(setting.model, setting.run, i) && everRisky(i))
+        .filter(i -> !JoiningCase.isUnknown(setting.model, setting.run, i) && everRisky(i))
         .boxed()
         .sorted(Comparator.comparingDouble(i -> -setting.run.feedWeight(i)))
         .limit(MOST_RESOWN)

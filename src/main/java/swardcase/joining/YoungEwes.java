@@ -1,7 +1,7 @@
 package swardcase.joining;
 
 import swardcase.farm.HalfMonths;
-import swardcase.plan.Run;
+import swardcase.outcome.OutcomeFunction;
 
 /**
  * Replacement ewe lambs and maidens: what a whole green season in a paddock does to them for good.
@@ -18,12 +18,12 @@ final class YoungEwes {
   private YoungEwes() {}
 
   /** Ewes barren for good per 100 after one green season in a paddock alone. */
-  static double barrenPercent(Run run, int paddock) {
+  static double barrenPercent(OutcomeFunction run, int paddock) {
     return 100 * run.flock(0).barrenAfterYearOn(run.flock(0).power(run.greenDose(paddock)));
   }
 
   /** Days of the year weighed by how green the feed is. */
-  static double greenDays(Run run) {
+  static double greenDays(OutcomeFunction run) {
     double sum = 0;
     for (int p = 0; p < HalfMonths.COUNT; p++) {
       sum += HalfMonths.days(p) * Math.min(1, run.greenShare(p));

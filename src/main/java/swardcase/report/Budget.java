@@ -2,10 +2,10 @@ package swardcase.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import swardcase.decision.Decision;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
-import swardcase.plan.Decision;
-import swardcase.plan.Outcome;
+import swardcase.outcome.Outcome;
 
 /**
  * The plan as quantities and prices, so that someone else can put in other prices: money is

@@ -9,19 +9,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import swardcase.decision.Decision;
+import swardcase.decision.HowSure;
+import swardcase.decision.Verdict;
 import swardcase.farm.Farm;
-import swardcase.findings.HowSure;
-import swardcase.findings.Verdict;
-import swardcase.plan.Decision;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Outcome;
-import swardcase.plan.PlanSearch;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.Outcome;
 import swardcase.report.ComparisonReport.Other;
 import swardcase.report.ComparisonReport.PaddockPair;
 import swardcase.report.ComparisonReport.PaddockSide;
 import swardcase.report.ComparisonReport.Side;
 import swardcase.report.ComparisonReport.Step;
 import swardcase.report.ComparisonReport.Verdicts;
+import swardcase.search.PlanSearch;
 import swardcase.tables.Tables;
 
 /** Sets decided farms side by side and finds what makes the difference. */
@@ -66,7 +66,7 @@ public final class ComparisonBuilder {
   }
 
   /** The main numbers of a farm. */
-  static Side side(Decided decided) {
+  public static Side side(Decided decided) {
     Report report = decided.report();
     return new Side(
         decided.folder(),

@@ -71,7 +71,7 @@ public record ComparisonReport(
       double likelyNpv) {
 
     /** What it is called: the scenario, or the folder. */
-    String called() {
+    public String called() {
       return scenario.orElse(folder);
     }
   }

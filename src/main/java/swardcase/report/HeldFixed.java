@@ -13,7 +13,9 @@ import swardcase.evidence.SetBy;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.PastureQuality;
 import swardcase.farm.SeasonGrowth;
-import swardcase.plan.FarmModel;
+import swardcase.outcome.FarmModel;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /**
  * A number that no draw moves: what the tables say of animals and pasture, taken as it is. Such

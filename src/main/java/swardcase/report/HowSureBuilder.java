@@ -6,19 +6,20 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import swardcase.decision.BreakEvenValue;
+import swardcase.decision.CourseFindings;
+import swardcase.decision.HowSure;
+import swardcase.decision.PaddockFindings;
+import swardcase.decision.Purchase;
+import swardcase.decision.Unknown;
 import swardcase.farm.Farm;
-import swardcase.findings.BreakEvenValue;
-import swardcase.findings.HowSure;
-import swardcase.findings.OptionFindings;
-import swardcase.findings.PaddockFindings;
-import swardcase.findings.Purchase;
-import swardcase.findings.Unknown;
-import swardcase.plan.FarmModel;
+import swardcase.outcome.FarmModel;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.CertaintyLine;
 import swardcase.report.HowSureReport.FindOut;
 import swardcase.report.HowSureReport.Mover;
 import swardcase.report.HowSureReport.PaddockSure;
+import swardcase.wording.Texts;
 
 /** Turns the findings into records and sentences. */
 public final class HowSureBuilder {
@@ -81,7 +82,7 @@ public final class HowSureBuilder {
 
   private PaddockSure paddock(int i) {
     PaddockFindings findings = found.paddock(i);
-    OptionFindings weighed = findings.options().get(findings.weighed());
+    CourseFindings weighed = findings.options().get(findings.weighed());
     String name = farm.paddocks().get(i).name();
     return new PaddockSure(
         name,

@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import swardcase.chance.Range;
+import swardcase.decision.BreakEvenValue;
+import swardcase.decision.HowSure;
+import swardcase.decision.Purchase;
+import swardcase.decision.Verdict;
 import swardcase.farm.Farm;
-import swardcase.findings.BreakEvenValue;
-import swardcase.findings.HowSure;
-import swardcase.findings.Purchase;
-import swardcase.findings.Verdict;
 import swardcase.report.HowSureReport.FindOut;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** The findings in sentences a farmer reads in a minute. */
 final class HowSureWords {

@@ -22,6 +22,9 @@ import swardcase.report.JoiningReport.PaddockRow;
 import swardcase.report.JoiningReport.PolicyResult;
 import swardcase.report.JoiningReport.Rating;
 import swardcase.report.JoiningReport.YoungRow;
+import swardcase.wording.Cautions;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** Turns a joining plan into the tree of records that is printed and saved. */
 public final class JoiningReportBuilder {

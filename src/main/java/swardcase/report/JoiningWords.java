@@ -15,6 +15,8 @@ import swardcase.joining.JoiningPlan.Policy;
 import swardcase.report.JoiningReport.HalfMonth;
 import swardcase.sward.Composition;
 import swardcase.tables.Cultivar;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** Words of the joining plan: dates, reasons, moves. */
 final class JoiningWords {

@@ -6,7 +6,9 @@ import java.util.OptionalInt;
 import swardcase.farm.Loan;
 import swardcase.money.Repayment;
 import swardcase.money.RunningBalance;
-import swardcase.plan.Outcome;
+import swardcase.outcome.Outcome;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /**
  * The plan's account if its costs are borrowed: each year's action costs are a loan of their own,

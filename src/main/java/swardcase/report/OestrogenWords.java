@@ -1,11 +1,13 @@
 package swardcase.report;
 
 import swardcase.chance.Range;
+import swardcase.decision.Decision;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
-import swardcase.plan.Decision;
 import swardcase.sward.Composition;
 import swardcase.tables.Tables;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /**
  * What the oestrogen of a paddock or a flock means, in plain words.
@@ -14,7 +16,7 @@ import swardcase.tables.Tables;
  * intake nothing could be told from normal variation, and at the dose that halves conception in a
  * cycle the effect is called severe (both inferred; see the dose-response table).
  */
-final class OestrogenWords {
+public final class OestrogenWords {
 
   private static final double TELLABLE_DOSE = 0.15;
   private static final double DRY_FEED_DOSE = 0.02;
@@ -24,7 +26,7 @@ final class OestrogenWords {
   private final double reportLimitDose;
   private final double tellablePoints;
 
-  OestrogenWords(Tables tables) {
+  public OestrogenWords(Tables tables) {
     this.tables = tables;
     severeDose = tables.parameter("oestrogen.d50").likely();
     reportLimitDose = tables.parameter("oestrogen.report-limit-dose").likely();
@@ -32,7 +34,7 @@ final class OestrogenWords {
   }
 
   /** The rating of a paddock. */
-  String rating(Decision decision, int paddock) {
+  public String rating(Decision decision, int paddock) {
     Range dose = decision.greenDose(paddock);
     Paddock place = decision.model().farm().paddocks().get(paddock);
     if (isUnknown(place, decision.likely().composition(paddock))) {
@@ -50,7 +52,7 @@ final class OestrogenWords {
   }
 
   /** How a rating comes from the dose, in a sentence. */
-  String rule() {
+  public String rule() {
     return Texts.get(
         "oestrogen.rule",
         Words.exact(severeDose),

@@ -4,17 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import swardcase.decision.BetterOnAverage;
+import swardcase.decision.Decision;
+import swardcase.decision.HowSure;
 import swardcase.farm.Action;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
-import swardcase.findings.BetterOnAverage;
-import swardcase.findings.HowSure;
-import swardcase.plan.Choice;
-import swardcase.plan.Decision;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Plan;
-import swardcase.plan.PlanLimit;
-import swardcase.plan.PlanSearch.Found;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.Plan;
+import swardcase.search.FixedChoice;
+import swardcase.search.PlanLimit;
+import swardcase.search.PlanSearch.Found;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** How the plan was found, in sentences: how good it is, what hems it in, what comes next. */
 final class PlanNotes {
@@ -130,7 +132,7 @@ final class PlanNotes {
       return;
     }
     List<String> parts = new ArrayList<>();
-    for (Choice choice : decision.fixed()) {
+    for (FixedChoice choice : decision.fixed()) {
       int i = choice.paddock();
       parts.add(
           Texts.get(

@@ -4,12 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import swardcase.decision.Decision;
+import swardcase.decision.HowSure;
 import swardcase.farm.Action;
 import swardcase.farm.Farm;
-import swardcase.findings.HowSure;
-import swardcase.plan.Decision;
-import swardcase.plan.Outcome;
-import swardcase.plan.Plan;
+import swardcase.outcome.Outcome;
+import swardcase.outcome.Plan;
+import swardcase.wording.Texts;
 
 /** The record of the whole farm's answer. */
 final class PlanReport {

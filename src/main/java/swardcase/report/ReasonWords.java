@@ -5,14 +5,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import swardcase.chance.Range;
+import swardcase.decision.Decision;
+import swardcase.decision.Decision.Option;
+import swardcase.decision.HowSure;
+import swardcase.decision.PaddockFindings;
+import swardcase.decision.Verdict;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Action;
-import swardcase.findings.HowSure;
-import swardcase.findings.PaddockFindings;
-import swardcase.findings.Verdict;
-import swardcase.plan.Decision;
-import swardcase.plan.Decision.Option;
-import swardcase.plan.Outcome;
+import swardcase.outcome.Outcome;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** Why a paddock's answer is what it is, in sentences with the deciding number in them. */
 final class ReasonWords {

@@ -12,14 +12,17 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import swardcase.chance.Range;
+import swardcase.decision.Decision;
+import swardcase.decision.FeedMonths;
+import swardcase.decision.HowSure;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
-import swardcase.findings.HowSure;
-import swardcase.plan.Decision;
-import swardcase.plan.FeedMonths;
 import swardcase.tables.Source;
 import swardcase.tables.Tables;
+import swardcase.wording.Cautions;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** Turns a decision into the tree of records that is printed and saved. */
 public final class ReportBuilder {

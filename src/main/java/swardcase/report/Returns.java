@@ -6,7 +6,9 @@ import swardcase.money.InternalRate;
 import swardcase.money.ModifiedRate;
 import swardcase.money.Payback;
 import swardcase.money.RunningBalance;
-import swardcase.plan.Outcome;
+import swardcase.outcome.Outcome;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /**
  * The returns of a cash flow in words.

@@ -9,6 +9,8 @@ import swardcase.joining.JoiningPlan;
 import swardcase.joining.JoiningPlan.Resown;
 import swardcase.joining.JoiningPlan.Shift;
 import swardcase.report.JoiningReport.SafeFeed;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** What is missing of safe feed, the ways out, and what more of it is worth. */
 final class SafeFeedWords {

@@ -2,9 +2,11 @@ package swardcase.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import swardcase.paper.Cell;
+import swardcase.paper.Style;
 import swardcase.report.PaddockResult;
-import swardcase.report.Texts;
-import swardcase.report.Words;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** The facts on a paddock's card. */
 final class CardFacts {

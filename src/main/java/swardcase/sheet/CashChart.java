@@ -1,8 +1,14 @@
 package swardcase.sheet;
 
 import java.util.List;
+import swardcase.paper.Canvas;
+import swardcase.paper.Flow;
+import swardcase.paper.Lettering;
+import swardcase.paper.Scale;
+import swardcase.paper.Style;
+import swardcase.paper.Tint;
 import swardcase.report.PlanResult.PlanYear;
-import swardcase.report.Words;
+import swardcase.wording.Words;
 
 /** The money in hand year by year: a column a year, below the line while the plan is in debt. */
 final class CashChart {

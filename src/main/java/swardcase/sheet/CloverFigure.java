@@ -2,10 +2,17 @@ package swardcase.sheet;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import swardcase.paper.Canvas;
+import swardcase.paper.Flow;
+import swardcase.paper.Lettering;
+import swardcase.paper.RangeBar;
+import swardcase.paper.Scale;
+import swardcase.paper.Style;
+import swardcase.paper.Tint;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.NamedShare;
-import swardcase.report.Texts;
-import swardcase.report.Words;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** What the clover of a paddock consists of: a range bar for each name, from 0 to 100 %. */
 final class CloverFigure {

@@ -3,12 +3,20 @@ package swardcase.sheet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import swardcase.chance.Range;
+import swardcase.paper.Cell;
+import swardcase.paper.Column;
+import swardcase.paper.Contents;
+import swardcase.paper.Flow;
+import swardcase.paper.RangeBar;
+import swardcase.paper.Scale;
+import swardcase.paper.Style;
+import swardcase.paper.Table;
+import swardcase.paper.Tint;
 import swardcase.report.PaddockResult;
 import swardcase.report.Report;
-import swardcase.report.Texts;
-import swardcase.report.Words;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** Page 1: the answer, the numbers behind it and what to do with each paddock. */
 final class DecisionPage {
@@ -117,9 +125,8 @@ final class DecisionPage {
   }
 
   private void inBox(String text, Style style, double x, double width, int most) {
-    PDStructureElement element = flow.file().element(flow.file().top(), "P");
     Style fitting = flow.lettering().fitting(text, style, width - 16, most);
-    flow.block(element, flow.lettering().wrap(text, fitting, width - 16, most), fitting, x + 8);
+    flow.paragraph(flow.lettering().wrap(text, fitting, width - 16, most), fitting, x + 8);
   }
 
   /** A paddock with its place in the user's file, which its card carries too. */
@@ -238,13 +245,10 @@ final class DecisionPage {
     flow.canvas()
         .artifact(() -> flow.canvas().frame(Flow.LEFT, top, Flow.WIDTH, height, 1.1, Tint.INK));
     flow.moveTo(top + 7);
-    PDStructureElement label = flow.file().element(flow.file().top(), "P");
-    flow.block(
-        label,
+    flow.paragraph(
         List.of(flow.lettering().clean(Texts.get("decision.cautions.label"))),
         Style.BODY_BOLD,
         Flow.LEFT + 10);
-    PDStructureElement text = flow.file().element(flow.file().top(), "P");
-    flow.block(text, cautionLines(), Style.CELL, Flow.LEFT + 10);
+    flow.paragraph(cautionLines(), Style.CELL, Flow.LEFT + 10);
   }
 }

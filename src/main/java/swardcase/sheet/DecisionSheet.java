@@ -3,9 +3,14 @@ package swardcase.sheet;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Optional;
+import swardcase.paper.BlankSheet;
+import swardcase.paper.Contents;
+import swardcase.paper.Flow;
+import swardcase.paper.RunningHead;
+import swardcase.paper.TaggedFile;
 import swardcase.report.JoiningReport;
 import swardcase.report.Report;
-import swardcase.report.Texts;
+import swardcase.wording.Texts;
 
 /**
  * Writes a report as a decision sheet: a tagged A4 PDF that keeps to PDF/UA-1 (ISO 14289-1) and
@@ -51,7 +56,11 @@ public final class DecisionSheet {
 
   private static Contents layOut(
       Report report, Optional<JoiningReport> joining, Contents contents, TaggedFile file) {
-    Flow flow = new Flow(file, new RunningHead(report, contents.pages()));
+    Flow flow =
+        new Flow(
+            file,
+            new RunningHead(
+                report.program(), report.farm().name(), report.farm().date(), contents.pages()));
     new DecisionPage(flow, report, contents).draw();
     new HowSurePage(flow, report, contents).draw();
     report.howSure().ifPresent(sure -> new OddsPage(flow, report, sure).draw());

@@ -1,8 +1,14 @@
 package swardcase.sheet;
 
 import java.util.List;
+import swardcase.paper.Canvas;
+import swardcase.paper.Flow;
+import swardcase.paper.Lettering;
+import swardcase.paper.Scale;
+import swardcase.paper.Style;
+import swardcase.paper.Tint;
 import swardcase.report.Reproduction.DoseMonth;
-import swardcase.report.Words;
+import swardcase.wording.Words;
 
 /** The ewes' dose of formononetin by month: an upright bar from low to high, a stroke at likely. */
 final class DoseChart {

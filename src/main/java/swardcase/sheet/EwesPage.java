@@ -2,12 +2,17 @@ package swardcase.sheet;
 
 import java.util.List;
 import swardcase.chance.Range;
+import swardcase.paper.Cell;
+import swardcase.paper.Column;
+import swardcase.paper.Flow;
+import swardcase.paper.Style;
+import swardcase.paper.Table;
 import swardcase.report.Report;
 import swardcase.report.Reproduction;
 import swardcase.report.Reproduction.DoseMonth;
 import swardcase.report.Reproduction.MobResult;
-import swardcase.report.Texts;
-import swardcase.report.Words;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** Ewes and oestrogen: a screening estimate of what the flock loses, and when it eats how much. */
 final class EwesPage {

@@ -1,9 +1,14 @@
 package swardcase.sheet;
 
 import java.util.List;
+import swardcase.paper.Canvas;
+import swardcase.paper.Lettering;
+import swardcase.paper.Scale;
+import swardcase.paper.Style;
+import swardcase.paper.Tint;
 import swardcase.report.FeedMonth;
-import swardcase.report.Texts;
-import swardcase.report.Words;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** The feed budget month by month: what the ewes need, what they find and what is bought. */
 final class FeedChart {

@@ -2,11 +2,16 @@ package swardcase.sheet;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import swardcase.paper.Cell;
+import swardcase.paper.Column;
+import swardcase.paper.Flow;
+import swardcase.paper.Style;
+import swardcase.paper.Table;
 import swardcase.report.FeedMonth;
 import swardcase.report.Report;
-import swardcase.report.Texts;
 import swardcase.report.WinterFeed;
-import swardcase.report.Words;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** Winter feed: what the farm is short of month by month, and how much of it old stands explain. */
 final class FeedPage {

@@ -1,9 +1,15 @@
 package swardcase.sheet;
 
 import java.util.List;
+import swardcase.paper.Canvas;
+import swardcase.paper.Flow;
+import swardcase.paper.Lettering;
+import swardcase.paper.Scale;
+import swardcase.paper.Style;
+import swardcase.paper.Tint;
 import swardcase.report.HowSureReport.FindOut;
-import swardcase.report.Texts;
-import swardcase.report.Words;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** What knowing is worth: a bar for each thing that could be found out, its price as a diamond. */
 final class FindOutChart {

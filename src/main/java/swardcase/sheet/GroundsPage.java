@@ -9,11 +9,16 @@ import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
+import swardcase.paper.Cell;
+import swardcase.paper.Column;
+import swardcase.paper.Flow;
+import swardcase.paper.Style;
+import swardcase.paper.Table;
 import swardcase.report.HeldFixed;
 import swardcase.report.Report;
-import swardcase.report.Texts;
-import swardcase.report.Words;
 import swardcase.tables.Source;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** What the answer rests on: assumptions, sources, the words used, and the cautions in full. */
 final class GroundsPage {

@@ -2,12 +2,18 @@ package swardcase.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import swardcase.paper.Cell;
+import swardcase.paper.Column;
+import swardcase.paper.Contents;
+import swardcase.paper.Flow;
+import swardcase.paper.Style;
+import swardcase.paper.Table;
 import swardcase.report.HowSureReport;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
 import swardcase.report.Swing;
-import swardcase.report.Texts;
-import swardcase.report.Words;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** How sure the answer is: its totals as ranges and the inputs that move it most. */
 final class HowSurePage {

@@ -2,13 +2,19 @@ package swardcase.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import swardcase.paper.Canvas;
+import swardcase.paper.Column;
+import swardcase.paper.Flow;
+import swardcase.paper.Style;
+import swardcase.paper.Table;
+import swardcase.paper.Tint;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.Cell;
 import swardcase.report.JoiningReport.HalfMonth;
 import swardcase.report.JoiningReport.MobCalendar;
 import swardcase.report.JoiningReport.PaddockRow;
-import swardcase.report.Texts;
-import swardcase.report.Words;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /**
  * The calendar of a mob: a row for each paddock, a column for each half-month. Words say the
@@ -80,18 +86,18 @@ final class JoiningCalendarTable {
     Table table = new Table(flow, columns);
     table.head();
     for (PaddockRow row : mob.paddocks()) {
-      List<swardcase.sheet.Cell> cells = new ArrayList<>();
+      List<swardcase.paper.Cell> cells = new ArrayList<>();
       String mark = row.unknown() ? Texts.get("joining.unknown", row.paddock()) : row.paddock();
-      cells.add(swardcase.sheet.Cell.of(mark, SMALL_BOLD));
+      cells.add(swardcase.paper.Cell.of(mark, SMALL_BOLD));
       for (Cell cell : row.cells().subList(from, to)) {
         cells.add(cell(cell, row.unknown()));
       }
-      cells.add(swardcase.sheet.Cell.of(row.reason(), CHANCE));
+      cells.add(swardcase.paper.Cell.of(row.reason(), CHANCE));
       table.row(cells);
     }
   }
 
-  private static swardcase.sheet.Cell cell(Cell cell, boolean unknown) {
+  private static swardcase.paper.Cell cell(Cell cell, boolean unknown) {
     boolean dark = cell.rating() == JoiningReport.Rating.KEEP_OFF;
     String chance =
         unknown && cell.rating() != JoiningReport.Rating.OPEN
@@ -99,7 +105,7 @@ final class JoiningCalendarTable {
             : Texts.get("joining.sure", Words.whole(cell.chanceRight()));
     Style words = dark ? ON_DARK : SMALL_BOLD;
     return switch (cell.rating()) {
-      case NOT_RATED -> swardcase.sheet.Cell.of(cell.label(), CHANCE);
+      case NOT_RATED -> swardcase.paper.Cell.of(cell.label(), CHANCE);
       case OPEN -> cell(cell.label(), SMALL, chance, CHANCE, null);
       case LIMITED -> cell(cell.label(), words, chance, CHANCE, JoiningCalendarTable::frame);
       case KEEP_OFF ->
@@ -107,12 +113,12 @@ final class JoiningCalendarTable {
     };
   }
 
-  private static swardcase.sheet.Cell cell(
-      String label, Style style, String chance, Style small, swardcase.sheet.Cell.Mark mark) {
-    return new swardcase.sheet.Cell(
+  private static swardcase.paper.Cell cell(
+      String label, Style style, String chance, Style small, swardcase.paper.Cell.Mark mark) {
+    return new swardcase.paper.Cell(
         List.of(
-            new swardcase.sheet.Cell.Piece(label, style),
-            new swardcase.sheet.Cell.Piece(chance, small)),
+            new swardcase.paper.Cell.Piece(label, style),
+            new swardcase.paper.Cell.Piece(chance, small)),
         mark);
   }
 

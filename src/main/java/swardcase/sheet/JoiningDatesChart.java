@@ -1,10 +1,16 @@
 package swardcase.sheet;
 
 import java.util.List;
+import swardcase.paper.Canvas;
+import swardcase.paper.Flow;
+import swardcase.paper.Lettering;
+import swardcase.paper.Scale;
+import swardcase.paper.Style;
+import swardcase.paper.Tint;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.DatePoint;
-import swardcase.report.Texts;
-import swardcase.report.Words;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** Ewes in lamb lost by the day the rams go in: a column for each mob and date. */
 final class JoiningDatesChart {

@@ -3,6 +3,12 @@ package swardcase.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import swardcase.chance.Range;
+import swardcase.paper.Cell;
+import swardcase.paper.Column;
+import swardcase.paper.Flow;
+import swardcase.paper.Style;
+import swardcase.paper.Table;
+import swardcase.paper.Tint;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.Gate;
 import swardcase.report.JoiningReport.GroupMoves;
@@ -10,8 +16,8 @@ import swardcase.report.JoiningReport.HalfMonth;
 import swardcase.report.JoiningReport.Move;
 import swardcase.report.JoiningReport.PolicyResult;
 import swardcase.report.JoiningReport.YoungRow;
-import swardcase.report.Texts;
-import swardcase.report.Words;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /**
  * Before joining: a page to pin up in the shed, the calendar of each mob, and what the plan rests

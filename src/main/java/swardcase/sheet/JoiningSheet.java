@@ -2,8 +2,13 @@ package swardcase.sheet;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import swardcase.paper.BlankSheet;
+import swardcase.paper.Contents;
+import swardcase.paper.Flow;
+import swardcase.paper.RunningHead;
+import swardcase.paper.TaggedFile;
 import swardcase.report.JoiningReport;
-import swardcase.report.Texts;
+import swardcase.wording.Texts;
 
 /**
  * Writes a joining plan as a tagged A4 PDF, in the standards of {@link DecisionSheet}: the page to
@@ -25,7 +30,10 @@ public final class JoiningSheet {
   }
 
   private static int layOut(JoiningReport report, String title, int pages, TaggedFile file) {
-    Flow flow = new Flow(file, new RunningHead(report.program(), report.farm(), pages));
+    Flow flow =
+        new Flow(
+            file,
+            new RunningHead(report.program(), report.farm().name(), report.farm().date(), pages));
     new JoiningPage(flow, report).draw(title);
     flow.end();
     return file.pageCount();

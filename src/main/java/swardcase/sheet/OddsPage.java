@@ -4,6 +4,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import swardcase.paper.Cell;
+import swardcase.paper.Column;
+import swardcase.paper.Flow;
+import swardcase.paper.Style;
+import swardcase.paper.Table;
 import swardcase.report.HowSureReport;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.CertaintyLine;
@@ -11,8 +16,8 @@ import swardcase.report.HowSureReport.FindOut;
 import swardcase.report.HowSureReport.Mover;
 import swardcase.report.HowSureReport.PaddockSure;
 import swardcase.report.Report;
-import swardcase.report.Texts;
-import swardcase.report.Words;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** The odds in figures, for whoever has to defend them: by paddock, by input, by taste for risk. */
 final class OddsPage {

@@ -2,12 +2,18 @@ package swardcase.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import swardcase.paper.Cell;
+import swardcase.paper.Column;
+import swardcase.paper.Flow;
+import swardcase.paper.Style;
+import swardcase.paper.Table;
+import swardcase.paper.Tint;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.NamedShare;
 import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.Report;
-import swardcase.report.Texts;
-import swardcase.report.Words;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** One card a paddock: what grows there, what follows from it and every action looked at. */
 final class PaddockCards {

@@ -3,9 +3,15 @@ package swardcase.sheet;
 import java.util.List;
 import java.util.stream.Stream;
 import swardcase.chance.Range;
+import swardcase.paper.Canvas;
+import swardcase.paper.Flow;
+import swardcase.paper.Lettering;
+import swardcase.paper.Scale;
+import swardcase.paper.Style;
+import swardcase.paper.Tint;
 import swardcase.report.Swing;
-import swardcase.report.Texts;
-import swardcase.report.Words;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** Which inputs move the answer: a bar for each, around the likely net present value. */
 final class SwingChart {

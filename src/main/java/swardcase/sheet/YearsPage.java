@@ -1,10 +1,15 @@
 package swardcase.sheet;
 
 import java.util.List;
+import swardcase.paper.Cell;
+import swardcase.paper.Column;
+import swardcase.paper.Flow;
+import swardcase.paper.Style;
+import swardcase.paper.Table;
 import swardcase.report.PlanResult.PlanYear;
 import swardcase.report.Report;
-import swardcase.report.Texts;
-import swardcase.report.Words;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
 
 /** The plan year by year: work, money out, money in and what is in hand. */
 final class YearsPage {

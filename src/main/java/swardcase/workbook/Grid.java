@@ -6,7 +6,7 @@ import java.util.Map;
 import org.dhatim.fastexcel.PaperSize;
 import org.dhatim.fastexcel.StyleSetter;
 import org.dhatim.fastexcel.Worksheet;
-import swardcase.report.SafeText;
+import swardcase.wording.SafeText;
 
 /** A sheet that is filled cell by cell; rows and columns count from 0. */
 final class Grid {

@@ -19,10 +19,10 @@ import swardcase.check.FaultsException;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Paddock;
 import swardcase.intake.FarmFolder;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Plan;
-import swardcase.plan.PlanSearch;
-import swardcase.plan.Run;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
+import swardcase.outcome.Plan;
+import swardcase.search.PlanSearch;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 
@@ -138,7 +138,7 @@ class DecidingValuesTest {
   /** Everything a farm and what stands in its paddocks is called by. */
   private static String namesUsed(FarmModel model) {
     StringBuilder names = new StringBuilder(model.farm().toString());
-    Run run = model.newRun();
+    OutcomeFunction run = model.newRun();
     for (int i = 0; i < model.farm().paddocks().size(); i++) {
       for (int c = 0; c < run.composition(i).size(); c++) {
         names.append('\n').append(run.composition(i).cultivar(c).name());
@@ -160,7 +160,7 @@ class DecidingValuesTest {
 
   /** Each action starts in the year that is best for it with the tables as they are. */
   private static Answer answer(FarmModel model, int[][] starts) {
-    Run run = model.newRun();
+    OutcomeFunction run = model.newRun();
     Map<String, Option> options = new TreeMap<>();
     run.setBase(model.keepAll());
     for (int i = 0; i < model.farm().paddocks().size(); i++) {

@@ -96,7 +96,7 @@ class FeedBudgetLawsTest {
           FeedResult[] from = FeedFixtures.everySeason(budget, FeedFixtures.ONES, usual);
           FeedRates rates = budget.rates(any.parameters(), 1);
           FeedResult[] exact = FeedFixtures.everySeason(budget, any.growth(), rates);
-          FeedYear close = new FeedYear();
+          RepeatingYear close = new RepeatingYear();
           for (int season = 0; season < from.length; season++) {
             budget.runNear(from[season], season, any.growth(), rates, close);
             assertThat(close.repeats()).isTrue();

@@ -224,7 +224,7 @@ class FeedBudgetTest {
     FeedParameters likely = FeedParameters.likely(farm, TABLES);
     FeedRates rates = budget.rates(likely, 1);
     FeedResult[] from = FeedFixtures.everySeason(budget, FeedFixtures.ONES, rates);
-    FeedYear year = new FeedYear();
+    RepeatingYear year = new RepeatingYear();
     double[] growth = FeedFixtures.filled(0.9);
     var threads = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
     budget.runNear(from[1], 1, growth, rates, year);

@@ -25,7 +25,6 @@ import swardcase.farm.ActionKind;
 import swardcase.farm.Climate;
 import swardcase.farm.ExtraFeedUse;
 import swardcase.farm.Farm;
-import swardcase.farm.FeedYear;
 import swardcase.farm.Finance;
 import swardcase.farm.Management;
 import swardcase.farm.Mob;
@@ -33,6 +32,7 @@ import swardcase.farm.OtherStock;
 import swardcase.farm.Paddock;
 import swardcase.farm.PaddockUse;
 import swardcase.farm.PastureQuality;
+import swardcase.farm.PastureYear;
 import swardcase.farm.Prices;
 import swardcase.farm.ScanningBasis;
 import swardcase.farm.SeasonGrowth;
@@ -167,7 +167,7 @@ final class FeedFixtures {
         "Invented",
         "A$",
         Climate.HOT_DRY_SUMMER,
-        new FeedYear(
+        new PastureYear(
             "Katanning",
             seasons,
             List.of(Month.JUNE, Month.JULY, Month.AUGUST),

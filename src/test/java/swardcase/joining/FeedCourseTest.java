@@ -10,8 +10,8 @@ import swardcase.RandomFarms;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.feed.FeedResult;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Run;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 
 /** Means over the season types, taken from the seasons themselves. */
 class FeedCourseTest {
@@ -22,7 +22,7 @@ class FeedCourseTest {
     for (int round = 0; round < 30; round++) {
       Farm farm = RandomFarms.any(random);
       FarmModel model = new FarmModel(farm, RandomFarms.TABLES);
-      Run run = model.newRun();
+      OutcomeFunction run = model.newRun();
       FeedCourse course = new FeedCourse(model, run);
       FeedResult[] seasons = new FeedResult[3];
       for (int s = 0; s < 3; s++) {

@@ -6,8 +6,8 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import swardcase.RandomFarms;
 import swardcase.farm.HalfMonths;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Run;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 
 /** The calendar of paddocks from safe to strong, every stay of it reckoned again. */
 class JoiningCalendarTest {
@@ -18,8 +18,8 @@ class JoiningCalendarTest {
   private static final double HALVED = 1.0 / 2048;
 
   private final FarmModel model = new FarmModel(RandomFarms.demo("risky-farm"), RandomFarms.TABLES);
-  private final Run run = model.newRun();
-  private final Setting setting = new Setting(model, run, STRENGTH, 0);
+  private final OutcomeFunction run = model.newRun();
+  private final JoiningCase setting = new JoiningCase(model, run, STRENGTH, 0);
   private final JoiningCalendar calendar = new JoiningCalendar(setting);
 
   private double dose(int p, int i) {

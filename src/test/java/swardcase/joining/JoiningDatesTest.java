@@ -7,8 +7,8 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import swardcase.RandomFarms;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Run;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 
 class JoiningDatesTest {
 
@@ -24,7 +24,7 @@ class JoiningDatesTest {
   @Test
   void points_ofADate_areThoseOfTheFarmsDosesFromThatDay() {
     FarmModel model = new FarmModel(RandomFarms.demo("risky-farm"), RandomFarms.TABLES);
-    Run run = model.newRun();
+    OutcomeFunction run = model.newRun();
     for (int g = 0; g < 2; g++) {
       int mob = g;
       double[] doses = new double[24];

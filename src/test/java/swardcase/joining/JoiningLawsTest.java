@@ -17,8 +17,8 @@ import swardcase.RandomFarms;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Paddock;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Run;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 import swardcase.reproduction.Sterility;
 
 /** What must hold for the joining of any farm that joins ewes. */
@@ -44,16 +44,16 @@ class JoiningLawsTest {
     assertThat(checked).hasValueGreaterThan(FARMS * 3 / 4);
   }
 
-  private static Setting setting(Farm farm) {
+  private static JoiningCase setting(Farm farm) {
     return setting(new FarmModel(farm, RandomFarms.TABLES));
   }
 
-  private static Setting setting(FarmModel model) {
-    Run run = model.newRun();
-    return new Setting(model, run, Setting.cautiousStrength(model, run), 0);
+  private static JoiningCase setting(FarmModel model) {
+    OutcomeFunction run = model.newRun();
+    return new JoiningCase(model, run, JoiningCase.cautiousStrength(model, run), 0);
   }
 
-  private static Planner planner(Setting setting) {
+  private static Planner planner(JoiningCase setting) {
     return new Planner(setting, setting.strength);
   }
 
@@ -62,7 +62,7 @@ class JoiningLawsTest {
     forAnyFarm(
         1,
         (farm, random) -> {
-          Setting setting = setting(farm);
+          JoiningCase setting = setting(farm);
           Planner planner = planner(setting);
           Grazing asNow = planner.asNow();
           Grazing avoiding = planner.avoiding(new JoiningCalendar(setting));
@@ -78,7 +78,7 @@ class JoiningLawsTest {
     forAnyFarm(
         2,
         (farm, random) -> {
-          Setting setting = setting(farm);
+          JoiningCase setting = setting(farm);
           Planner planner = planner(setting);
           GrazingProblem problem = planner.problem();
           Grazing plan = planner.plan(planner.asNow());
@@ -104,7 +104,7 @@ class JoiningLawsTest {
     forAnyFarm(
         3,
         (farm, random) -> {
-          Setting setting = setting(farm);
+          JoiningCase setting = setting(farm);
           Grazing grazing = planner(setting).asNow();
           double[] strength = setting.strength.clone();
           double before = setting.losses(strength).lambs(grazing);
@@ -118,7 +118,7 @@ class JoiningLawsTest {
     forAnyFarm(
         4,
         (farm, random) -> {
-          Setting setting = setting(farm);
+          JoiningCase setting = setting(farm);
           Planner now = planner(setting);
           Grazing best = now.plan(now.asNow());
           double[] strength = setting.strength.clone();
@@ -133,7 +133,7 @@ class JoiningLawsTest {
     forAnyFarm(
         5,
         (farm, random) -> {
-          Setting setting = setting(farm);
+          JoiningCase setting = setting(farm);
           Planner none = new Planner(setting, new double[setting.paddocks()]);
           // What was eaten more than eight weeks before is all that is left.
           assertThat(none.losses().lambs(none.asNow())).isBetween(0.0, 0.003 * farm.ewesJoined());
@@ -207,11 +207,11 @@ class JoiningLawsTest {
         11,
         (farm, random) -> {
           FarmModel model = new FarmModel(farm, RandomFarms.TABLES);
-          Setting setting = setting(model);
+          JoiningCase setting = setting(model);
           JoiningMeasures measures =
               new JoiningMeasures(setting, List.of(planner(setting).asNow()));
           double[] x = RandomFarms.draw(model.inputs().all(), random);
-          Run run = model.newRun();
+          OutcomeFunction run = model.newRun();
           run.set(x);
           double[] read = new double[measures.size()];
           measures.read(run, read);

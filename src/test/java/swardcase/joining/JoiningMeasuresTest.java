@@ -9,21 +9,21 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import swardcase.RandomFarms;
 import swardcase.farm.HalfMonths;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Run;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 
 /** Two mobs, ten paddocks, two ways of grazing, read from a run anywhere in its ranges. */
 class JoiningMeasuresTest {
 
   private final FarmModel model = new FarmModel(RandomFarms.demo("risky-farm"), RandomFarms.TABLES);
-  private final Setting setting = setting();
+  private final JoiningCase setting = setting();
   private final Grazing asNow = new Planner(setting, setting.strength).asNow();
   private final Grazing nothing = new Grazing(new double[4][9][10]);
   private final JoiningMeasures measures = new JoiningMeasures(setting, List.of(asNow, nothing));
 
-  private Setting setting() {
-    Run run = model.newRun();
-    return new Setting(model, run, Setting.cautiousStrength(model, run), 0);
+  private JoiningCase setting() {
+    OutcomeFunction run = model.newRun();
+    return new JoiningCase(model, run, JoiningCase.cautiousStrength(model, run), 0);
   }
 
   /** 2 x 24 x 10 points, then 10 of barren ewes, 10 doses and three for each of two ways. */
@@ -45,7 +45,7 @@ class JoiningMeasuresTest {
   @Test
   void read_fromARun_isWhatTheLossesOfThatRunAre() {
     SplittableRandom random = new SplittableRandom(71);
-    Run run = model.newRun();
+    OutcomeFunction run = model.newRun();
     run.set(RandomFarms.draw(model.inputs().all(), random));
     double[] read = new double[measures.size()];
     measures.read(run, read);
@@ -71,7 +71,7 @@ class JoiningMeasuresTest {
   @Test
   void read_pointsOfAStay_areThoseOfItsDoseAlone() {
     SplittableRandom random = new SplittableRandom(72);
-    Run run = model.newRun();
+    OutcomeFunction run = model.newRun();
     run.set(RandomFarms.draw(model.inputs().all(), random));
     double[] read = new double[measures.size()];
     measures.read(run, read);

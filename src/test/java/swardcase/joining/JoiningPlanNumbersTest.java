@@ -12,15 +12,15 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import swardcase.FarmCopy;
 import swardcase.RandomFarms;
+import swardcase.chance.Odds;
 import swardcase.chance.Range;
+import swardcase.draws.OneAtATime;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.OtherStock;
 import swardcase.joining.JoiningPlan.Policy;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Odds;
-import swardcase.plan.OneAtATime;
-import swardcase.plan.Run;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 
 /**
  * Every number that a joining plan gives, put together again from its parts: the risky farm with
@@ -31,8 +31,9 @@ class JoiningPlanNumbersTest {
   private static final FarmModel MODEL = new FarmModel(farm(), RandomFarms.TABLES);
   private static JoiningPlan plan;
 
-  private final Run run = MODEL.newRun();
-  private final Setting setting = new Setting(MODEL, run, Setting.cautiousStrength(MODEL, run), 0);
+  private final OutcomeFunction run = MODEL.newRun();
+  private final JoiningCase setting =
+      new JoiningCase(MODEL, run, JoiningCase.cautiousStrength(MODEL, run), 0);
   private final JoiningCalendar calendar = new JoiningCalendar(setting);
   private final Planner planner = new Planner(setting, setting.strength);
   private final Grazing asNow = planner.asNow();

@@ -20,8 +20,8 @@ import swardcase.farm.HalfMonths;
 import swardcase.farm.OtherStock;
 import swardcase.intake.FarmFolder;
 import swardcase.joining.JoiningPlan.Policy;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Run;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 
@@ -30,7 +30,7 @@ class JoiningPlanTest {
   private static final Tables TABLES = TablesLoader.standard().load();
   private static FarmModel model;
   private static JoiningPlan plan;
-  private static Setting setting;
+  private static JoiningCase setting;
   private static JoiningCalendar calendar;
 
   private static FarmModel model(String folder) {
@@ -41,8 +41,8 @@ class JoiningPlanTest {
   static void plan() {
     model = model("risky-farm");
     plan = JoiningPlan.of(model).orElseThrow();
-    Run run = model.newRun();
-    setting = new Setting(model, run, Setting.cautiousStrength(model, run), 0);
+    OutcomeFunction run = model.newRun();
+    setting = new JoiningCase(model, run, JoiningCase.cautiousStrength(model, run), 0);
     calendar = new JoiningCalendar(setting);
   }
 
@@ -55,7 +55,7 @@ class JoiningPlanTest {
   @Test
   void grazingAsNow_losesWhatTheOutcomeFunctionLoses() {
     double lambs = 0;
-    Run run = plan.likely();
+    OutcomeFunction run = plan.likely();
     for (int g = 0; g < model.farm().mobs().size(); g++) {
       double sound = 1 - run.flock(g).sterileNow();
       double lost = sound * run.flock(g).unaffectedShare() - run.flock(g).shareNow();
@@ -118,7 +118,7 @@ class JoiningPlanTest {
     double[] x = model.inputs().likely();
     Assumption dry = TABLES.parameter("dose.dry-factor");
     x[model.inputs().all().indexOf(dry)] = 0;
-    Run run = model.newRun();
+    OutcomeFunction run = model.newRun();
     run.set(x);
     double[] doses = new double[HalfMonths.COUNT];
     for (int p = 0; p < doses.length; p++) {
@@ -208,17 +208,17 @@ class JoiningPlanTest {
   void wethers_inThePlan_keepToTheirDaysOnRiskyFeed() {
     int wethers = model.farm().mobs().size();
     OtherStock stock = model.farm().otherStock().get(0);
-    assertThat(Setting.isWether(stock)).isTrue();
-    assertThat(Setting.isWether(model.farm().otherStock().get(1))).isFalse();
+    assertThat(JoiningCase.isWether(stock)).isTrue();
+    assertThat(JoiningCase.isWether(model.farm().otherStock().get(1))).isFalse();
     double days = 0;
     for (int k = 0; k < plan.halfMonths().size(); k++) {
       for (int i = 0; i < setting.paddocks(); i++) {
         double dose = setting.strength[i] * setting.run.greenShare(plan.halfMonths().get(k));
-        boolean risky = dose >= Setting.RISKY_DOSE;
+        boolean risky = dose >= JoiningCase.RISKY_DOSE;
         days += risky ? plan.share(Policy.PLAN, wethers, k, i) * plan.days(k) : 0;
       }
     }
-    assertThat(days).isLessThanOrEqualTo(Setting.MOST_RISKY_DAYS_OF_WETHERS + 1e-6);
+    assertThat(days).isLessThanOrEqualTo(JoiningCase.MOST_RISKY_DAYS_OF_WETHERS + 1e-6);
   }
 
   @Test

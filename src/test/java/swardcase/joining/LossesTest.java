@@ -8,15 +8,16 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import swardcase.RandomFarms;
 import swardcase.farm.HalfMonths;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Run;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 
 /** Losses of a way of grazing, put together again from the doses of each half-month. */
 class LossesTest {
 
   private final FarmModel model = new FarmModel(RandomFarms.demo("risky-farm"), RandomFarms.TABLES);
-  private final Run run = model.newRun();
-  private final Setting setting = new Setting(model, run, Setting.cautiousStrength(model, run), 0);
+  private final OutcomeFunction run = model.newRun();
+  private final JoiningCase setting =
+      new JoiningCase(model, run, JoiningCase.cautiousStrength(model, run), 0);
   private final Losses losses = setting.losses(setting.strength);
 
   private Grazing anyGrazing() {

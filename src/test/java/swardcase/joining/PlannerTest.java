@@ -12,8 +12,8 @@ import swardcase.FarmCopy;
 import swardcase.RandomFarms;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Run;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 
 /**
  * Ways of grazing on the risky farm with a tenth of its ewes, so that feed is plenty. Its first
@@ -24,8 +24,9 @@ class PlannerTest {
   private static final double[] STRONG = {5, 5, 5, 5, 5, 5, 5, 5, 5, 5};
 
   private final FarmModel model = new FarmModel(farm(), RandomFarms.TABLES);
-  private final Run run = model.newRun();
-  private final Setting setting = new Setting(model, run, Setting.cautiousStrength(model, run), 0);
+  private final OutcomeFunction run = model.newRun();
+  private final JoiningCase setting =
+      new JoiningCase(model, run, JoiningCase.cautiousStrength(model, run), 0);
   private final JoiningCalendar calendar = new JoiningCalendar(setting);
   private final Planner planner = new Planner(setting, setting.strength);
   private final GrazingProblem problem = planner.problem();
@@ -254,7 +255,7 @@ class PlannerTest {
   void shortMj_whereNothingIsOpen_isAllThatEwesNeedInTheirWeeks() {
     Farm ewesOnly = FarmCopy.of(farm()).otherStock(List.of()).build();
     FarmModel other = new FarmModel(ewesOnly, RandomFarms.TABLES);
-    Setting shut = new Setting(other, other.newRun(), STRONG, 0);
+    JoiningCase shut = new JoiningCase(other, other.newRun(), STRONG, 0);
     JoiningCalendar closed = new JoiningCalendar(shut);
     Planner strong = new Planner(shut, STRONG);
     double[][] need = strong.problem().pastureNeedMj;
@@ -281,7 +282,7 @@ class PlannerTest {
   @Test
   void shortMj_whereEverythingIsOpen_isNothing() {
     double[] none = new double[10];
-    Setting safe = new Setting(model, run, none, 0);
+    JoiningCase safe = new JoiningCase(model, run, none, 0);
     Planner on = new Planner(safe, none);
     assertThat(sum(on.shortMj(new JoiningCalendar(safe), on.asNow()))).isCloseTo(0, within(1e-3));
   }

@@ -14,23 +14,24 @@ import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.joining.JoiningPlan.Resown;
 import swardcase.joining.JoiningPlan.Shift;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Run;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 
 /** Every way out is looked for again, one at a time, on the risky farm and on random ones. */
 class WaysOutTest {
 
   /** A farm with everything that its ways out stand on. */
-  private record Case(Setting setting, JoiningCalendar calendar, Planner planner, Grazing best) {
+  private record Case(
+      JoiningCase setting, JoiningCalendar calendar, Planner planner, Grazing best) {
 
     static Case of(Farm farm) {
       return of(new FarmModel(farm, RandomFarms.TABLES), 0, null);
     }
 
     static Case of(FarmModel model, int daysLater, double[] strengths) {
-      Run run = model.newRun();
-      double[] strength = strengths == null ? Setting.cautiousStrength(model, run) : strengths;
-      Setting setting = new Setting(model, run, strength, daysLater);
+      OutcomeFunction run = model.newRun();
+      double[] strength = strengths == null ? JoiningCase.cautiousStrength(model, run) : strengths;
+      JoiningCase setting = new JoiningCase(model, run, strength, daysLater);
       JoiningCalendar calendar = new JoiningCalendar(setting);
       Planner planner = new Planner(setting, strength);
       Grazing asNow = planner.asNow();
@@ -92,11 +93,11 @@ class WaysOutTest {
   }
 
   private static int assertResown(Case now) {
-    Setting setting = now.setting();
+    JoiningCase setting = now.setting();
     List<Resown> resown = now.waysOut().resown();
     List<Integer> expected = new ArrayList<>();
     for (int i = 0; i < setting.paddocks(); i++) {
-      if (isRisky(now, i) && !Setting.isUnknown(setting.model, setting.run, i)) {
+      if (isRisky(now, i) && !JoiningCase.isUnknown(setting.model, setting.run, i)) {
         expected.add(i);
       }
     }

@@ -7,14 +7,14 @@ import org.junit.jupiter.api.Test;
 import swardcase.RandomFarms;
 import swardcase.evidence.Assumption;
 import swardcase.farm.HalfMonths;
-import swardcase.plan.FarmModel;
-import swardcase.plan.Run;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 import swardcase.reproduction.Sterility;
 
 class YoungEwesTest {
 
   private final FarmModel model = new FarmModel(RandomFarms.demo("risky-farm"), RandomFarms.TABLES);
-  private final Run run = model.newRun();
+  private final OutcomeFunction run = model.newRun();
 
   private double likely(String parameter) {
     Assumption assumption = RandomFarms.TABLES.parameter(parameter);

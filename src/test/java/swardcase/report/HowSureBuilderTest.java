@@ -7,10 +7,10 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import swardcase.findings.HowSure;
+import swardcase.decision.Decision;
+import swardcase.decision.HowSure;
 import swardcase.intake.FarmFolder;
-import swardcase.plan.Decision;
-import swardcase.plan.FarmModel;
+import swardcase.outcome.FarmModel;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 

@@ -8,16 +8,17 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import swardcase.decision.Decision;
+import swardcase.decision.HowSure;
 import swardcase.farm.Farm;
 import swardcase.farm.Loan;
-import swardcase.findings.HowSure;
 import swardcase.intake.FarmFolder;
 import swardcase.money.NetPresentValue;
-import swardcase.plan.Choice;
-import swardcase.plan.Decision;
-import swardcase.plan.FarmModel;
+import swardcase.outcome.FarmModel;
+import swardcase.search.FixedChoice;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
+import swardcase.view.CsvView;
 
 /** What is said of how the plan was found, and the account of a loan. */
 class PlanNotesTest {
@@ -25,7 +26,7 @@ class PlanNotesTest {
   private static final Tables TABLES = TablesLoader.from(Path.of("tables")).load();
   private static final LocalDate DATE = LocalDate.of(2026, 11, 25);
 
-  private static Report report(String name, List<Choice> fixed) {
+  private static Report report(String name, List<FixedChoice> fixed) {
     Farm farm = FarmFolder.read(Path.of("demo-data", name), TABLES).farm();
     Decision decision = Decision.of(new FarmModel(farm, TABLES), fixed);
     return ReportBuilder.build(
@@ -33,11 +34,11 @@ class PlanNotesTest {
   }
 
   @Test
-  void notes_farmWithNothingToGain_sayThatKeepingIsProvedBest() {
+  void notes_farmWithNothingToGain_sayThatNothingBeatsKeeping() {
     Report report = report("current-farm", List.of());
     assertThat(report.plan().headline()).startsWith("Keep");
     assertThat(report.plan().notes())
-        .anyMatch(note -> note.contains("proved that no plan gains more than keeping everything"))
+        .anyMatch(note -> note.contains("none that gains more than keeping everything"))
         .anyMatch(note -> note.contains("never sown in this plan: Sandplain"))
         .anyMatch(note -> note.startsWith("Next best: "));
     assertThat(report.plan().loan()).isEmpty();
@@ -45,7 +46,7 @@ class PlanNotesTest {
 
   @Test
   void notes_choiceMadeBeforehand_sayWhatItCosts() {
-    List<Choice> sow = List.of(new Choice(0, 3, OptionalInt.of(1)));
+    List<FixedChoice> sow = List.of(new FixedChoice(0, 3, OptionalInt.of(1)));
     Report report = report("current-farm", sow);
     assertThat(report.plan().notes())
         .anyMatch(

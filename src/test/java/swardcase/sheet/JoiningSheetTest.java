@@ -18,6 +18,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import swardcase.chance.Range;
+import swardcase.paper.BlankSheet;
+import swardcase.paper.Flow;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.Cell;
 import swardcase.report.JoiningReport.DatePoint;

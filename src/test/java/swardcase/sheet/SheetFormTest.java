@@ -12,6 +12,8 @@ import java.util.TimeZone;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import swardcase.paper.Canvas;
+import swardcase.paper.Flow;
 
 /** The form of the sheet, whatever it says: standards, bytes, margins. */
 class SheetFormTest {

@@ -1,0 +1,102 @@
+package swardcase.draws;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import swardcase.outcome.Course;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.Plan;
+
+/**
+ * The plans that are weighed against one another: the plan, keeping everything, and the plan with
+ * any one paddock kept or given another action, as far as the limits of the farm allow.
+ */
+public final class Alternatives {
+
+  /** Place of the plan itself. */
+  public static final int PLAN = 0;
+
+  /** Place of keeping everything. */
+  public static final int KEEP_ALL = 1;
+
+  private final List<Plan> plans = new ArrayList<>();
+  private final Map<Plan, Integer> placeOf = new HashMap<>();
+  private final List<Integer> changed = new ArrayList<>();
+  private final List<List<Course>> choices = new ArrayList<>();
+  private final List<List<Integer>> places = new ArrayList<>();
+
+  /**
+   * The alternatives around a plan.
+   *
+   * @param options for each paddock the actions to look at, keeping aside
+   * @param feasible whether a plan keeps within the limits of the farm
+   */
+  public Alternatives(
+      FarmModel model, Plan plan, List<List<Course>> options, Predicate<Plan> feasible) {
+    enter(0, plan);
+    enter(0, model.keepAll());
+    for (int i = 0; i < plan.paddocks(); i++) {
+      Course planned = new Course(plan.action(i), plan.start(i));
+      choices.add(new ArrayList<>());
+      places.add(new ArrayList<>());
+      add(i, new Course(model.keep(), 0), plan.with(i, model.keep(), 0));
+      if (planned.action() != model.keep()) {
+        add(i, planned, plan);
+      }
+      for (Course option : options.get(i)) {
+        Plan changed = plan.with(i, option.action(), option.start());
+        if (option.action() != planned.action() && feasible.test(changed)) {
+          add(i, option, changed);
+        }
+      }
+    }
+  }
+
+  private void add(int paddock, Course choice, Plan plan) {
+    if (!placeOf.containsKey(plan)) {
+      enter(paddock, plan);
+    }
+    choices.get(paddock).add(choice);
+    places.get(paddock).add(placeOf.get(plan));
+  }
+
+  private void enter(int paddock, Plan plan) {
+    placeOf.putIfAbsent(plan, plans.size());
+    plans.add(plan);
+    changed.add(paddock);
+  }
+
+  public int size() {
+    return plans.size();
+  }
+
+  public Plan plan(int place) {
+    return plans.get(place);
+  }
+
+  /** The paddock in which a plan after {@link #KEEP_ALL} differs from the plan itself. */
+  int changed(int place) {
+    return changed.get(place);
+  }
+
+  /** Whether the plan does anything with a paddock. */
+  public boolean isActedOn(int paddock) {
+    return plans.get(PLAN).action(paddock) != plans.get(KEEP_ALL).action(paddock);
+  }
+
+  public int paddocks() {
+    return choices.size();
+  }
+
+  /** Choices of a paddock, keeping first, then the planned action if it has one. */
+  public List<Course> choices(int paddock) {
+    return choices.get(paddock);
+  }
+
+  /** Place of the plan that has this choice. */
+  public int place(int paddock, int choice) {
+    return places.get(paddock).get(choice);
+  }
+}

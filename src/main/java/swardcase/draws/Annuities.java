@@ -1,0 +1,27 @@
+package swardcase.draws;
+
+import swardcase.money.NetPresentValue;
+
+/** Turns present values into equal yearly sums, each draw at its own discount rate. */
+public final class Annuities {
+
+  private final double[] perUnit;
+
+  public Annuities(Simulation simulation) {
+    var model = simulation.draws().model();
+    int rate = model.inputs().all().indexOf(model.farm().finance().discountRate());
+    double[] rates = simulation.drawn(rate);
+    perUnit = new double[rates.length];
+    for (int d = 0; d < rates.length; d++) {
+      perUnit[d] = NetPresentValue.annuity(1, rates[d], model.years());
+    }
+  }
+
+  public double[] of(double[] presentValues) {
+    double[] annuities = new double[presentValues.length];
+    for (int d = 0; d < annuities.length; d++) {
+      annuities[d] = presentValues[d] * perUnit[d];
+    }
+    return annuities;
+  }
+}

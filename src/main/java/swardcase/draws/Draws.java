@@ -1,0 +1,189 @@
+package swardcase.draws;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import swardcase.chance.CountedRandom;
+import swardcase.chance.LatinHypercube;
+import swardcase.chance.PairedUniforms;
+import swardcase.chance.Pert;
+import swardcase.chance.Range;
+import swardcase.evidence.Assumption;
+import swardcase.farm.Paddock;
+import swardcase.outcome.FarmModel;
+import swardcase.sward.Composition;
+
+/**
+ * The drawn assumptions of a farm. Draw 17 is the same whatever was drawn before it, by whichever
+ * thread, and for whichever plan: differences between plans are never differences of luck.
+ *
+ * <p>Every uncertain number follows a {@link Pert} distribution and has one uniform number a draw,
+ * spread by {@link LatinHypercube}. Shared errors are one number each: the winter growth of a class
+ * of cultivars, the formononetin of a cultivar, a price, and what different actions have in common,
+ * such as the margin of a crop year. The price of lambs and that of supplement are tied to each
+ * other ({@link PairedUniforms}). The clover of a paddock is drawn from its {@link Composition},
+ * and its share of old cultivars follows from that. The season type of each year has a uniform
+ * number of its own, as any input has.
+ */
+public final class Draws {
+
+  private final FarmModel model;
+  private final long seed;
+  private final LatinHypercube uniforms;
+  private final int[] dimension;
+  private final double[] low;
+  private final double[] width;
+  private final Pert[] shape;
+  private final int lambPrice;
+  private final int supplementPrice;
+  private final double[] supplementUniform;
+  private final Composition[] composition;
+  private final int[] oldShareInput;
+  private final boolean[][] isOld;
+  private final int firstSeason;
+  private final double[] chanceOfSeason;
+
+  public Draws(FarmModel model, long seed, int blocks, int perBlock) {
+    this.model = model;
+    this.seed = seed;
+    List<Assumption> inputs = new ArrayList<>(model.inputs().all());
+    int count = inputs.size();
+    inputs.add(model.farm().prices().priceCorrelation());
+    dimension = dimensions(inputs);
+    firstSeason = inputs.size();
+    uniforms = LatinHypercube.of(seed, blocks, perBlock, firstSeason + model.years());
+    chanceOfSeason =
+        model.farm().feedYear().seasons().stream()
+            .mapToDouble(season -> season.chance().likely())
+            .toArray();
+    List<Range> reach = inputs.stream().map(DrawnReach::of).toList();
+    low = reach.stream().mapToDouble(Range::low).toArray();
+    width = reach.stream().mapToDouble(range -> range.high() - range.low()).toArray();
+    shape = shapes(reach);
+    lambPrice = inputs.indexOf(model.farm().prices().netValuePerLamb());
+    supplementPrice = inputs.indexOf(model.farm().supplement().pricePerTonne());
+    supplementUniform = new double[uniforms.draws()];
+    for (int d = 0; d < supplementUniform.length; d++) {
+      supplementUniform[d] =
+          PairedUniforms.second(
+              uniforms.uniform(d, dimension[lambPrice]),
+              uniforms.uniform(d, dimension[supplementPrice]),
+              value(count, uniforms.uniform(d, count)));
+    }
+    List<Paddock> paddocks = model.farm().paddocks();
+    var run = model.newRun();
+    composition = new Composition[paddocks.size()];
+    oldShareInput = new int[composition.length];
+    isOld = new boolean[composition.length][];
+    for (int i = 0; i < composition.length; i++) {
+      composition[i] = run.composition(i);
+      oldShareInput[i] = run.oldShareInput(i);
+      isOld[i] = new boolean[composition[i].size()];
+      for (int c = 0; c < isOld[i].length; c++) {
+        isOld[i][c] = composition[i].cultivar(c).isOld();
+      }
+    }
+  }
+
+  /** Numbers of different actions that stand for the same thing rise and fall together. */
+  private int[] dimensions(List<Assumption> inputs) {
+    Map<String, Integer> ofName = new HashMap<>();
+    int[] dimensions = new int[inputs.size()];
+    for (int j = 0; j < dimensions.length; j++) {
+      boolean ofModel = j < model.inputs().size();
+      String name = ofModel ? model.inputs().nameWithoutActions(j) : inputs.get(j).name();
+      Integer first = ofName.putIfAbsent(name, j);
+      dimensions[j] = first == null ? j : first;
+    }
+    return dimensions;
+  }
+
+  /** Distributions of one shape share one table. */
+  private static Pert[] shapes(List<Range> ranges) {
+    Map<Double, Pert> ofMode =
+        ranges.stream()
+            .map(Draws::mode)
+            .distinct()
+            .parallel()
+            .collect(Collectors.toConcurrentMap(mode -> mode, m -> Pert.of(Range.of(0, m, 1))));
+    return ranges.stream().map(range -> ofMode.get(mode(range))).toArray(Pert[]::new);
+  }
+
+  private static double mode(Range range) {
+    return range.isExact() ? 0.5 : (range.likely() - range.low()) / (range.high() - range.low());
+  }
+
+  private double value(int input, double uniform) {
+    return width[input] == 0
+        ? low[input]
+        : low[input] + width[input] * shape[input].quantile(uniform);
+  }
+
+  public int count() {
+    return uniforms.draws();
+  }
+
+  public FarmModel model() {
+    return model;
+  }
+
+  public long seed() {
+    return seed;
+  }
+
+  /** Inputs with the same dimension move together. */
+  public int dimension(int input) {
+    return dimension[input];
+  }
+
+  public LatinHypercube uniforms() {
+    return uniforms;
+  }
+
+  public Composition composition(int paddock) {
+    return composition[paddock];
+  }
+
+  int oldShareInput(int paddock) {
+    return oldShareInput[paddock];
+  }
+
+  /**
+   * Fills in the numbers of a draw. Allocates nothing.
+   *
+   * @param random a stream of the caller's own, which is started anew
+   * @param x as long as the register of inputs
+   * @param shares for each paddock as long as its composition
+   * @param seasons for each year the place of its season type
+   */
+  void fill(int draw, CountedRandom random, double[] x, double[][] shares, int[] seasons) {
+    for (int j = 0; j < x.length; j++) {
+      x[j] = value(j, uniforms.uniform(draw, dimension[j]));
+    }
+    x[supplementPrice] = value(supplementPrice, supplementUniform[draw]);
+    for (int i = 0; i < shares.length; i++) {
+      random.restart(seed, draw, i + 1L);
+      composition[i].sample(random, shares[i]);
+      double old = 0;
+      for (int c = 0; c < shares[i].length; c++) {
+        old += isOld[i][c] ? shares[i][c] : 0;
+      }
+      x[oldShareInput[i]] = old;
+    }
+    for (int t = 0; t < seasons.length; t++) {
+      seasons[t] = season(uniforms.uniform(draw, firstSeason + t));
+    }
+  }
+
+  private int season(double uniform) {
+    double below = chanceOfSeason[0];
+    int season = 0;
+    while (uniform >= below && season < chanceOfSeason.length - 1) {
+      season++;
+      below += chanceOfSeason[season];
+    }
+    return season;
+  }
+}

@@ -1,0 +1,50 @@
+package swardcase.draws;
+
+import java.util.Arrays;
+import swardcase.chance.LatinHypercube;
+import swardcase.chance.Quantiles;
+import swardcase.chance.Range;
+import swardcase.chance.Sample;
+
+/**
+ * How a drawn number spreads.
+ *
+ * @param mean over the draws
+ * @param standardError of the mean
+ * @param standardDeviation over the draws
+ * @param low passed downwards in 5 draws of 100
+ * @param median half the draws lie below
+ * @param high passed upwards in 5 draws of 100
+ * @param chanceAboveZero share of the draws above zero, 0 to 1
+ */
+public record Spread(
+    double mean,
+    double standardError,
+    double standardDeviation,
+    double low,
+    double median,
+    double high,
+    double chanceAboveZero) {
+
+  public static Spread of(double[] values, LatinHypercube draws) {
+    double[] sorted = values.clone();
+    Arrays.sort(sorted);
+    return of(values, sorted, draws);
+  }
+
+  public static Spread of(double[] values, double[] sorted, LatinHypercube draws) {
+    return new Spread(
+        Sample.mean(values),
+        draws.standardError(values),
+        Sample.standardDeviation(values),
+        Quantiles.ofSorted(sorted, 0.05),
+        Quantiles.ofSorted(sorted, 0.5),
+        Quantiles.ofSorted(sorted, 0.95),
+        Sample.share(values, value -> value > 0));
+  }
+
+  /** 5, 50 and 95 of 100, as a range whose likely value is the median. */
+  public Range range() {
+    return Range.of(low, median, high);
+  }
+}

@@ -1,0 +1,45 @@
+package swardcase.farm;
+
+import java.time.Month;
+import java.util.List;
+import swardcase.check.Check;
+import swardcase.evidence.SetBy;
+
+/**
+ * How pasture grows and how good it is through the year, January to December whatever the
+ * hemisphere.
+ *
+ * @param growthName the district, or the user's own name for the numbers
+ * @param seasons one for each season type, in the order poor, average, good; chances sum to 1
+ * @param winterMonths the months in which winter growth is lost to outdated cultivars
+ * @param winterMonthsSetBy in words, who set them: the district's row or the user
+ * @param qualityName the pasture quality profile
+ * @param quality twelve months of it
+ */
+public record PastureYear(
+    String growthName,
+    List<SeasonGrowth> seasons,
+    List<Month> winterMonths,
+    SetBy winterMonthsSetBy,
+    String qualityName,
+    List<PastureQuality> quality) {
+
+  /** Checks shapes and that the season chances sum to 1 within 0.001. */
+  public PastureYear {
+    Check.notBlank(growthName, "name of the growth profile");
+    seasons = List.copyOf(seasons);
+    winterMonths = List.copyOf(winterMonths);
+    quality = List.copyOf(quality);
+    Check.that(seasons.size() == 3, "there must be 3 season types, but were %s", seasons.size());
+    for (int i = 0; i < 3; i++) {
+      Check.that(
+          seasons.get(i).type() == SeasonType.values()[i],
+          "season types must come in the order poor, average, good");
+    }
+    double chances = seasons.stream().mapToDouble(s -> s.chance().likely()).sum();
+    Check.that(
+        Math.abs(chances - 1) <= 0.001, "chances of seasons must sum to 1, but was %s", chances);
+    Check.that(!winterMonths.isEmpty(), "there must be a winter month");
+    Check.that(quality.size() == 12, "pasture quality must have 12 months");
+  }
+}

@@ -1,0 +1,126 @@
+package swardcase.feed;
+
+import java.time.Month;
+import java.util.List;
+import swardcase.farm.Farm;
+import swardcase.farm.HalfMonths;
+import swardcase.farm.PastureYear;
+import swardcase.farm.SeasonGrowth;
+
+/**
+ * Where in the year a farm's pasture grows: the half-months of winter, the autumn break, and how
+ * much of winter's and of the other months' growth falls into the first months after the break.
+ */
+public final class GrowthYear {
+
+  private final double[] growthKgDmPerHa = new double[HalfMonths.COUNT];
+  private final boolean[] winter = new boolean[HalfMonths.COUNT];
+  private final int breakHalfMonth;
+  private final double winterGrowthKgDmPerHa;
+  private final double winterShare;
+
+  public GrowthYear(Farm farm) {
+    PastureYear year = farm.feedYear();
+    List<Month> winterMonths = year.winterMonths();
+    for (int p = 0; p < HalfMonths.COUNT; p++) {
+      winter[p] = winterMonths.contains(HalfMonths.month(p));
+      for (SeasonGrowth season : year.seasons()) {
+        growthKgDmPerHa[p] +=
+            season.chance().likely()
+                * season.growthKgDmPerHaPerDay().get(p / 2)
+                * HalfMonths.days(p);
+      }
+    }
+    breakHalfMonth = autumnBreak();
+    winterGrowthKgDmPerHa = sum(true, 0, HalfMonths.COUNT);
+    winterShare = winterGrowthKgDmPerHa / (winterGrowthKgDmPerHa + sum(false, 0, HalfMonths.COUNT));
+  }
+
+  /**
+   * The break is the first half-month with growth above a twentieth of the peak month's, reading on
+   * from the half-month of least growth that lies furthest before winter's middle.
+   */
+  private int autumnBreak() {
+    double peak = 0;
+    for (double growth : growthKgDmPerHa) {
+      peak = Math.max(peak, growth);
+    }
+    int firstWinter = firstWinterHalfMonth();
+    int candidate = firstWinter;
+    for (int back = 1; back < HalfMonths.COUNT / 2; back++) {
+      int p = Math.floorMod(firstWinter - back, HalfMonths.COUNT);
+      if (growthKgDmPerHa[p] <= peak / 20) {
+        break;
+      }
+      candidate = p;
+    }
+    return candidate;
+  }
+
+  private int firstWinterHalfMonth() {
+    for (int p = 0; p < HalfMonths.COUNT; p++) {
+      if (winter[p] && !winter[Math.floorMod(p - 1, HalfMonths.COUNT)]) {
+        return p;
+      }
+    }
+    return 0;
+  }
+
+  /** Whether a half-month belongs to winter. */
+  public boolean isWinter(int halfMonth) {
+    return winter[halfMonth];
+  }
+
+  /** The winter half-months as a mask of 24. */
+  public boolean[] winterMask() {
+    return winter.clone();
+  }
+
+  /** The half-month in which the growing season starts. */
+  int breakHalfMonth() {
+    return breakHalfMonth;
+  }
+
+  /**
+   * Growth of a half-month at the district profile, mean over season types, kg dry matter per ha.
+   */
+  public double growthKgDmPerHa(int halfMonth) {
+    return growthKgDmPerHa[halfMonth];
+  }
+
+  /** Winter growth at the district profile, kg dry matter per ha and year. */
+  public double winterGrowthKgDmPerHa() {
+    return winterGrowthKgDmPerHa;
+  }
+
+  /** Share of the year's growth that falls in winter. */
+  public double winterShare() {
+    return winterShare;
+  }
+
+  /** Share of winter's growth in the {@code months} after the break. */
+  public double winterShareAfterBreak(double months) {
+    return shareAfterBreak(true, months);
+  }
+
+  /** Share of the other months' growth in the {@code months} after the break. */
+  public double otherShareAfterBreak(double months) {
+    return shareAfterBreak(false, months);
+  }
+
+  private double shareAfterBreak(boolean inWinter, double months) {
+    double whole = sum(inWinter, 0, HalfMonths.COUNT);
+    return whole == 0 ? 0 : sum(inWinter, breakHalfMonth, (int) Math.round(2 * months)) / whole;
+  }
+
+  private double sum(boolean inWinter, int from, int count) {
+    double sum = 0;
+    for (int k = 0; k < count; k++) {
+      int p = (from + k) % HalfMonths.COUNT;
+      if (winter[p] == inWinter) {
+        sum += growthKgDmPerHa[p];
+      }
+    }
+    return sum;
+  }
+}

@@ -1,9 +1,0 @@
-package swardcase.findings;
-
-/**
- * What may be done with a paddock.
- *
- * @param action place of the action
- * @param start year it starts, 0 for the coming one
- */
-public record Course(int action, int start) {}

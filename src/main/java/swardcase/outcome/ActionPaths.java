@@ -1,0 +1,329 @@
+package swardcase.outcome;
+
+import java.util.Arrays;
+import java.util.List;
+import swardcase.evidence.UncertainNumbers;
+import swardcase.farm.Action;
+import swardcase.farm.ActionKind;
+import swardcase.farm.CostLine.Phase;
+import swardcase.farm.Farm;
+import swardcase.farm.Paddock;
+import swardcase.feed.GrowthYear;
+import swardcase.sward.Dose;
+import swardcase.sward.StandingClover;
+import swardcase.sward.WinterGrowth;
+import swardcase.tables.Tables;
+
+/**
+ * What every action does to every paddock, year by year from its start: growth in winter and in the
+ * other months relative to a current stand, strength of the clover, cost and margin per ha, and the
+ * share of old cultivars. Paths do not depend on the start year, so each is computed once per run.
+ *
+ * <p>A sowing that fails is sown again the year after and then takes. A path is the mean of the
+ * two, weighted by the chance of establishment.
+ */
+final class ActionPaths {
+
+  // Numbers of a year stand side by side.
+  private static final int NUMBERS = 6;
+  private static final int WINTER = 0;
+  private static final int OTHER = 1;
+  private static final int STRENGTH = 2;
+  private static final int COST = 3;
+  private static final int MARGIN = 4;
+  private static final int OLD_SHARE = 5;
+
+  private final Farm farm;
+  private final StandingClover stands;
+  private final ActionInputs[] actions;
+  private final SeedPaths seed;
+  private final boolean[] allowed;
+  private final int years;
+  private final int waterlogged;
+  private final int leafShare;
+
+  private final double[] path;
+  private final double[] strongestOf;
+  private final double[] plantShare;
+  private final boolean[] holdsOff;
+  private final boolean[] shut;
+  private final double[] winterOpen;
+  private final double[] otherOpen;
+  private final double[] lossOf;
+  private final double[] leafOf;
+  private final double[] oldOf;
+  private final double[] yieldIn;
+  private final double[] leafIn;
+  private final double[] oldIn;
+
+  ActionPaths(
+      Farm farm, Tables tables, UncertainNumbers inputs, StandingClover stands, GrowthYear year) {
+    this.farm = farm;
+    this.stands = stands;
+    years = farm.finance().horizonYears();
+    List<Action> list = farm.actions();
+    actions = list.stream().map(a -> new ActionInputs(a, inputs)).toArray(ActionInputs[]::new);
+    waterlogged = inputs.add(tables.parameter("dose.waterlogged-factor"));
+    leafShare = inputs.add(tables.parameter("dose.leaf-share"));
+    seed = new SeedPaths(farm, tables, inputs, stands, years);
+    int paths = stands.size() * actions.length;
+    allowed = new boolean[paths];
+    int mostSpecies = 0;
+    for (int i = 0; i < stands.size(); i++) {
+      Paddock paddock = farm.paddocks().get(i);
+      mostSpecies = Math.max(mostSpecies, stands.species(i));
+      for (int a = 0; a < actions.length; a++) {
+        allowed[i * actions.length + a] = paddock.arable() || !list.get(a).needsArable();
+      }
+    }
+    path = new double[paths * years * NUMBERS];
+    strongestOf = new double[stands.size()];
+    plantShare = new double[years * mostSpecies];
+    winterOpen = new double[actions.length];
+    otherOpen = new double[actions.length];
+    holdsOff = new boolean[actions.length];
+    shut = new boolean[actions.length * years];
+    for (int a = 0; a < actions.length; a++) {
+      holdsOff[a] = list.get(a).kind() == ActionKind.HOLD_OFF;
+      for (int k = 0; k < years; k++) {
+        shut[a * years + k] = isShut(list.get(a), k);
+      }
+      winterOpen[a] = 1 - year.winterShareAfterBreak(list.get(a).monthsUngrazed());
+      otherOpen[a] = 1 - year.otherShareAfterBreak(list.get(a).monthsUngrazed());
+    }
+    lossOf = new double[mostSpecies];
+    leafOf = new double[mostSpecies];
+    oldOf = new double[mostSpecies];
+    yieldIn = new double[years];
+    leafIn = new double[years];
+    oldIn = new double[years];
+  }
+
+  /** Computes every path for a run; the stands must have been set before. */
+  void set(double[] x) {
+    for (int i = 0; i < stands.size(); i++) {
+      set(x, i);
+    }
+  }
+
+  /** Computes the paths of one paddock; its stand must have been set before. */
+  void set(double[] x, int i) {
+    seed.set(x, i);
+    setSpecies(x, i);
+    strongestOf[i] = 0;
+    for (int a = 0; a < actions.length; a++) {
+      if (!allowed(i, a)) {
+        continue;
+      }
+      if (actions[a].action().sows()) {
+        setSowing(x, i, a);
+      } else {
+        setStanding(x, i, a);
+      }
+    }
+  }
+
+  /** What each species of a paddock is like, read once for all its paths. */
+  private void setSpecies(double[] x, int i) {
+    for (int c = 0; c < stands.species(i); c++) {
+      lossOf[c] = 1 - stands.winterYield(x, i, c);
+      leafOf[c] = stands.formononetin(x, i, c);
+      oldOf[c] = stands.cultivar(i, c).isOld() ? 1 : 0;
+    }
+  }
+
+  /** The stand stays as it is: every year alike. */
+  private void setStanding(double[] x, int i, int a) {
+    double clover = stands.cloverShare(x, i);
+    double[] shares = stands.shares(i);
+    int n = stands.species(i);
+    double growth = WinterGrowth.factor(clover, 1 - sum(lossOf, shares, 0, n));
+    double clovers = strength(x, i, clover, sum(leafOf, shares, 0, n));
+    double old = sum(oldOf, shares, 0, n);
+    double yearly = actions[a].costPerHa(x, Phase.YEARLY);
+    for (int k = 0; k < years; k++) {
+      put(i, a, k, growth, 1, clovers, yearly, 0, old);
+    }
+  }
+
+  private void setSowing(double[] x, int i, int a) {
+    ActionInputs inputs = actions[a];
+    Action action = inputs.action();
+    int sowing = action.runDownYears();
+    int n = stands.species(i);
+    seed.run(x, i, inputs, plantShare);
+    double cloverNow = stands.cloverShare(x, i);
+    double yearly = inputs.costPerHa(x, Phase.YEARLY);
+    if (sowing > 0) {
+      double[] standing = stands.shares(i);
+      double growth = inputs.runDownGrowth(x);
+      double clover = WinterGrowth.factor(cloverNow, 1 - sum(lossOf, standing, 0, n));
+      double strength = strength(x, i, cloverNow, sum(leafOf, standing, 0, n));
+      double old = sum(oldOf, standing, 0, n);
+      double paid = inputs.costPerHa(x, Phase.RUN_DOWN) + yearly;
+      double margin = inputs.cropMarginPerHa(x);
+      for (int k = 0; k < Math.min(sowing, years); k++) {
+        put(i, a, k, growth * clover, growth, strength, paid, margin, old);
+      }
+    }
+    double target = inputs.targetCloverShare(x);
+    double stress = stress(x, i);
+    double leafOfClover = x[leafShare];
+    for (int k = sowing; k < years; k++) {
+      double loss = 0;
+      double leaf = 0;
+      double old = 0;
+      for (int c = 0; c < n; c++) {
+        double share = plantShare[k * n + c];
+        loss += share * lossOf[c];
+        leaf += share * leafOf[c];
+        old += share * oldOf[c];
+      }
+      double clover = cloverShare(action, cloverNow, target, plantShare[k * n + n - 1]);
+      yieldIn[k] = WinterGrowth.factor(clover, 1 - loss);
+      leafIn[k] = Dose.percentOfIntake(stress, 1, clover, leafOfClover, leaf);
+      oldIn[k] = old;
+    }
+    double chance = inputs.establishmentChance(x);
+    double sowingCost = inputs.costPerHa(x, Phase.SOWING);
+    for (int k = sowing; k < years; k++) {
+      // Taken at first sowing: k - sowing years old. Failed and sown again: one year younger.
+      int before = Math.max(sowing, k - 1);
+      double taken = chance * standGrowth(x, inputs, k - sowing);
+      double again = (1 - chance) * standGrowth(x, inputs, before - sowing);
+      boolean shut = k == sowing;
+      boolean shutAgain = k <= sowing + 1;
+      double paid = shut ? sowingCost : k == sowing + 1 ? (1 - chance) * sowingCost : 0;
+      put(
+          i,
+          a,
+          k,
+          taken * yieldIn[k] * (shut ? winterOpen[a] : 1)
+              + again * yieldIn[before] * (shutAgain ? winterOpen[a] : 1),
+          taken * (shut ? otherOpen[a] : 1) + again * (shutAgain ? otherOpen[a] : 1),
+          chance * leafIn[k] + (1 - chance) * leafIn[before],
+          paid + yearly,
+          0,
+          chance * oldIn[k] + (1 - chance) * oldIn[before]);
+    }
+  }
+
+  /**
+   * Clover share of the green feed: the action's target in a new stand. Where seed is drilled into
+   * a living stand, that stand keeps its own share, and the target holds only for the part that the
+   * newcomer has won: 2 % won brings 50 % clover to 0.98 x 50 + 0.02 x 30 = 49.6 %.
+   */
+  private static double cloverShare(Action action, double now, double target, double won) {
+    return action.kind() == ActionKind.OVERSOW ? now + (target - now) * won : target;
+  }
+
+  private static double standGrowth(double[] x, ActionInputs inputs, int yearsOld) {
+    return switch (yearsOld) {
+      case 0 -> inputs.growthYearOne(x);
+      case 1 -> inputs.growthYearTwo(x);
+      default -> 1;
+    };
+  }
+
+  private void put(
+      int i, int a, int k, double w, double o, double s, double c, double m, double old) {
+    int at = at(i, a, k);
+    path[at + WINTER] = w;
+    path[at + OTHER] = o;
+    path[at + STRENGTH] = s;
+    path[at + COST] = c;
+    path[at + MARGIN] = m;
+    path[at + OLD_SHARE] = old;
+    if (s > strongestOf[i]) {
+      strongestOf[i] = s;
+    }
+  }
+
+  /** Winter growth is summed as losses, so that current cultivars alone give exactly 1. */
+  private static double sum(double[] ofSpecies, double[] shares, int from, int species) {
+    double sum = 0;
+    for (int c = 0; c < species; c++) {
+      sum += shares[from + c] * ofSpecies[c];
+    }
+    return sum;
+  }
+
+  private double strength(double[] x, int i, double clover, double leaf) {
+    return Dose.percentOfIntake(stress(x, i), 1, clover, x[leafShare], leaf);
+  }
+
+  private double stress(double[] x, int i) {
+    return farm.paddocks().get(i).waterlogged() ? x[waterlogged] : 1;
+  }
+
+  /** Where year {@code k} of an action on a paddock stands. */
+  int at(int i, int a, int k) {
+    return ((i * actions.length + a) * years + k) * NUMBERS;
+  }
+
+  /** Whether the action can be done on the paddock at all. */
+  boolean allowed(int i, int a) {
+    return allowed[i * actions.length + a];
+  }
+
+  /** Whether the action keeps joining ewes off. */
+  boolean holdsOff(int a) {
+    return holdsOff[a];
+  }
+
+  int establishmentInput(int a) {
+    return actions[a].establishmentInput();
+  }
+
+  /** Whether the paddock is out of grazing for a part of year {@code k} or all of it. */
+  boolean isShut(int a, int k) {
+    return shut[a * years + k];
+  }
+
+  private static boolean isShut(Action action, int k) {
+    return action.sows()
+        && (k == action.runDownYears() || (k < action.runDownYears() && action.cropped()));
+  }
+
+  /** Growth in the winter months relative to a current stand, of the year that stands there. */
+  double winter(int at) {
+    return path[at + WINTER];
+  }
+
+  /** The same in the other months. */
+  double other(int at) {
+    return path[at + OTHER];
+  }
+
+  /** Formononetin, per cent of intake, if all that is eaten were this paddock's green feed. */
+  double strength(int at) {
+    return path[at + STRENGTH];
+  }
+
+  /** The strongest clover of any path. */
+  double strongest() {
+    double strongest = 0;
+    for (double value : strongestOf) {
+      strongest = Math.max(strongest, value);
+    }
+    return strongest;
+  }
+
+  double costPerHa(int at) {
+    return path[at + COST];
+  }
+
+  double marginPerHa(int at) {
+    return path[at + MARGIN];
+  }
+
+  double oldShare(int at) {
+    return path[at + OLD_SHARE];
+  }
+
+  /** Shares of the species of a paddock in each year of a sowing, at {@code year * species + c}. */
+  double[] plantShares(double[] x, int i, int a) {
+    seed.run(x, i, actions[a], plantShare);
+    return Arrays.copyOf(plantShare, years * stands.species(i));
+  }
+}

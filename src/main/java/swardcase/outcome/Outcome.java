@@ -1,0 +1,144 @@
+package swardcase.outcome;
+
+import java.util.Arrays;
+
+/**
+ * What a plan brings against keeping everything, year by year, in the farm's currency, real and
+ * before tax. A workspace that is filled again and again; {@link #copy()} keeps one.
+ *
+ * <p>Year 0 is the coming one. Costs are positive numbers, gains positive, losses negative.
+ */
+public final class Outcome {
+
+  final double[] actionCost;
+  final double[] supplementSaved;
+  final double[] lambsSaved;
+  final double[] lambs;
+  final double[] ewesInLamb;
+  final double[] cropMargin;
+  final double[] spareFeed;
+  final double[] oldShare;
+  final double[] winterGrowth;
+  public final double[] pregnantShare;
+  double endValue;
+  double npv;
+
+  public Outcome(int years) {
+    actionCost = new double[years];
+    supplementSaved = new double[years];
+    lambsSaved = new double[years];
+    lambs = new double[years];
+    ewesInLamb = new double[years];
+    cropMargin = new double[years];
+    spareFeed = new double[years];
+    oldShare = new double[years];
+    winterGrowth = new double[years];
+    pregnantShare = new double[years];
+  }
+
+  private Outcome(Outcome from) {
+    actionCost = from.actionCost.clone();
+    supplementSaved = from.supplementSaved.clone();
+    lambsSaved = from.lambsSaved.clone();
+    lambs = from.lambs.clone();
+    ewesInLamb = from.ewesInLamb.clone();
+    cropMargin = from.cropMargin.clone();
+    spareFeed = from.spareFeed.clone();
+    oldShare = from.oldShare.clone();
+    winterGrowth = from.winterGrowth.clone();
+    pregnantShare = from.pregnantShare.clone();
+    endValue = from.endValue;
+    npv = from.npv;
+  }
+
+  /** A copy that later runs do not touch. */
+  public Outcome copy() {
+    return new Outcome(this);
+  }
+
+  /** Years counted. */
+  public int years() {
+    return actionCost.length;
+  }
+
+  /** Paid for actions in a year. */
+  public double actionCost(int year) {
+    return actionCost[year];
+  }
+
+  /** Supplement that need not be bought; negative where shut paddocks cause more to be bought. */
+  public double supplementSaved(int year) {
+    return supplementSaved[year];
+  }
+
+  /** Value of lambs not lost, and of dry ewes that are not. */
+  public double lambsSaved(int year) {
+    return lambsSaved[year];
+  }
+
+  /** Lambs marked beyond those marked if everything is kept. */
+  public double lambs(int year) {
+    return lambs[year];
+  }
+
+  /** Ewes in lamb beyond those in lamb if everything is kept. */
+  public double ewesInLamb(int year) {
+    return ewesInLamb[year];
+  }
+
+  /** Margin of crops grown while the seed bank runs down. */
+  public double cropMargin(int year) {
+    return cropMargin[year];
+  }
+
+  /** Gain from feed beyond what replaces supplement: more ewes, or agistment. */
+  public double spareFeed(int year) {
+    return spareFeed[year];
+  }
+
+  /** Share of old cultivars in the farm's clover, by area. */
+  public double oldShare(int year) {
+    return oldShare[year];
+  }
+
+  /** Winter growth of the farm relative to current cultivars everywhere. */
+  public double winterGrowth(int year) {
+    return winterGrowth[year];
+  }
+
+  /** Ewes in lamb as a share of those joined, all mobs. */
+  public double pregnantShare(int year) {
+    return pregnantShare[year];
+  }
+
+  /** All gains of a year less its action costs. */
+  public double net(int year) {
+    return net(
+        supplementSaved[year],
+        lambsSaved[year],
+        cropMargin[year],
+        spareFeed[year],
+        actionCost[year]);
+  }
+
+  static double net(double supplement, double lambs, double margin, double spare, double cost) {
+    return supplement + lambs + margin + spare - cost;
+  }
+
+  /** Value of resown hectares beyond the years counted, due in the last year; 0 unless given. */
+  public double endValue(int year) {
+    return year == years() - 1 ? endValue : 0;
+  }
+
+  /** The yearly sums, first year first, the end value in the last: their present value is npv. */
+  public double[] cashFlow() {
+    double[] flows = new double[years()];
+    Arrays.setAll(flows, year -> net(year) + endValue(year));
+    return flows;
+  }
+
+  /** Net present value; the coming year is not discounted. */
+  public double npv() {
+    return npv;
+  }
+}

@@ -1,0 +1,771 @@
+package swardcase.outcome;
+
+import java.util.Arrays;
+import java.util.List;
+import swardcase.evidence.UncertainNumbers;
+import swardcase.farm.Farm;
+import swardcase.farm.HalfMonths;
+import swardcase.farm.Mob;
+import swardcase.farm.Paddock;
+import swardcase.feed.FeedResult;
+import swardcase.feed.FeedSurface;
+import swardcase.feed.GrowthYear;
+import swardcase.feed.SupplementCost;
+import swardcase.grazing.HeldFeed;
+import swardcase.grazing.JoiningFeed;
+import swardcase.reproduction.FlockEffect;
+import swardcase.sward.Composition;
+import swardcase.sward.StandingClover;
+
+/**
+ * The outcome function with its workspace: {@link #set} takes one array of assumptions, {@link
+ * #evaluate} then answers for as many plans as are asked. Nothing is allocated after construction,
+ * so that thousands of arrays can be run through one workspace; not for two threads at once.
+ *
+ * <pre>
+ * outcome(year) = supplement saved + lambs saved + crop margin + gain from spare feed - action costs
+ * </pre>
+ *
+ * each against keeping everything, from the same assumptions.
+ */
+public final class OutcomeFunction {
+
+  private static final int NONE = -1;
+
+  private final FarmModel model;
+  private final Farm farm;
+  private final UncertainNumbers inputs = new UncertainNumbers();
+  private final StandingClover stands;
+  private final ActionPaths paths;
+  private final FeedSurface feed;
+  private final FlockEffect[] flock;
+  private final GrowthYear year;
+  private final int years;
+  private final int actions;
+  private final int keep;
+  private final boolean runMoreEwes;
+  private final int[] ewes;
+  private final double[] lambsPerEwe;
+  private final double areaHa;
+  private final double[] paddockArea;
+  private final double[] paddockWeight;
+  private final boolean[][] grazes;
+  private final int sums;
+  private final double[] keptSums;
+  private final double[] baseSums;
+  private final double[] baseNpv;
+  private final double[] shareOfYear;
+  private final double[] baseShare;
+  private final Outcome scratch;
+  private final double[] valueOfShare;
+  private final double[] boughtNowMjPerHa;
+  private final int[] seasonOfYear;
+  private Plan base;
+  private double baseEnd;
+  private int apart;
+  private final JoiningFeed joiningFeed;
+  private final HeldFeed held;
+  private final double[] greenShare = new double[HalfMonths.COUNT];
+  private final double[] onOffer = new double[HalfMonths.COUNT];
+  private final double[] growth = new double[HalfMonths.COUNT];
+  private final double[] eatenByEwes = new double[HalfMonths.COUNT];
+  private final FeedResult feedNow = new FeedResult();
+
+  private final int discountRate;
+  private final int supplementPrice;
+  private final int supplementEnergy;
+  private final int supplementDryMatter;
+  private final int supplementWaste;
+  private final int lambValue;
+  private final int dryEweCost;
+  private final int eweMargin;
+  private final int ewePrice;
+  private final int spareFeedValue;
+  private final int endValue;
+  private final int dryFactor;
+
+  private double[] x;
+  private double weightSum;
+  private double winterNow;
+  private double pricePerMj;
+  private double tonnesPerMj;
+  private final double[] discount;
+
+  OutcomeFunction(FarmModel model) {
+    this.model = model;
+    farm = model.farm();
+    year = model.year();
+    years = farm.finance().horizonYears();
+    actions = model.actions().size();
+    keep = model.keep();
+    runMoreEwes = model.runMoreEwes();
+    areaHa = farm.areaHa();
+    paddockArea = farm.paddocks().stream().mapToDouble(Paddock::areaHa).toArray();
+    paddockWeight = new double[paddockArea.length];
+    stands = new StandingClover(farm, model.tables(), inputs, model.compositions());
+    paths = new ActionPaths(farm, model.tables(), inputs, stands, year);
+    feed =
+        new FeedSurface(
+            farm, model.tables(), year, inputs, model.demand(), model.budget(), runMoreEwes);
+    List<Mob> mobs = farm.mobs();
+    ewes = mobs.stream().mapToInt(Mob::ewes).toArray();
+    lambsPerEwe = mobs.stream().mapToDouble(OutcomeFunction::lambsPerPregnantEwe).toArray();
+    flock = new FlockEffect[mobs.size()];
+    for (int g = 0; g < flock.length; g++) {
+      flock[g] = new FlockEffect(farm, mobs.get(g), model.tables(), inputs);
+    }
+    grazes = new boolean[flock.length][paddockArea.length];
+    for (int g = 0; g < flock.length; g++) {
+      for (int i = 0; i < paddockArea.length; i++) {
+        grazes[g][i] = farm.paddocks().get(i).isGrazedBy(mobs.get(g));
+      }
+    }
+    sums = YearSums.size(flock.length);
+    keptSums = new double[sums];
+    baseSums = new double[years * sums];
+    baseNpv = new double[years + 1];
+    shareOfYear = new double[mobs.size() * years];
+    baseShare = new double[shareOfYear.length];
+    scratch = model.newOutcome();
+    discount = new double[years];
+    seasonOfYear = new int[years];
+    boughtNowMjPerHa = new double[feed.meanOfSeasons() + 1];
+    valueOfShare = new double[flock.length];
+    joiningFeed = new JoiningFeed(farm, grazes);
+    held = new HeldFeed(year, feed, flock);
+    discountRate = inputs.add(farm.finance().discountRate());
+    supplementPrice = inputs.add(farm.supplement().pricePerTonne());
+    supplementEnergy = inputs.add(farm.supplement().energyMjPerKgDm());
+    supplementDryMatter = inputs.add(farm.supplement().dryMatterFraction());
+    supplementWaste = inputs.add(farm.supplement().wasteFraction());
+    lambValue = inputs.add(farm.prices().netValuePerLamb());
+    dryEweCost = inputs.add(farm.prices().costPerDryEwe());
+    eweMargin = inputs.add(farm.prices().grossMarginPerEwe());
+    ewePrice = inputs.add(farm.prices().replacementEwe());
+    spareFeedValue = inputs.add(farm.prices().spareFeedPerTonneDm());
+    endValue = inputs.add(farm.finance().endValuePerHa());
+    dryFactor = inputs.add(model.tables().parameter("dose.dry-factor"));
+    set(inputs.likely());
+  }
+
+  public UncertainNumbers inputs() {
+    return inputs;
+  }
+
+  /**
+   * Takes one array of assumptions, in the order of {@link FarmModel#inputs()}. Every year is the
+   * mean over season types.
+   */
+  public void set(double[] assumptions) {
+    stands.set(assumptions);
+    setBesideStands(assumptions);
+    Arrays.fill(seasonOfYear, feed.meanOfSeasons());
+  }
+
+  /**
+   * The same with clover and seasons drawn apart from the array. A season bears on the feed of its
+   * year: supplement and spare feed. What ewes eat before joining, and how many more ewes would be
+   * run, stay means over season types.
+   *
+   * @param shares for each paddock the share of each name in its {@link #composition}
+   * @param seasons for each year the place of its season type; the number of types stands for their
+   *     mean
+   */
+  public void set(double[] assumptions, double[][] shares, int[] seasons) {
+    stands.set(shares);
+    setBesideStands(assumptions);
+    System.arraycopy(seasons, 0, seasonOfYear, 0, years);
+  }
+
+  /**
+   * The same as {@link #set(double[])} where nothing but numbers of one paddock differs from the
+   * array last given there: only this paddock and what hangs on the whole farm are worked out.
+   */
+  public void setPaddock(int paddock, double[] assumptions) {
+    if (apart != NONE && apart != paddock) {
+      setAnew(apart, assumptions);
+    }
+    setAnew(paddock, assumptions);
+    apart = paddock;
+    setFarm(assumptions);
+  }
+
+  private void setAnew(int paddock, double[] assumptions) {
+    stands.set(assumptions, paddock);
+    paths.set(assumptions, paddock);
+  }
+
+  private void setBesideStands(double[] assumptions) {
+    apart = NONE;
+    paths.set(assumptions);
+    setFarm(assumptions);
+  }
+
+  private void setFarm(double[] assumptions) {
+    x = assumptions;
+    base = null;
+    discount[0] = 1;
+    for (int t = 1; t < years; t++) {
+      discount[t] = discount[t - 1] / (1 + x[discountRate]);
+    }
+    weightSum = 0;
+    double grown = 0;
+    for (int i = 0; i < paddockArea.length; i++) {
+      paddockWeight[i] = paddockArea[i] * stands.growthIndex(x, i);
+      weightSum += paddockWeight[i];
+      grown += paddockWeight[i] * paths.winter(paths.at(i, keep, 0));
+    }
+    winterNow = grown / weightSum;
+    tonnesPerMj =
+        1
+            / SupplementCost.energyMjPerTonne(
+                x[supplementEnergy], x[supplementDryMatter], x[supplementWaste]);
+    pricePerMj = tonnesPerMj * x[supplementPrice];
+    feed.set(x, winterNow);
+    for (int season = 0; season < boughtNowMjPerHa.length; season++) {
+      boughtNowMjPerHa[season] = feed.bought(season, winterNow, 1);
+    }
+    readFeedYear();
+    Arrays.fill(keptSums, 0);
+    double taken = 0;
+    for (int i = 0; i < paddockArea.length; i++) {
+      addTo(keptSums, 0, 0, i, keep, 0);
+      taken += taken(i, paths.at(i, keep, 0));
+    }
+    double strongest = paths.strongest();
+    for (int g = 0; g < flock.length; g++) {
+      valueOfShare[g] = ewes[g] * (lambsPerEwe[g] * x[lambValue] + x[dryEweCost]);
+      flock[g].set(x, greenShare, strength(keptSums, 0, g), strongest);
+      double open = keptSums[YearSums.at(g, YearSums.SAFE)];
+      joiningFeed.set(g, flock[g], onOffer, growth, eatenByEwes, taken, open);
+    }
+  }
+
+  /** Adds what a paddock's choice brings in a year; until it starts the paddock is kept. */
+  private void addTo(double[] into, int to, int t, int i, int action, int start) {
+    int a = t < start ? keep : action;
+    int k = t < start ? 0 : t - start;
+    int at = paths.at(i, a, k);
+    double taken = taken(i, at);
+    double strong = taken * paths.strength(at);
+    boolean heldOff = paths.holdsOff(a);
+    into[to + YearSums.WINTER] += paddockWeight[i] * paths.winter(at);
+    into[to + YearSums.OTHER] += paddockWeight[i] * paths.other(at);
+    into[to + YearSums.HELD] += heldOff ? taken : 0;
+    into[to + YearSums.COST] += paddockArea[i] * paths.costPerHa(at);
+    into[to + YearSums.MARGIN] += paddockArea[i] * paths.marginPerHa(at);
+    into[to + YearSums.OUT] += paths.isShut(a, k) ? paddockArea[i] : 0;
+    for (int g = 0; g < flock.length; g++) {
+      if (!grazes[g][i]) {
+        continue;
+      }
+      into[to + YearSums.at(g, YearSums.DOSE)] += strong;
+      into[to + YearSums.at(g, YearSums.GRAZED)] += taken;
+      if (!heldOff) {
+        into[to + YearSums.at(g, YearSums.DOSE_HELD)] += strong;
+        into[to + YearSums.at(g, YearSums.GRAZED_HELD)] += taken;
+        into[to + YearSums.at(g, YearSums.SAFE)] += taken * joiningFeed.part(g, i);
+      }
+    }
+  }
+
+  /** The sums that a paddock's choice brings in every year: {@code [year * sums + sum]}. */
+  public void addYears(int paddock, int action, int start, double[] into) {
+    Arrays.fill(into, 0);
+    for (int t = 0; t < years; t++) {
+      addTo(into, t * sums, t, paddock, action, start);
+    }
+  }
+
+  private static double strength(double[] of, int at, int g) {
+    return ratio(
+        of[at + YearSums.at(g, YearSums.DOSE)], of[at + YearSums.at(g, YearSums.GRAZED)], 0);
+  }
+
+  /** A mob with nowhere left to go in the held weeks stays where it was. */
+  private static double strengthHeld(double[] of, int at, int g) {
+    return ratio(
+        of[at + YearSums.at(g, YearSums.DOSE_HELD)],
+        of[at + YearSums.at(g, YearSums.GRAZED_HELD)],
+        strength(of, at, g));
+  }
+
+  private static double ratio(double dose, double grazed, double otherwise) {
+    return grazed > 0 ? dose / grazed : otherwise;
+  }
+
+  /** Strength of intake in each half-month: green counts whole, dry feed by its own factor. */
+  private void readFeedYear() {
+    Arrays.fill(greenShare, 0);
+    Arrays.fill(onOffer, 0);
+    Arrays.fill(growth, 0);
+    Arrays.fill(eatenByEwes, 0);
+    for (int season = 0; season < farm.feedYear().seasons().size(); season++) {
+      FeedResult now = feed.now(season);
+      double chance = farm.feedYear().seasons().get(season).chance().likely();
+      for (int p = 0; p < HalfMonths.COUNT; p++) {
+        double green = now.eatenGreenKgDmPerHa[p];
+        double dry = now.eatenDryKgDmPerHa[p];
+        if (green + dry > 0) {
+          greenShare[p] += chance * (green + x[dryFactor] * dry) / (green + dry);
+        }
+        onOffer[p] += chance * (now.greenKgDmPerHa[p] + now.dryKgDmPerHa[p]);
+        growth[p] += chance * now.growthKgDmPerHa[p];
+        eatenByEwes[p] += chance * (green + dry) * feed.eweShareOfAppetite(p);
+      }
+    }
+  }
+
+  /** Feed that is taken from a paddock in the year of a path, ha of ordinary growth. */
+  private double taken(int i, int at) {
+    double share = year.winterShare();
+    return paddockWeight[i] * (share * paths.winter(at) + (1 - share) * paths.other(at));
+  }
+
+  /** Where the year of a choice stands among the paths. */
+  private int pathYear(int t, int i, int action, int start) {
+    return t < start ? paths.at(i, keep, 0) : paths.at(i, action, t - start);
+  }
+
+  /**
+   * Fills {@code out} with what the plan brings against keeping everything. The plan becomes the
+   * base of {@link #npvOfBaseWith} until the next set.
+   */
+  public void evaluate(Plan plan, Outcome out) {
+    fill(plan, out);
+    Arrays.fill(out.oldShare, 0);
+    for (int i = 0; i < paddockArea.length; i++) {
+      for (int t = 0; t < years; t++) {
+        out.oldShare[t] += paddockArea[i] / areaHa * oldShare(plan, i, t);
+      }
+    }
+  }
+
+  /** Makes a plan the base of {@link #npvOfBaseWith}, and returns its net present value. */
+  public double setBase(Plan plan) {
+    fill(plan, scratch);
+    return scratch.npv;
+  }
+
+  private void fill(Plan plan, Outcome out) {
+    base = plan;
+    fillSums(plan);
+    double end = 0;
+    for (int i = 0; i < paddockArea.length; i++) {
+      end += endValueNow(i, plan.action(i));
+    }
+    baseEnd = end;
+    for (int t = 0; t < years; t++) {
+      evaluateYear(t, baseSums, t * sums, out);
+      baseNpv[t + 1] = baseNpv[t] + discount[t] * out.net(t);
+    }
+    for (FlockEffect effect : flock) {
+      effect.keepYears();
+    }
+    System.arraycopy(shareOfYear, 0, baseShare, 0, baseShare.length);
+    out.endValue = end / discount[years - 1];
+    out.npv = baseNpv[years] + end;
+  }
+
+  /** Years before the first action are as if everything were kept. */
+  private void fillSums(Plan plan) {
+    int first = years;
+    for (int i = 0; i < paddockArea.length; i++) {
+      first = Math.min(first, begins(plan.action(i), plan.start(i)));
+    }
+    for (int t = 0; t < first; t++) {
+      System.arraycopy(keptSums, 0, baseSums, t * sums, sums);
+    }
+    Arrays.fill(baseSums, first * sums, baseSums.length, 0);
+    for (int i = 0; i < paddockArea.length; i++) {
+      for (int t = first; t < years; t++) {
+        addTo(baseSums, t * sums, t, i, plan.action(i), plan.start(i));
+      }
+    }
+  }
+
+  /**
+   * Net present value of the base with another choice on one paddock. Years before either choice
+   * begins are as they were; in the others what the paddock adds is put in place of what it added,
+   * so that the time taken does not grow with the farm. A choice that changes nothing gives the
+   * base to the last bit.
+   */
+  public double npvOfBaseWith(int paddock, int action, int start) {
+    int actionNow = base.action(paddock);
+    int startNow = base.start(paddock);
+    int first = Math.min(begins(action, start), begins(actionNow, startNow));
+    for (int g = 0; g < flock.length; g++) {
+      if (grazes[g][paddock]) {
+        flock[g].resumeFrom(first);
+      }
+    }
+    double npv = baseNpv[first];
+    for (int t = first; t < years; t++) {
+      int now = pathYear(t, paddock, actionNow, startNow);
+      int then = pathYear(t, paddock, action, start);
+      boolean heldNow = t >= startNow && paths.holdsOff(actionNow);
+      boolean heldThen = t >= start && paths.holdsOff(action);
+      npv += discount[t] * netWith(t, paddock, then, heldThen, now, heldNow);
+    }
+    return npv + baseEnd + (endValueNow(paddock, action) - endValueNow(paddock, actionNow));
+  }
+
+  /**
+   * Net gain of a year of the base in which one paddock is in the year {@code then} of a path in
+   * place of {@code now}, added up as {@link Outcome#net} does.
+   */
+  private double netWith(int t, int paddock, int then, boolean heldThen, int now, boolean heldNow) {
+    int at = t * sums;
+    double area = paddockArea[paddock];
+    double weight = paddockWeight[paddock];
+    double takenThen = taken(paddock, then);
+    double takenNow = taken(paddock, now);
+    double heldFeed = baseSums[at + YearSums.HELD];
+    if (heldThen || heldNow) {
+      heldFeed += (heldThen ? takenThen : 0) - (heldNow ? takenNow : 0);
+    }
+    double lost = heldFeed > 0 ? held.lost(heldFeed / weightSum) : 0;
+    double winter = weight * paths.winter(then) - weight * paths.winter(now);
+    double other = weight * paths.other(then) - weight * paths.other(now);
+    double w = (baseSums[at + YearSums.WINTER] + winter) / weightSum - lost;
+    double o = (baseSums[at + YearSums.OTHER] + other) / weightSum - lost;
+    boolean carriesMore = carriesMore(w, o);
+    double lambs = 0;
+    for (int g = 0; g < flock.length; g++) {
+      double share = baseShare[g * years + t];
+      if (grazes[g][paddock]) {
+        double strongThen = takenThen * paths.strength(then);
+        double strongNow = takenNow * paths.strength(now);
+        double strength =
+            ratio(
+                baseSums[at + YearSums.at(g, YearSums.DOSE)] + (strongThen - strongNow),
+                baseSums[at + YearSums.at(g, YearSums.GRAZED)] + (takenThen - takenNow),
+                0);
+        double strengthHeld = strength;
+        if (heldFeed > 0) {
+          double open = (heldThen ? 0 : takenThen) - (heldNow ? 0 : takenNow);
+          double openStrong = (heldThen ? 0 : strongThen) - (heldNow ? 0 : strongNow);
+          strengthHeld =
+              ratio(
+                  baseSums[at + YearSums.at(g, YearSums.DOSE_HELD)] + openStrong,
+                  baseSums[at + YearSums.at(g, YearSums.GRAZED_HELD)] + open,
+                  strength);
+        }
+        share = flock[g].share(t, strength, strengthHeld);
+      }
+      lambs += (share - flock[g].shareNow()) * valueOfShare[g];
+    }
+    double margin = area * paths.marginPerHa(then) - area * paths.marginPerHa(now);
+    double cost = area * paths.costPerHa(then) - area * paths.costPerHa(now);
+    return Outcome.net(
+        supplementSaved(seasonOfYear[t], carriesMore, w, o),
+        lambs,
+        baseSums[at + YearSums.MARGIN] + margin,
+        spareFeed(seasonOfYear[t], carriesMore, w, o),
+        baseSums[at + YearSums.COST] + cost);
+  }
+
+  private int begins(int action, int start) {
+    return action == keep ? years : start;
+  }
+
+  /**
+   * Fills a year of {@code out} from the year's sums, which stand from {@code at} on. Years must be
+   * asked for in rising order from 0, because ewes carry earlier years with them.
+   */
+  public void evaluateYear(int t, double[] of, int at, Outcome out) {
+    double lost = held.lost(of[at + YearSums.HELD] / weightSum);
+    double w = of[at + YearSums.WINTER] / weightSum - lost;
+    double o = of[at + YearSums.OTHER] / weightSum - lost;
+    out.winterGrowth[t] = of[at + YearSums.WINTER] / weightSum;
+    out.actionCost[t] = of[at + YearSums.COST];
+    out.cropMargin[t] = of[at + YearSums.MARGIN];
+    boolean carriesMore = carriesMore(w, o);
+    out.supplementSaved[t] = supplementSaved(seasonOfYear[t], carriesMore, w, o);
+    out.spareFeed[t] = spareFeed(seasonOfYear[t], carriesMore, w, o);
+    double gain = 0;
+    double pregnant = 0;
+    int all = 0;
+    out.lambs[t] = 0;
+    out.ewesInLamb[t] = 0;
+    for (int g = 0; g < flock.length; g++) {
+      FlockEffect effect = flock[g];
+      double share = effect.share(t, strength(of, at, g), strengthHeld(of, at, g));
+      shareOfYear[g * years + t] = share;
+      double more = share - effect.shareNow();
+      out.ewesInLamb[t] += more * ewes[g];
+      out.lambs[t] += more * ewes[g] * lambsPerEwe[g];
+      gain += more * valueOfShare(g);
+      pregnant += share * ewes[g];
+      all += ewes[g];
+    }
+    out.lambsSaved[t] = gain;
+    out.pregnantShare[t] = all > 0 ? pregnant / all : 0;
+  }
+
+  private boolean carriesMore(double w, double o) {
+    return runMoreEwes && saved(w, o) > 0;
+  }
+
+  private double supplementSaved(int season, boolean carriesMore, double w, double o) {
+    return carriesMore ? 0 : saved(season, w, o);
+  }
+
+  private double spareFeed(int season, boolean carriesMore, double w, double o) {
+    return (carriesMore ? moreEwes(w, o) : 0) + spareFeedGain(season, w, o);
+  }
+
+  /** Money for supplement saved at a growth, whole farm and year. */
+  double saved(double w, double o) {
+    return saved(feed.meanOfSeasons(), w, o);
+  }
+
+  private double saved(int season, double w, double o) {
+    return (boughtNowMjPerHa[season] - feed.bought(season, w, o)) * areaHa * pricePerMj;
+  }
+
+  /** Gain of the further ewes that a growth would carry. */
+  double moreEwes(double w, double o) {
+    return gainOfMoreEwes(feed.extraEwes(w, o) * farm.ewesJoined());
+  }
+
+  /** Money if all ewes of a mob were in lamb that otherwise none would be. */
+  double valueOfShare(int g) {
+    return valueOfShare[g];
+  }
+
+  /** Lambs marked for each ewe in lamb, as the mob's own figures have it. */
+  public static double lambsPerPregnantEwe(Mob mob) {
+    return mob.markingPercent().likely() / mob.pregnantPercent().likely();
+  }
+
+  double spareFeedGain(double w, double o) {
+    return spareFeedGain(feed.meanOfSeasons(), w, o);
+  }
+
+  private double spareFeedGain(int season, double w, double o) {
+    if (x[spareFeedValue] == 0) {
+      return 0;
+    }
+    double more = feed.spare(season, w, o) - feed.spare(season, winterNow, 1);
+    return more * areaHa / 1000 * x[spareFeedValue];
+  }
+
+  /** Value now of what a paddock is worth beyond the horizon for having been sown. */
+  public double endValueNow(int paddock, int action) {
+    return model.actions().get(action).sows()
+        ? paddockArea[paddock] * x[endValue] * discount[years - 1]
+        : 0;
+  }
+
+  /** Value now of one unit of money in a year. */
+  public double discount(int year) {
+    return discount[year];
+  }
+
+  double weightSum() {
+    return weightSum;
+  }
+
+  FeedSurface feed() {
+    return feed;
+  }
+
+  /** What a mob's ewes go through, in this run. */
+  public FlockEffect flock(int mob) {
+    return flock[mob];
+  }
+
+  HeldFeed held() {
+    return held;
+  }
+
+  public int mobs() {
+    return flock.length;
+  }
+
+  /** Feed that a mob needs in the held weeks, in the unit of {@link YearSums#SAFE}. */
+  public double safeFeedNeeded(int mob) {
+    return joiningFeed.needed(mob);
+  }
+
+  // What the farm is like now, in this run.
+
+  /** Whether an action can be done on a paddock at all. */
+  public boolean allowed(int paddock, int action) {
+    return paths.allowed(paddock, action);
+  }
+
+  /** Whether year {@code k} of an action takes the paddock out of grazing. */
+  boolean isShut(int action, int k) {
+    return paths.isShut(action, k);
+  }
+
+  /**
+   * Share of each species in the clover by year after a sowing starts; the sown one stands last.
+   */
+  public double[] plantShares(int paddock, int action) {
+    return paths.plantShares(x, paddock, action);
+  }
+
+  /** Winter growth of a paddock as it is, relative to current cultivars. */
+  double winterFactorNow(int paddock) {
+    return paths.winter(paths.at(paddock, keep, 0));
+  }
+
+  /** Names and shares of the clover in a paddock. */
+  public Composition composition(int paddock) {
+    return stands.composition(paddock);
+  }
+
+  /** Place of a paddock's share of old cultivars in the inputs. */
+  public int oldShareInput(int paddock) {
+    return stands.oldShareInput(paddock);
+  }
+
+  /** Place of a paddock's clover share in the inputs. */
+  public int cloverShareInput(int paddock) {
+    return stands.cloverShareInput(paddock);
+  }
+
+  /** Place of the chance that an action's sowing takes in the inputs; -1 if it does not sow. */
+  public int establishmentInput(int action) {
+    return paths.establishmentInput(action);
+  }
+
+  /** Winter growth of the farm relative to current cultivars everywhere. */
+  public double winterGrowthNow() {
+    return winterNow;
+  }
+
+  /** Winter growth that a paddock loses to its cultivars, kg dry matter per ha and year. */
+  public double winterLossKgDmPerHa(int paddock) {
+    return (1 - paths.winter(paths.at(paddock, keep, 0)))
+        * stands.growthIndex(x, paddock)
+        * year.winterGrowthKgDmPerHa();
+  }
+
+  /** Energy bought, MJ for the whole farm and year, at a winter growth. */
+  public double boughtMj(double winterGrowth) {
+    return feed.bought(winterGrowth, 1) * areaHa;
+  }
+
+  /** The same in the winter months only. */
+  public double boughtInWinterMj(double winterGrowth) {
+    double sum = 0;
+    for (int season = 0; season < farm.feedYear().seasons().size(); season++) {
+      feed.run(season, winterGrowth, 1, feedNow);
+      double chance = farm.feedYear().seasons().get(season).chance().likely();
+      for (int p = 0; p < HalfMonths.COUNT; p++) {
+        sum += year.isWinter(p) ? chance * feedNow.boughtMjPerHa[p] * areaHa : 0;
+      }
+    }
+    return sum;
+  }
+
+  /** Money for one MJ of supplement, dry matter, energy and waste counted. */
+  public double pricePerMj() {
+    return pricePerMj;
+  }
+
+  /** Supplement that holds one MJ, t as fed. */
+  public double tonnesPerMj() {
+    return tonnesPerMj;
+  }
+
+  /** Rise in ewe numbers that current cultivars everywhere would carry, ewes. */
+  public double extraEwesWithCurrent() {
+    return feed.riseAt(x, winterNow, 1) * farm.ewesJoined();
+  }
+
+  /** Yearly gain of so many more ewes, supplement and the capital in them paid. */
+  public double gainOfMoreEwes(double ewes) {
+    if (farm.ewesJoined() == 0) {
+      return 0;
+    }
+    double boughtMj = boughtNowMjPerHa[feed.meanOfSeasons()] * areaHa;
+    double supplement = boughtMj * pricePerMj / farm.ewesJoined();
+    return ewes * (x[eweMargin] - supplement - x[ewePrice] * x[discountRate]);
+  }
+
+  /** Formononetin, per cent of leaf dry matter, mean over the clover of a paddock. */
+  public double leafFormononetin(int paddock) {
+    double sum = 0;
+    for (int c = 0; c < stands.species(paddock); c++) {
+      sum += stands.shares(paddock)[c] * stands.formononetin(x, paddock, c);
+    }
+    return sum;
+  }
+
+  /** Formononetin, per cent of intake, of a ewe that eats green feed of this paddock only. */
+  public double greenDose(int paddock) {
+    return paths.strength(paths.at(paddock, keep, 0));
+  }
+
+  /** Dose of the ewes in a half-month as paddocks are grazed now, mean of the mobs, % of intake. */
+  public double dose(int halfMonth) {
+    double sum = 0;
+    for (FlockEffect mob : flock) {
+      sum += mob.mob().ewes() * mob.doseNow(halfMonth) / farm.ewesJoined();
+    }
+    return sum;
+  }
+
+  /** Strength of intake in a half-month: green feed counts 1, dry feed by its own factor. */
+  public double greenShare(int halfMonth) {
+    return greenShare[halfMonth];
+  }
+
+  /** Formononetin of a paddock's green feed so many years after an action starts, % of intake. */
+  public double greenDose(int paddock, int action, int yearsOn) {
+    return paths.strength(paths.at(paddock, action, yearsOn));
+  }
+
+  /** Feed that a paddock gives in a year relative to others; its share of the sum is its part. */
+  public double feedWeight(int paddock) {
+    return taken(paddock, paths.at(paddock, keep, 0));
+  }
+
+  /** Lambs that a ewe in lamb brings to marking. */
+  public double lambsPerPregnantEwe(int mob) {
+    return lambsPerPregnantEwe(farm.mobs().get(mob));
+  }
+
+  /** Money for one more ewe in lamb: her lambs, and what a dry ewe costs. */
+  public double valuePerPregnantEwe(int mob) {
+    return lambsPerPregnantEwe(mob) * x[lambValue] + x[dryEweCost];
+  }
+
+  /** Lambs not marked in a year because of oestrogen, one mob. */
+  public double lambsLost(int mob) {
+    Mob of = farm.mobs().get(mob);
+    double fewer = flock[mob].unaffectedShare() - flock[mob].shareNow();
+    return fewer * of.ewes() * lambsPerPregnantEwe(of);
+  }
+
+  /** Money lost in a year because of oestrogen, one mob. */
+  public double lambCost(int mob) {
+    Mob of = farm.mobs().get(mob);
+    double fewer = flock[mob].unaffectedShare() - flock[mob].shareNow();
+    return fewer * of.ewes() * (lambsPerPregnantEwe(of) * x[lambValue] + x[dryEweCost]);
+  }
+
+  /** Costs of an action from start to end, undiscounted, per ha. */
+  public double costPerHa(int paddock, int action, int start) {
+    double sum = 0;
+    for (int k = 0; k < years - start; k++) {
+      sum += paths.costPerHa(paths.at(paddock, action, k));
+    }
+    return sum;
+  }
+
+  /** Share of old cultivars in a paddock's clover in a year of a plan. */
+  public double oldShare(Plan plan, int paddock, int t) {
+    return paths.oldShare(pathYear(t, paddock, plan.action(paddock), plan.start(paddock)));
+  }
+
+  /** One season of the feed budget at a winter growth. */
+  public void feedYear(int season, double winterGrowth, FeedResult into) {
+    feed.run(season, winterGrowth, 1, into);
+  }
+}

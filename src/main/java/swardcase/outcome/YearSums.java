@@ -1,0 +1,57 @@
+package swardcase.outcome;
+
+/**
+ * Places of the sums over paddocks on which a year of a plan depends, and on nothing else. Feed
+ * taken is in hectares of ordinary growth; strength is formononetin, per cent of green intake.
+ */
+public final class YearSums {
+
+  /** Winter growth, area x index x factor. */
+  static final int WINTER = 0;
+
+  /** Growth of the other months, as {@link #WINTER}. */
+  static final int OTHER = 1;
+
+  /** Feed of paddocks that ewes are held off. */
+  static final int HELD = 2;
+
+  /** Action costs. */
+  public static final int COST = 3;
+
+  /** Crop margins. */
+  static final int MARGIN = 4;
+
+  /** Hectares out of grazing. */
+  public static final int OUT = 5;
+
+  private static final int FARM = 6;
+
+  /** Strength x feed of a mob's paddocks. */
+  public static final int DOSE = 0;
+
+  /** Feed of a mob's paddocks. */
+  public static final int GRAZED = 1;
+
+  /** Strength x feed of those it is not held off. */
+  public static final int DOSE_HELD = 2;
+
+  /** Feed of those it is not held off. */
+  static final int GRAZED_HELD = 3;
+
+  /** The mob's part of that feed where other mobs graze the paddock too. */
+  public static final int SAFE = 4;
+
+  private static final int OF_MOB = 5;
+
+  private YearSums() {}
+
+  /** How many sums there are for so many mobs. */
+  public static int size(int mobs) {
+    return FARM + mobs * OF_MOB;
+  }
+
+  /** Place of one of a mob's sums. */
+  public static int at(int mob, int sum) {
+    return FARM + mob * OF_MOB + sum;
+  }
+}

@@ -1,0 +1,52 @@
+package swardcase.paper;
+
+import java.util.List;
+import swardcase.chance.Range;
+import swardcase.wording.Words;
+
+/**
+ * What stands in a cell: pieces one below another, each in its style, and a mark drawn behind them
+ * that repeats in a picture what the table says in words.
+ *
+ * @param pieces text, each piece wrapped
+ * @param mark drawn in the cell, or null
+ */
+public record Cell(List<Piece> pieces, Mark mark) {
+
+  /** Text of one style. */
+  public record Piece(String text, Style style) {}
+
+  /** Draws in the area of a cell. */
+  public interface Mark {
+    void draw(Canvas canvas, double x, double top, double width, double height);
+  }
+
+  public static Cell of(String text) {
+    return of(text, Style.CELL);
+  }
+
+  public static Cell of(String text, Style style) {
+    return new Cell(List.of(new Piece(text, style)), null);
+  }
+
+  /** The likely value with its ends on the line below. */
+  public static Cell of(Range range) {
+    if (range.isExact()) {
+      return of(Words.range(range));
+    }
+    return new Cell(
+        List.of(
+            new Piece(Words.likely(range), Style.CELL),
+            new Piece("(" + Words.ends(range) + ")", Style.NOTE)),
+        null);
+  }
+
+  /** The likely value with its ends beside it. */
+  public static Cell inLine(Range range) {
+    return of(Words.range(range), Style.FINE);
+  }
+
+  public static Cell ofMark(Mark mark) {
+    return new Cell(List.of(), mark);
+  }
+}

@@ -1,0 +1,28 @@
+package swardcase.paper;
+
+/**
+ * A column of a table.
+ *
+ * @param header its heading
+ * @param width in points, the gap to the next column included
+ * @param right whether its content ends at the right edge, as numbers do
+ * @param below whether its content stands on lines of its own, below the rest of the row and over
+ *     the whole width
+ */
+public record Column(String header, double width, boolean right, boolean below) {
+
+  /** Room between two columns, part of the width. */
+  static final double GAP = 7;
+
+  public static Column words(String header, double width) {
+    return new Column(header, width, false, false);
+  }
+
+  public static Column numbers(String header, double width) {
+    return new Column(header, width, true, false);
+  }
+
+  public static Column below(String header) {
+    return new Column(header, 0, false, true);
+  }
+}

@@ -1,0 +1,4 @@
+/**
+ * Tagged PDF: canvas, flow of text, tables, type. The only user of PDFBox; knows nothing of farms.
+ */
+package swardcase.paper;

@@ -1,0 +1,284 @@
+package swardcase.reproduction;
+
+import swardcase.evidence.UncertainNumbers;
+import swardcase.farm.Farm;
+import swardcase.farm.HalfMonths;
+import swardcase.farm.Mob;
+import swardcase.farm.ScanningBasis;
+import swardcase.tables.Tables;
+
+/**
+ * Ewes in lamb of one mob, year by year, from the strength of the clover it grazes.
+ *
+ * <p>The dose of a half-month is the strength of the paddocks (formononetin as a per cent of green
+ * intake) times the share of intake that is green then. Strength may be lower in the weeks before
+ * and during joining, when paddocks are held free of ewes. Green seasons before the coming year are
+ * taken to have been like now, so that the ewes in the flock carry their past with them.
+ *
+ * <p>What a year does to ewes depends on the two strengths alone and is read from a {@link
+ * StrengthGrid}.
+ */
+public final class FlockEffect {
+
+  /** Weeks before joining from which held paddocks are free of ewes. */
+  static final int WEEKS_BEFORE_JOINING = 8;
+
+  private final Mob mob;
+  private final double[] ageShare;
+  private final int joiningDay;
+  private final double joiningWeeks;
+  private final boolean[] heldWindow = new boolean[HalfMonths.COUNT];
+  private final JoiningWalk walk;
+  private final StrengthGrid grid;
+  private JoiningWalk otherWalk;
+  private final double[] multiplier;
+  private final double[] spared;
+  private final double[] sparedKept;
+  private final int d50;
+  private final int steepness;
+  private final int rampDays;
+  private final int lagDays;
+  private final int halfLifeDays;
+  private final int sterilityQ;
+  private final int referenceDose;
+  private final int pregnantPercent;
+
+  private double[] x;
+  private double[] greenShare;
+  private double strengthNow;
+  private double perCycle;
+  private double unaffected;
+  private double sparedNow;
+  private double sterileNow;
+  private double shareNow;
+
+  public FlockEffect(Farm farm, Mob mob, Tables tables, UncertainNumbers inputs) {
+    this.mob = mob;
+    ageShare = mob.ageShares().stream().mapToDouble(Double::doubleValue).toArray();
+    joiningDay = HalfMonths.dayOfYear(mob.joiningStart());
+    joiningWeeks = mob.joiningWeeks().likely();
+    int first = joiningDay - 7 * WEEKS_BEFORE_JOINING;
+    int last = joiningDay + (int) Math.ceil(7 * joiningWeeks);
+    for (int day = first; day <= last; day++) {
+      heldWindow[HalfMonths.ofDay(day)] = true;
+    }
+    walk = new JoiningWalk(joiningDay, joiningWeeks, HalfMonths.COUNT);
+    multiplier = new double[JoiningExposure.cycles(joiningWeeks)];
+    grid = new StrengthGrid(walk, joiningWeeks, multiplier.length, heldWindow);
+    spared = new double[farm.finance().horizonYears()];
+    sparedKept = new double[spared.length];
+    d50 = inputs.add(tables.parameter("oestrogen.d50"));
+    steepness = inputs.add(tables.parameter("oestrogen.steepness"));
+    rampDays = inputs.add(tables.parameter("oestrogen.ramp-days"));
+    lagDays = inputs.add(tables.parameter("oestrogen.lag-days"));
+    halfLifeDays = inputs.add(tables.parameter("oestrogen.half-life-days"));
+    sterilityQ = inputs.add(tables.parameter("oestrogen.sterility-q"));
+    referenceDose = inputs.add(tables.parameter("oestrogen.sterility-reference-dose"));
+    pregnantPercent =
+        inputs.add(mob.pregnantPercent().named("ewes in lamb per 100 joined: " + mob.name()));
+  }
+
+  /**
+   * Takes the assumptions of a run.
+   *
+   * @param assumptions the flat array
+   * @param green strength of intake in each half-month relative to green feed
+   * @param now strength of the paddocks as they are grazed now
+   * @param strongest no strength asked for later is above this
+   */
+  public void set(double[] assumptions, double[] green, double now, double strongest) {
+    x = assumptions;
+    greenShare = green;
+    strengthNow = now;
+    walk.set(x[rampDays], x[lagDays], x[halfLifeDays]);
+    otherWalk = null;
+    grid.set(green, x[d50], x[steepness], x[referenceDose], x[sterilityQ], strongest);
+    double told = x[pregnantPercent] / 100;
+    double powerNow = power(now);
+    double[] multiplierNow = grid.multipliersAt(powerNow);
+    sparedNow = grid.soundAt(powerNow);
+    sterileNow = 1 - wholeShareNow();
+    unaffected =
+        mob.scanningBasis() == ScanningBasis.OBSERVED
+            ? Pregnancy.unaffectedShare(told, joiningWeeks, multiplierNow, sterileNow)
+            : told;
+    perCycle = Pregnancy.perCycleConception(unaffected, joiningWeeks);
+    grid.setPerCycle(perCycle);
+    // Read from the grid like every other year, so that keeping everything changes nothing.
+    grid.find(now, now);
+    sparedNow = grid.sound();
+    sterileNow = 1 - wholeShareNow();
+    shareNow = wholeShareNow() * grid.fertile();
+  }
+
+  /** Half-months in which held paddocks are free of this mob. */
+  public boolean isHeld(int halfMonth) {
+    return heldWindow[halfMonth];
+  }
+
+  public Mob mob() {
+    return mob;
+  }
+
+  /** Ewes in lamb as a share of those joined, without oestrogen. */
+  public double unaffectedShare() {
+    return unaffected;
+  }
+
+  /** The share as paddocks are grazed now, every year alike. */
+  public double shareNow() {
+    return shareNow;
+  }
+
+  /** Share of the joined ewes that are sterile as paddocks are grazed now. */
+  public double sterileNow() {
+    return sterileNow;
+  }
+
+  /**
+   * Ewes not in lamb for the time being because of these doses, as a share of those joined; ewes
+   * barren for good are left out of it.
+   *
+   * @param doses % of dry matter eaten, by half-month or by day
+   * @param day the day of the year the rams go in, from 0
+   */
+  public double lossOfJoining(double[] doses, int day) {
+    walkOf(day, doses.length).multipliers(doses, x[d50], x[steepness], multiplier);
+    double inLamb = Pregnancy.pregnantShare(perCycle, joiningWeeks, multiplier, 0);
+    return (1 - sterileNow) * Math.max(0, unaffected - inLamb);
+  }
+
+  /** The walk of this joining, or of another day; the last other one is kept. */
+  private JoiningWalk walkOf(int day, int places) {
+    if (walk.isOf(day, places)) {
+      return walk;
+    }
+    if (otherWalk == null || !otherWalk.isOf(day, places)) {
+      otherWalk = new JoiningWalk(day, joiningWeeks, places);
+      otherWalk.set(x[rampDays], x[lagDays], x[halfLifeDays]);
+    }
+    return otherWalk;
+  }
+
+  /**
+   * What a half-month in full effect, and no dose at any other time, leaves of the chance of
+   * conceiving in each cycle.
+   *
+   * @param day the day of the year the rams go in, from 0
+   */
+  public double[] leftAfterStay(int halfMonth, int day) {
+    double[] full = new double[HalfMonths.COUNT];
+    full[halfMonth] = 1;
+    double[] left = new double[multiplier.length];
+    walkOf(day, full.length).multipliers(full, left);
+    return left;
+  }
+
+  /** Strength of clover over the dose that halves conception, to the power of the steepness. */
+  public double power(double strength) {
+    return grid.power(strength);
+  }
+
+  /**
+   * The same as {@link #lossOfJoining} for ewes that take all of one half-month from clover of one
+   * strength, and no dose at any other time. What builds up and wears off is in proportion to the
+   * effect of the dose, so that the chances left at full effect tell those at any.
+   *
+   * @param power of the strength
+   * @param leftAtFullEffect from {@link #leftAfterStay}
+   */
+  public double lossOfStay(int halfMonth, double power, double[] leftAtFullEffect) {
+    double effectOfStay = grid.effect(halfMonth, power);
+    for (int cycle = 0; cycle < multiplier.length; cycle++) {
+      multiplier[cycle] = 1 - effectOfStay * (1 - leftAtFullEffect[cycle]);
+    }
+    double inLamb = Pregnancy.pregnantShare(perCycle, joiningWeeks, multiplier, 0);
+    return (1 - sterileNow) * Math.max(0, unaffected - inLamb);
+  }
+
+  /** Ewes barren for good after a year on clover of one strength, share of sound ewes. */
+  public double barrenAfterYearOn(double power) {
+    return 1 - grid.soundAt(power);
+  }
+
+  /** Mean dose over joining, % of dry matter eaten, as paddocks are grazed now. */
+  public double doseAtJoining() {
+    double sum = 0;
+    int days = (int) Math.ceil(7 * joiningWeeks);
+    for (int day = 0; day < days; day++) {
+      sum += greenShare[HalfMonths.ofDay(joiningDay + day)] * strengthNow;
+    }
+    return sum / days;
+  }
+
+  /** Dose of a half-month as paddocks are grazed now, % of dry matter eaten. */
+  public double doseNow(int halfMonth) {
+    return greenShare[halfMonth] * strengthNow;
+  }
+
+  /**
+   * The share in a year of a plan; years must be asked for in rising order from 0.
+   *
+   * @param strength strength of the paddocks outside the held weeks
+   * @param strengthHeld strength of those the mob grazes in the held weeks
+   */
+  public double share(int year, double strength, double strengthHeld) {
+    grid.find(strength, strengthHeld);
+    spared[year] = grid.sound();
+    double whole = 0;
+    double product = 1;
+    for (int age = 0; age < ageShare.length; age++) {
+      int before = year - 1 - age;
+      product *= before >= 0 ? spared[before] : sparedNow;
+      whole += ageShare[age] * product;
+    }
+    return whole * grid.fertile();
+  }
+
+  /** Keeps the years asked for last, to go on from them. */
+  public void keepYears() {
+    System.arraycopy(spared, 0, sparedKept, 0, spared.length);
+  }
+
+  /** Puts the years kept in place before {@code year}, which is asked for next. */
+  public void resumeFrom(int year) {
+    System.arraycopy(sparedKept, 0, spared, 0, year);
+  }
+
+  private double wholeShareNow() {
+    double whole = 0;
+    double product = 1;
+    for (double share : ageShare) {
+      product *= sparedNow;
+      whole += share * product;
+    }
+    return whole;
+  }
+
+  /** Share in lamb before sterility, at two strengths. */
+  double fertile(double strength, double strengthHeld) {
+    grid.find(strength, strengthHeld);
+    return grid.fertile();
+  }
+
+  /** Of a season at two strengths, -ln of the share of ewes it leaves sound. */
+  double decay(double strength, double strengthHeld) {
+    grid.find(strength, strengthHeld);
+    return grid.decay();
+  }
+
+  /** Strengths lie this far apart on the grid, the first at 0. */
+  double spacing() {
+    return grid.spacing();
+  }
+
+  /** Share of the joined ewes at each number of joinings, first the maidens. */
+  double[] ageShares() {
+    return ageShare.clone();
+  }
+
+  /** Share of ewes that a season as paddocks are grazed now leaves whole. */
+  double sparedNow() {
+    return sparedNow;
+  }
+}

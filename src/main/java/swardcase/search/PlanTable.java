@@ -1,0 +1,303 @@
+package swardcase.search;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalInt;
+import swardcase.check.Check;
+import swardcase.farm.Finance;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.Outcome;
+import swardcase.outcome.OutcomeFunction;
+import swardcase.outcome.Plan;
+import swardcase.outcome.YearSums;
+
+/**
+ * What every choice for every paddock adds to the sums of every year, so that a change of one
+ * paddock is an addition and not a new run over the farm.
+ *
+ * <p>A choice is an action with its start year. A pick holds the place of one choice for each
+ * paddock. Value is net present value less an effort for each hectare on which anything is done:
+ * the least yearly gain for which a change is worth making, as a sum now.
+ */
+final class PlanTable {
+
+  private static final double CLOSE = 1e-6;
+
+  private final FarmModel model;
+  private final OutcomeFunction run;
+  private final int years;
+  private final int sums;
+  private final int[] first;
+  private final int[] paddock;
+  private final int[] action;
+  private final int[] start;
+  private final double[] added;
+  private final double[] own;
+  private final double[] most;
+  private final double[] least;
+  private final double[] discount;
+  private final Outcome outcome;
+
+  /** The table at the assumptions the run was last set to. */
+  PlanTable(FarmModel model, OutcomeFunction run, List<FixedChoice> fixed) {
+    this.model = model;
+    this.run = run;
+    years = model.years();
+    sums = YearSums.size(run.mobs());
+    int n = model.farm().paddocks().size();
+    int room = n * (1 + model.actions().size() * model.startYears() + fixed.size());
+    first = new int[n + 1];
+    int[] paddocks = new int[room];
+    int[] actions = new int[room];
+    int[] starts = new int[room];
+    int count = 0;
+    for (int i = 0; i < n; i++) {
+      first[i] = count;
+      for (int a : keepFirst()) {
+        int choices = a == model.keep() ? 1 : model.startYears();
+        for (int s = 0; s < choices && run.allowed(i, a); s++) {
+          if (isOpen(fixed, i, a, s)) {
+            paddocks[count] = i;
+            actions[count] = a;
+            starts[count++] = s;
+          }
+        }
+      }
+    }
+    first[n] = count;
+    paddock = Arrays.copyOf(paddocks, count);
+    action = Arrays.copyOf(actions, count);
+    start = Arrays.copyOf(starts, count);
+    discount = new double[years];
+    Arrays.setAll(discount, run::discount);
+    outcome = new Outcome(years);
+    added = new double[count * years * sums];
+    own = new double[count];
+    double[] one = new double[years * sums];
+    for (int c = 0; c < count; c++) {
+      run.addYears(paddock[c], action[c], start[c], one);
+      System.arraycopy(one, 0, added, c * one.length, one.length);
+      boolean changes = action[c] != model.keep();
+      own[c] = run.endValueNow(paddock[c], action[c]) - (changes ? model.effort(paddock[c]) : 0);
+    }
+    most = new double[years * sums];
+    least = new double[years * sums];
+    setLimits(model.farm().finance());
+  }
+
+  private int[] keepFirst() {
+    int[] order = new int[model.actions().size()];
+    order[0] = model.keep();
+    for (int a = 0, at = 1; a < order.length; a++) {
+      if (a != model.keep()) {
+        order[at++] = a;
+      }
+    }
+    return order;
+  }
+
+  private boolean isOpen(List<FixedChoice> fixed, int i, int a, int s) {
+    for (FixedChoice choice : fixed) {
+      OptionalInt year = choice.start();
+      if (choice.paddock() == i
+          && (choice.action() != a
+              || (a != model.keep() && year.isPresent() && year.getAsInt() != s))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void setLimits(Finance finance) {
+    Arrays.fill(most, Double.POSITIVE_INFINITY);
+    Arrays.fill(least, Double.NEGATIVE_INFINITY);
+    double outHa = finance.mostOutOfGrazing().likely() * model.farm().areaHa();
+    for (int t = 0; t < years; t++) {
+      most[t * sums + YearSums.COST] =
+          finance.budgetPerYear().orElse(Double.POSITIVE_INFINITY) + CLOSE;
+      most[t * sums + YearSums.OUT] = outHa + CLOSE;
+      for (int g = 0; g < run.mobs(); g++) {
+        least[t * sums + YearSums.at(g, YearSums.SAFE)] = run.safeFeedNeeded(g) - CLOSE;
+      }
+    }
+  }
+
+  /** Lifts one of the limits of the farm, for what that would be worth. */
+  void lift(PlanLimit limit) {
+    for (int t = 0; t < years; t++) {
+      int at = t * sums;
+      switch (limit) {
+        case MONEY -> most[at + YearSums.COST] = Double.POSITIVE_INFINITY;
+        case OUT_OF_GRAZING -> most[at + YearSums.OUT] = Double.POSITIVE_INFINITY;
+        case FEED_AT_JOINING -> {
+          for (int g = 0; g < run.mobs(); g++) {
+            least[at + YearSums.at(g, YearSums.SAFE)] = Double.NEGATIVE_INFINITY;
+          }
+        }
+      }
+    }
+  }
+
+  /** Puts every limit back. */
+  void restoreLimits() {
+    setLimits(model.farm().finance());
+  }
+
+  OutcomeFunction run() {
+    return run;
+  }
+
+  int paddocks() {
+    return first.length - 1;
+  }
+
+  int choices() {
+    return action.length;
+  }
+
+  int years() {
+    return years;
+  }
+
+  /** Sums of a year. */
+  int sums() {
+    return sums;
+  }
+
+  /** Place of a paddock's first choice; its last one stands before the next paddock's first. */
+  int first(int i) {
+    return first[i];
+  }
+
+  double areaHa(int i) {
+    return model.farm().paddocks().get(i).areaHa();
+  }
+
+  int paddock(int choice) {
+    return paddock[choice];
+  }
+
+  int action(int choice) {
+    return action[choice];
+  }
+
+  int start(int choice) {
+    return start[choice];
+  }
+
+  boolean keeps(int choice) {
+    return action[choice] == model.keep();
+  }
+
+  /** What a choice adds, at {@code year * sums + sum}. */
+  double added(int choice, int at) {
+    return added[choice * years * sums + at];
+  }
+
+  /** The part of the value that hangs on the choice alone: end value less effort. */
+  double own(int choice) {
+    return own[choice];
+  }
+
+  double discount(int year) {
+    return discount[year];
+  }
+
+  /** Upper limit of a sum, infinite where there is none. */
+  double most(int at) {
+    return most[at];
+  }
+
+  /** Lower limit of a sum. */
+  double least(int at) {
+    return least[at];
+  }
+
+  Plan plan(int[] pick) {
+    Plan plan = model.keepAll();
+    for (int i = 0; i < pick.length; i++) {
+      plan = plan.with(i, action[pick[i]], start[pick[i]]);
+    }
+    return plan;
+  }
+
+  /** Adds up a pick, from nothing and in the order of the paddocks. */
+  void sum(int[] pick, double[] into) {
+    Arrays.fill(into, 0);
+    for (int c : pick) {
+      add(c, 1, into);
+    }
+  }
+
+  void add(int choice, double factor, double[] into) {
+    int from = choice * years * sums;
+    for (int k = 0; k < into.length; k++) {
+      into[k] += factor * added[from + k];
+    }
+  }
+
+  /** Puts one choice in place of another; both arrays may be the same. */
+  void exchange(int before, int after, double[] from, double[] into) {
+    int out = before * years * sums;
+    int in = after * years * sums;
+    for (int k = 0; k < into.length; k++) {
+      into[k] = from[k] + (added[in + k] - added[out + k]);
+    }
+  }
+
+  /** The pick of a plan, all of whose choices must be in the table. */
+  int[] pick(Plan plan) {
+    int[] pick = new int[plan.paddocks()];
+    for (int i = 0; i < pick.length; i++) {
+      pick[i] = -1;
+      for (int c = first[i]; c < first[i + 1]; c++) {
+        boolean same = action[c] == plan.action(i) && (keeps(c) || start[c] == plan.start(i));
+        pick[i] = same ? c : pick[i];
+      }
+      Check.that(pick[i] >= 0, "the plan has a choice for paddock %s that is not open", i);
+    }
+    return pick;
+  }
+
+  double own(int[] pick) {
+    double sum = 0;
+    for (int c : pick) {
+      sum += own[c];
+    }
+    return sum;
+  }
+
+  /** Value of the years with these sums, without the part of the choices themselves. */
+  double value(double[] of) {
+    double value = 0;
+    for (int t = 0; t < years; t++) {
+      run.evaluateYear(t, of, t * sums, outcome);
+      value += discount[t] * outcome.net(t);
+    }
+    return value;
+  }
+
+  double value(int[] pick, double[] workspace) {
+    sum(pick, workspace);
+    return value(workspace) + own(pick);
+  }
+
+  /** How far sums lie outside the limits, each as a share of its limit; 0 inside. */
+  double excess(double[] of) {
+    double excess = 0;
+    for (int t = 0; t < years; t++) {
+      int at = t * sums;
+      excess += over(of[at + YearSums.COST], most[at + YearSums.COST]);
+      excess += over(of[at + YearSums.OUT], most[at + YearSums.OUT]);
+      for (int g = 0; g < run.mobs(); g++) {
+        int safe = at + YearSums.at(g, YearSums.SAFE);
+        excess += over(least[safe], of[safe]);
+      }
+    }
+    return excess;
+  }
+
+  private static double over(double value, double limit) {
+    return value > limit ? (value - limit) / Math.max(1, Math.abs(limit)) : 0;
+  }
+}

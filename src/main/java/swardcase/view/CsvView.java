@@ -1,0 +1,249 @@
+package swardcase.view;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import swardcase.chance.Range;
+import swardcase.evidence.Assumption;
+import swardcase.report.FeedMonth;
+import swardcase.report.PaddockResult;
+import swardcase.report.PlanResult;
+import swardcase.report.Report;
+import swardcase.wording.SafeText;
+import swardcase.wording.Words;
+
+/**
+ * The report as files for a spreadsheet: comma separated, UTF-8, line feeds, numbers with a decimal
+ * point. A cell that a spreadsheet would run as a formula starts with an apostrophe.
+ */
+public final class CsvView {
+
+  private CsvView() {}
+
+  /** File names with their texts, in the order they are written. */
+  public static Map<String, String> of(Report report) {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("paddocks.csv", paddocks(report));
+    files.put("options.csv", options(report));
+    files.put("old-share.csv", oldShare(report));
+    files.put("years.csv", years(report));
+    files.put("feed.csv", feed(report));
+    files.put("assumptions.csv", assumptions(report));
+    return files;
+  }
+
+  private static String paddocks(Report report) {
+    List<List<Object>> rows = new ArrayList<>();
+    rows.add(
+        List.of(
+            "paddock",
+            "area_ha",
+            "verdict",
+            "action",
+            "start_year",
+            "cost",
+            "npv_low",
+            "npv_likely",
+            "npv_high",
+            "old_share_low",
+            "old_share_likely",
+            "old_share_high",
+            "winter_growth_lost_kg_dm_per_ha",
+            "supplement_tonnes",
+            "supplement_cost",
+            "formononetin_percent_of_leaf",
+            "oestrogen_rating",
+            "reason"));
+    for (PaddockResult p : report.paddocks()) {
+      rows.add(
+          List.of(
+              p.name(),
+              p.areaHa(),
+              p.verdict(),
+              p.actionName(),
+              p.startYear().isPresent() ? p.startYear().getAsInt() : "",
+              p.cost().likely(),
+              p.npv().low(),
+              p.npv().likely(),
+              p.npv().high(),
+              p.oldCultivarShare().low(),
+              p.oldCultivarShare().likely(),
+              p.oldCultivarShare().high(),
+              p.dryMatterLostKgPerHa().likely(),
+              p.supplementTonnes().likely(),
+              p.supplementCost().likely(),
+              p.formononetinPercentOfLeaf().<Object>map(Range::likely).orElse(""),
+              p.oestrogenRating(),
+              p.reason()));
+    }
+    return text(rows);
+  }
+
+  private static String options(Report report) {
+    List<List<Object>> rows = new ArrayList<>();
+    rows.add(
+        List.of(
+            "paddock",
+            "action",
+            "start_year",
+            "cost_per_ha",
+            "npv_low",
+            "npv_likely",
+            "npv_high",
+            "annuity_per_ha",
+            "irr",
+            "mirr",
+            "payback_years",
+            "peak_debt",
+            "benefit_cost",
+            "chosen",
+            "why_not"));
+    for (PaddockResult p : report.paddocks()) {
+      for (PaddockResult.OptionResult o : p.options()) {
+        rows.add(
+            List.of(
+                p.name(),
+                o.name(),
+                o.startYear().isPresent() ? o.startYear().getAsInt() : "",
+                o.costPerHa().likely(),
+                o.npv().low(),
+                o.npv().likely(),
+                o.npv().high(),
+                o.annuityPerHa().likely(),
+                o.irrPercent(),
+                o.mirrPercent(),
+                o.paybackYears(),
+                o.peakDebt(),
+                o.benefitCost(),
+                o.chosen() ? "yes" : "no",
+                o.whyNot()));
+      }
+    }
+    return text(rows);
+  }
+
+  /** Share of old cultivars by year, for every option of every paddock. */
+  private static String oldShare(Report report) {
+    List<List<Object>> rows = new ArrayList<>();
+    rows.add(List.of("paddock", "action", "start_year", "chosen", "cheapest", "year", "old_share"));
+    for (PaddockResult p : report.paddocks()) {
+      Optional<PaddockResult.OptionResult> cheapest =
+          p.options().stream()
+              .filter(o -> o.costPerHa().likely() > 0)
+              .min(Comparator.comparingDouble(o -> o.costPerHa().likely()));
+      for (PaddockResult.OptionResult o : p.options()) {
+        for (int t = 0; t < o.oldShareByYear().size(); t++) {
+          rows.add(
+              List.of(
+                  p.name(),
+                  o.name(),
+                  o.startYear().isPresent() ? o.startYear().getAsInt() : "",
+                  o.chosen() ? "yes" : "no",
+                  cheapest.equals(Optional.of(o)) ? "yes" : "no",
+                  report.plan().years().get(t).year(),
+                  o.oldShareByYear().get(t)));
+        }
+      }
+    }
+    return text(rows);
+  }
+
+  private static String years(Report report) {
+    List<List<Object>> rows = new ArrayList<>();
+    rows.add(
+        List.of(
+            "year",
+            "work",
+            "cost",
+            "supplement_saved",
+            "lambs_saved",
+            "other",
+            "net",
+            "cumulative",
+            "old_share"));
+    for (PlanResult.PlanYear y : report.plan().years()) {
+      rows.add(
+          List.of(
+              y.year(),
+              y.work(),
+              y.cost(),
+              y.supplementSaved(),
+              y.lambsSaved(),
+              y.other(),
+              y.net(),
+              y.cumulative(),
+              y.oldShare()));
+    }
+    return text(rows);
+  }
+
+  private static String feed(Report report) {
+    List<List<Object>> rows = new ArrayList<>();
+    rows.add(
+        List.of(
+            "month",
+            "winter",
+            "demand_mj_per_ha",
+            "eaten_mj_per_ha",
+            "bought_mj_per_ha",
+            "bought_with_current_mj_per_ha",
+            "bought_afrc_mj_per_ha",
+            "growth_kg_dm_per_ha_per_day",
+            "growth_with_current_kg_dm_per_ha_per_day",
+            "green_kg_dm_per_ha",
+            "dry_kg_dm_per_ha"));
+    for (FeedMonth m : report.feedYear()) {
+      rows.add(
+          List.of(
+              m.month(),
+              m.winter() ? "yes" : "no",
+              m.demandMjPerHa(),
+              m.eatenMjPerHa(),
+              m.boughtMjPerHa(),
+              m.boughtWithCurrentMjPerHa(),
+              m.boughtAfrcMjPerHa(),
+              m.growthKgDmPerHaPerDay(),
+              m.growthWithCurrentKgDmPerHaPerDay(),
+              m.greenKgDmPerHa(),
+              m.dryKgDmPerHa()));
+    }
+    return text(rows);
+  }
+
+  private static String assumptions(Report report) {
+    List<List<Object>> rows = new ArrayList<>();
+    rows.add(List.of("name", "low", "likely", "high", "unit", "evidence", "source", "set_by"));
+    for (Assumption a : report.assumptions()) {
+      rows.add(
+          List.of(
+              a.name(),
+              a.range().low(),
+              a.range().likely(),
+              a.range().high(),
+              a.unit(),
+              a.evidence().label(),
+              a.source(),
+              a.setBy().label()));
+    }
+    return text(rows);
+  }
+
+  /** Rows as the text of a file. */
+  static String text(List<List<Object>> rows) {
+    return rows.stream()
+        .map(row -> row.stream().map(CsvView::cell).collect(Collectors.joining(",")))
+        .collect(Collectors.joining("\n", "", "\n"));
+  }
+
+  private static String cell(Object value) {
+    if (value instanceof Double number) {
+      return Words.sixDigits(number);
+    }
+    String text = SafeText.of(String.valueOf(value));
+    return text.matches("[^\",;]*") ? text : '"' + text.replace("\"", "\"\"") + '"';
+  }
+}

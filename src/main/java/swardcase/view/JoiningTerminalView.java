@@ -1,0 +1,198 @@
+package swardcase.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import swardcase.report.JoiningReport;
+import swardcase.report.JoiningReport.Cell;
+import swardcase.report.JoiningReport.DatePoint;
+import swardcase.report.JoiningReport.Gate;
+import swardcase.report.JoiningReport.GroupMoves;
+import swardcase.report.JoiningReport.HalfMonth;
+import swardcase.report.JoiningReport.MobCalendar;
+import swardcase.report.JoiningReport.Move;
+import swardcase.report.JoiningReport.PaddockRow;
+import swardcase.report.JoiningReport.PolicyResult;
+import swardcase.report.JoiningReport.Rating;
+import swardcase.report.JoiningReport.YoungRow;
+import swardcase.wording.Words;
+
+/** The joining plan for a terminal. */
+public final class JoiningTerminalView {
+
+  private static final int BAR = 40;
+
+  private JoiningTerminalView() {}
+
+  /** The plan as lines. */
+  public static List<String> of(JoiningReport report) {
+    List<String> lines = new ArrayList<>();
+    lines.add(report.farm().name() + ", " + report.farm().date() + ": before joining");
+    lines.add("");
+    lines.addAll(TerminalView.wrap(report.headline()));
+    for (MobCalendar mob : report.mobs()) {
+      lines.add("");
+      lines.addAll(calendar(report, mob));
+    }
+    lines.add("");
+    lines.addAll(
+        TerminalView.wrap(
+            "days: so many in that half-month. keep off: none. \u2013: does not matter for this"
+                + " mob. ?: nobody knows the clover, so it is rated as"
+                + " risky until its leaf is tested. Sure: lowest and highest chance, in per cent,"
+                + " that a rating of the row is right."));
+    lines.add("");
+    lines.addAll(young(report));
+    lines.add("");
+    lines.addAll(policies(report));
+    lines.add("");
+    lines.addAll(moves(report));
+    lines.add("");
+    lines.addAll(gates(report));
+    lines.add("");
+    lines.addAll(TerminalView.wrap(report.safeFeed().statement()));
+    report.safeFeed().waysOut().forEach(way -> lines.addAll(TerminalView.wrap("- " + way)));
+    lines.addAll(TerminalView.wrap(report.safeFeed().worthStatement()));
+    lines.add("");
+    lines.addAll(dates(report));
+    lines.add("");
+    report.notices().forEach(note -> lines.addAll(TerminalView.wrap("- " + note)));
+    report.cautions().forEach(caution -> lines.addAll(TerminalView.wrap("! " + caution)));
+    return lines;
+  }
+
+  private static List<String> calendar(JoiningReport report, MobCalendar mob) {
+    List<String> headings = new ArrayList<>();
+    headings.add(mob.name());
+    for (HalfMonth half : report.halfMonths()) {
+      headings.add(half.from());
+    }
+    headings.add("Sure %");
+    headings.add("Why");
+    TextTable table = TextTable.of(headings.toArray(String[]::new));
+    for (PaddockRow row : mob.paddocks()) {
+      List<String> cells = new ArrayList<>();
+      cells.add(row.paddock() + (row.unknown() ? " ?" : ""));
+      row.cells().forEach(cell -> cells.add(cell.label()));
+      cells.add(isToBeTested(row) ? "test first" : sure(row.cells()));
+      cells.add(row.reason());
+      table.row(cells.toArray(String[]::new));
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add(mob.name() + ", " + Words.exact(mob.ewes()) + " ewes, " + mob.joining() + ":");
+    lines.addAll(table.lines());
+    return lines;
+  }
+
+  /** Whether a rating of the row rests on clover that nobody knows. */
+  private static boolean isToBeTested(PaddockRow row) {
+    return row.unknown()
+        && row.cells().stream()
+            .anyMatch(cell -> cell.rating() == Rating.LIMITED || cell.rating() == Rating.KEEP_OFF);
+  }
+
+  /** Lowest and highest chance of a row. */
+  private static String sure(List<Cell> cells) {
+    var chances =
+        cells.stream()
+            .filter(cell -> cell.rating() != Rating.NOT_RATED)
+            .mapToDouble(Cell::chanceRight)
+            .summaryStatistics();
+    String low = Words.whole(chances.getMin());
+    String high = Words.whole(chances.getMax());
+    return low.equals(high) ? low : low + " to " + high;
+  }
+
+  private static List<String> young(JoiningReport report) {
+    TextTable table =
+        TextTable.of(
+            "Replacement ewe lambs, maidens", "Through the green season", "Barren per 100");
+    for (YoungRow row : report.youngEwes()) {
+      table.row(row.paddock(), row.label(), Words.count(row.barrenPercent()));
+    }
+    return table.lines();
+  }
+
+  private static List<String> policies(JoiningReport report) {
+    String currency = report.farm().currency();
+    TextTable table =
+        TextTable.of(
+            "Way of grazing",
+            "Lambs not marked (range)",
+            "Worth " + currency,
+            ">Feed bought t",
+            ">" + currency,
+            "Gain on grazing as now");
+    for (PolicyResult policy : report.policies()) {
+      table.row(
+          policy.name(),
+          Words.count(policy.lambs()),
+          Words.count(policy.lambMoney()),
+          Words.about(policy.boughtTonnes()),
+          Words.about(policy.boughtMoney()),
+          policy.saved().isExact() ? "" : Words.range(policy.saved()));
+    }
+    return table.lines();
+  }
+
+  private static List<String> moves(JoiningReport report) {
+    List<String> headings = new ArrayList<>(List.of("Where to be"));
+    report.moves().forEach(group -> headings.add(group.group()));
+    TextTable table = TextTable.of(headings.toArray(String[]::new));
+    for (int k = 0; k < report.halfMonths().size(); k++) {
+      HalfMonth half = report.halfMonths().get(k);
+      List<String> cells = new ArrayList<>(List.of(half.from() + " to " + half.to()));
+      for (GroupMoves group : report.moves()) {
+        Move move = group.moves().get(k);
+        cells.add(move.where() + feed(report, move));
+      }
+      table.row(cells.toArray(String[]::new));
+    }
+    return table.lines();
+  }
+
+  private static List<String> gates(JoiningReport report) {
+    if (report.gates().isEmpty()) {
+      return List.of("Gates to keep shut: none.");
+    }
+    List<String> headings = new ArrayList<>(List.of("Gates to keep shut to"));
+    report.halfMonths().forEach(half -> headings.add(half.from()));
+    TextTable table = TextTable.of(headings.toArray(String[]::new));
+    for (Gate gate : report.gates()) {
+      List<String> cells = new ArrayList<>(List.of(gate.paddock()));
+      gate.to().forEach(to -> cells.add(to));
+      table.row(cells.toArray(String[]::new));
+    }
+    return table.lines();
+  }
+
+  private static String feed(JoiningReport report, Move move) {
+    return move.feedTonnes() > 0
+        ? "; feed " + Words.about(move.feedTonnes()) + " t " + report.farm().supplement()
+        : "";
+  }
+
+  private static List<String> dates(JoiningReport report) {
+    List<String> lines = new ArrayList<>();
+    lines.add("Ewes in lamb lost per 100 joined, by the day the rams go in");
+    double most =
+        report.dates().stream()
+            .flatMap(date -> date.lost().stream())
+            .mapToDouble(Double::doubleValue)
+            .max()
+            .orElse(0);
+    List<String> headings = new ArrayList<>(List.of("Rams in"));
+    report.mobs().forEach(mob -> headings.add(">" + mob.name()));
+    headings.add("");
+    TextTable table = TextTable.of(headings.toArray(String[]::new));
+    for (DatePoint date : report.dates()) {
+      List<String> cells = new ArrayList<>(List.of(date.date()));
+      date.lost().forEach(lost -> cells.add(Words.rounded(lost, 1)));
+      double worst = date.lost().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+      cells.add(most < 0.5 ? "" : "#".repeat((int) Math.round(BAR * worst / most)));
+      table.row(cells.toArray(String[]::new));
+    }
+    lines.addAll(table.lines());
+    lines.addAll(TerminalView.wrap(report.notModelled()));
+    return lines;
+  }
+}

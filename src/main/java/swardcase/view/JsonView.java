@@ -1,0 +1,118 @@
+package swardcase.view;
+
+import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import com.fasterxml.jackson.annotation.PropertyAccessor;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.JsonSerializer;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import swardcase.chance.Range;
+import swardcase.evidence.Assumption;
+import swardcase.wording.Words;
+
+/**
+ * A result document as JSON; that of a decision is described by {@code docs/result.schema.json}.
+ */
+public final class JsonView {
+
+  private static final ObjectMapper MAPPER =
+      JsonMapper.builder()
+          .visibility(PropertyAccessor.IS_GETTER, Visibility.NONE)
+          .addMixIn(Assumption.class, FlatAssumption.class)
+          .addModule(
+              new SimpleModule()
+                  .addSerializer(Double.class, write(JsonView::number))
+                  .addSerializer(double.class, write(JsonView::number))
+                  .addSerializer(LocalDate.class, write((date, to) -> to.writeString("" + date)))
+                  .addSerializer(OptionalInt.class, write(JsonView::optional))
+                  .addSerializer(OptionalDouble.class, write(JsonView::optional))
+                  .addSerializer(raw(Optional.class), write(JsonView::optional)))
+          .build();
+
+  private JsonView() {}
+
+  /** The report as text, with a line break at its end; numbers have six significant digits. */
+  public static String of(Record report) {
+    DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+    DefaultPrettyPrinter printer =
+        new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent);
+    try {
+      return MAPPER.writer(printer).writeValueAsString(report) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a report must be writable as JSON", e);
+    }
+  }
+
+  /**
+   * The record on one line, without a line break at its end. Signs outside ASCII are escaped, so
+   * that the bytes do not hang on a charset.
+   */
+  public static String line(Record record) {
+    try {
+      return MAPPER.writer().with(JsonWriteFeature.ESCAPE_NON_ASCII).writeValueAsString(record);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a record must be writable as JSON", e);
+    }
+  }
+
+  /** Low, likely and high stand beside the name instead of one level down. */
+  private interface FlatAssumption {
+    @JsonUnwrapped
+    Range range();
+  }
+
+  private interface Writer<T> {
+    void write(T value, JsonGenerator to) throws IOException;
+  }
+
+  private static <T> JsonSerializer<T> write(Writer<T> writer) {
+    return new JsonSerializer<>() {
+      @Override
+      public void serialize(T value, JsonGenerator to, SerializerProvider provider)
+          throws IOException {
+        writer.write(value, to);
+      }
+    };
+  }
+
+  private static void number(Double value, JsonGenerator to) throws IOException {
+    to.writeNumber(Words.sixDigits(value));
+  }
+
+  private static void optional(OptionalDouble value, JsonGenerator to) throws IOException {
+    if (value.isPresent()) {
+      number(value.getAsDouble(), to);
+    } else {
+      to.writeNull();
+    }
+  }
+
+  private static void optional(OptionalInt value, JsonGenerator to) throws IOException {
+    if (value.isPresent()) {
+      to.writeNumber(value.getAsInt());
+    } else {
+      to.writeNull();
+    }
+  }
+
+  private static void optional(Optional<?> value, JsonGenerator to) throws IOException {
+    to.writePOJO(value.orElse(null));
+  }
+
+  @SuppressWarnings("unchecked") // Class<Optional> stands for Optional of anything
+  private static Class<Optional<?>> raw(Class<?> type) {
+    return (Class<Optional<?>>) type;
+  }
+}

@@ -1,0 +1,135 @@
+package swardcase.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import swardcase.chance.Range;
+import swardcase.report.PaddockResult;
+import swardcase.report.PlanResult;
+import swardcase.report.Report;
+import swardcase.report.Reproduction;
+import swardcase.report.WinterFeed;
+import swardcase.wording.Words;
+
+/** The report as a summary for a terminal: the answer, the three numbers, a line a paddock. */
+public final class TerminalView {
+
+  private static final int WIDTH = 100;
+
+  private TerminalView() {}
+
+  /** The summary as lines. */
+  public static List<String> of(Report report) {
+    String currency = report.farm().currency();
+    List<String> lines = new ArrayList<>();
+    lines.add(report.farm().name() + ", " + report.farm().date());
+    lines.add("");
+    lines.add(report.plan().headline());
+    lines.add("");
+    lines.addAll(threeNumbers(report, currency));
+    lines.add("");
+    lines.addAll(paddocks(report, currency));
+    lines.add("");
+    for (PaddockResult paddock : report.paddocks()) {
+      String find =
+          paddock.deciding().isBlank()
+              ? ""
+              : " What would settle it soonest: " + paddock.deciding() + ".";
+      lines.addAll(wrap(paddock.name() + ": " + paddock.reason() + find));
+    }
+    report
+        .howSure()
+        .ifPresent(
+            sure -> {
+              lines.add("");
+              lines.add("How sure?");
+              sure.howSure().forEach(line -> lines.addAll(wrap("- " + line)));
+              lines.add("");
+              lines.add("What should you find out before you spend?");
+              sure.before().forEach(line -> lines.addAll(wrap("- " + line)));
+            });
+    lines.add("");
+    lines.add("The plan");
+    report.plan().notes().forEach(note -> lines.addAll(wrap("- " + note)));
+    if (!report.notices().isEmpty()) {
+      lines.add("");
+      lines.add("Please note");
+      report.notices().forEach(notice -> lines.addAll(wrap("- " + notice)));
+    }
+    lines.add("");
+    lines.addAll(wrap(report.cautions().get(0) + " " + report.cautions().get(1)));
+    return lines;
+  }
+
+  private static List<String> threeNumbers(Report report, String currency) {
+    WinterFeed feed = report.winterFeed();
+    Reproduction ewes = report.reproduction();
+    PlanResult plan = report.plan();
+    TextTable table = TextTable.of("A year, as things stand", "likely (range)", "in money");
+    table.row(
+        "Winter feed short, old cultivars",
+        Words.range(feed.supplementTonnes()) + " t " + report.farm().supplement(),
+        Words.money(currency, feed.supplementCost()));
+    table.row(
+        "Lambs not marked, oestrogen",
+        Words.count(ewes.lambsLostPerYear()),
+        Words.money(currency, ewes.costPerYear()));
+    table.row(
+        "Plan over " + report.farm().horizonYears() + " years",
+        "costs " + Words.money(currency, plan.cost()),
+        "gains " + Words.money(currency, plan.npv()));
+    return table.lines();
+  }
+
+  private static List<String> paddocks(Report report, String currency) {
+    TextTable table =
+        TextTable.of(
+            "Paddock",
+            ">ha",
+            "What to do",
+            "Start",
+            ">Cost " + currency,
+            ">Gain " + currency + " (range)",
+            ">Winter feed lost kg/ha",
+            "Oestrogen");
+    for (PaddockResult paddock : report.paddocks()) {
+      boolean acts = paddock.startYear().isPresent();
+      table.row(
+          paddock.name(),
+          Words.exact(paddock.areaHa()),
+          paddock.verdict(),
+          year(paddock.startYear()),
+          acts ? Words.likely(paddock.cost()) : "",
+          acts ? Words.range(paddock.npv()) : "",
+          amount(paddock.dryMatterLostKgPerHa()),
+          paddock.oestrogenRating());
+    }
+    return table.lines();
+  }
+
+  private static String amount(Range range) {
+    return range.high() == 0 ? "0" : Words.range(range);
+  }
+
+  private static String year(OptionalInt year) {
+    return year.isPresent() ? Integer.toString(year.getAsInt()) : "";
+  }
+
+  /** Text broken into lines of the terminal's width, later lines set in. */
+  static List<String> wrap(String text) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split(" ")) {
+      if (line.length() + word.length() + 1 > WIDTH && !line.isEmpty()) {
+        lines.add(line.toString());
+        line.setLength(0);
+        line.append("  ");
+      } else if (!line.isEmpty()) {
+        line.append(' ');
+      }
+      line.append(word);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+}

@@ -1,0 +1,53 @@
+package swardcase.wording;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Properties;
+import swardcase.check.Check;
+
+/**
+ * Every word of a sheet, read from {@code words.properties}; {@code {0}} stands for an argument. A
+ * second language is a second such file.
+ */
+public final class Texts {
+
+  private static final Properties WORDS = load();
+
+  private Texts() {}
+
+  private static Properties load() {
+    Properties words = new Properties();
+    try (InputStream in = Texts.class.getResourceAsStream("words.properties")) {
+      words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+    return words;
+  }
+
+  /** The words under a key, with the arguments in their places. */
+  public static String get(String key, Object... arguments) {
+    String pattern = Check.notNull(WORDS.getProperty(key), "words for " + key);
+    StringBuilder words = new StringBuilder();
+    int done = 0;
+    for (int open = pattern.indexOf('{'); open >= 0; open = pattern.indexOf('{', open + 1)) {
+      if (pattern.startsWith("}", open + 2) && isDigit(pattern.charAt(open + 1))) {
+        words.append(pattern, done, open).append(arguments[pattern.charAt(open + 1) - '0']);
+        done = open + 3;
+      }
+    }
+    return words.append(pattern, done, pattern.length()).toString();
+  }
+
+  private static boolean isDigit(char sign) {
+    return sign >= '0' && sign <= '9';
+  }
+
+  /** Whether there are words under a key. */
+  public static boolean has(String key) {
+    return WORDS.containsKey(key);
+  }
+}

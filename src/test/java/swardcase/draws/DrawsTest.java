@@ -1,0 +1,201 @@
+package swardcase.draws;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import swardcase.chance.CountedRandom;
+import swardcase.chance.Range;
+import swardcase.chance.Sample;
+import swardcase.evidence.Assumption;
+import swardcase.tables.Cultivar;
+
+class DrawsTest {
+
+  private static final Farms FARM = Farms.of("mixed-farm");
+  private static final int BLOCKS = 20;
+  private static final int PER_BLOCK = 200;
+
+  private final Draws draws = new Draws(FARM.model(), 4, BLOCKS, PER_BLOCK);
+  private final CountedRandom random = new CountedRandom(0);
+  private final double[] x = FARM.model().inputs().likely();
+  private final double[][] shares = emptyShares();
+  private final int[] seasons = new int[FARM.model().years()];
+
+  private double[][] emptyShares() {
+    double[][] empty = new double[FARM.plan().paddocks()][];
+    Arrays.setAll(empty, i -> new double[draws.composition(i).size()]);
+    return empty;
+  }
+
+  private double[] column(int input) {
+    double[] column = new double[draws.count()];
+    for (int d = 0; d < column.length; d++) {
+      draws.fill(d, random, x, shares, seasons);
+      column[d] = x[input];
+    }
+    return column;
+  }
+
+  @Test
+  void fill_everyInput_hasTheMeanOfItsDistributionAndStaysInItsReach() {
+    double[] sum = new double[x.length];
+    for (int d = 0; d < draws.count(); d++) {
+      draws.fill(d, random, x, shares, seasons);
+      for (int j = 0; j < x.length; j++) {
+        Assumption input = FARM.model().inputs().get(j);
+        sum[j] += x[j];
+        if (!isOldShare(j)) {
+          assertThat(x[j])
+              .as(input.name())
+              .isBetween(reach(input).low() - 1e-9, reach(input).high() + 1e-9);
+        }
+      }
+    }
+    for (int j = 0; j < x.length; j++) {
+      Assumption input = FARM.model().inputs().get(j);
+      double width = reach(input).high() - reach(input).low();
+      // Slices of 1 in 200 leave an error of far less than a thousandth of the width.
+      if (!isOldShare(j)) {
+        assertThat(sum[j] / draws.count())
+            .as(input.name())
+            .isCloseTo(reach(input).mean(), within(error(input) * width + 1e-9));
+      }
+    }
+  }
+
+  /** The price of supplement is tied to that of lambs, so its slices are no longer its own. */
+  private double error(Assumption input) {
+    boolean tied = input.equals(FARM.model().farm().supplement().pricePerTonne());
+    return tied ? 0.2 / Math.sqrt(draws.count()) : 1e-3;
+  }
+
+  private static Range reach(Assumption input) {
+    return DrawnReach.of(input);
+  }
+
+  private boolean isOldShare(int input) {
+    for (int i = 0; i < shares.length; i++) {
+      if (draws.oldShareInput(i) == input) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  @Test
+  void fill_cloverOfAPaddock_sumsToOneWithTheMeansOfItsComposition() {
+    double[][] sums = emptyShares();
+    for (int d = 0; d < draws.count(); d++) {
+      draws.fill(d, random, x, shares, seasons);
+      for (int i = 0; i < shares.length; i++) {
+        assertThat(Arrays.stream(shares[i]).sum()).isCloseTo(1, within(1e-12));
+        double old = 0;
+        for (int c = 0; c < shares[i].length; c++) {
+          sums[i][c] += shares[i][c] / draws.count();
+          old += draws.composition(i).cultivar(c).isOld() ? shares[i][c] : 0;
+        }
+        assertThat(x[draws.oldShareInput(i)]).isEqualTo(old);
+      }
+    }
+    for (int i = 0; i < shares.length; i++) {
+      for (int c = 0; c < shares[i].length; c++) {
+        // No share varies by more than 0.25 in standard deviation: four standard errors.
+        assertThat(sums[i][c])
+            .as("paddock %s, cultivar %s", i, c)
+            .isCloseTo(draws.composition(i).meanShare(c), within(1 / Math.sqrt(draws.count())));
+      }
+    }
+  }
+
+  /** Dwalganup or Geraldton: one of the two takes all eight plants, so their shares spread more. */
+  @Test
+  void fill_plantsThatMayBeEither_spreadWiderThanPlantsSplitEvenly() {
+    int paddock = 2;
+    var composition = draws.composition(paddock);
+    int place = 0;
+    while (!composition.cultivar(place).name().equals("Dwalganup")) {
+      place++;
+    }
+    double[] share = new double[draws.count()];
+    for (int d = 0; d < share.length; d++) {
+      draws.fill(d, random, x, shares, seasons);
+      share[d] = shares[paddock][place];
+    }
+    double evenSplit = Math.sqrt(composition.shares().covariance(place, place));
+    assertThat(Sample.standardDeviation(share)).isGreaterThan(1.1 * evenSplit);
+    assertThat(composition.share(Cultivar::isOld).isExact()).isFalse();
+  }
+
+  @Test
+  void fill_priceCorrelationAroundZero_leavesPricesUncorrelated() {
+    var inputs = FARM.model().inputs().all();
+    double[] lamb = column(inputs.indexOf(FARM.model().farm().prices().netValuePerLamb()));
+    double[] feed = column(inputs.indexOf(FARM.model().farm().supplement().pricePerTonne()));
+    // Four standard errors of a correlation from the draws.
+    assertThat(Sample.varianceShare(lamb, feed)).isLessThan(16.0 / draws.count());
+  }
+
+  @Test
+  void fill_numbersThatActionsShare_moveTogether() {
+    var inputs = FARM.model().inputs().all();
+    int pairs = 0;
+    for (int j = 0; j < inputs.size(); j++) {
+      int first = draws.dimension(j);
+      if (first != j && !inputs.get(j).range().isExact()) {
+        pairs++;
+        draws.fill(3, random, x, shares, seasons);
+        double u = place(inputs.get(j), x[j]);
+        if (sameShape(inputs.get(j), inputs.get(first))) {
+          assertThat(u).isCloseTo(place(inputs.get(first), x[first]), within(1e-9));
+        }
+      }
+    }
+    assertThat(pairs).isGreaterThan(3);
+  }
+
+  private static double place(Assumption input, double value) {
+    return (value - input.range().low()) / (input.range().high() - input.range().low());
+  }
+
+  private static boolean sameShape(Assumption a, Assumption b) {
+    return Math.abs(place(a, a.likely()) - place(b, b.likely())) < 1e-12;
+  }
+
+  /** A block's slices leave at most one draw of each block on the wrong side of a limit. */
+  @Test
+  void fill_seasonOfAnyYear_comesAsOftenAsItsChance() {
+    var types = FARM.model().farm().feedYear().seasons();
+    int[][] count = new int[seasons.length][types.size()];
+    for (int d = 0; d < draws.count(); d++) {
+      draws.fill(d, random, x, shares, seasons);
+      for (int t = 0; t < seasons.length; t++) {
+        count[t][seasons[t]]++;
+      }
+    }
+    for (int[] ofYear : count) {
+      for (int season = 0; season < ofYear.length; season++) {
+        assertThat((double) ofYear[season] / draws.count())
+            .isCloseTo(types.get(season).chance().likely(), within(2.0 / PER_BLOCK));
+      }
+    }
+  }
+
+  @Test
+  void fill_afterWarmingUp_allocatesNothing() {
+    ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    for (int d = 0; d < draws.count(); d++) {
+      draws.fill(d, random, x, shares, seasons);
+    }
+    long before = threads.getCurrentThreadAllocatedBytes();
+    for (int d = 0; d < 1000; d++) {
+      draws.fill(d, random, x, shares, seasons);
+    }
+    long bytes = threads.getCurrentThreadAllocatedBytes() - before;
+    // The reading itself allocates a little once.
+    assertThat(bytes).isLessThan(1000);
+  }
+}

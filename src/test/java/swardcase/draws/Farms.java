@@ -1,0 +1,46 @@
+package swardcase.draws;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import swardcase.decision.HowSure;
+import swardcase.intake.FarmFolder;
+import swardcase.outcome.Course;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.Plan;
+import swardcase.search.PlanSearch;
+import swardcase.tables.Tables;
+import swardcase.tables.TablesLoader;
+
+/** The invented farms made ready, each with its plan and every option at its best start. */
+public record Farms(FarmModel model, Plan plan, List<List<Course>> options) {
+
+  public static Farms of(String name) {
+    Tables tables = TablesLoader.standard().load();
+    return of(new FarmModel(FarmFolder.read(Path.of("demo-data", name), tables).farm(), tables));
+  }
+
+  public static Farms of(FarmModel model) {
+    PlanSearch search = new PlanSearch(model);
+    var run = model.newRun();
+    List<List<Course>> options = new ArrayList<>();
+    for (int i = 0; i < model.farm().paddocks().size(); i++) {
+      List<Course> ofPaddock = new ArrayList<>();
+      for (int a = 0; a < model.actions().size(); a++) {
+        if (a != model.keep() && run.allowed(i, a)) {
+          ofPaddock.add(new Course(a, 0));
+        }
+      }
+      options.add(ofPaddock);
+    }
+    return new Farms(model, search.best(), options);
+  }
+
+  public HowSure howSure(long seed, int draws) {
+    return HowSure.of(model, plan, options, seed, draws, share -> {});
+  }
+
+  Alternatives alternatives() {
+    return new Alternatives(model, plan, options, new PlanSearch(model)::feasible);
+  }
+}

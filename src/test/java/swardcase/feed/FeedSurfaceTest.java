@@ -1,0 +1,322 @@
+package swardcase.feed;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import swardcase.FarmCopy;
+import swardcase.RandomFarms;
+import swardcase.evidence.UncertainNumbers;
+import swardcase.farm.Farm;
+import swardcase.farm.HalfMonths;
+import swardcase.outcome.FarmModel;
+import swardcase.search.PlanFarms;
+import swardcase.tables.Tables;
+
+/** Against the feed budget itself, run for each question from its own start. */
+class FeedSurfaceTest {
+
+  private static final Tables TABLES = PlanFarms.TABLES;
+
+  /** Pools of the grid end a year within 0.001 kg of where they began it: some hundredths of MJ. */
+  private static final Offset<Double> NEAR = within(0.05);
+
+  private static final List<String> NUMBERS =
+      List.of(
+          "feed.leaf-area-penalty",
+          "feed.leaf-area-bound",
+          "feed.demand-multiplier",
+          "feed.dry-loss-multiplier");
+
+  /** A farm with a surface and with the budget beside it. */
+  private static final class Case {
+
+    final Farm farm;
+    final GrowthYear year;
+    final UncertainNumbers inputs = new UncertainNumbers();
+    final StockDemand demand;
+    final FeedBudget budget;
+    final FeedSurface surface;
+    double[] x;
+    double winterNow;
+
+    Case(Farm farm, boolean runMoreEwes) {
+      this.farm = farm;
+      year = new GrowthYear(farm);
+      FarmModel model = PlanFarms.model(farm);
+      demand = model.demand();
+      budget = model.budget();
+      surface = new FeedSurface(farm, model.tables(), year, inputs, demand, budget, runMoreEwes);
+      x = inputs.likely();
+    }
+
+    void set(double[] assumptions, double winter) {
+      x = assumptions;
+      winterNow = winter;
+      surface.set(x, winter);
+    }
+
+    private double number(String key) {
+      return x[inputs.add(TABLES.parameter(key))];
+    }
+
+    FeedResult run(int season, double w, double o, double ewes) {
+      double deficit = x[inputs.add(farm.management().conditionDeficit())];
+      double[] of = NUMBERS.stream().mapToDouble(this::number).toArray();
+      FeedParameters parameters = new FeedParameters(deficit, of[0], of[1], of[2], of[3]);
+      double[] multiplier = new double[HalfMonths.COUNT];
+      for (int p = 0; p < multiplier.length; p++) {
+        multiplier[p] = year.isWinter(p) ? w : o;
+      }
+      FeedResult result = new FeedResult();
+      budget.run(season, multiplier, budget.rates(parameters, ewes), result);
+      return result;
+    }
+
+    int seasons() {
+      return farm.feedYear().seasons().size();
+    }
+
+    double chance(int season) {
+      return farm.feedYear().seasons().get(season).chance().likely();
+    }
+
+    /** Energy bought for each ewe at a multiple of ewe numbers, MJ a year, mean of seasons. */
+    double perEwe(double w, double o, double ewes) {
+      double sum = 0;
+      for (int season = 0; season < seasons(); season++) {
+        sum += chance(season) * run(season, w, o, ewes).boughtMjPerHa();
+      }
+      return sum * farm.areaHa() / (farm.ewesJoined() * ewes);
+    }
+  }
+
+  private static Case anyCase(SplittableRandom random, boolean runMoreEwes) {
+    Case any = new Case(RandomFarms.any(random), runMoreEwes);
+    any.set(RandomFarms.draw(any.inputs.all(), random), random.nextDouble(0.6, 1));
+    return any;
+  }
+
+  @Test
+  void surface_atItsNodes_isTheBudgetOfTheSeason() {
+    SplittableRandom random = new SplittableRandom(71);
+    for (int round = 0; round < 6; round++) {
+      Case any = anyCase(random, false);
+      double[] winter = any.surface.winterNodes();
+      double[] other = FeedSurface.otherNodes();
+      for (int draw = 0; draw < 12; draw++) {
+        int season = random.nextInt(any.seasons());
+        double w = draw == 0 ? winter[winter.length - 1] : winter[random.nextInt(winter.length)];
+        double o = draw == 1 ? other[other.length - 1] : other[random.nextInt(other.length)];
+        FeedResult budget = any.run(season, w, o, 1);
+        assertThat(any.surface.bought(season, w, o)).isCloseTo(budget.boughtMjPerHa(), NEAR);
+        assertThat(any.surface.spare(season, w, o)).isCloseTo(budget.uneatenKgDmPerHa(), NEAR);
+      }
+    }
+  }
+
+  @Test
+  void surface_asTheFarmStandsAndWithCurrentCultivars_isExact() {
+    SplittableRandom random = new SplittableRandom(72);
+    for (int round = 0; round < 6; round++) {
+      Case any = anyCase(random, false);
+      FeedResult result = new FeedResult();
+      for (int season = 0; season < any.seasons(); season++) {
+        FeedResult asItStands = any.run(season, any.winterNow, 1, 1);
+        FeedResult current = any.run(season, 1, 1, 1);
+        assertThat(any.surface.bought(season, any.winterNow, 1))
+            .isCloseTo(asItStands.boughtMjPerHa(), NEAR);
+        assertThat(any.surface.bought(season, 1, 1)).isCloseTo(current.boughtMjPerHa(), NEAR);
+        FeedResult now = any.surface.now(season);
+        for (int p = 0; p < HalfMonths.COUNT; p++) {
+          assertThat(now.greenKgDmPerHa[p]).isCloseTo(asItStands.greenKgDmPerHa[p], within(1e-4));
+          assertThat(now.dryKgDmPerHa[p]).isCloseTo(asItStands.dryKgDmPerHa[p], within(1e-4));
+        }
+        double w = random.nextDouble(0.3, 1.2);
+        double o = random.nextDouble(0.3, 1.2);
+        any.surface.run(season, w, o, result);
+        assertThat(result.boughtMjPerHa).isEqualTo(any.run(season, w, o, 1).boughtMjPerHa);
+      }
+    }
+  }
+
+  @Test
+  void surface_overSeasons_isTheirMeanByChance() {
+    SplittableRandom random = new SplittableRandom(73);
+    for (int round = 0; round < 6; round++) {
+      Case any = anyCase(random, false);
+      FeedSurface surface = any.surface;
+      double w = random.nextDouble(0.5, 1.1);
+      double o = random.nextDouble(0.5, 1.1);
+      double bought = 0;
+      double spare = 0;
+      for (int season = 0; season < any.seasons(); season++) {
+        bought += any.chance(season) * any.run(season, 1, 0.9, 1).boughtMjPerHa();
+        spare += any.chance(season) * any.run(season, 1, 0.9, 1).uneatenKgDmPerHa();
+      }
+      assertThat(surface.spare(surface.meanOfSeasons(), 1, 0.9))
+          .as("asked for before what is bought")
+          .isCloseTo(spare, NEAR);
+      assertThat(surface.bought(1, 0.9)).isCloseTo(bought, NEAR);
+      double read = surface.bought(w, o);
+      double mean = 0;
+      for (int season = 0; season < any.seasons(); season++) {
+        mean += any.chance(season) * surface.bought(season, w, o);
+      }
+      assertThat(read).isCloseTo(mean, within(1e-9 * (1 + mean)));
+      assertThat(surface.bought(surface.meanOfSeasons(), w, o)).isEqualTo(read);
+    }
+  }
+
+  @Test
+  void surface_betweenNodes_liesOnStraightLines() {
+    SplittableRandom random = new SplittableRandom(74);
+    for (int round = 0; round < 4; round++) {
+      Case any = anyCase(random, false);
+      FeedSurface surface = any.surface;
+      double[] winter = surface.winterNodes();
+      double[] other = FeedSurface.otherNodes();
+      for (int draw = 0; draw < 20; draw++) {
+        int season = random.nextInt(any.seasons() + 1);
+        int a = random.nextInt(winter.length - 1);
+        int b = random.nextInt(other.length - 1);
+        double u = random.nextInt(3) == 0 ? random.nextInt(2) : random.nextDouble();
+        double v = random.nextInt(3) == 0 ? random.nextInt(2) : random.nextDouble();
+        double w = winter[a] + u * (winter[a + 1] - winter[a]);
+        double o = other[b] + v * (other[b + 1] - other[b]);
+        double read = surface.bought(season, w, o);
+        double line =
+            (1 - u) * (1 - v) * surface.bought(season, winter[a], other[b])
+                + u * (1 - v) * surface.bought(season, winter[a + 1], other[b])
+                + (1 - u) * v * surface.bought(season, winter[a], other[b + 1])
+                + u * v * surface.bought(season, winter[a + 1], other[b + 1]);
+        assertThat(read).isCloseTo(line, within(1e-9 * (1 + line)));
+      }
+    }
+  }
+
+  @Test
+  void surface_outsideItsNodes_holdsTheEdge() {
+    Case any = anyCase(new SplittableRandom(75), false);
+    FeedSurface surface = any.surface;
+    double[] winter = surface.winterNodes();
+    double[] other = FeedSurface.otherNodes();
+    double least = winter[0];
+    double most = winter[winter.length - 1];
+    assertThat(surface.bought(0.1, 0.9)).isEqualTo(surface.bought(least, 0.9));
+    assertThat(surface.bought(1.9, 0.9)).isEqualTo(surface.bought(most, 0.9));
+    assertThat(surface.bought(0.8, 0.1)).isEqualTo(surface.bought(0.8, other[0]));
+    assertThat(surface.bought(0.8, 1.9)).isEqualTo(surface.bought(0.8, other[other.length - 1]));
+  }
+
+  @Test
+  void winterNodes_ofAnyFarm_riseAndHoldItsOwnGrowthAndTheFullOne() {
+    Case any = new Case(PlanFarms.demo("mixed-farm"), false);
+    for (double now : new double[] {0.3, 0.8, 0.9999, 1, 1.03, 1.4}) {
+      any.surface.set(any.x, now);
+      double[] nodes = any.surface.winterNodes();
+      assertThat(nodes).contains(Math.min(now, 1), 1);
+      for (int k = 1; k < nodes.length; k++) {
+        assertThat(nodes[k]).isGreaterThan(nodes[k - 1]);
+      }
+      assertThat(nodes[0]).isCloseTo(0.35 * Math.min(now, 1), within(1e-12));
+      assertThat(nodes[nodes.length - 1]).isGreaterThanOrEqualTo(Math.max(1.05, now));
+    }
+    any.surface.set(any.x, 0.8);
+    assertThat(any.surface.winterNodes()).contains(new double[] {0.9}, within(1e-12));
+  }
+
+  /** Every number of the run on its own: what was solved for another is forgotten. */
+  @Test
+  void set_anotherNumber_forgetsWhatWasSolved() {
+    Case used = new Case(PlanFarms.demo("mixed-farm"), true);
+    for (int k = -1; k < used.inputs.size(); k++) {
+      used.set(used.inputs.likely(), 0.8);
+      assertThat(used.surface.bought(1, 0.9)).isPositive();
+      assertThat(used.surface.extraEwes(1, 1)).isPositive();
+      double[] x = used.inputs.likely();
+      if (k >= 0) {
+        x[k] *= 0.9;
+      }
+      double now = k < 0 ? 0.85 : 0.8;
+      used.set(x, now);
+      Case fresh = new Case(used.farm, true);
+      fresh.set(x, now);
+      assertThat(used.surface.spare(0, 1, 0.9)).isEqualTo(fresh.surface.spare(0, 1, 0.9));
+      assertThat(used.surface.bought(1, 0.9)).isEqualTo(fresh.surface.bought(1, 0.9));
+      assertThat(used.surface.bought(now, 1)).isEqualTo(fresh.surface.bought(now, 1));
+      assertThat(used.surface.extraEwes(1, 1)).isEqualTo(fresh.surface.extraEwes(1, 1));
+    }
+  }
+
+  /** Halved twelve times, the rise is known to 1/8192 of the most that is allowed. */
+  @Test
+  void extraEwes_ofMoreFeed_areThoseAtWhichEachNeedsAsMuchSupplementAsNow() {
+    SplittableRandom random = new SplittableRandom(76);
+    int between = 0;
+    int most = 0;
+    for (int round = 0; round < 40; round++) {
+      Case any = anyCase(random, true);
+      if (any.farm.ewesJoined() == 0) {
+        assertThat(any.surface.extraEwes(1, 1)).isZero();
+        assertThat(any.surface.riseAt(any.x, any.winterNow, 1)).isZero();
+        continue;
+      }
+      double limit = any.x[any.inputs.add(any.farm.management().mostEweIncrease())];
+      double rise = any.surface.extraEwes(1, 1);
+      double now = any.perEwe(any.winterNow, 1, 1);
+      double close = limit / 4096;
+      double slack = 1e-4 * (1 + now);
+      assertThat(rise).isBetween(0.0, limit);
+      if (rise > close) {
+        most += rise == limit ? 1 : 0;
+        assertThat(any.perEwe(1, 1, 1 + rise - close)).isLessThan(now + slack);
+      }
+      if (rise > close && rise < limit - close) {
+        between++;
+        assertThat(any.perEwe(1, 1, 1 + rise + close)).isGreaterThan(now - slack);
+      }
+      assertThat(any.surface.riseAt(any.x, any.winterNow, 1)).isEqualTo(rise);
+      assertThat(any.surface.extraEwes(any.winterNow, 1)).isZero();
+      assertThat(any.surface.extraEwes(any.winterNow, 0.9)).isZero();
+    }
+    assertThat(between).isGreaterThan(5);
+    assertThat(most).isGreaterThan(2);
+  }
+
+  @Test
+  void extraEwes_ofAFarmThatRunsNoMore_areNoneButTheRiseIsStillKnown() {
+    Case without = new Case(PlanFarms.demo("mixed-farm"), false);
+    Case with = new Case(without.farm, true);
+    without.set(without.x, 0.8);
+    with.set(with.x, 0.8);
+    assertThat(without.surface.extraEwes(1, 1)).isZero();
+    assertThat(with.surface.extraEwes(1, 1)).isPositive();
+    assertThat(without.surface.riseAt(without.x, 0.8, 1)).isEqualTo(with.surface.extraEwes(1, 1));
+  }
+
+  @Test
+  void appetite_ofStock_isPartOfTheDemand() {
+    SplittableRandom random = new SplittableRandom(77);
+    for (int round = 0; round < 10; round++) {
+      Case any = anyCase(random, false);
+      for (int p = 0; p < HalfMonths.COUNT; p++) {
+        double ewes = any.demand.eweAppetiteKgDmPerDay(p);
+        double other = any.demand.otherAppetiteKgDmPerDay(p);
+        assertThat(any.surface.eweShareOfAppetite(p) * (ewes + other))
+            .isCloseTo(ewes, within(1e-9 * (1 + ewes)));
+        assertThat(any.surface.otherAppetiteKgDmPerHa(p) * any.farm.areaHa())
+            .isCloseTo(other * HalfMonths.days(p), within(1e-9 * (1 + other * 16)));
+      }
+    }
+    Farm bare =
+        FarmCopy.of(PlanFarms.demo("mixed-farm")).mobs(List.of()).otherStock(List.of()).build();
+    FeedSurface none = new Case(bare, true).surface;
+    assertThat(Arrays.stream(new int[] {0, 12, 23}).mapToDouble(none::eweShareOfAppetite).sum())
+        .isZero();
+  }
+}

@@ -1,0 +1,290 @@
+package swardcase.outcome;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import swardcase.FarmCopy;
+import swardcase.RandomFarms;
+import swardcase.evidence.Assumption;
+import swardcase.evidence.UncertainNumbers;
+import swardcase.farm.Action;
+import swardcase.farm.ActionKind;
+import swardcase.farm.CostLine;
+import swardcase.farm.CostLine.Phase;
+import swardcase.farm.Farm;
+import swardcase.farm.Paddock;
+import swardcase.feed.GrowthYear;
+import swardcase.search.PlanFarms;
+import swardcase.sward.StandingClover;
+
+/**
+ * Actions with round numbers on the mixed farm, followed by hand: a year of run-down with 0.7 of
+ * the growth, then a sowing that takes in 0.8 of cases and grows 0.6 and 0.9 at first. Costs are 10
+ * in a run-down year, 100 at sowing, 3 every year.
+ */
+class ActionPathsTest {
+
+  private static final int KEEP = 0;
+  private static final int RESOW = 1;
+  private static final int CROP = 2;
+  private static final int OVERSOW = 3;
+  private static final int HOLD = 4;
+  private static final double TAKES = 0.8;
+  private static final double TARGET = 0.5;
+  private static final int YEARS = 8;
+
+  private final Farm farm = farm();
+  private final UncertainNumbers inputs = new UncertainNumbers();
+  private final GrowthYear year = new GrowthYear(farm);
+  private final StandingClover stands =
+      new StandingClover(
+          farm, RandomFarms.TABLES, inputs, StandingClover.compositions(farm, RandomFarms.TABLES));
+  private final ActionPaths paths = new ActionPaths(farm, RandomFarms.TABLES, inputs, stands, year);
+  private final double[] x = inputs.likely();
+
+  ActionPathsTest() {
+    stands.set(x);
+    paths.set(x);
+  }
+
+  private static Farm farm() {
+    Farm base = PlanFarms.demo("mixed-farm");
+    List<Action> actions = new ArrayList<>();
+    actions.add(action("keep", ActionKind.KEEP, 0, false));
+    actions.add(action("resow", ActionKind.RESOW, 1, false));
+    actions.add(action("crop", ActionKind.RESOW, 1, true));
+    actions.add(action("oversow", ActionKind.OVERSOW, 0, false));
+    actions.add(action("hold", ActionKind.HOLD_OFF, 0, false));
+    Farm farm = FarmCopy.of(base).actions(actions).build();
+    return farm.withFinance(farm.finance().withHorizonYears(YEARS));
+  }
+
+  private static Action action(String key, ActionKind kind, int runDown, boolean cropped) {
+    boolean sows = kind == ActionKind.RESOW || kind == ActionKind.OVERSOW;
+    List<CostLine> costs = new ArrayList<>();
+    if (kind != ActionKind.KEEP) {
+      costs.add(cost("fence", Phase.YEARLY, 1));
+      costs.add(cost("water", Phase.YEARLY, 2));
+    }
+    if (sows) {
+      costs.add(cost("spray", Phase.RUN_DOWN, 10));
+      costs.add(cost("seed", Phase.SOWING, 60));
+      costs.add(cost("drill", Phase.SOWING, 40));
+    }
+    return new Action(
+        key,
+        key,
+        kind,
+        kind == ActionKind.RESOW,
+        runDown,
+        cropped,
+        2,
+        value("left", 0.7),
+        value("one", 0.6),
+        value("two", 0.9),
+        value("set", 0.1),
+        value("kill", 0.95),
+        value("buried", 0),
+        value("sown", 10),
+        value("target", TARGET),
+        value("takes", TAKES),
+        value("margin", 150),
+        costs);
+  }
+
+  private static CostLine cost(String name, Phase phase, double perHa) {
+    return new CostLine(name, phase, value(name, perHa), "", "", "");
+  }
+
+  private static Assumption value(String name, double value) {
+    return RandomFarms.exactly(name, value);
+  }
+
+  private List<Integer> arable() {
+    List<Integer> arable = new ArrayList<>();
+    for (int i = 0; i < farm.paddocks().size(); i++) {
+      if (farm.paddocks().get(i).arable()) {
+        arable.add(i);
+      }
+    }
+    assertThat(arable).hasSizeBetween(1, farm.paddocks().size() - 1);
+    return arable;
+  }
+
+  @Test
+  void costs_ofAResowing_comeInTheirYearsAndAgainIfItFails() {
+    for (int i : arable()) {
+      assertThat(paths.costPerHa(paths.at(i, RESOW, 0))).isCloseTo(13, within(1e-9));
+      assertThat(paths.costPerHa(paths.at(i, RESOW, 1))).isCloseTo(103, within(1e-9));
+      assertThat(paths.costPerHa(paths.at(i, RESOW, 2))).isCloseTo(3 + 0.2 * 100, within(1e-9));
+      assertThat(paths.costPerHa(paths.at(i, RESOW, 3))).isCloseTo(3, within(1e-9));
+      assertThat(paths.costPerHa(paths.at(i, KEEP, 0))).isZero();
+      assertThat(paths.costPerHa(paths.at(i, HOLD, 5))).isCloseTo(3, within(1e-9));
+      assertThat(paths.costPerHa(paths.at(i, OVERSOW, 0))).isCloseTo(103, within(1e-9));
+      assertThat(paths.costPerHa(paths.at(i, OVERSOW, 1))).isCloseTo(23, within(1e-9));
+    }
+  }
+
+  @Test
+  void margin_ofACropYear_isEarnedInItOnly() {
+    for (int i : arable()) {
+      assertThat(paths.marginPerHa(paths.at(i, CROP, 0))).isCloseTo(150, within(1e-9));
+      assertThat(paths.marginPerHa(paths.at(i, CROP, 1))).isZero();
+      assertThat(paths.marginPerHa(paths.at(i, RESOW, 0))).isZero();
+      assertThat(paths.other(paths.at(i, CROP, 0))).as("nothing to graze").isZero();
+      assertThat(paths.winter(paths.at(i, CROP, 0))).isZero();
+    }
+  }
+
+  /** Growth of the months outside winter, in which cultivars do not differ. */
+  @Test
+  void otherGrowth_ofAResowing_followsTheYearsOfBothStands() {
+    double open = 1 - year.otherShareAfterBreak(2);
+    assertThat(open).isBetween(0.1, 0.95);
+    for (int i : arable()) {
+      assertThat(paths.other(paths.at(i, RESOW, 0))).isCloseTo(0.7, within(1e-9));
+      assertThat(paths.other(paths.at(i, RESOW, 1))).isCloseTo(0.6 * open, within(1e-9));
+      assertThat(paths.other(paths.at(i, RESOW, 2)))
+          .isCloseTo(0.8 * 0.9 + 0.2 * 0.6 * open, within(1e-9));
+      assertThat(paths.other(paths.at(i, RESOW, 3))).isCloseTo(0.8 + 0.2 * 0.9, within(1e-9));
+      assertThat(paths.other(paths.at(i, RESOW, 4))).isCloseTo(1, within(1e-9));
+      assertThat(paths.other(paths.at(i, KEEP, 3))).isEqualTo(1);
+    }
+  }
+
+  @Test
+  void winterGrowth_ofAResowing_countsTheCloverOfEachYear() {
+    double open = 1 - year.winterShareAfterBreak(2);
+    for (int i : arable()) {
+      double now = x[stands.cloverShareInput(i)];
+      double[] plants = paths.plantShares(x, i, RESOW);
+      assertThat(paths.winter(paths.at(i, KEEP, 0)))
+          .isCloseTo(factor(i, now, stands.shares(i), 0), within(1e-9));
+      assertThat(paths.winter(paths.at(i, RESOW, 0)))
+          .isCloseTo(0.7 * factor(i, now, stands.shares(i), 0), within(1e-9));
+      assertThat(paths.winter(paths.at(i, RESOW, 1)))
+          .isCloseTo(0.6 * open * factor(i, TARGET, plants, 1), within(1e-9));
+      assertThat(paths.winter(paths.at(i, RESOW, 2)))
+          .isCloseTo(
+              TAKES * 0.9 * factor(i, TARGET, plants, 2)
+                  + (1 - TAKES) * 0.6 * open * factor(i, TARGET, plants, 1),
+              within(1e-9));
+      assertThat(paths.winter(paths.at(i, RESOW, 5)))
+          .isCloseTo(
+              TAKES * factor(i, TARGET, plants, 5) + (1 - TAKES) * factor(i, TARGET, plants, 4),
+              within(1e-9));
+    }
+  }
+
+  private double factor(int i, double clover, double[] shares, int k) {
+    double yield = 0;
+    int n = stands.species(i);
+    for (int c = 0; c < n; c++) {
+      yield += shares[k * n + c] * stands.cultivar(i, c).relativeWinterYield().likely();
+    }
+    return 1 - clover * (1 - yield);
+  }
+
+  @Test
+  void strengthAndOldShare_ofAPath_areThoseOfItsClover() {
+    double leaf = RandomFarms.TABLES.parameter("dose.leaf-share").likely();
+    double wet = RandomFarms.TABLES.parameter("dose.waterlogged-factor").likely();
+    double strongest = 0;
+    for (int i = 0; i < farm.paddocks().size(); i++) {
+      Paddock paddock = farm.paddocks().get(i);
+      double scale = leaf * (paddock.waterlogged() ? wet : 1);
+      double now = paddock.cloverShare().likely();
+      double[] standing = stands.shares(i);
+      assertThat(paths.strength(paths.at(i, KEEP, 3)))
+          .isCloseTo(scale * now * percent(i, standing, 0), within(1e-9));
+      assertThat(paths.oldShare(paths.at(i, HOLD, 3))).isCloseTo(old(i, standing, 0), within(1e-9));
+      if (paddock.arable()) {
+        double[] plants = paths.plantShares(x, i, RESOW);
+        assertThat(paths.strength(paths.at(i, RESOW, 0)))
+            .isCloseTo(scale * now * percent(i, standing, 0), within(1e-9));
+        assertThat(paths.strength(paths.at(i, RESOW, 4)))
+            .isCloseTo(
+                scale * TARGET * (TAKES * percent(i, plants, 4) + 0.2 * percent(i, plants, 3)),
+                within(1e-9));
+        assertThat(paths.oldShare(paths.at(i, RESOW, 4)))
+            .isCloseTo(TAKES * old(i, plants, 4) + 0.2 * old(i, plants, 3), within(1e-9));
+      }
+      for (int a = 0; a < farm.actions().size(); a++) {
+        for (int k = 0; k < YEARS; k++) {
+          strongest =
+              Math.max(strongest, paths.allowed(i, a) ? paths.strength(paths.at(i, a, k)) : 0);
+        }
+      }
+    }
+    assertThat(paths.strongest()).isEqualTo(strongest);
+  }
+
+  private double percent(int i, double[] shares, int k) {
+    double sum = 0;
+    int n = stands.species(i);
+    for (int c = 0; c < n; c++) {
+      sum += shares[k * n + c] * stands.formononetin(x, i, c);
+    }
+    return sum;
+  }
+
+  private double old(int i, double[] shares, int k) {
+    double sum = 0;
+    int n = stands.species(i);
+    for (int c = 0; c < n; c++) {
+      sum += stands.cultivar(i, c).isOld() ? shares[k * n + c] : 0;
+    }
+    return sum;
+  }
+
+  /** Two in a hundred won bring 30 % clover to 0.98 x 30 + 0.02 x 50, as the method page says. */
+  @Test
+  void cloverShare_ofAnOversowing_movesOnlyWithWhatTheNewcomerWon() {
+    double leaf = RandomFarms.TABLES.parameter("dose.leaf-share").likely();
+    double wet = RandomFarms.TABLES.parameter("dose.waterlogged-factor").likely();
+    for (int i = 0; i < farm.paddocks().size(); i++) {
+      double scale = leaf * (farm.paddocks().get(i).waterlogged() ? wet : 1);
+      double now = farm.paddocks().get(i).cloverShare().likely();
+      double[] plants = paths.plantShares(x, i, OVERSOW);
+      int n = stands.species(i);
+      double won = plants[5 * n + n - 1];
+      double wonBefore = plants[4 * n + n - 1];
+      assertThat(paths.strength(paths.at(i, OVERSOW, 5)))
+          .isCloseTo(
+              scale
+                  * (TAKES * (now + (TARGET - now) * won) * percent(i, plants, 5)
+                      + 0.2 * (now + (TARGET - now) * wonBefore) * percent(i, plants, 4)),
+              within(1e-9));
+    }
+  }
+
+  @Test
+  void paddock_underAnAction_isShutWhileSownOrCropped() {
+    assertThat(paths.isShut(RESOW, 0)).isFalse();
+    assertThat(paths.isShut(RESOW, 1)).isTrue();
+    assertThat(paths.isShut(RESOW, 2)).isFalse();
+    assertThat(paths.isShut(CROP, 0)).isTrue();
+    assertThat(paths.isShut(CROP, 1)).isTrue();
+    assertThat(paths.isShut(CROP, 2)).isFalse();
+    assertThat(paths.isShut(OVERSOW, 0)).isTrue();
+    assertThat(paths.isShut(KEEP, 0)).isFalse();
+    assertThat(paths.isShut(HOLD, 0)).isFalse();
+    assertThat(paths.holdsOff(HOLD)).isTrue();
+    assertThat(paths.holdsOff(KEEP)).isFalse();
+  }
+
+  @Test
+  void actions_thatNeedThePlough_areForArablePaddocksOnly() {
+    for (int i = 0; i < farm.paddocks().size(); i++) {
+      boolean arable = farm.paddocks().get(i).arable();
+      assertThat(paths.allowed(i, RESOW)).isEqualTo(arable);
+      assertThat(paths.allowed(i, OVERSOW)).isTrue();
+      assertThat(paths.allowed(i, HOLD)).isTrue();
+    }
+    assertThat(inputs.get(paths.establishmentInput(RESOW)).likely()).isEqualTo(TAKES);
+    assertThat(paths.establishmentInput(HOLD)).isEqualTo(-1);
+  }
+}

@@ -1,0 +1,563 @@
+package swardcase.outcome;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import swardcase.RandomFarms;
+import swardcase.evidence.Assumption;
+import swardcase.farm.ActionKind;
+import swardcase.farm.Farm;
+import swardcase.farm.HalfMonths;
+import swardcase.farm.Mob;
+import swardcase.farm.Paddock;
+import swardcase.feed.FeedResult;
+import swardcase.feed.FeedSurface;
+import swardcase.feed.SupplementCost;
+import swardcase.grazing.JoiningFeed;
+import swardcase.search.PlanFarms;
+
+/** The outcome of plans put together again from the sums of paddocks, feed and ewes. */
+class OutcomeFunctionTest {
+
+  private static final double ROUNDING = 1e-9;
+
+  /** A farm at drawn assumptions, with a plan. */
+  private static final class Case {
+
+    final FarmModel model;
+    final Farm farm;
+    final OutcomeFunction run;
+    final double[] x;
+    final Plan plan;
+    final Outcome out;
+
+    Case(Farm farm, SplittableRandom random) {
+      this.farm = farm;
+      model = PlanFarms.model(farm);
+      run = model.newRun();
+      x = RandomFarms.draw(model.inputs().all(), random);
+      run.set(x);
+      Plan any = model.keepAll();
+      for (int i = 0; i < any.paddocks(); i++) {
+        int action = random.nextInt(model.actions().size());
+        if (run.allowed(i, action)) {
+          any = any.with(i, action, random.nextInt(model.startYears()));
+        }
+      }
+      plan = any;
+      out = model.newOutcome();
+      run.evaluate(plan, out);
+    }
+
+    double number(Assumption of) {
+      int place = model.inputs().all().indexOf(of);
+      assertThat(place).as(of.name()).isNotNegative();
+      return x[place];
+    }
+
+    Paddock paddock(int i) {
+      return farm.paddocks().get(i);
+    }
+
+    /** Sums of every year over the paddocks of the plan. */
+    double[] sums() {
+      int size = YearSums.size(run.mobs());
+      double[] all = new double[model.years() * size];
+      double[] of = all.clone();
+      for (int i = 0; i < plan.paddocks(); i++) {
+        run.addYears(i, plan.action(i), plan.start(i), of);
+        Arrays.setAll(all, k -> all[k] + of[k]);
+      }
+      return all;
+    }
+
+    double chance(int season) {
+      return farm.feedYear().seasons().get(season).chance().likely();
+    }
+
+    int seasons() {
+      return farm.feedYear().seasons().size();
+    }
+  }
+
+  private interface Law {
+    void check(Case any, SplittableRandom random);
+  }
+
+  private static void forAnyFarm(int farms, Law law) {
+    for (int k = 0; k < farms; k++) {
+      SplittableRandom random = new SplittableRandom(4200 + k);
+      law.check(new Case(RandomFarms.any(random), random), random);
+    }
+  }
+
+  private static void assertNear(double actual, double expected) {
+    assertThat(actual).isCloseTo(expected, within(ROUNDING * Math.max(1, Math.abs(expected))));
+  }
+
+  @Test
+  void outcome_ofAnyPlan_addsUpOverItsYears() {
+    forAnyFarm(
+        20,
+        (any, random) -> {
+          double rate = any.number(any.farm.finance().discountRate());
+          double npv = 0;
+          double end = 0;
+          for (int i = 0; i < any.plan.paddocks(); i++) {
+            boolean sows = any.model.actions().get(any.plan.action(i)).sows();
+            end +=
+                sows ? any.paddock(i).areaHa() * any.number(any.farm.finance().endValuePerHa()) : 0;
+          }
+          double[] flows = any.out.cashFlow();
+          assertThat(flows).hasSize(any.model.years());
+          for (int t = 0; t < any.model.years(); t++) {
+            double net =
+                any.out.supplementSaved(t)
+                    + any.out.lambsSaved(t)
+                    + any.out.cropMargin(t)
+                    + any.out.spareFeed(t)
+                    - any.out.actionCost(t);
+            boolean last = t == any.model.years() - 1;
+            assertNear(any.out.net(t), net);
+            assertNear(any.out.endValue(t), last ? end : 0);
+            assertNear(flows[t], net + (last ? end : 0));
+            npv += flows[t] / Math.pow(1 + rate, t);
+            assertNear(any.run.discount(t), Math.pow(1 + rate, -t));
+          }
+          assertNear(any.out.npv(), npv);
+        });
+  }
+
+  @Test
+  void outcome_ofAYear_isReadFromItsSums() {
+    forAnyFarm(
+        20,
+        (any, random) -> {
+          double[] sums = any.sums();
+          double weights = any.run.weightSum();
+          double perMj = any.run.pricePerMj();
+          double area = any.farm.areaHa();
+          FeedSurface feed = any.run.feed();
+          for (int t = 0; t < any.model.years(); t++) {
+            int at = t * YearSums.size(any.run.mobs());
+            double lost = any.run.held().lost(sums[at + YearSums.HELD] / weights);
+            double w = sums[at + YearSums.WINTER] / weights - lost;
+            double o = sums[at + YearSums.OTHER] / weights - lost;
+            double now = any.run.winterGrowthNow();
+            double saved = (feed.bought(now, 1) - feed.bought(w, o)) * area * perMj;
+            double price = any.number(any.farm.prices().spareFeedPerTonneDm());
+            int mean = feed.meanOfSeasons();
+            double spare =
+                (feed.spare(mean, w, o) - feed.spare(mean, now, 1)) * area / 1000 * price;
+            boolean more = any.model.runMoreEwes() && saved > 0;
+            double further =
+                more ? any.run.gainOfMoreEwes(feed.extraEwes(w, o) * any.farm.ewesJoined()) : 0;
+            assertNear(any.out.winterGrowth(t), sums[at + YearSums.WINTER] / weights);
+            assertNear(any.out.actionCost(t), sums[at + YearSums.COST]);
+            assertNear(any.out.cropMargin(t), sums[at + YearSums.MARGIN]);
+            assertNear(any.out.supplementSaved(t), more ? 0 : saved);
+            assertNear(any.out.spareFeed(t), further + spare);
+          }
+        });
+  }
+
+  @Test
+  void outcome_ofEwes_isThatOfEachMobAtItsStrengths() {
+    forAnyFarm(
+        20,
+        (any, random) -> {
+          double[] sums = any.sums();
+          for (int t = 0; t < any.model.years(); t++) {
+            int at = t * YearSums.size(any.run.mobs());
+            double lambs = 0;
+            double inLamb = 0;
+            double money = 0;
+            double pregnant = 0;
+            for (int g = 0; g < any.run.mobs(); g++) {
+              Mob mob = any.farm.mobs().get(g);
+              double grazed = sums[at + YearSums.at(g, YearSums.GRAZED)];
+              double open = sums[at + YearSums.at(g, YearSums.GRAZED_HELD)];
+              double strength = grazed > 0 ? sums[at + YearSums.at(g, YearSums.DOSE)] / grazed : 0;
+              double held =
+                  open > 0 ? sums[at + YearSums.at(g, YearSums.DOSE_HELD)] / open : strength;
+              double share = any.run.flock(g).share(t, strength, held);
+              double more = (share - any.run.flock(g).shareNow()) * mob.ewes();
+              inLamb += more;
+              lambs += more * any.run.lambsPerPregnantEwe(g);
+              money += more * any.run.valuePerPregnantEwe(g);
+              pregnant += share * mob.ewes();
+            }
+            assertNear(any.out.ewesInLamb(t), inLamb);
+            assertNear(any.out.lambs(t), lambs);
+            assertNear(any.out.lambsSaved(t), money);
+            int ewes = any.farm.ewesJoined();
+            assertNear(any.out.pregnantShare(t), ewes > 0 ? pregnant / ewes : 0);
+          }
+        });
+  }
+
+  @Test
+  void sums_ofAPaddock_areItsAreaGrowthAndStrengthWhereTheMobGrazes() {
+    forAnyFarm(
+        12,
+        (any, random) -> {
+          int size = YearSums.size(any.run.mobs());
+          double[] of = new double[any.model.years() * size];
+          for (int i = 0; i < any.plan.paddocks(); i++) {
+            double area = any.paddock(i).areaHa();
+            for (int a = 0; a < any.model.actions().size(); a++) {
+              int start = random.nextInt(any.model.startYears());
+              any.run.addYears(i, a, start, of);
+              double cost = 0;
+              for (int t = 0; t < any.model.years(); t++) {
+                int at = t * size;
+                int k = t - start;
+                boolean acted = k >= 0;
+                boolean shut = acted && any.run.isShut(a, k);
+                boolean held = acted && any.model.actions().get(a).kind() == ActionKind.HOLD_OFF;
+                double w = of[at + YearSums.WINTER];
+                double o = of[at + YearSums.OTHER];
+                double share = any.model.year().winterShare();
+                double taken = share * w + (1 - share) * o;
+                double strength = acted ? any.run.greenDose(i, a, k) : any.run.greenDose(i);
+                cost += of[at + YearSums.COST];
+                assertNear(of[at + YearSums.OUT], shut ? area : 0);
+                assertNear(of[at + YearSums.HELD], held ? taken : 0);
+                for (int g = 0; g < any.run.mobs(); g++) {
+                  boolean grazes = any.paddock(i).isGrazedBy(any.farm.mobs().get(g));
+                  double grazed = grazes ? taken : 0;
+                  double open = held ? 0 : grazed;
+                  assertNear(of[at + YearSums.at(g, YearSums.GRAZED)], grazed);
+                  assertNear(of[at + YearSums.at(g, YearSums.DOSE)], grazed * strength);
+                  assertNear(of[at + YearSums.at(g, YearSums.GRAZED_HELD)], open);
+                  assertNear(of[at + YearSums.at(g, YearSums.DOSE_HELD)], open * strength);
+                  assertNear(of[at + YearSums.at(g, YearSums.SAFE)], open * part(any, g, i));
+                }
+              }
+              assertNear(cost, area * any.run.costPerHa(i, a, start));
+            }
+          }
+        });
+  }
+
+  /** Weight of the mob's ewes among the mobs that graze the paddock. */
+  private static double part(Case any, int mob, int paddock) {
+    double all = 0;
+    for (Mob other : any.farm.mobs()) {
+      all += any.paddock(paddock).isGrazedBy(other) ? weight(other) : 0;
+    }
+    return all > 0 ? weight(any.farm.mobs().get(mob)) / all : 0;
+  }
+
+  private static double weight(Mob mob) {
+    return mob.ewes() * mob.liveweightKg().likely();
+  }
+
+  @Test
+  void growth_ofTheFarm_isThatOfItsPaddocksByAreaAndIndex() {
+    forAnyFarm(
+        12,
+        (any, random) -> {
+          double weights = 0;
+          double grown = 0;
+          double feed = 0;
+          for (int i = 0; i < any.plan.paddocks(); i++) {
+            double weight = any.paddock(i).areaHa() * growthIndex(any, i);
+            double winter = any.run.winterFactorNow(i);
+            weights += weight;
+            grown += weight * winter;
+            double share = any.model.year().winterShare();
+            assertNear(any.run.feedWeight(i), weight * (1 - share * (1 - winter)));
+            assertNear(
+                any.run.winterLossKgDmPerHa(i),
+                (1 - winter)
+                    * weight
+                    / any.paddock(i).areaHa()
+                    * any.model.year().winterGrowthKgDmPerHa());
+          }
+          assertNear(any.run.weightSum(), weights);
+          assertNear(any.run.winterGrowthNow(), grown / weights);
+        });
+  }
+
+  private static double growthIndex(Case any, int paddock) {
+    Paddock of = any.paddock(paddock);
+    return any.number(of.growthIndex().named("growth index: " + of.name()));
+  }
+
+  @Test
+  void oldShare_ofTheFarm_isTheMeanByArea() {
+    forAnyFarm(
+        12,
+        (any, random) -> {
+          any.run.evaluate(any.plan, any.out);
+          for (int t = 0; t < any.model.years(); t++) {
+            double old = 0;
+            for (int i = 0; i < any.plan.paddocks(); i++) {
+              double of = any.run.oldShare(any.plan, i, t);
+              old += of * any.paddock(i).areaHa();
+              if (t < any.plan.start(i)) {
+                assertThat(of).isEqualTo(any.run.oldShare(any.model.keepAll(), i, 0));
+              }
+            }
+            assertNear(any.out.oldShare(t), old / any.farm.areaHa());
+          }
+        });
+  }
+
+  @Test
+  void lostWhereHeld_growsInALineFromWhatOtherStockTake() {
+    forAnyFarm(
+        12,
+        (any, random) -> {
+          double grown = 0;
+          double whenHeld = 0;
+          double appetite = 0;
+          int ewes = any.farm.ewesJoined();
+          for (int p = 0; p < HalfMonths.COUNT; p++) {
+            double held = 0;
+            for (int g = 0; g < any.run.mobs(); g++) {
+              held += any.run.flock(g).isHeld(p) ? any.farm.mobs().get(g).ewes() : 0;
+            }
+            double share = ewes > 0 ? held / ewes : 0;
+            grown += any.model.year().growthKgDmPerHa(p);
+            whenHeld += share * any.model.year().growthKgDmPerHa(p);
+            appetite += share * any.run.feed().otherAppetiteKgDmPerHa(p);
+          }
+          for (double held : new double[] {0, 0.1, 0.4, 1}) {
+            double lost = Math.max(0, held * whenHeld - appetite) / grown;
+            assertNear(any.run.held().lost(held), lost);
+          }
+        });
+  }
+
+  @Test
+  void supplement_ofTheYear_isThatOfItsSeasons() {
+    forAnyFarm(
+        8,
+        (any, random) -> {
+          double perTonne =
+              new SupplementCost(
+                      any.number(any.farm.supplement().pricePerTonne()),
+                      any.number(any.farm.supplement().energyMjPerKgDm()),
+                      any.number(any.farm.supplement().dryMatterFraction()),
+                      any.number(any.farm.supplement().wasteFraction()))
+                  .energyMjPerTonne();
+          assertNear(any.run.tonnesPerMj() * perTonne, 1);
+          assertNear(
+              any.run.pricePerMj() * perTonne, any.number(any.farm.supplement().pricePerTonne()));
+          double winter = 0;
+          double bought = 0;
+          FeedResult result = new FeedResult();
+          for (int season = 0; season < any.seasons(); season++) {
+            any.run.feedYear(season, 0.9, result);
+            winter += any.chance(season) * result.boughtMjPerHa(any.model.year().winterMask());
+          }
+          for (int season = 0; season < any.seasons(); season++) {
+            any.run.feedYear(season, 1, result);
+            bought += any.chance(season) * result.boughtMjPerHa();
+          }
+          assertNear(any.run.boughtInWinterMj(0.9), winter * any.farm.areaHa());
+          assertThat(any.run.boughtMj(1) / any.farm.areaHa()).isCloseTo(bought, within(0.05));
+        });
+  }
+
+  @Test
+  void dose_ofAHalfMonth_isStrengthTimesTheGreenShareOfIntake() {
+    forAnyFarm(
+        12,
+        (any, random) -> {
+          double dry = any.number(PlanFarms.TABLES.parameter("dose.dry-factor"));
+          for (int p = 0; p < HalfMonths.COUNT; p++) {
+            double share = 0;
+            for (int season = 0; season < any.seasons(); season++) {
+              FeedResult now = any.run.feed().now(season);
+              double eaten = now.eatenGreenKgDmPerHa[p] + now.eatenDryKgDmPerHa[p];
+              share +=
+                  eaten == 0
+                      ? 0
+                      : any.chance(season)
+                          * (now.eatenGreenKgDmPerHa[p] + dry * now.eatenDryKgDmPerHa[p])
+                          / eaten;
+            }
+            assertNear(any.run.greenShare(p), share);
+            double mean = 0;
+            for (int g = 0; g < any.run.mobs(); g++) {
+              double taken = 0;
+              double strength = 0;
+              for (int i = 0; i < any.plan.paddocks(); i++) {
+                if (any.paddock(i).isGrazedBy(any.farm.mobs().get(g))) {
+                  taken += any.run.feedWeight(i);
+                  strength += any.run.feedWeight(i) * any.run.greenDose(i);
+                }
+              }
+              double dose = taken > 0 ? share * strength / taken : 0;
+              assertNear(any.run.flock(g).doseNow(p), dose);
+              mean += dose * any.farm.mobs().get(g).ewes();
+            }
+            int ewes = any.farm.ewesJoined();
+            assertNear(any.run.dose(p), ewes > 0 ? mean / ewes : 0);
+          }
+        });
+  }
+
+  @Test
+  void loss_ofAMob_isItsEwesNotInLambTimesTheirWorth() {
+    forAnyFarm(
+        12,
+        (any, random) -> {
+          for (int g = 0; g < any.run.mobs(); g++) {
+            Mob mob = any.farm.mobs().get(g);
+            double perEwe = mob.markingPercent().likely() / mob.pregnantPercent().likely();
+            double worth =
+                perEwe * any.number(any.farm.prices().netValuePerLamb())
+                    + any.number(any.farm.prices().costPerDryEwe());
+            double fewer =
+                (any.run.flock(g).unaffectedShare() - any.run.flock(g).shareNow()) * mob.ewes();
+            assertThat(fewer).isGreaterThanOrEqualTo(-1e-9);
+            assertNear(any.run.lambsPerPregnantEwe(g), perEwe);
+            assertNear(any.run.valuePerPregnantEwe(g), worth);
+            assertNear(any.run.valueOfShare(g), worth * mob.ewes());
+            assertNear(any.run.lambsLost(g), fewer * perEwe);
+            assertNear(any.run.lambCost(g), fewer * worth);
+          }
+        });
+  }
+
+  @Test
+  void gainOfMoreEwes_paysTheirSupplementAndTheCapitalInThem() {
+    forAnyFarm(
+        12,
+        (any, random) -> {
+          double gain = any.run.gainOfMoreEwes(10);
+          int ewes = any.farm.ewesJoined();
+          if (ewes == 0) {
+            assertThat(gain).isZero();
+            return;
+          }
+          double supplement =
+              any.run.boughtMj(any.run.winterGrowthNow()) * any.run.pricePerMj() / ewes;
+          double capital =
+              any.number(any.farm.prices().replacementEwe())
+                  * any.number(any.farm.finance().discountRate());
+          double margin = any.number(any.farm.prices().grossMarginPerEwe());
+          assertNear(gain, 10 * (margin - supplement - capital));
+          double rise = any.run.feed().riseAt(any.x, any.run.winterGrowthNow(), 1);
+          assertNear(any.run.extraEwesWithCurrent(), rise * ewes);
+        });
+  }
+
+  @Test
+  void set_withSeasonsApart_isTheirMeanWhereNoEwesAreAdded() {
+    forAnyFarm(
+        12,
+        (any, random) -> {
+          int years = any.model.years();
+          double[][] shares = new double[any.plan.paddocks()][];
+          for (int i = 0; i < shares.length; i++) {
+            int size = any.run.composition(i).size();
+            shares[i] = new double[size];
+            double left = 1;
+            for (int c = 0; c < size; c++) {
+              shares[i][c] = c == size - 1 ? left : left * random.nextDouble();
+              left -= shares[i][c];
+            }
+          }
+          OutcomeFunction apart = any.model.newRun();
+          Outcome of = any.model.newOutcome();
+          Outcome mean = any.model.newOutcome();
+          int[] seasons = new int[years];
+          Arrays.fill(seasons, any.seasons());
+          apart.set(any.x, shares, seasons);
+          apart.evaluate(any.plan, mean);
+          double[] saved = new double[years];
+          double[] spare = new double[years];
+          for (int season = 0; season < any.seasons(); season++) {
+            Arrays.fill(seasons, season);
+            apart.set(any.x, shares, seasons);
+            apart.evaluate(any.plan, of);
+            for (int t = 0; t < years; t++) {
+              saved[t] += any.chance(season) * of.supplementSaved(t);
+              spare[t] += any.chance(season) * of.spareFeed(t);
+              assertThat(of.lambsSaved(t)).isEqualTo(mean.lambsSaved(t));
+            }
+          }
+          for (int t = 0; t < years; t++) {
+            assertThat(saved[t])
+                .isCloseTo(mean.supplementSaved(t), within(1e-7 * scale(mean.supplementSaved(t))));
+            assertThat(spare[t])
+                .isCloseTo(mean.spareFeed(t), within(1e-7 * scale(mean.spareFeed(t))));
+          }
+        });
+  }
+
+  private static double scale(double of) {
+    return Math.max(1, Math.abs(of));
+  }
+
+  @Test
+  void npvOfBaseWith_anotherChoice_isThatOfThePlanWithIt() {
+    forAnyFarm(
+        15,
+        (any, random) -> {
+          OutcomeFunction whole = any.model.newRun();
+          whole.set(any.x);
+          whole.evaluate(any.plan, any.out);
+          assertThat(any.run.setBase(any.plan)).isEqualTo(any.out.npv());
+          for (int i = 0; i < any.plan.paddocks(); i++) {
+            int start = random.nextInt(any.model.startYears());
+            for (int a = 0; a < any.model.actions().size(); a++) {
+              whole.evaluate(any.plan.with(i, a, start), any.out);
+              assertThat(any.run.npvOfBaseWith(i, a, start)).isCloseTo(any.out.npv(), within(1e-6));
+            }
+          }
+        });
+  }
+
+  /** Set twice: nothing of the feed year read first may be left. */
+  @Test
+  void safeFeedNeeded_isThatOfTheFeedYearAsItStands() {
+    forAnyFarm(
+        30,
+        (any, random) -> {
+          any.run.set(any.model.inputs().likely());
+          any.run.set(any.x);
+          double[] onOffer = new double[HalfMonths.COUNT];
+          double[] growth = new double[HalfMonths.COUNT];
+          double[] eaten = new double[HalfMonths.COUNT];
+          for (int season = 0; season < any.seasons(); season++) {
+            FeedResult now = any.run.feed().now(season);
+            for (int p = 0; p < HalfMonths.COUNT; p++) {
+              double ofEwes = any.run.feed().eweShareOfAppetite(p);
+              double grazed = now.eatenGreenKgDmPerHa[p] + now.eatenDryKgDmPerHa[p];
+              onOffer[p] += any.chance(season) * (now.greenKgDmPerHa[p] + now.dryKgDmPerHa[p]);
+              growth[p] += any.chance(season) * now.growthKgDmPerHa[p];
+              eaten[p] += any.chance(season) * ofEwes * grazed;
+            }
+          }
+          int paddocks = any.plan.paddocks();
+          boolean[][] grazes = new boolean[any.run.mobs()][paddocks];
+          for (int g = 0; g < grazes.length; g++) {
+            for (int i = 0; i < paddocks; i++) {
+              grazes[g][i] = any.paddock(i).isGrazedBy(any.farm.mobs().get(g));
+            }
+          }
+          JoiningFeed expected = new JoiningFeed(any.farm, grazes);
+          double taken = 0;
+          for (int i = 0; i < paddocks; i++) {
+            taken += any.run.feedWeight(i);
+          }
+          for (int g = 0; g < grazes.length; g++) {
+            double open = 0;
+            for (int i = 0; i < paddocks; i++) {
+              open += any.run.feedWeight(i) * expected.part(g, i);
+            }
+            expected.set(g, any.run.flock(g), onOffer, growth, eaten, taken, open);
+            assertNear(any.run.safeFeedNeeded(g), expected.needed(g));
+          }
+        });
+  }
+}
