@@ -16,6 +16,7 @@ import swardcase.grazing.JoiningFeed;
 import swardcase.reproduction.FlockEffect;
 import swardcase.sward.Composition;
 import swardcase.sward.StandingClover;
+import swardcase.tables.Tables;
 
 /**
  * The outcome function with its workspace: {@link #set} takes one array of assumptions, {@link
@@ -30,11 +31,28 @@ import swardcase.sward.StandingClover;
  */
 public final class OutcomeFunction {
 
+  /** Key of the real discount rate, share per year. */
+  public static final String DISCOUNT_RATE = "finance.discount-rate";
+
+  /** Key of the price of the supplement, money per t as fed. */
+  public static final String SUPPLEMENT_PRICE = "price.supplement";
+
+  /** Key of the net value of a lamb marked, money. */
+  public static final String LAMB_VALUE = "price.lamb";
+
+  private static final String SUPPLEMENT_ENERGY = "supplement.energy";
+  private static final String SUPPLEMENT_DRY_MATTER = "supplement.dry-matter";
+  private static final String SUPPLEMENT_WASTE = "supplement.waste";
+  private static final String DRY_EWE_COST = "price.dry-ewe";
+  private static final String EWE_MARGIN = "price.ewe-margin";
+  private static final String EWE_PRICE = "price.ewe";
+  private static final String SPARE_FEED_VALUE = "price.spare-feed";
+  private static final String END_VALUE = "finance.end-value";
+  private static final String DRY_FACTOR = "dose.dry-factor";
   private static final int NONE = -1;
 
   private final FarmModel model;
   private final Farm farm;
-  private final UncertainNumbers inputs = new UncertainNumbers();
   private final StandingClover stands;
   private final ActionPaths paths;
   private final FeedSurface feed;
@@ -91,8 +109,31 @@ public final class OutcomeFunction {
   private double tonnesPerMj;
   private final double[] discount;
 
+  /** Every uncertain number of a farm, in the order in which the outcome function reads them. */
+  static UncertainNumbers numbers(Farm farm, Tables tables, List<Composition> compositions) {
+    UncertainNumbers.Builder numbers = new UncertainNumbers.Builder();
+    StandingClover.enter(numbers, farm, tables, compositions);
+    ActionPaths.enter(numbers, farm, tables, compositions);
+    FeedSurface.enter(numbers, farm, tables);
+    farm.mobs().forEach(mob -> FlockEffect.enter(numbers, mob, tables));
+    numbers.add(DISCOUNT_RATE, farm.finance().discountRate());
+    numbers.add(SUPPLEMENT_PRICE, farm.supplement().pricePerTonne());
+    numbers.add(SUPPLEMENT_ENERGY, farm.supplement().energyMjPerKgDm());
+    numbers.add(SUPPLEMENT_DRY_MATTER, farm.supplement().dryMatterFraction());
+    numbers.add(SUPPLEMENT_WASTE, farm.supplement().wasteFraction());
+    numbers.add(LAMB_VALUE, farm.prices().netValuePerLamb());
+    numbers.add(DRY_EWE_COST, farm.prices().costPerDryEwe());
+    numbers.add(EWE_MARGIN, farm.prices().grossMarginPerEwe());
+    numbers.add(EWE_PRICE, farm.prices().replacementEwe());
+    numbers.add(SPARE_FEED_VALUE, farm.prices().spareFeedPerTonneDm());
+    numbers.add(END_VALUE, farm.finance().endValuePerHa());
+    numbers.add(DRY_FACTOR, tables.parameter("dose.dry-factor"));
+    return numbers.build();
+  }
+
   OutcomeFunction(FarmModel model) {
     this.model = model;
+    UncertainNumbers numbers = model.inputs();
     farm = model.farm();
     year = model.year();
     years = farm.finance().horizonYears();
@@ -102,17 +143,17 @@ public final class OutcomeFunction {
     areaHa = farm.areaHa();
     paddockArea = farm.paddocks().stream().mapToDouble(Paddock::areaHa).toArray();
     paddockWeight = new double[paddockArea.length];
-    stands = new StandingClover(farm, model.tables(), inputs, model.compositions());
-    paths = new ActionPaths(farm, model.tables(), inputs, stands, year);
+    stands = new StandingClover(farm, model.tables(), numbers, model.compositions());
+    paths = new ActionPaths(farm, numbers, stands, year);
     feed =
         new FeedSurface(
-            farm, model.tables(), year, inputs, model.demand(), model.budget(), runMoreEwes);
+            farm, model.tables(), year, numbers, model.demand(), model.budget(), runMoreEwes);
     List<Mob> mobs = farm.mobs();
     ewes = mobs.stream().mapToInt(Mob::ewes).toArray();
     lambsPerEwe = mobs.stream().mapToDouble(OutcomeFunction::lambsPerPregnantEwe).toArray();
     flock = new FlockEffect[mobs.size()];
     for (int g = 0; g < flock.length; g++) {
-      flock[g] = new FlockEffect(farm, mobs.get(g), model.tables(), inputs);
+      flock[g] = new FlockEffect(farm, mobs.get(g), numbers);
     }
     grazes = new boolean[flock.length][paddockArea.length];
     for (int g = 0; g < flock.length; g++) {
@@ -133,23 +174,19 @@ public final class OutcomeFunction {
     valueOfShare = new double[flock.length];
     joiningFeed = new JoiningFeed(farm, grazes);
     held = new HeldFeed(year, feed, flock);
-    discountRate = inputs.add(farm.finance().discountRate());
-    supplementPrice = inputs.add(farm.supplement().pricePerTonne());
-    supplementEnergy = inputs.add(farm.supplement().energyMjPerKgDm());
-    supplementDryMatter = inputs.add(farm.supplement().dryMatterFraction());
-    supplementWaste = inputs.add(farm.supplement().wasteFraction());
-    lambValue = inputs.add(farm.prices().netValuePerLamb());
-    dryEweCost = inputs.add(farm.prices().costPerDryEwe());
-    eweMargin = inputs.add(farm.prices().grossMarginPerEwe());
-    ewePrice = inputs.add(farm.prices().replacementEwe());
-    spareFeedValue = inputs.add(farm.prices().spareFeedPerTonneDm());
-    endValue = inputs.add(farm.finance().endValuePerHa());
-    dryFactor = inputs.add(model.tables().parameter("dose.dry-factor"));
-    set(inputs.likely());
-  }
-
-  public UncertainNumbers inputs() {
-    return inputs;
+    discountRate = numbers.place(DISCOUNT_RATE);
+    supplementPrice = numbers.place(SUPPLEMENT_PRICE);
+    supplementEnergy = numbers.place(SUPPLEMENT_ENERGY);
+    supplementDryMatter = numbers.place(SUPPLEMENT_DRY_MATTER);
+    supplementWaste = numbers.place(SUPPLEMENT_WASTE);
+    lambValue = numbers.place(LAMB_VALUE);
+    dryEweCost = numbers.place(DRY_EWE_COST);
+    eweMargin = numbers.place(EWE_MARGIN);
+    ewePrice = numbers.place(EWE_PRICE);
+    spareFeedValue = numbers.place(SPARE_FEED_VALUE);
+    endValue = numbers.place(END_VALUE);
+    dryFactor = numbers.place(DRY_FACTOR);
+    set(numbers.likely());
   }
 
   /**

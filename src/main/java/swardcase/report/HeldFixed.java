@@ -3,7 +3,6 @@ package swardcase.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -41,14 +40,12 @@ public record HeldFixed(
 
   static List<HeldFixed> of(FarmModel model) {
     List<HeldFixed> all = new ArrayList<>();
-    Set<Assumption> drawn =
-        model.inputs().all().stream().map(HeldFixed::nameless).collect(Collectors.toSet());
     model
         .tables()
         .parameters()
         .forEach(
             (key, parameter) -> {
-              boolean moved = drawn.contains(nameless(parameter));
+              boolean moved = model.inputs().find(key).isPresent();
               boolean elsewhere =
                   Stream.of(OF_THE_FARM, OF_A_FLOCK, OF_A_CLIMATE).anyMatch(key::startsWith);
               if (!moved && !elsewhere) {
@@ -65,11 +62,6 @@ public record HeldFixed(
     all.add(byMonth("fixed.greenDying", quality, PastureQuality::greenDyingPerMonth));
     all.add(byMonth("fixed.dryLost", quality, PastureQuality::dryLostPerMonth));
     return List.copyOf(all);
-  }
-
-  /** An input has a name of its own for the row it comes from. */
-  private static Assumption nameless(Assumption number) {
-    return number.named("-");
   }
 
   private static HeldFixed of(Assumption number) {

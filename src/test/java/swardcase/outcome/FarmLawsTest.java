@@ -16,7 +16,6 @@ import swardcase.FarmCopy;
 import swardcase.OtherCurrency;
 import swardcase.OtherHemisphere;
 import swardcase.RandomFarms;
-import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Identification;
@@ -154,7 +153,8 @@ class FarmLawsTest {
   }
 
   private static FlockEffect effect(Farm farm, int mob) {
-    return new FlockEffect(farm, farm.mobs().get(mob), RandomFarms.TABLES, new UncertainNumbers());
+    return new FlockEffect(
+        farm, farm.mobs().get(mob), new FarmModel(farm, RandomFarms.TABLES).inputs());
   }
 
   @Test
