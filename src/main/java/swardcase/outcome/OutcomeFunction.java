@@ -72,8 +72,9 @@ public final class OutcomeFunction {
   private final double[] keptSums;
   private final double[] baseSums;
   private final double[] baseNpv;
-  private final double[] shareOfYear;
-  private final double[] baseShare;
+  private final double[] addedNow;
+  private final double[] addedThen;
+  private final double[] exchanged;
   private final Outcome scratch;
   private final double[] valueOfShare;
   private final double[] boughtNowMjPerHa;
@@ -165,8 +166,9 @@ public final class OutcomeFunction {
     keptSums = new double[sums];
     baseSums = new double[years * sums];
     baseNpv = new double[years + 1];
-    shareOfYear = new double[mobs.size() * years];
-    baseShare = new double[shareOfYear.length];
+    addedNow = new double[sums];
+    addedThen = new double[sums];
+    exchanged = new double[sums];
     scratch = model.newOutcome();
     discount = new double[years];
     seasonOfYear = new int[years];
@@ -271,7 +273,7 @@ public final class OutcomeFunction {
     }
     double strongest = paths.strongest();
     for (int g = 0; g < flock.length; g++) {
-      valueOfShare[g] = ewes[g] * (lambsPerEwe[g] * x[lambValue] + x[dryEweCost]);
+      valueOfShare[g] = ewes[g] * valuePerPregnantEwe(g);
       flock[g].set(x, greenShare, strength(keptSums, 0, g), strongest);
       double open = keptSums[YearSums.at(g, YearSums.SAFE)];
       joiningFeed.set(g, flock[g], onOffer, growth, eatenByEwes, taken, open);
@@ -399,7 +401,6 @@ public final class OutcomeFunction {
     for (FlockEffect effect : flock) {
       effect.keepYears();
     }
-    System.arraycopy(shareOfYear, 0, baseShare, 0, baseShare.length);
     out.endValue = end / discount[years - 1];
     out.npv = baseNpv[years] + end;
   }
@@ -422,84 +423,31 @@ public final class OutcomeFunction {
   }
 
   /**
-   * Net present value of the base with another choice on one paddock. Years before either choice
-   * begins are as they were; in the others what the paddock adds is put in place of what it added,
-   * so that the time taken does not grow with the farm. A choice that changes nothing gives the
-   * base to the last bit.
+   * Net present value of the base with another choice on one paddock, in money. Years before either
+   * choice begins are as they were; in the others what the paddock adds is put in place of what it
+   * added, so that the time taken does not grow with the paddocks. A choice that changes nothing
+   * gives the base to the last bit.
    */
   public double npvOfBaseWith(int paddock, int action, int start) {
     int actionNow = base.action(paddock);
     int startNow = base.start(paddock);
     int first = Math.min(begins(action, start), begins(actionNow, startNow));
-    for (int g = 0; g < flock.length; g++) {
-      if (grazes[g][paddock]) {
-        flock[g].resumeFrom(first);
-      }
+    for (FlockEffect effect : flock) {
+      effect.resumeFrom(first);
     }
     double npv = baseNpv[first];
     for (int t = first; t < years; t++) {
-      int now = pathYear(t, paddock, actionNow, startNow);
-      int then = pathYear(t, paddock, action, start);
-      boolean heldNow = t >= startNow && paths.holdsOff(actionNow);
-      boolean heldThen = t >= start && paths.holdsOff(action);
-      npv += discount[t] * netWith(t, paddock, then, heldThen, now, heldNow);
+      Arrays.fill(addedNow, 0);
+      Arrays.fill(addedThen, 0);
+      addTo(addedNow, 0, t, paddock, actionNow, startNow);
+      addTo(addedThen, 0, t, paddock, action, start);
+      for (int k = 0; k < sums; k++) {
+        exchanged[k] = baseSums[t * sums + k] + (addedThen[k] - addedNow[k]);
+      }
+      evaluateYear(t, exchanged, 0, scratch);
+      npv += discount[t] * scratch.net(t);
     }
     return npv + baseEnd + (endValueNow(paddock, action) - endValueNow(paddock, actionNow));
-  }
-
-  /**
-   * Net gain of a year of the base in which one paddock is in the year {@code then} of a path in
-   * place of {@code now}, added up as {@link Outcome#net} does.
-   */
-  private double netWith(int t, int paddock, int then, boolean heldThen, int now, boolean heldNow) {
-    int at = t * sums;
-    double area = paddockArea[paddock];
-    double weight = paddockWeight[paddock];
-    double takenThen = taken(paddock, then);
-    double takenNow = taken(paddock, now);
-    double heldFeed = baseSums[at + YearSums.HELD];
-    if (heldThen || heldNow) {
-      heldFeed += (heldThen ? takenThen : 0) - (heldNow ? takenNow : 0);
-    }
-    double lost = heldFeed > 0 ? held.lost(heldFeed / weightSum) : 0;
-    double winter = weight * paths.winter(then) - weight * paths.winter(now);
-    double other = weight * paths.other(then) - weight * paths.other(now);
-    double w = (baseSums[at + YearSums.WINTER] + winter) / weightSum - lost;
-    double o = (baseSums[at + YearSums.OTHER] + other) / weightSum - lost;
-    boolean carriesMore = carriesMore(w, o);
-    double lambs = 0;
-    for (int g = 0; g < flock.length; g++) {
-      double share = baseShare[g * years + t];
-      if (grazes[g][paddock]) {
-        double strongThen = takenThen * paths.strength(then);
-        double strongNow = takenNow * paths.strength(now);
-        double strength =
-            ratio(
-                baseSums[at + YearSums.at(g, YearSums.DOSE)] + (strongThen - strongNow),
-                baseSums[at + YearSums.at(g, YearSums.GRAZED)] + (takenThen - takenNow),
-                0);
-        double strengthHeld = strength;
-        if (heldFeed > 0) {
-          double open = (heldThen ? 0 : takenThen) - (heldNow ? 0 : takenNow);
-          double openStrong = (heldThen ? 0 : strongThen) - (heldNow ? 0 : strongNow);
-          strengthHeld =
-              ratio(
-                  baseSums[at + YearSums.at(g, YearSums.DOSE_HELD)] + openStrong,
-                  baseSums[at + YearSums.at(g, YearSums.GRAZED_HELD)] + open,
-                  strength);
-        }
-        share = flock[g].share(t, strength, strengthHeld);
-      }
-      lambs += (share - flock[g].shareNow()) * valueOfShare[g];
-    }
-    double margin = area * paths.marginPerHa(then) - area * paths.marginPerHa(now);
-    double cost = area * paths.costPerHa(then) - area * paths.costPerHa(now);
-    return Outcome.net(
-        supplementSaved(seasonOfYear[t], carriesMore, w, o),
-        lambs,
-        baseSums[at + YearSums.MARGIN] + margin,
-        spareFeed(seasonOfYear[t], carriesMore, w, o),
-        baseSums[at + YearSums.COST] + cost);
   }
 
   private int begins(int action, int start) {
@@ -528,7 +476,6 @@ public final class OutcomeFunction {
     for (int g = 0; g < flock.length; g++) {
       FlockEffect effect = flock[g];
       double share = effect.share(t, strength(of, at, g), strengthHeld(of, at, g));
-      shareOfYear[g * years + t] = share;
       double more = share - effect.shareNow();
       out.ewesInLamb[t] += more * ewes[g];
       out.lambs[t] += more * ewes[g] * lambsPerEwe[g];
@@ -765,26 +712,27 @@ public final class OutcomeFunction {
 
   /** Lambs that a ewe in lamb brings to marking. */
   public double lambsPerPregnantEwe(int mob) {
-    return lambsPerPregnantEwe(farm.mobs().get(mob));
+    return lambsPerEwe[mob];
   }
 
   /** Money for one more ewe in lamb: her lambs, and what a dry ewe costs. */
   public double valuePerPregnantEwe(int mob) {
-    return lambsPerPregnantEwe(mob) * x[lambValue] + x[dryEweCost];
+    return lambsPerEwe[mob] * x[lambValue] + x[dryEweCost];
   }
 
   /** Lambs not marked in a year because of oestrogen, one mob. */
   public double lambsLost(int mob) {
-    Mob of = farm.mobs().get(mob);
-    double fewer = flock[mob].unaffectedShare() - flock[mob].shareNow();
-    return fewer * of.ewes() * lambsPerPregnantEwe(of);
+    return shareLost(mob) * ewes[mob] * lambsPerEwe[mob];
   }
 
   /** Money lost in a year because of oestrogen, one mob. */
   public double lambCost(int mob) {
-    Mob of = farm.mobs().get(mob);
-    double fewer = flock[mob].unaffectedShare() - flock[mob].shareNow();
-    return fewer * of.ewes() * (lambsPerPregnantEwe(of) * x[lambValue] + x[dryEweCost]);
+    return shareLost(mob) * valueOfShare[mob];
+  }
+
+  /** Ewes not in lamb because of oestrogen as paddocks are grazed now, share of those joined. */
+  private double shareLost(int mob) {
+    return flock[mob].unaffectedShare() - flock[mob].shareNow();
   }
 
   /** Costs of an action from start to end, undiscounted, per ha. */
