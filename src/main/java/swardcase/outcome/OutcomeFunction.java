@@ -462,15 +462,12 @@ public final class OutcomeFunction {
     double lost = held.lost(of[at + YearSums.HELD] / weightSum);
     double w = of[at + YearSums.WINTER] / weightSum - lost;
     double o = of[at + YearSums.OTHER] / weightSum - lost;
-    out.winterGrowth[t] = of[at + YearSums.WINTER] / weightSum;
     out.actionCost[t] = of[at + YearSums.COST];
     out.cropMargin[t] = of[at + YearSums.MARGIN];
     boolean carriesMore = carriesMore(w, o);
     out.supplementSaved[t] = supplementSaved(seasonOfYear[t], carriesMore, w, o);
     out.spareFeed[t] = spareFeed(seasonOfYear[t], carriesMore, w, o);
     double gain = 0;
-    double pregnant = 0;
-    int all = 0;
     out.lambs[t] = 0;
     out.ewesInLamb[t] = 0;
     for (int g = 0; g < flock.length; g++) {
@@ -480,11 +477,8 @@ public final class OutcomeFunction {
       out.ewesInLamb[t] += more * ewes[g];
       out.lambs[t] += more * ewes[g] * lambsPerEwe[g];
       gain += more * valueOfShare(g);
-      pregnant += share * ewes[g];
-      all += ewes[g];
     }
     out.lambsSaved[t] = gain;
-    out.pregnantShare[t] = all > 0 ? pregnant / all : 0;
   }
 
   private boolean carriesMore(double w, double o) {

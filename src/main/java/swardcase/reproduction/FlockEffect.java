@@ -294,11 +294,6 @@ public final class FlockEffect {
     return grid.spacing();
   }
 
-  /** Share of the joined ewes at each number of joinings, first the maidens. */
-  double[] ageShares() {
-    return ageShare.clone();
-  }
-
   /** Share of ewes that a season as paddocks are grazed now leaves whole. */
   double sparedNow() {
     return sparedNow;
