@@ -106,7 +106,6 @@ class FarmLawsTest {
       assertThat(actual.lambsSaved(t)).isCloseTo(times * expected.lambsSaved(t), within(rounding));
       assertThat(actual.spareFeed(t)).isCloseTo(times * expected.spareFeed(t), within(rounding));
       assertThat(actual.oldShare(t)).isCloseTo(expected.oldShare(t), within(1e-9));
-      assertThat(actual.ewesInLamb(t)).isCloseTo(expected.ewesInLamb(t), within(1e-6));
     }
   }
 
