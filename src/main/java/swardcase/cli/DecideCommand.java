@@ -103,7 +103,7 @@ final class DecideCommand implements Callable<Integer> {
       Report report, Budget budget, Optional<JoiningReport> joining, Supplier<BlankSheet> blank)
       throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    try (WholeFiles files = new WholeFiles(options.files())) {
+    try (WholeFiles files = new WholeFiles(options.inputs())) {
       if (pdf != null) {
         files.add(pdf, to -> DecisionSheet.write(report, joining, blank.get(), to));
       }

@@ -72,7 +72,7 @@ final class JoiningCommand implements Callable<Integer> {
     LocalDate day = sheet.date();
     JoiningReport report =
         JoiningReportBuilder.build(plan.get(), Version.text(), day, loaded.on(day).remarks());
-    try (WholeFiles files = new WholeFiles(options.files())) {
+    try (WholeFiles files = new WholeFiles(options.inputs())) {
       if (pdf != null) {
         files.add(pdf, to -> JoiningSheet.write(report, blank.get(), to));
       }

@@ -11,12 +11,17 @@ final class OwnProcess {
 
   private OwnProcess() {}
 
-  /** A program ready to be started with these options of Java and these arguments. */
+  /** The program ready to be started with these options of Java and these arguments. */
   static ProcessBuilder of(List<String> java, List<String> arguments) {
+    return of(Main.class, java, arguments);
+  }
+
+  /** The same for a main method of the tests. */
+  static ProcessBuilder of(Class<?> main, List<String> java, List<String> arguments) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(java);
-    command.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
+    command.addAll(List.of("-cp", System.getProperty("java.class.path"), main.getName()));
     command.addAll(arguments);
     return new ProcessBuilder(command);
   }
