@@ -122,10 +122,23 @@ final class BatchCommand implements Callable<Integer> {
                   + " lines read, "
                   + failed
                   + " of them with faults.");
-      return ExitCodes.DONE;
+      return printed();
     } finally {
       pool.shutdownNow();
     }
+  }
+
+  /** Whoever stops reading has not got every answer, and a list is read to be answered. */
+  private int printed() {
+    if (!spec.commandLine().getOut().checkError()) {
+      return ExitCodes.DONE;
+    }
+    spec.commandLine()
+        .getErr()
+        .println(
+            "Cannot print all of the answers: the disk may be full, or the reader has gone. Go on"
+                + " with --skip.");
+    return ExitCodes.BAD_INPUT;
   }
 
   /** Answers come in the order of the lines, and no more lines are held than are worked on. */

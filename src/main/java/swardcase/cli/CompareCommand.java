@@ -94,7 +94,8 @@ final class CompareCommand implements Callable<Integer> {
       }
     }
     PrintWriter out = spec.commandLine().getOut();
-    ComparisonTerminalView.of(report).forEach(line -> out.println(PlainText.of(line)));
+    ComparisonTerminalView.of(report, spec.commandLine().getUsageHelpWidth())
+        .forEach(line -> out.println(PlainText.of(line)));
     if (json != null) {
       out.println();
       out.println("Written: " + PlainText.of(json.toString()));

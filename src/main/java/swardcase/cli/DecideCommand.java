@@ -120,7 +120,8 @@ final class DecideCommand implements Callable<Integer> {
       }
       files.commit();
     }
-    TerminalView.of(report).forEach(line -> out.println(PlainText.of(line)));
+    TerminalView.of(report, spec.commandLine().getUsageHelpWidth())
+        .forEach(line -> out.println(PlainText.of(line)));
     out.println();
     for (Path written : Arrays.asList(csv, json, pdf, xlsx)) {
       if (written != null) {

@@ -84,7 +84,8 @@ final class JoiningCommand implements Callable<Integer> {
       }
       files.commit();
     }
-    JoiningTerminalView.of(report).forEach(line -> out.println(PlainText.of(line)));
+    JoiningTerminalView.of(report, spec.commandLine().getUsageHelpWidth())
+        .forEach(line -> out.println(PlainText.of(line)));
     for (Path written : Arrays.asList(csv, json, pdf)) {
       if (written != null) {
         out.println("Written: " + PlainText.of(written.toString()));

@@ -180,10 +180,10 @@ class BatchCommandTest {
     line.setErr(new PrintWriter(err, true));
     line.setOut(new PrintWriter(new Gone(), true));
 
-    int code = Main.heard(line, line.execute("batch", "--workers", "2"));
+    int code = Main.heard(line, line.execute("batch", "--workers", "2"), () -> true);
 
     assertThat(code).isEqualTo(ExitCodes.BAD_INPUT);
-    assertThat(err.toString()).contains("Cannot print all of the answer");
+    assertThat(err.toString()).contains("Cannot print all of the answers");
     assertThat(lines[0]).isLessThanOrEqualTo(2 * 4 + 1);
   }
 

@@ -232,7 +232,7 @@ class WholeFilesTest {
             },
             true));
 
-    int code = Main.heard(line, line.execute("tables"));
+    int code = Main.heard(line, line.execute("tables"), () -> false);
 
     assertThat(code).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(err.toString()).startsWith("Cannot print all of the answer: the disk may be full");
