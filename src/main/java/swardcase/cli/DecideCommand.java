@@ -103,7 +103,7 @@ final class DecideCommand implements Callable<Integer> {
       Report report, Budget budget, Optional<JoiningReport> joining, Supplier<BlankSheet> blank)
       throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    try (WholeFiles files = new WholeFiles(options.files())) {
+    try (WholeFiles files = new WholeFiles(options.inputs())) {
       if (pdf != null) {
         files.add(pdf, to -> DecisionSheet.write(report, joining, blank.get(), to));
       }
@@ -120,7 +120,8 @@ final class DecideCommand implements Callable<Integer> {
       }
       files.commit();
     }
-    TerminalView.of(report).forEach(line -> out.println(PlainText.of(line)));
+    TerminalView.of(report, spec.commandLine().getUsageHelpWidth())
+        .forEach(line -> out.println(PlainText.of(line)));
     out.println();
     for (Path written : Arrays.asList(csv, json, pdf, xlsx)) {
       if (written != null) {

@@ -1,7 +1,6 @@
 package swardcase.cli;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
@@ -9,7 +8,6 @@ import picocli.CommandLine.Parameters;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.tables.Tables;
-import swardcase.tables.TablesLoader;
 
 /** The farm folder and the tables: what every command about a farm is told. */
 final class FarmOptions {
@@ -46,12 +44,9 @@ final class FarmOptions {
   }
 
   /** The files that these options make the program read. */
-  List<Path> files() {
-    Stream<Path> ofTables =
-        tables == null
-            ? Stream.of()
-            : TablesLoader.names().stream().map(name -> tables.resolve(name + ".csv"));
-    return Stream.concat(files(folder), ofTables).toList();
+  Inputs inputs() {
+    Inputs ofFarm = Inputs.of(files(folder).toList());
+    return tables == null ? ofFarm : ofFarm.andTables(tables);
   }
 
   /** The files of a farm folder. */

@@ -72,7 +72,7 @@ final class JoiningCommand implements Callable<Integer> {
     LocalDate day = sheet.date();
     JoiningReport report =
         JoiningReportBuilder.build(plan.get(), Version.text(), day, loaded.on(day).remarks());
-    try (WholeFiles files = new WholeFiles(options.files())) {
+    try (WholeFiles files = new WholeFiles(options.inputs())) {
       if (pdf != null) {
         files.add(pdf, to -> JoiningSheet.write(report, blank.get(), to));
       }
@@ -84,7 +84,8 @@ final class JoiningCommand implements Callable<Integer> {
       }
       files.commit();
     }
-    JoiningTerminalView.of(report).forEach(line -> out.println(PlainText.of(line)));
+    JoiningTerminalView.of(report, spec.commandLine().getUsageHelpWidth())
+        .forEach(line -> out.println(PlainText.of(line)));
     for (Path written : Arrays.asList(csv, json, pdf)) {
       if (written != null) {
         out.println("Written: " + PlainText.of(written.toString()));

@@ -4,29 +4,37 @@ import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import picocli.CommandLine;
 import swardcase.tables.TablesLoader;
 
 /** Where the program starts. */
 public final class Main {
 
+  /** Columns below which the words of the help have no room. */
+  private static final int LEAST_WIDTH = 55;
+
   private Main() {}
 
   /** Runs a command and leaves with its exit code. */
   public static void main(String[] arguments) {
     CommandLine line = commandLine(arguments);
-    line.setOut(EncodableWriter.printer(new FileOutputStream(FileDescriptor.out)));
+    StandardOutput out = new StandardOutput();
+    line.setOut(EncodableWriter.printer(out));
     line.setErr(EncodableWriter.printer(new FileOutputStream(FileDescriptor.err)));
-    System.exit(heard(line, line.execute(arguments)));
+    int code = line.execute(arguments);
+    System.exit(heard(line, code, out::readerGone));
   }
 
-  /** The exit code, which says so if what was printed did not arrive. */
-  static int heard(CommandLine line, int code) {
-    if (!line.getOut().checkError()) {
+  /**
+   * The exit code, which says so if what was printed did not arrive. Whoever stops reading has read
+   * enough: files are written by then.
+   */
+  static int heard(CommandLine line, int code, BooleanSupplier readerGone) {
+    if (code != ExitCodes.DONE || !line.getOut().checkError() || readerGone.getAsBoolean()) {
       return code;
     }
-    line.getErr()
-        .println("Cannot print all of the answer: the disk may be full, or the reader has gone.");
+    line.getErr().println("Cannot print all of the answer: the disk may be full.");
     return ExitCodes.BAD_INPUT;
   }
 
@@ -58,11 +66,15 @@ public final class Main {
     return ready(new CommandLine(new Swardcase(), commands));
   }
 
+  /** Help and tables are as wide as {@code COLUMNS} says, or the terminal is; without both, 80. */
   private static CommandLine ready(CommandLine line) {
-    return line.setParameterExceptionHandler(Failures::wrongUse)
+    line.setParameterExceptionHandler(Failures::wrongUse)
         .setExecutionExceptionHandler(Failures::whileRunning)
         .setExpandAtFiles(false)
-        .setCaseInsensitiveEnumValuesAllowed(true)
-        .setUsageHelpAutoWidth(true);
+        .setCaseInsensitiveEnumValuesAllowed(true);
+    String columns = System.getenv("COLUMNS");
+    return columns != null && columns.matches("[0-9]{1,4}")
+        ? line.setUsageHelpWidth(Math.max(LEAST_WIDTH, Integer.parseInt(columns)))
+        : line.setUsageHelpAutoWidth(true);
   }
 }

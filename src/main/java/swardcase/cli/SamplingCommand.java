@@ -28,7 +28,7 @@ final class SamplingCommand implements Callable<Integer> {
   public Integer call() {
     Tables tables = options.tables();
     PrintWriter out = spec.commandLine().getOut();
-    SamplingView.of(options.load(tables).farm(), tables)
+    SamplingView.of(options.load(tables).farm(), tables, spec.commandLine().getUsageHelpWidth())
         .forEach(line -> out.println(PlainText.of(line)));
     return ExitCodes.DONE;
   }

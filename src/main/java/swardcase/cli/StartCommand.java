@@ -169,7 +169,7 @@ final class StartCommand implements Callable<Integer> {
   }
 
   private void write(Map<String, String> texts) throws CannotWriteException {
-    try (WholeFiles files = new WholeFiles(List.of())) {
+    try (WholeFiles files = new WholeFiles(Inputs.none())) {
       for (Map.Entry<String, String> text : texts.entrySet()) {
         files.add(folder.resolve(text.getKey()), text.getValue());
       }

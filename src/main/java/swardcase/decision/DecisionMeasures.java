@@ -68,7 +68,6 @@ final class DecisionMeasures implements Measures {
   private final FarmModel model;
   private final Plan plan;
   private final List<Option> options;
-  private final ThreadLocal<Outcome> outcomes;
   private final int firstOfPaddocks;
   private final int firstOfOptions;
 
@@ -78,7 +77,6 @@ final class DecisionMeasures implements Measures {
     this.options = List.copyOf(options);
     firstOfPaddocks = doseOfMonth(MONTHS);
     firstOfOptions = at(model.farm().paddocks().size(), OfPaddock.WINTER_LOSS_KG_DM_PER_HA);
-    outcomes = ThreadLocal.withInitial(() -> new Outcome(model.years()));
   }
 
   int at(OfFarm measure) {
@@ -115,7 +113,7 @@ final class DecisionMeasures implements Measures {
 
   @Override
   public void read(OutcomeFunction run, double[] into) {
-    Outcome outcome = outcomes.get();
+    Outcome outcome = new Outcome(model.years());
     readFarm(run, into);
     readFlock(run, into);
     run.evaluate(plan, outcome);

@@ -18,8 +18,8 @@ final class DifferenceTable {
 
   private DifferenceTable() {}
 
-  /** The table as lines. */
-  static List<String> of(Side first, Other other) {
+  /** The table as lines for a terminal of so many columns. */
+  static List<String> of(Side first, Other other, int width) {
     if (other.steps().isEmpty()) {
       return List.of("Nothing: the two are alike in all that is calculated with.");
     }
@@ -51,11 +51,12 @@ final class DifferenceTable {
         scenario ? "all: the scenario" : "all: the second farm",
         Words.rounded(before - start, step),
         Words.rounded(before, step));
-    List<String> lines = new ArrayList<>(table.lines());
+    List<String> lines = new ArrayList<>(table.lines(width));
     if (!silent.isEmpty()) {
       String names = String.join("; ", silent);
       lines.addAll(
-          TerminalView.wrap("These differ too, but make no change that shows: " + names + "."));
+          TerminalView.wrap(
+              "These differ too, but make no change that shows: " + names + ".", width));
     }
     return lines;
   }

@@ -23,15 +23,15 @@ public final class JoiningTerminalView {
 
   private JoiningTerminalView() {}
 
-  /** The plan as lines. */
-  public static List<String> of(JoiningReport report) {
+  /** The plan as lines for a terminal of so many columns. */
+  public static List<String> of(JoiningReport report, int width) {
     List<String> lines = new ArrayList<>();
     lines.add(report.farm().name() + ", " + report.farm().date() + ": before joining");
     lines.add("");
-    lines.addAll(TerminalView.wrap(report.headline()));
+    lines.addAll(TerminalView.wrap(report.headline(), width));
     for (MobCalendar mob : report.mobs()) {
       lines.add("");
-      lines.addAll(calendar(report, mob));
+      lines.addAll(calendar(report, mob, width));
     }
     lines.add("");
     lines.addAll(
@@ -39,48 +39,68 @@ public final class JoiningTerminalView {
             "days: so many in that half-month. keep off: none. \u2013: does not matter for this"
                 + " mob. ?: nobody knows the clover, so it is rated as"
                 + " risky until its leaf is tested. Sure: lowest and highest chance, in per cent,"
-                + " that a rating of the row is right."));
+                + " that a rating of the row is right.",
+            width));
     lines.add("");
-    lines.addAll(young(report));
+    lines.addAll(young(report, width));
     lines.add("");
-    lines.addAll(policies(report));
+    lines.addAll(policies(report, width));
     lines.add("");
-    lines.addAll(moves(report));
+    lines.addAll(moves(report, width));
     lines.add("");
-    lines.addAll(gates(report));
+    lines.addAll(gates(report, width));
     lines.add("");
-    lines.addAll(TerminalView.wrap(report.safeFeed().statement()));
-    report.safeFeed().waysOut().forEach(way -> lines.addAll(TerminalView.wrap("- " + way)));
-    lines.addAll(TerminalView.wrap(report.safeFeed().worthStatement()));
+    lines.addAll(TerminalView.wrap(report.safeFeed().statement(), width));
+    report.safeFeed().waysOut().forEach(way -> lines.addAll(TerminalView.wrap("- " + way, width)));
+    lines.addAll(TerminalView.wrap(report.safeFeed().worthStatement(), width));
     lines.add("");
-    lines.addAll(dates(report));
+    lines.addAll(dates(report, width));
     lines.add("");
-    report.notices().forEach(note -> lines.addAll(TerminalView.wrap("- " + note)));
-    report.cautions().forEach(caution -> lines.addAll(TerminalView.wrap("! " + caution)));
+    report.notices().forEach(note -> lines.addAll(TerminalView.wrap("- " + note, width)));
+    report.cautions().forEach(caution -> lines.addAll(TerminalView.wrap("! " + caution, width)));
     return lines;
   }
 
-  private static List<String> calendar(JoiningReport report, MobCalendar mob) {
+  /** Where the reasons have no room beside the half-months, they stand below them. */
+  private static List<String> calendar(JoiningReport report, MobCalendar mob, int width) {
+    List<String> lines = new ArrayList<>();
+    lines.add(mob.name() + ", " + Words.exact(mob.ewes()) + " ewes, " + mob.joining() + ":");
+    TextTable withReasons = calendar(report, mob, true);
+    if (withReasons.width() <= width) {
+      lines.addAll(withReasons.lines(width));
+      return lines;
+    }
+    lines.addAll(calendar(report, mob, false).lines(width));
+    lines.add("");
+    lines.add("Why");
+    for (PaddockRow row : mob.paddocks()) {
+      lines.addAll(TerminalView.wrap(row.paddock() + ": " + row.reason(), width));
+    }
+    return lines;
+  }
+
+  private static TextTable calendar(JoiningReport report, MobCalendar mob, boolean reasons) {
     List<String> headings = new ArrayList<>();
     headings.add(mob.name());
     for (HalfMonth half : report.halfMonths()) {
       headings.add(half.from());
     }
     headings.add("Sure %");
-    headings.add("Why");
+    if (reasons) {
+      headings.add("Why");
+    }
     TextTable table = TextTable.of(headings.toArray(String[]::new));
     for (PaddockRow row : mob.paddocks()) {
       List<String> cells = new ArrayList<>();
       cells.add(row.paddock() + (row.unknown() ? " ?" : ""));
       row.cells().forEach(cell -> cells.add(cell.label()));
       cells.add(isToBeTested(row) ? "test first" : sure(row.cells()));
-      cells.add(row.reason());
+      if (reasons) {
+        cells.add(row.reason());
+      }
       table.row(cells.toArray(String[]::new));
     }
-    List<String> lines = new ArrayList<>();
-    lines.add(mob.name() + ", " + Words.exact(mob.ewes()) + " ewes, " + mob.joining() + ":");
-    lines.addAll(table.lines());
-    return lines;
+    return table;
   }
 
   /** Whether a rating of the row rests on clover that nobody knows. */
@@ -102,17 +122,17 @@ public final class JoiningTerminalView {
     return low.equals(high) ? low : low + " to " + high;
   }
 
-  private static List<String> young(JoiningReport report) {
+  private static List<String> young(JoiningReport report, int width) {
     TextTable table =
         TextTable.of(
             "Replacement ewe lambs, maidens", "Through the green season", "Barren per 100");
     for (YoungRow row : report.youngEwes()) {
       table.row(row.paddock(), row.label(), Words.count(row.barrenPercent()));
     }
-    return table.lines();
+    return table.lines(width);
   }
 
-  private static List<String> policies(JoiningReport report) {
+  private static List<String> policies(JoiningReport report, int width) {
     String currency = report.farm().currency();
     TextTable table =
         TextTable.of(
@@ -131,10 +151,10 @@ public final class JoiningTerminalView {
           Words.about(policy.boughtMoney()),
           policy.saved().isExact() ? "" : Words.range(policy.saved()));
     }
-    return table.lines();
+    return table.lines(width);
   }
 
-  private static List<String> moves(JoiningReport report) {
+  private static List<String> moves(JoiningReport report, int width) {
     List<String> headings = new ArrayList<>(List.of("Where to be"));
     report.moves().forEach(group -> headings.add(group.group()));
     TextTable table = TextTable.of(headings.toArray(String[]::new));
@@ -147,10 +167,10 @@ public final class JoiningTerminalView {
       }
       table.row(cells.toArray(String[]::new));
     }
-    return table.lines();
+    return table.lines(width);
   }
 
-  private static List<String> gates(JoiningReport report) {
+  private static List<String> gates(JoiningReport report, int width) {
     if (report.gates().isEmpty()) {
       return List.of("Gates to keep shut: none.");
     }
@@ -162,7 +182,7 @@ public final class JoiningTerminalView {
       gate.to().forEach(to -> cells.add(to));
       table.row(cells.toArray(String[]::new));
     }
-    return table.lines();
+    return table.lines(width);
   }
 
   private static String feed(JoiningReport report, Move move) {
@@ -171,7 +191,7 @@ public final class JoiningTerminalView {
         : "";
   }
 
-  private static List<String> dates(JoiningReport report) {
+  private static List<String> dates(JoiningReport report, int width) {
     List<String> lines = new ArrayList<>();
     lines.add("Ewes in lamb lost per 100 joined, by the day the rams go in");
     double most =
@@ -191,8 +211,8 @@ public final class JoiningTerminalView {
       cells.add(most < 0.5 ? "" : "#".repeat((int) Math.round(BAR * worst / most)));
       table.row(cells.toArray(String[]::new));
     }
-    lines.addAll(table.lines());
-    lines.addAll(TerminalView.wrap(report.notModelled()));
+    lines.addAll(table.lines(width));
+    lines.addAll(TerminalView.wrap(report.notModelled(), width));
     return lines;
   }
 }

@@ -26,8 +26,8 @@ public final class SamplingView {
 
   private SamplingView() {}
 
-  /** A line a paddock, and what the numbers mean. */
-  public static List<String> of(Farm farm, Tables tables) {
+  /** A line a paddock, and what the numbers mean, for a terminal of so many columns. */
+  public static List<String> of(Farm farm, Tables tables, int width) {
     double limit = tables.parameter("oestrogen.risk-share").likely();
     double designEffect = tables.parameter("stand.design-effect").likely();
     String percent = Words.percent(limit);
@@ -46,13 +46,14 @@ public final class SamplingView {
     List<String> lines = new ArrayList<>();
     lines.add(farm.name());
     lines.add("");
-    lines.addAll(table.lines());
+    lines.addAll(table.lines(width));
     lines.add("");
     lines.addAll(
         TerminalView.wrap(
             "A call is wrong as often as the last column but one says, clover share and plants"
                 + " nobody could name counted in. The last column is how many more plants would"
-                + " probably bring that to 10 in 100, if they are found as so far."));
+                + " probably bring that to 10 in 100, if they are found as so far.",
+            width));
     lines.addAll(
         TerminalView.wrap(
             "Picked at random, "
@@ -63,7 +64,8 @@ public final class SamplingView {
                 + SampleSize.toSeeOne(0.05, 0.95)
                 + " show a cultivar that is one plant in twenty. Along a walked line take "
                 + Words.about(designEffect)
-                + " times as many. Cross the slope and the wet ground."));
+                + " times as many. Cross the slope and the wet ground.",
+            width));
     return lines;
   }
 

@@ -14,28 +14,29 @@ import swardcase.wording.Words;
 /** The report as a summary for a terminal: the answer, the three numbers, a line a paddock. */
 public final class TerminalView {
 
-  private static final int WIDTH = 100;
+  /** Longer lines of prose are hard to read. */
+  private static final int MOST_WIDTH = 100;
 
   private TerminalView() {}
 
-  /** The summary as lines. */
-  public static List<String> of(Report report) {
+  /** The summary as lines for a terminal of so many columns. */
+  public static List<String> of(Report report, int width) {
     String currency = report.farm().currency();
     List<String> lines = new ArrayList<>();
     lines.add(report.farm().name() + ", " + report.farm().date());
     lines.add("");
     lines.add(report.plan().headline());
     lines.add("");
-    lines.addAll(threeNumbers(report, currency));
+    lines.addAll(threeNumbers(report, currency, width));
     lines.add("");
-    lines.addAll(paddocks(report, currency));
+    lines.addAll(paddocks(report, currency, width));
     lines.add("");
     for (PaddockResult paddock : report.paddocks()) {
       String find =
           paddock.deciding().isBlank()
               ? ""
               : " What would settle it soonest: " + paddock.deciding() + ".";
-      lines.addAll(wrap(paddock.name() + ": " + paddock.reason() + find));
+      lines.addAll(wrap(paddock.name() + ": " + paddock.reason() + find, width));
     }
     report
         .howSure()
@@ -43,25 +44,25 @@ public final class TerminalView {
             sure -> {
               lines.add("");
               lines.add("How sure?");
-              sure.howSure().forEach(line -> lines.addAll(wrap("- " + line)));
+              sure.howSure().forEach(line -> lines.addAll(wrap("- " + line, width)));
               lines.add("");
               lines.add("What should you find out before you spend?");
-              sure.before().forEach(line -> lines.addAll(wrap("- " + line)));
+              sure.before().forEach(line -> lines.addAll(wrap("- " + line, width)));
             });
     lines.add("");
     lines.add("The plan");
-    report.plan().notes().forEach(note -> lines.addAll(wrap("- " + note)));
+    report.plan().notes().forEach(note -> lines.addAll(wrap("- " + note, width)));
     if (!report.notices().isEmpty()) {
       lines.add("");
       lines.add("Please note");
-      report.notices().forEach(notice -> lines.addAll(wrap("- " + notice)));
+      report.notices().forEach(notice -> lines.addAll(wrap("- " + notice, width)));
     }
     lines.add("");
-    lines.addAll(wrap(report.cautions().get(0) + " " + report.cautions().get(1)));
+    lines.addAll(wrap(report.cautions().get(0) + " " + report.cautions().get(1), width));
     return lines;
   }
 
-  private static List<String> threeNumbers(Report report, String currency) {
+  private static List<String> threeNumbers(Report report, String currency, int width) {
     WinterFeed feed = report.winterFeed();
     Reproduction ewes = report.reproduction();
     PlanResult plan = report.plan();
@@ -78,10 +79,10 @@ public final class TerminalView {
         "Plan over " + report.farm().horizonYears() + " years",
         "costs " + Words.money(currency, plan.cost()),
         "gains " + Words.money(currency, plan.npv()));
-    return table.lines();
+    return table.lines(width);
   }
 
-  private static List<String> paddocks(Report report, String currency) {
+  private static List<String> paddocks(Report report, String currency, int width) {
     TextTable table =
         TextTable.of(
             "Paddock",
@@ -104,7 +105,7 @@ public final class TerminalView {
           amount(paddock.dryMatterLostKgPerHa()),
           paddock.oestrogenRating());
     }
-    return table.lines();
+    return table.lines(width);
   }
 
   private static String amount(Range range) {
@@ -115,21 +116,8 @@ public final class TerminalView {
     return year.isPresent() ? Integer.toString(year.getAsInt()) : "";
   }
 
-  /** Text broken into lines of the terminal's width, later lines set in. */
-  static List<String> wrap(String text) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    for (String word : text.split(" ")) {
-      if (line.length() + word.length() + 1 > WIDTH && !line.isEmpty()) {
-        lines.add(line.toString());
-        line.setLength(0);
-        line.append("  ");
-      } else if (!line.isEmpty()) {
-        line.append(' ');
-      }
-      line.append(word);
-    }
-    lines.add(line.toString());
-    return lines;
+  /** Text broken into lines of a terminal's width, later lines set in. */
+  static List<String> wrap(String text, int width) {
+    return TextLines.broken(text, Math.min(width, MOST_WIDTH), "", "  ");
   }
 }

@@ -83,7 +83,7 @@ class JoiningViewsTest {
   @Test
   void terminal_ofAnyPlan_carriesCautionsAndNoControlCharacters() {
     for (JoiningReport report : List.of(risky, summer)) {
-      String text = String.join("\n", JoiningTerminalView.of(report));
+      String text = String.join("\n", JoiningTerminalView.of(report, 160));
       assertThat(text.replaceAll("\\s+", " "))
           .contains(
               "call a vet first",
@@ -93,7 +93,7 @@ class JoiningViewsTest {
               "none of these is counted");
       assertThat(text.replace("\n", "")).doesNotContainPattern("\\p{Cntrl}");
     }
-    assertThat(String.join("\n", JoiningTerminalView.of(risky)))
+    assertThat(String.join("\n", JoiningTerminalView.of(risky, 160)))
         .contains("keep off", "test first", "Gates to keep shut", "hold on bare ground");
   }
 
@@ -125,12 +125,12 @@ class JoiningViewsTest {
   void views_inAnyLocale_areTheSame() {
     Locale before = Locale.getDefault();
     String json = JsonView.of(risky);
-    List<String> terminal = JoiningTerminalView.of(risky);
+    List<String> terminal = JoiningTerminalView.of(risky, 160);
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG"));
       JoiningReport again = report("risky-farm");
       assertThat(JsonView.of(again)).isEqualTo(json);
-      assertThat(JoiningTerminalView.of(again)).isEqualTo(terminal);
+      assertThat(JoiningTerminalView.of(again, 160)).isEqualTo(terminal);
     } finally {
       Locale.setDefault(before);
     }

@@ -13,7 +13,8 @@ class SamplingViewTest {
 
   private final Tables tables = TablesLoader.standard().load();
   private final List<String> lines =
-      SamplingView.of(FarmFolder.read(Path.of("demo-data", "mixed-farm"), tables).farm(), tables);
+      SamplingView.of(
+          FarmFolder.read(Path.of("demo-data", "mixed-farm"), tables).farm(), tables, 130);
 
   private String line(String start) {
     return lines.stream().filter(each -> each.startsWith(start)).findFirst().orElseThrow();
