@@ -41,7 +41,7 @@ class ArchitectureTest {
           plan         check chance evidence farm tables money sward feed reproduction
           findings     check chance evidence farm tables money sward feed reproduction plan
           joining      check chance evidence farm tables sward feed reproduction plan
-          intake       check chance evidence farm tables
+          intake       check chance evidence farm tables sward
           report       check chance evidence farm tables money sward feed reproduction plan \
                        findings joining
           sheet        check chance evidence tables report

@@ -12,6 +12,7 @@ import swardcase.farm.Farm;
 import swardcase.farm.LeafTest;
 import swardcase.farm.Paddock;
 import swardcase.sward.Composition;
+import swardcase.sward.LeafAgreement;
 import swardcase.tables.Cultivar;
 import swardcase.tables.Tables;
 
@@ -25,8 +26,6 @@ import swardcase.tables.Tables;
  */
 final class Stands {
 
-  private static final double NORMAL_90 = 1.645;
-
   private final List<Paddock> paddocks;
   private final Composition[] composition;
   private final Cultivar[][] species;
@@ -34,6 +33,7 @@ final class Stands {
   private final int[] growthIndex;
   private final int[] oldShare;
   private final double[] likelyOldShare;
+  private final double[][] weight;
   private final int[] leafTest;
   private final int[][] winterYield;
   private final int[][] formononetin;
@@ -56,6 +56,7 @@ final class Stands {
     growthIndex = new int[n];
     oldShare = new int[n];
     likelyOldShare = new double[n];
+    weight = new double[n][];
     leafTest = new int[n];
     winterYield = new int[n][];
     formononetin = new int[n][];
@@ -78,6 +79,7 @@ final class Stands {
           inputs.addOf(i, paddock.growthIndex().named("growth index: " + paddock.name()));
       Range old = composition[i].estimate(Cultivar::isOld);
       likelyOldShare[i] = old.likely();
+      weight[i] = weights(composition[i], old.likely());
       oldShare[i] =
           inputs.addOf(
               i,
@@ -85,9 +87,9 @@ final class Stands {
                   "old cultivars, share of clover: " + paddock.name(),
                   old,
                   "fraction",
-                  paddock.identifications().isEmpty() ? Evidence.INFERRED : Evidence.FARM,
+                  composition[i].lookedAt() ? Evidence.FARM : Evidence.INFERRED,
                   "",
-                  paddock.identifications().isEmpty() ? SetBy.DEFAULT : SetBy.USER));
+                  composition[i].lookedAt() ? SetBy.USER : SetBy.DEFAULT));
       leafTest[i] = leafTest(inputs, i);
       winterYield[i] = new int[species[i].length];
       formononetin[i] = new int[species[i].length];
@@ -115,24 +117,46 @@ final class Stands {
     }
   }
 
+  /**
+   * What the names of a group, the old cultivars or all others, stand in proportion to: the plants
+   * counted; where none of the group was counted, the small mean shares that the count leaves to
+   * what was looked for and not found, as parts of the group.
+   */
+  private static double[] weights(Composition composition, double likelyOld) {
+    double[] weights = new double[composition.size()];
+    double meanOld = 0;
+    double meanOthers = 0;
+    for (int c = 0; c < weights.length; c++) {
+      meanOld += composition.cultivar(c).isOld() ? composition.meanShare(c) : 0;
+      meanOthers += composition.cultivar(c).isOld() ? 0 : composition.meanShare(c);
+    }
+    for (int c = 0; c < weights.length; c++) {
+      boolean old = composition.cultivar(c).isOld();
+      boolean counted = old ? likelyOld > 0 : likelyOld < 1;
+      weights[c] =
+          counted
+              ? composition.likelyShare(c)
+              : composition.meanShare(c) / (old ? meanOld : meanOthers);
+    }
+    return weights;
+  }
+
   private int leafTest(Inputs inputs, int i) {
     Paddock paddock = paddocks.get(i);
     return paddock.leafTest().map(test -> inputs.addOf(i, asInput(paddock, test))).orElse(-1);
   }
 
   private static Assumption asInput(Paddock paddock, LeafTest test) {
-    double half = NORMAL_90 * test.standardErrorPercent();
-    double mean = test.formononetinPercentOfLeaf();
     return Assumption.ofFarm(
         "formononetin, leaf test: " + paddock.name(),
-        Range.of(Math.max(0, mean - half), mean, mean + half),
+        LeafAgreement.interval(test),
         "% of leaf dry matter");
   }
 
   /**
    * Takes the shares for a run: the likely ones of the composition, with the old cultivars as a
    * group moved to the share in {@code x} and the rest filling up, each group in its own
-   * proportions.
+   * proportions. They add up to one, also where none of a group was counted.
    */
   void set(double[] x) {
     for (int i = 0; i < species.length; i++) {
@@ -144,17 +168,14 @@ final class Stands {
   void set(double[] x, int i) {
     double old = x[oldShare[i]];
     double usual = likelyOldShare[i];
+    double ofOld = usual > 0 ? usual : 1;
+    double ofOthers = usual < 1 ? 1 - usual : 1;
     int present = species[i].length - 1;
     for (int c = 0; c < present; c++) {
-      double likely = composition[i].likelyShare(c);
-      if (species[i][c].isOld()) {
-        share[i][c] = usual > 0 ? Math.min(1, likely * old / usual) : 0;
-      } else {
-        share[i][c] = usual < 1 ? Math.min(1, likely * (1 - old) / (1 - usual)) : 0;
-      }
-    }
-    if (usual == 1) {
-      share[i][present - 1] = Math.max(0, 1 - old); // nothing else was counted: what was missed
+      share[i][c] =
+          species[i][c].isOld()
+              ? Math.min(1, weight[i][c] * old / ofOld)
+              : Math.min(1, weight[i][c] * Math.max(0, 1 - old) / ofOthers);
     }
     share[i][present] = 0;
   }

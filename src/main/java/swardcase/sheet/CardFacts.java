@@ -2,6 +2,8 @@ package swardcase.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import swardcase.report.LeafTestResult;
+import swardcase.report.LeafTestWords;
 import swardcase.report.PaddockResult;
 import swardcase.report.Texts;
 import swardcase.report.Words;
@@ -25,6 +27,10 @@ final class CardFacts {
     add("fact.chance", chance());
     add("fact.rating", paddock.oestrogenRating());
     add("fact.formononetin", formononetin());
+    paddock
+        .leafTest()
+        .filter(LeafTestResult::isContrary)
+        .ifPresent(test -> add("fact.leafTest", LeafTestWords.note(test)));
     add("fact.lost", Words.range(paddock.dryMatterLostKgPerHa(), "kg DM/ha"));
     add(
         "fact.supplement",
