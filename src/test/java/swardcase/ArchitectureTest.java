@@ -45,7 +45,7 @@ class ArchitectureTest {
           decision     check chance evidence farm tables sward feed reproduction outcome draws \
                        search
           joining      check chance evidence farm tables sward feed reproduction outcome draws
-          intake       check chance evidence farm tables
+          intake       check chance evidence farm tables sward
           wording      check chance
           report       check chance evidence farm tables money sward outcome draws search \
                        decision joining wording

@@ -19,6 +19,7 @@ import swardcase.farm.Paddock;
 import swardcase.money.NetPresentValue;
 import swardcase.outcome.Plan;
 import swardcase.sward.Composition;
+import swardcase.sward.LeafAgreement;
 import swardcase.tables.Cultivar;
 
 /** The records of the paddocks. */
@@ -64,15 +65,18 @@ final class PaddockReport {
         paddock.plantsLookedAt(),
         shares(composition),
         composition.estimate(Cultivar::isOld),
-        composition.estimate(cultivar -> cultivar.relativeWinterYield().likely() < 1),
+        composition.estimate(Cultivar::isOutdated),
         Range.of(
             high.low() * clover.low(),
             high.likely() * clover.likely(),
             high.high() * clover.high()),
         100 * composition.chanceHighOestrogenAbove(oestrogen.riskShare(), clover),
-        composition.morePlantsToSettle(oestrogen.riskShare(), clover, SETTLED),
+        paddock.leafTest().isPresent()
+            ? OptionalInt.empty()
+            : composition.morePlantsToSettle(oestrogen.riskShare(), clover, SETTLED),
         unknown ? Optional.empty() : Optional.of(decision.leafFormononetin(i)),
         oestrogen.note(paddock, composition),
+        LeafAgreement.of(paddock, composition, decision.model().tables()).map(LeafTestResult::of),
         oestrogen.rating(decision, i),
         decision.winterLossKgDmPerHa(i),
         decision.shortfallMj(i),

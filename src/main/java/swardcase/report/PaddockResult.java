@@ -13,14 +13,14 @@ import swardcase.chance.Range;
  * @param plantsLookedAt plants identified; 0 if nobody looked
  * @param composition share of the clover by name, largest first
  * @param oldCultivarShare share of the clover that is old cultivars
- * @param outdatedShare share of the clover with less winter growth than a current cultivar is known
- *     for
+ * @param outdatedShare share of the clover that a current cultivar would probably outgrow in winter
  * @param highOestrogenShareOfSward share of the green feed that is high-oestrogen clover
  * @param chanceAboveTwentyPercent chance, in per cent, that this share is above 20 %
  * @param morePlantsToSettle further plants that would probably settle that question; empty if more
- *     plants would not, or if it is settled
+ *     plants would not, if it is settled, or if a leaf test tells the formononetin
  * @param formononetinPercentOfLeaf mean over the clover; empty if unknown
  * @param formononetinNote such as {@code laboratory test} or {@code unknown: get a leaf test}
+ * @param leafTest the leaf test beside the names; empty without a test, or if nobody looked
  * @param oestrogenRating in plain words
  * @param dryMatterLostKgPerHa winter growth lost, kg dry matter per ha and year
  * @param shortfallMj the paddock's share of the farm's winter shortfall, MJ
@@ -49,6 +49,7 @@ public record PaddockResult(
     OptionalInt morePlantsToSettle,
     Optional<Range> formononetinPercentOfLeaf,
     String formononetinNote,
+    Optional<LeafTestResult> leafTest,
     String oestrogenRating,
     Range dryMatterLostKgPerHa,
     Range shortfallMj,

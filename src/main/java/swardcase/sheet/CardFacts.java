@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import swardcase.paper.Cell;
 import swardcase.paper.Style;
+import swardcase.report.LeafTestResult;
+import swardcase.report.LeafTestWords;
 import swardcase.report.PaddockResult;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
@@ -27,6 +29,10 @@ final class CardFacts {
     add("fact.chance", chance());
     add("fact.rating", paddock.oestrogenRating());
     add("fact.formononetin", formononetin());
+    paddock
+        .leafTest()
+        .filter(LeafTestResult::isContrary)
+        .ifPresent(test -> add("fact.leafTest", LeafTestWords.note(test)));
     add("fact.lost", Words.range(paddock.dryMatterLostKgPerHa(), "kg DM/ha"));
     add(
         "fact.supplement",

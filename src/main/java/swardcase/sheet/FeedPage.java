@@ -13,7 +13,10 @@ import swardcase.report.WinterFeed;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
-/** Winter feed: what the farm is short of month by month, and how much of it old stands explain. */
+/**
+ * Winter feed: what the farm is short of month by month, and how much of it outdated clover
+ * explains.
+ */
 final class FeedPage {
 
   private final Flow flow;

@@ -2,14 +2,19 @@ package swardcase.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import swardcase.chance.Range;
 import swardcase.chance.SampleSize;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
+import swardcase.report.LeafTestResult;
+import swardcase.report.LeafTestWords;
 import swardcase.sward.Composition;
+import swardcase.sward.LeafAgreement;
 import swardcase.tables.Cultivar;
 import swardcase.tables.Tables;
+import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
 /**
@@ -17,7 +22,8 @@ import swardcase.wording.Words;
  *
  * <p>The call is whether high-oestrogen clover makes up more than the table's share of the green
  * feed (20 %). It is made on the likelier side, so the chance of a wrong call is that of the other
- * side.
+ * side. Where a leaf was tested there is no call to make: the test tells the formononetin, and says
+ * whether the names can be right.
  */
 public final class SamplingView {
 
@@ -40,14 +46,27 @@ public final class SamplingView {
             "Call: above " + percent + "?",
             ">Wrong in 100",
             ">Look at more");
+    List<String> tests = new ArrayList<>();
     for (Paddock paddock : farm.paddocks()) {
-      row(table, paddock, Composition.of(paddock, tables, designEffect), limit);
+      Composition clover = Composition.of(paddock, tables, designEffect);
+      Optional<LeafTestResult> test =
+          LeafAgreement.of(paddock, clover, tables).map(LeafTestResult::of);
+      row(table, paddock, clover, limit, test);
+      test.ifPresent(result -> tests.addAll(TerminalView.wrap(sentence(paddock, result), width)));
     }
     List<String> lines = new ArrayList<>();
     lines.add(farm.name());
     lines.add("");
     lines.addAll(table.lines(width));
     lines.add("");
+    lines.addAll(tests);
+    if (farm.paddocks().stream().anyMatch(paddock -> paddock.leafTest().isPresent())) {
+      lines.addAll(
+          TerminalView.wrap(
+              "Where a leaf was tested, its formononetin stands in place of the names: more plants"
+                  + " add nothing to it. They tell only how much of the clover is outdated.",
+              width));
+    }
     lines.addAll(
         TerminalView.wrap(
             "A call is wrong as often as the last column but one says, clover share and plants"
@@ -69,7 +88,18 @@ public final class SamplingView {
     return lines;
   }
 
-  private static void row(TextTable table, Paddock paddock, Composition composition, double limit) {
+  private static String sentence(Paddock paddock, LeafTestResult test) {
+    return "%s: leaf test %s %%, %s"
+        .formatted(
+            paddock.name(), Words.range(test.testedPercentOfLeaf()), LeafTestWords.note(test));
+  }
+
+  private static void row(
+      TextTable table,
+      Paddock paddock,
+      Composition composition,
+      double limit,
+      Optional<LeafTestResult> test) {
     Range clover = paddock.cloverShare().range();
     Range high = composition.estimate(Cultivar::highOestrogen);
     double above = composition.chanceHighOestrogenAbove(limit, clover);
@@ -88,9 +118,17 @@ public final class SamplingView {
                     100 * high.likely() * clover.likely(),
                     100 * high.high() * clover.high()))
             : "?",
-        composition.lookedAt() ? (above > 0.5 ? "yes" : "no") : "nobody looked",
-        wrong < 0.005 ? "under 1" : Words.whole(100 * wrong),
-        more(composition, more, wrong));
+        paddock.leafTest().isPresent()
+            ? "leaf tested"
+            : composition.lookedAt() ? (above > 0.5 ? "yes" : "no") : "nobody looked",
+        paddock.leafTest().isPresent()
+            ? Texts.get("none")
+            : wrong < 0.005 ? "under 1" : Words.whole(100 * wrong),
+        test.map(SamplingView::more).orElseGet(() -> more(composition, more, wrong)));
+  }
+
+  private static String more(LeafTestResult test) {
+    return test.isContrary() ? "name them again" : "none: leaf tested";
   }
 
   private static String more(Composition composition, OptionalInt more, double wrong) {

@@ -68,7 +68,7 @@ public final class TerminalView {
     PlanResult plan = report.plan();
     TextTable table = TextTable.of("A year, as things stand", "likely (range)", "in money");
     table.row(
-        "Winter feed short, old cultivars",
+        "Winter feed short, outdated clover",
         Words.range(feed.supplementTonnes()) + " t " + report.farm().supplement(),
         Words.money(currency, feed.supplementCost()));
     table.row(

@@ -44,6 +44,26 @@ class LauncherTest {
     assertThat(err).isEqualTo("Swardcase needs Java 17 or newer: none was found.\n");
   }
 
+  /** Java in its place tells whether there is an input: a closed one cannot be read to its end. */
+  @Test
+  void launcher_withItsInputClosed_givesTheProgramAnEmptyOne() throws Exception {
+    Path launcher = launcher();
+    Files.writeString(folder.resolve("swardcase.jar"), "");
+    Path java = Files.createDirectories(folder.resolve("java/bin")).resolve("java");
+    Files.writeString(java, "#!/bin/sh\ncat && echo empty\n");
+    assertThat(java.toFile().setExecutable(true)).isTrue();
+    ProcessBuilder builder = new ProcessBuilder("sh", "-c", "sh '" + launcher + "' start x <&-");
+    builder.environment().put("JAVA_HOME", folder.resolve("java").toString());
+    builder.environment().remove("HOME");
+    builder.environment().remove("XDG_CACHE_HOME");
+
+    Process process = builder.start();
+    String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+
+    assertThat(out).isEqualTo("empty\n");
+    assertThat(process.waitFor()).isZero();
+  }
+
   private Path launcher() throws IOException {
     return Files.copy(
         Path.of("src/main/launcher/swardcase"),

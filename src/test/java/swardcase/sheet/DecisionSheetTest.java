@@ -39,6 +39,17 @@ class DecisionSheetTest {
   }
 
   @Test
+  void card_ofAPaddockWhoseLeafTestIsContraryToItsNames_saysSo() throws IOException {
+    byte[] sheet = Sheets.bytes("twelve paddocks");
+    StringBuilder all = new StringBuilder();
+    for (int page = 1; page <= PdfText.pages(sheet); page++) {
+      all.append(inOneLine(PdfText.ofPage(sheet, page))).append(' ');
+    }
+    assertThat(all.toString().replaceAll("\\s+", " "))
+        .contains("far above the 0.02 to 0.31 % that the cultivars named here can have");
+  }
+
+  @Test
   void firstPage_ofTwelvePaddocks_namesThemAllWithTheirReasons() throws IOException {
     String first = inOneLine(PdfText.ofPage(Sheets.bytes("twelve paddocks"), 1));
     for (PaddockResult paddock : Sheets.report("twelve paddocks").paddocks()) {

@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import swardcase.chance.Range;
+import swardcase.report.LeafTestResult;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.NamedShare;
 import swardcase.report.PaddockResult.OptionResult;
+import swardcase.sward.LeafAgreement;
 
 /** Invented paddock results: a third resown, a third kept with ewes off, a third kept. */
 final class SamplePaddocks {
@@ -40,6 +42,11 @@ final class SamplePaddocks {
         i % 2 == 0 ? OptionalInt.of(60) : OptionalInt.empty(),
         sow ? Optional.of(Range.of(0.5, 0.94, 1.4)) : Optional.empty(),
         sow ? "laboratory test" : "unknown: get a leaf test",
+        sow
+            ? Optional.of(
+                new LeafTestResult(
+                    Range.of(0.5, 0.94, 1.4), Range.of(0.02, 0.12, 0.31), LeafAgreement.Side.ABOVE))
+            : Optional.empty(),
         sow ? "high" : hold ? "may be high: get a leaf test" : "low",
         Range.of(0, 132, 310),
         Range.of(0, 18_000, 41_000),
