@@ -6,7 +6,6 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -49,14 +48,12 @@ public record HeldFixed(
 
   static List<HeldFixed> of(FarmModel model) {
     List<HeldFixed> all = new ArrayList<>();
-    Set<Assumption> drawn =
-        model.inputs().all().stream().map(HeldFixed::nameless).collect(Collectors.toSet());
     model
         .tables()
         .parameters()
         .forEach(
             (key, parameter) -> {
-              boolean moved = drawn.contains(nameless(parameter));
+              boolean moved = model.inputs().find(key).isPresent();
               boolean elsewhere =
                   Stream.of(OF_THE_FARM, OF_A_FLOCK, OF_A_CLIMATE).anyMatch(key::startsWith);
               if (!moved && !elsewhere) {
@@ -77,11 +74,6 @@ public record HeldFixed(
         byMonth("green feed that dies in a month", quality, PastureQuality::greenDyingPerMonth));
     all.add(byMonth("dry feed that decays in a month", quality, PastureQuality::dryLostPerMonth));
     return List.copyOf(all);
-  }
-
-  /** An input has a name of its own for the row it comes from. */
-  private static Assumption nameless(Assumption number) {
-    return number.named("-");
   }
 
   private static HeldFixed of(Assumption number) {
