@@ -117,7 +117,8 @@ public final class ComparisonBuilder {
     Map<String, PaddockSide> paddocks = new LinkedHashMap<>();
     for (PaddockResult paddock : report.paddocks()) {
       paddocks.put(
-          paddock.name(), new PaddockSide(paddock.areaHa(), paddock.verdict(), paddock.npv()));
+          paddock.name(),
+          new PaddockSide(paddock.areaHa(), paddock.call(), paddock.actionName(), paddock.npv()));
     }
     return paddocks;
   }

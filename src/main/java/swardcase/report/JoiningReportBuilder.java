@@ -22,7 +22,6 @@ import swardcase.report.JoiningReport.PaddockRow;
 import swardcase.report.JoiningReport.PolicyResult;
 import swardcase.report.JoiningReport.Rating;
 import swardcase.report.JoiningReport.YoungRow;
-import swardcase.wording.Cautions;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -72,7 +71,7 @@ public final class JoiningReportBuilder {
         new SafeFeedWords(plan, words).safeFeed(),
         IntStream.range(0, HalfMonths.COUNT).mapToObj(this::datePoint).toList(),
         Texts.get("joining.notModelled"),
-        Cautions.beforeJoining(),
+        Cautions.JOINING,
         notices,
         plan.model().inputs().all());
   }

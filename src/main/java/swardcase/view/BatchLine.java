@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import swardcase.chance.Range;
+import swardcase.report.Call;
 import swardcase.report.ComparisonBuilder;
 import swardcase.report.ComparisonReport;
 import swardcase.report.Report;
@@ -39,18 +40,13 @@ public record BatchLine(
    *
    * @param name the paddock
    * @param areaHa hectares
-   * @param verdict what to do, in a few words
+   * @param call what to do
    * @param action key of the chosen action
-   * @param startYear calendar year it starts; empty for keeping
+   * @param start calendar year it starts; empty for keeping
    * @param npv net present value of the chosen action against keeping, within the plan
    */
   public record PaddockLine(
-      String name,
-      double areaHa,
-      String verdict,
-      String action,
-      OptionalInt startYear,
-      Range npv) {}
+      String name, double areaHa, Call call, String action, OptionalInt start, Range npv) {}
 
   /** A farm that was decided about. */
   public static BatchLine of(
@@ -68,9 +64,9 @@ public record BatchLine(
                     new PaddockLine(
                         paddock.name(),
                         paddock.areaHa(),
-                        paddock.verdict(),
+                        paddock.call(),
                         paddock.action(),
-                        paddock.startYear(),
+                        paddock.start(),
                         paddock.npv()))
             .toList(),
         whole ? Optional.of(report) : Optional.empty());

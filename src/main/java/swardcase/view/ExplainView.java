@@ -8,7 +8,8 @@ import swardcase.decision.Explanation;
 import swardcase.decision.Explanation.Joined;
 import swardcase.decision.Explanation.Mover;
 import swardcase.evidence.Assumption;
-import swardcase.report.OestrogenWords;
+import swardcase.report.OestrogenBuilder;
+import swardcase.wording.OestrogenWords;
 import swardcase.wording.Words;
 
 /**
@@ -43,8 +44,10 @@ public final class ExplainView {
 
   /** The oestrogen rating of a paddock and how it comes from the dose, in two sentences. */
   public static List<String> rating(Decision decision, int paddock) {
-    OestrogenWords words = new OestrogenWords(decision.model().tables());
-    return List.of("Oestrogen: " + words.rating(decision, paddock) + ".", words.rule());
+    OestrogenBuilder rated = new OestrogenBuilder(decision.model().tables());
+    return List.of(
+        "Oestrogen: " + OestrogenWords.rating(rated.rating(decision, paddock)) + ".",
+        OestrogenWords.rule(rated.rule()));
   }
 
   private void add(Explanation of, int level) {

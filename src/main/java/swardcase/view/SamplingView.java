@@ -9,11 +9,11 @@ import swardcase.chance.SampleSize;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.report.LeafTestResult;
-import swardcase.report.LeafTestWords;
 import swardcase.sward.Composition;
 import swardcase.sward.LeafAgreement;
 import swardcase.tables.Cultivar;
 import swardcase.tables.Tables;
+import swardcase.wording.LeafTestWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 

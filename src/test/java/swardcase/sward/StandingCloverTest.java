@@ -131,8 +131,9 @@ class StandingCloverTest {
             List.of(found(0, "unidentified old"), found(0, "Riverina"), found(9, "Trikkala")));
     for (List<Identification> walk : walks) {
       Paddock paddock = FarmCopy.paddock(base.paddocks().get(0), walk);
+      Farm farm = FarmCopy.of(base).paddocks(List.of(paddock)).build();
       UncertainNumbers inputs = numbers(farm);
-      StandingClover stands = stands(FarmCopy.of(base).paddocks(List.of(paddock)).build(), inputs);
+      StandingClover stands = stands(farm, inputs);
       Assumption old = inputs.get(stands.oldShareInput(0));
       for (double share :
           new double[] {old.range().low(), old.range().likely(), old.range().high()}) {

@@ -1,8 +1,7 @@
-package swardcase.report;
+package swardcase.wording;
 
 import java.util.Locale;
-import swardcase.wording.Texts;
-import swardcase.wording.Words;
+import swardcase.report.LeafTestResult;
 
 /** What a leaf test says of the names given in the same paddock. */
 public final class LeafTestWords {

@@ -10,7 +10,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import swardcase.chance.Range;
 import swardcase.decision.Decision;
-import swardcase.decision.Decision.Option;
+import swardcase.decision.Decision.ActionAlone;
 import swardcase.decision.HowSure;
 import swardcase.decision.PaddockFindings;
 import swardcase.decision.Verdict;
@@ -18,30 +18,31 @@ import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.money.NetPresentValue;
 import swardcase.outcome.Plan;
+import swardcase.report.PaddockResult.FormononetinFrom;
 import swardcase.sward.Composition;
 import swardcase.sward.LeafAgreement;
 import swardcase.tables.Cultivar;
 
-/** The records of the paddocks. */
-final class PaddockReport {
+/** Makes the records of the paddocks. */
+final class PaddockBuilder {
 
   private static final double SETTLED = 0.9;
 
   private final Decision decision;
   private final HowSure howSure;
   private final Farm farm;
-  private final OestrogenWords oestrogen;
-  private final ReasonWords reasons;
+  private final OestrogenBuilder oestrogen;
+  private final ReasonBuilder reasons;
   private final int firstYear;
   private final double rate;
 
-  PaddockReport(Decision decision, HowSure howSure, OestrogenWords oestrogen, LocalDate date) {
+  PaddockBuilder(Decision decision, HowSure howSure, OestrogenBuilder oestrogen, LocalDate date) {
     this.decision = decision;
     this.howSure = howSure;
     this.oestrogen = oestrogen;
     farm = decision.model().farm();
-    reasons = new ReasonWords(decision, howSure);
-    firstYear = PlanReport.firstYear(date);
+    reasons = new ReasonBuilder(decision, howSure);
+    firstYear = PlanBuilder.firstYear(date);
     rate = farm.finance().discountRate().likely();
   }
 
@@ -58,7 +59,13 @@ final class PaddockReport {
     int action = keeps ? decision.model().keep() : plan.action(i);
     Range clover = paddock.cloverShare().range();
     Range high = composition.estimate(Cultivar::highOestrogen);
-    boolean unknown = oestrogen.isUnknown(paddock, composition);
+    FormononetinFrom from = oestrogen.from(paddock, composition);
+    double cheapest =
+        decision.alone(i).stream()
+            .mapToDouble(alone -> alone.costPerHa().likely())
+            .filter(cost -> cost > 0)
+            .min()
+            .orElse(0);
     return new PaddockResult(
         paddock.name(),
         paddock.areaHa(),
@@ -74,15 +81,17 @@ final class PaddockReport {
         paddock.leafTest().isPresent()
             ? OptionalInt.empty()
             : composition.morePlantsToSettle(oestrogen.riskShare(), clover, SETTLED),
-        unknown ? Optional.empty() : Optional.of(decision.leafFormononetin(i)),
-        oestrogen.note(paddock, composition),
+        from == FormononetinFrom.UNKNOWN
+            ? Optional.empty()
+            : Optional.of(decision.leafFormononetin(i)),
+        from,
         LeafAgreement.of(paddock, composition, decision.model().tables()).map(LeafTestResult::of),
         oestrogen.rating(decision, i),
         decision.winterLossKgDmPerHa(i),
         decision.shortfallMj(i),
         decision.supplementTonnes(i),
         decision.supplementCost(i),
-        reasons.verdict(i),
+        Call.of(reasons.call(i)),
         decision.model().actions().get(action).key(),
         decision.model().actions().get(action).name(),
         keeps ? OptionalInt.empty() : OptionalInt.of(firstYear + plan.start(i)),
@@ -90,17 +99,20 @@ final class PaddockReport {
         reasons.deciding(i),
         decision.planCost(i),
         keeps ? Range.exactly(0) : planGain(i),
+        keeps ? Range.exactly(0) : howSure.paddock(i).alone().range(),
+        reasons.parts(i),
+        decision.effort(i),
         reasons
             .planned(i)
-            .map(option -> Arrays.stream(option.outcome().cashFlow()).boxed().toList())
+            .map(alone -> Arrays.stream(alone.outcome().cashFlow()).boxed().toList())
             .orElse(List.of()),
-        decision.options(i).stream().map(option -> of(i, option)).toList());
+        decision.alone(i).stream().map(alone -> of(i, alone, cheapest)).toList());
   }
 
   /** The planned action against keeping, the rest of the plan being done. */
   private Range planGain(int i) {
     PaddockFindings findings = howSure.paddock(i);
-    return findings.options().get(findings.weighed()).gain().range();
+    return findings.courses().get(findings.weighed()).gain().range();
   }
 
   private static List<PaddockResult.NamedShare> shares(Composition composition) {
@@ -115,32 +127,29 @@ final class PaddockReport {
     return shares;
   }
 
-  private PaddockResult.OptionResult of(int i, Option option) {
-    Returns returns = Returns.of(option.outcome(), rate);
+  private PaddockResult.OptionResult of(int i, ActionAlone alone, double cheapest) {
     double area = farm.paddocks().get(i).areaHa();
-    int years = option.outcome().years();
-    Plan alone = decision.model().keepAll().with(i, option.action(), option.start());
-    Range npv = reasons.npv(i, option);
-    boolean chosen =
-        option.action() == decision.plan().action(i) && reasons.call(i) != Verdict.KEEP;
+    int years = alone.outcome().years();
+    Plan onlyThis = decision.model().keepAll().with(i, alone.action(), alone.start());
+    Range npv = reasons.npv(i, alone);
+    boolean chosen = alone.action() == decision.plan().action(i) && reasons.call(i) != Verdict.KEEP;
     return new PaddockResult.OptionResult(
-        decision.model().actions().get(option.action()).key(),
-        decision.model().actions().get(option.action()).name(),
-        OptionalInt.of(firstYear + option.start()),
-        option.costPerHa(),
+        decision.model().actions().get(alone.action()).key(),
+        decision.model().actions().get(alone.action()).name(),
+        OptionalInt.of(firstYear + alone.start()),
+        alone.costPerHa(),
         npv,
         Range.of(
             NetPresentValue.annuity(npv.low(), rate, years) / area,
             NetPresentValue.annuity(npv.likely(), rate, years) / area,
             NetPresentValue.annuity(npv.high(), rate, years) / area),
-        returns.irrPercent(),
-        returns.mirrPercent(),
-        returns.paybackYears(),
-        returns.peakDebt(),
-        returns.benefitCost(),
-        Arrays.stream(option.outcome().cashFlow()).boxed().toList(),
-        IntStream.range(0, years).mapToObj(t -> decision.likely().oldShare(alone, i, t)).toList(),
+        Returns.of(alone.outcome(), rate),
+        Arrays.stream(alone.outcome().cashFlow()).boxed().toList(),
+        IntStream.range(0, years)
+            .mapToObj(t -> decision.likely().oldShare(onlyThis, i, t))
+            .toList(),
         chosen,
-        reasons.whyNot(i, option));
+        cheapest > 0 && alone.costPerHa().likely() == cheapest,
+        reasons.whyNot(i, alone));
   }
 }
