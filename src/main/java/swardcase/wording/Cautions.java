@@ -7,18 +7,12 @@ import java.util.stream.IntStream;
 public final class Cautions {
 
   private static final int DECISION = 7;
-  private static final int JOINING = 5;
 
   private Cautions() {}
 
   /** The cautions of a decision sheet in the order they are printed. */
   public static List<String> all() {
     return numbered("caution.", DECISION);
-  }
-
-  /** Those of a joining sheet. */
-  public static List<String> beforeJoining() {
-    return numbered("caution.joining.", JOINING);
   }
 
   private static List<String> numbered(String key, int count) {

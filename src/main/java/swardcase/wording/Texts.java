@@ -42,6 +42,11 @@ public final class Texts {
     return words.append(pattern, done, pattern.length()).toString();
   }
 
+  /** The words for a constant, under a key of its own: {@code advice.ABOUT_EVEN}. */
+  public static String of(String prefix, Enum<?> constant, Object... arguments) {
+    return get(prefix + "." + constant.name(), arguments);
+  }
+
   private static boolean isDigit(char sign) {
     return sign >= '0' && sign <= '9';
   }

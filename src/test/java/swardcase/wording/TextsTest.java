@@ -9,13 +9,22 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Properties;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import swardcase.joining.JoiningPlan.Policy;
+import swardcase.report.JoiningCaution;
 
 class TextsTest {
+
+  /** Constants that have words, by the first part of their keys. */
+  private static final Map<String, Enum<?>[]> CONSTANTS =
+      Map.of(
+          "caution.joining", JoiningCaution.values(),
+          "joining.policy", Policy.values());
 
   @Test
   void get_putsArgumentsInTheirPlaces_onceOnly() {
@@ -49,7 +58,13 @@ class TextsTest {
     }
     TreeSet<String> unused = new TreeSet<>(words.stringPropertyNames());
     unused.removeIf(key -> code.contains("\"" + key + "\""));
-    unused.removeIf(key -> key.matches("glossary\\.\\d+\\.(term|text)|caution\\.(joining\\.)?\\d"));
+    unused.removeIf(key -> key.matches("glossary\\.\\d+\\.(term|text)|caution\\.\\d"));
+    CONSTANTS.forEach(
+        (prefix, constants) ->
+            Stream.of(constants)
+                .map(constant -> prefix + "." + constant.name())
+                .peek(key -> assertThat(words.stringPropertyNames()).contains(key))
+                .forEach(unused::remove));
     unused.removeIf(
         key -> {
           String total = key.replaceAll("^total\\.|\\.means$", "");
