@@ -106,11 +106,17 @@ public final class ComparisonBuilder {
     return names.stream()
         .map(
             name ->
-                new PaddockPair(
+                pair(
                     name,
                     Optional.ofNullable(ofFirst.get(name)),
                     Optional.ofNullable(ofSecond.get(name))))
         .toList();
+  }
+
+  private static PaddockPair pair(
+      String name, Optional<PaddockSide> first, Optional<PaddockSide> second) {
+    boolean same = first.map(PaddockSide::verdict).equals(second.map(PaddockSide::verdict));
+    return new PaddockPair(name, first, second, !same);
   }
 
   private static Map<String, PaddockSide> byName(Report report) {
@@ -136,7 +142,7 @@ public final class ComparisonBuilder {
           steps.size() == groups.size() - 1
               ? second.outcome().npv()
               : likelyNpv(FarmPart.mix(from, to, taken), first.model().tables());
-      steps.add(new Step(FarmPart.label(group), after - before, after));
+      steps.add(new Step(List.copyOf(group), after - before, after));
       before = after;
     }
     return steps;

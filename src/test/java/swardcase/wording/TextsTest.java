@@ -16,7 +16,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import swardcase.joining.JoiningPlan.Policy;
+import swardcase.report.FarmPart;
 import swardcase.report.JoiningCaution;
+import swardcase.report.SamplingReport.CountCall;
+import swardcase.report.SamplingReport.Further;
 
 class TextsTest {
 
@@ -24,6 +27,9 @@ class TextsTest {
   private static final Map<String, Enum<?>[]> CONSTANTS =
       Map.of(
           "caution.joining", JoiningCaution.values(),
+          "comparison", FarmPart.values(),
+          "sampling", CountCall.values(),
+          "sampling.further", Further.values(),
           "joining.policy", Policy.values());
 
   @Test
