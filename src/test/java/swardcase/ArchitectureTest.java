@@ -49,7 +49,7 @@ class ArchitectureTest {
           intake       check chance evidence farm tables
           report       check chance evidence farm tables money sward outcome draws search \
                        decision joining wording
-          wording      check chance joining report
+          wording      check chance evidence decision joining report
           view         check chance evidence farm tables sward outcome decision report \
                        wording
           paper        check chance wording

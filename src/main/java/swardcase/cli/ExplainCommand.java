@@ -15,6 +15,7 @@ import swardcase.decision.Explanations;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.outcome.FarmModel;
+import swardcase.report.ExplanationReport;
 import swardcase.tables.Tables;
 import swardcase.view.ExplainView;
 
@@ -77,7 +78,8 @@ final class ExplainCommand implements Callable<Integer> {
       ExplainView.rating(decision, place).forEach(line -> out.println(PlainText.of(line)));
     }
     ExplainView.of(
-            topic.explain(Explanations.of(decision), place), farm.currency(), Math.max(0, depth))
+            new ExplanationReport(farm.currency(), topic.explain(Explanations.of(decision), place)),
+            Math.max(0, depth))
         .forEach(line -> out.println(PlainText.of(line)));
     return ExitCodes.DONE;
   }

@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import swardcase.decision.Quantity;
 import swardcase.joining.JoiningPlan.Policy;
 import swardcase.report.FarmPart;
 import swardcase.report.JoiningCaution;
@@ -28,6 +29,7 @@ class TextsTest {
       Map.of(
           "caution.joining", JoiningCaution.values(),
           "comparison", FarmPart.values(),
+          "explain", Quantity.values(),
           "sampling", CountCall.values(),
           "sampling.further", Further.values(),
           "joining.policy", Policy.values());
@@ -71,6 +73,9 @@ class TextsTest {
                 .map(constant -> prefix + "." + constant.name())
                 .peek(key -> assertThat(words.stringPropertyNames()).contains(key))
                 .forEach(unused::remove));
+    for (Quantity what : Quantity.values()) {
+      unused.remove("explain.how." + what.name());
+    }
     unused.removeIf(
         key -> {
           String total = key.replaceAll("^total\\.|\\.means$", "");
