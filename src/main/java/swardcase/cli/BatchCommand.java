@@ -28,10 +28,10 @@ import swardcase.intake.FarmDocument;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.outcome.FarmModel;
+import swardcase.report.BatchResult;
 import swardcase.report.ComparisonBuilder.Decided;
 import swardcase.report.ReportBuilder;
 import swardcase.tables.Tables;
-import swardcase.view.BatchLine;
 import swardcase.view.JsonView;
 
 /** Decides about many farms, one line each. */
@@ -132,7 +132,7 @@ final class BatchCommand implements Callable<Integer> {
   private long run(FarmLines lines, ExecutorService pool, int threads, Tables tables, LocalDate day)
       throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    Deque<Future<BatchLine>> waiting = new ArrayDeque<>();
+    Deque<Future<BatchResult>> waiting = new ArrayDeque<>();
     long failed = 0;
     boolean more = true;
     while (more || !waiting.isEmpty()) {
@@ -143,7 +143,7 @@ final class BatchCommand implements Callable<Integer> {
         more = line.isPresent();
       }
       if (!waiting.isEmpty()) {
-        BatchLine answer = get(waiting.remove());
+        BatchResult answer = get(waiting.remove());
         failed += answer.faults().isEmpty() ? 0 : 1;
         out.print(JsonView.line(answer) + "\n");
         if (out.checkError()) {
@@ -154,7 +154,7 @@ final class BatchCommand implements Callable<Integer> {
     return failed;
   }
 
-  private static BatchLine get(Future<BatchLine> answer) {
+  private static BatchResult get(Future<BatchResult> answer) {
     try {
       return answer.get();
     } catch (InterruptedException stopped) {
@@ -165,24 +165,25 @@ final class BatchCommand implements Callable<Integer> {
     }
   }
 
-  private BatchLine answer(long number, String text, Tables tables, LocalDate day) {
+  private BatchResult answer(long number, String text, Tables tables, LocalDate day) {
     boolean document = text.startsWith("{");
     Optional<String> folder = document ? Optional.empty() : Optional.of(text);
     try {
       String name = "line " + number;
       if (text.isEmpty() || text.equals(FarmLines.TOO_LONG)) {
         String rule = text.isEmpty() ? "must be a farm folder or a JSON document" : text;
-        return BatchLine.failed(number, Optional.empty(), List.of(name + ": " + rule));
+        return BatchResult.failed(number, Optional.empty(), List.of(name + ": " + rule));
       }
       LoadedFarm farm =
           document ? FarmDocument.read(name, text, tables) : FarmFolder.read(Path.of(text), tables);
-      return BatchLine.of(number, folder, decide(document ? name : text, farm, tables, day), whole);
+      return BatchResult.of(
+          number, folder, decide(document ? name : text, farm, tables, day), whole);
     } catch (FaultsException faults) {
       List<String> messages = faults.faults().stream().map(Fault::message).toList();
-      return BatchLine.failed(number, folder, messages);
+      return BatchResult.failed(number, folder, messages);
     } catch (RuntimeException | StackOverflowError failure) {
       String message = "Swardcase has a fault of its own, please report it: " + failure;
-      return BatchLine.failed(number, folder, List.of(message));
+      return BatchResult.failed(number, folder, List.of(message));
     }
   }
 
