@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleUnaryOperator;
 import swardcase.chance.BreakEven;
-import swardcase.evidence.Assumption;
+import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
@@ -50,10 +50,10 @@ final class BreakEvens {
   private void ask() {
     OutcomeFunction run = workspaces.get().ofFarm;
     Farm farm = model.farm();
-    List<Assumption> inputs = model.inputs().all();
-    addPrice(inputs.indexOf(farm.prices().netValuePerLamb()));
-    addPrice(inputs.indexOf(farm.supplement().pricePerTonne()));
-    add(inputs.indexOf(farm.finance().discountRate()), -1, 0, MOST_RATE);
+    UncertainNumbers inputs = model.inputs();
+    addPrice(inputs.place(OutcomeFunction.LAMB_VALUE));
+    addPrice(inputs.place(OutcomeFunction.SUPPLEMENT_PRICE));
+    add(inputs.place(OutcomeFunction.DISCOUNT_RATE), -1, 0, MOST_RATE);
     for (int i = 0; i < plan.paddocks(); i++) {
       if (plan.action(i) == model.keep()) {
         continue;

@@ -40,7 +40,7 @@ public final class FeedMonths {
     FeedBudget budget = new FeedBudget(model.farm(), need, model.tables());
     FeedSurface afrc =
         new FeedSurface(
-            model.farm(), model.tables(), model.year(), run.inputs(), need, budget, false);
+            model.farm(), model.tables(), model.year(), model.inputs(), need, budget, false);
     afrc.set(x, now);
     FeedResult result = new FeedResult();
     for (int season = 0; season < model.farm().feedYear().seasons().size(); season++) {

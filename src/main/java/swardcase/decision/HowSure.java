@@ -161,7 +161,7 @@ public final class HowSure {
         .mapToObj(
             j ->
                 new Unknown(
-                    simulation.draws().model().inputs().nameWithoutActions(j),
+                    simulation.draws().model().inputs().doubt(j),
                     j,
                     inputs.get(j),
                     payoffs.partial(simulation.drawn(j)),

@@ -1,6 +1,7 @@
 package swardcase.draws;
 
 import swardcase.money.NetPresentValue;
+import swardcase.outcome.OutcomeFunction;
 
 /** Turns present values into equal yearly sums, each draw at its own discount rate. */
 public final class Annuities {
@@ -9,7 +10,7 @@ public final class Annuities {
 
   public Annuities(Simulation simulation) {
     var model = simulation.draws().model();
-    int rate = model.inputs().all().indexOf(model.farm().finance().discountRate());
+    int rate = model.inputs().place(OutcomeFunction.DISCOUNT_RATE);
     double[] rates = simulation.drawn(rate);
     perUnit = new double[rates.length];
     for (int d = 0; d < rates.length; d++) {

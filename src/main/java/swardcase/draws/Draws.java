@@ -13,6 +13,7 @@ import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Paddock;
 import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 import swardcase.sward.Composition;
 
 /**
@@ -62,8 +63,8 @@ public final class Draws {
     low = reach.stream().mapToDouble(Range::low).toArray();
     width = reach.stream().mapToDouble(range -> range.high() - range.low()).toArray();
     shape = shapes(reach);
-    lambPrice = inputs.indexOf(model.farm().prices().netValuePerLamb());
-    supplementPrice = inputs.indexOf(model.farm().supplement().pricePerTonne());
+    lambPrice = model.inputs().place(OutcomeFunction.LAMB_VALUE);
+    supplementPrice = model.inputs().place(OutcomeFunction.SUPPLEMENT_PRICE);
     supplementUniform = new double[uniforms.draws()];
     for (int d = 0; d < supplementUniform.length; d++) {
       supplementUniform[d] =
@@ -93,7 +94,7 @@ public final class Draws {
     int[] dimensions = new int[inputs.size()];
     for (int j = 0; j < dimensions.length; j++) {
       boolean ofModel = j < model.inputs().size();
-      String name = ofModel ? model.inputs().nameWithoutActions(j) : inputs.get(j).name();
+      String name = ofModel ? model.inputs().doubt(j) : inputs.get(j).name();
       Integer first = ofName.putIfAbsent(name, j);
       dimensions[j] = first == null ? j : first;
     }

@@ -12,9 +12,17 @@ import swardcase.check.Check;
  * @param evidence how well it is supported
  * @param source key into {@code tables/sources.csv}; blank where there is none
  * @param setBy who set it
+ * @param doubt the group of numbers that share one doubt and so are drawn together, in words, such
+ *     as {@code cost of seed}; blank for a number that stands alone
  */
 public record Assumption(
-    String name, Range range, String unit, Evidence evidence, String source, SetBy setBy) {
+    String name,
+    Range range,
+    String unit,
+    Evidence evidence,
+    String source,
+    SetBy setBy,
+    String doubt) {
 
   /** Checks that nothing is missing; {@code source} may be blank. */
   public Assumption {
@@ -24,6 +32,13 @@ public record Assumption(
     Check.notNull(evidence, "evidence of " + name);
     Check.notNull(source, "source of " + name);
     Check.notNull(setBy, "origin of " + name);
+    Check.notNull(doubt, "doubt of " + name);
+  }
+
+  /** A number that shares its doubt with no other. */
+  public Assumption(
+      String name, Range range, String unit, Evidence evidence, String source, SetBy setBy) {
+    this(name, range, unit, evidence, source, setBy, "");
   }
 
   /** A number told by the farm. */
@@ -38,23 +53,11 @@ public record Assumption(
 
   /** The same number under another name, for a row used in a particular place. */
   public Assumption named(String newName) {
-    return new Assumption(newName, range, unit, evidence, source, setBy);
+    return new Assumption(newName, range, unit, evidence, source, setBy, doubt);
   }
 
-  /** Written out, because what a record brings along is linked at each start, for 20 ms. */
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Assumption that
-        && name.equals(that.name)
-        && range.equals(that.range)
-        && unit.equals(that.unit)
-        && evidence == that.evidence
-        && source.equals(that.source)
-        && setBy == that.setBy;
-  }
-
-  @Override
-  public int hashCode() {
-    return 31 * name.hashCode() + range.hashCode();
+  /** The same number as one of a group that share a doubt. */
+  public Assumption withDoubt(String group) {
+    return new Assumption(name, range, unit, evidence, source, setBy, group);
   }
 }

@@ -37,6 +37,11 @@ public record CostLine(
     }
   }
 
+  /** The doubt that cost lines of one name share unless a table says otherwise. */
+  public static String doubt(String name) {
+    return "cost of " + name;
+  }
+
   /** Checks that nothing is missing. */
   public CostLine {
     Check.notBlank(name, "name of a cost line");

@@ -1,6 +1,7 @@
 package swardcase.feed;
 
 import java.util.Arrays;
+import java.util.List;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
@@ -23,6 +24,8 @@ import swardcase.tables.Tables;
  */
 public final class FeedSurface {
 
+  private static final String CONDITION_DEFICIT = "farm.condition-deficit";
+  private static final String MOST_EWE_INCREASE = "farm.most-ewe-increase";
   private static final double[] OTHER = {0.4, 0.7, 0.85, 0.9, 0.95, 0.975, 1.0, 1.05};
   private static final double[] BELOW = {0.35, 0.6, 0.75, 0.87, 0.94, 0.97};
 
@@ -58,12 +61,26 @@ public final class FeedSurface {
   private double mostRise;
   private double nowMjPerEwe;
 
+  /** Enters the uncertain numbers of the feed budget. */
+  public static void enter(UncertainNumbers.Builder numbers, Farm farm, Tables tables) {
+    numbers.add(CONDITION_DEFICIT, farm.management().conditionDeficit());
+    for (String key :
+        List.of(
+            "feed.leaf-area-penalty",
+            "feed.leaf-area-bound",
+            "feed.demand-multiplier",
+            "feed.dry-loss-multiplier")) {
+      numbers.add(key, tables.parameter(key));
+    }
+    numbers.add(MOST_EWE_INCREASE, farm.management().mostEweIncrease());
+  }
+
   /** The surface of a farm, by its own need and budget or by those of another energy method. */
   public FeedSurface(
       Farm farm,
       Tables tables,
       GrowthYear year,
-      UncertainNumbers inputs,
+      UncertainNumbers numbers,
       StockDemand demand,
       FeedBudget budget,
       boolean runMoreEwes) {
@@ -77,12 +94,12 @@ public final class FeedSurface {
             .toArray();
     winterMask = year.winterMask();
     ewesPerHa = farm.ewesJoined() / areaHa;
-    conditionDeficit = inputs.add(farm.management().conditionDeficit());
-    leafAreaPenalty = inputs.add(tables.parameter("feed.leaf-area-penalty"));
-    leafAreaBound = inputs.add(tables.parameter("feed.leaf-area-bound"));
-    demandMultiplier = inputs.add(tables.parameter("feed.demand-multiplier"));
-    dryLossMultiplier = inputs.add(tables.parameter("feed.dry-loss-multiplier"));
-    mostEweIncrease = inputs.add(farm.management().mostEweIncrease());
+    conditionDeficit = numbers.place(CONDITION_DEFICIT);
+    leafAreaPenalty = numbers.place("feed.leaf-area-penalty");
+    leafAreaBound = numbers.place("feed.leaf-area-bound");
+    demandMultiplier = numbers.place("feed.demand-multiplier");
+    dryLossMultiplier = numbers.place("feed.dry-loss-multiplier");
+    mostEweIncrease = numbers.place(MOST_EWE_INCREASE);
     this.runMoreEwes = runMoreEwes && farm.ewesJoined() > 0;
     lastKey[0] = Double.NaN;
     parameters = FeedParameters.likely(farm, tables);

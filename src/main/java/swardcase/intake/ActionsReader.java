@@ -132,7 +132,7 @@ final class ActionsReader {
 
   private Assumption inCurrency(Assumption from, Assumption user) {
     String unit = from.unit().replace(Currencies.OF_TABLES, currency);
-    return Assumption.ofFarm(user.name(), user.range(), unit);
+    return Assumption.ofFarm(user.name(), user.range(), unit).withDoubt(user.doubt());
   }
 
   private void costs(Fields costs, Map<String, Action> actions) {
@@ -189,7 +189,8 @@ final class ActionsReader {
         line.findChoice("phase", CostLine.Phase.values(), CostLine.Phase::label);
     Optional<Assumption> cost =
         line.findRange("cost_per_ha", 0, 1e6)
-            .map(range -> Assumption.ofFarm(name, range, currency + "/ha"));
+            .map(range -> Assumption.ofFarm(name, range, currency + "/ha"))
+            .map(number -> number.withDoubt(CostLine.doubt(name)));
     if (!line.has("phase") || !line.has("cost_per_ha")) {
       line.faults().add(line.place(), "must give phase and cost_per_ha", "");
     }

@@ -34,9 +34,9 @@ final class Defaults {
     return user.isPresent() ? ofFarm(row, divided(user.get(), perUnit)) : get(key);
   }
 
-  /** A number of the farm under the name and unit of a table row. */
+  /** A number of the farm under the name, unit and doubt of a table row. */
   static Assumption ofFarm(Assumption row, Range user) {
-    return Assumption.ofFarm(row.name(), user, row.unit());
+    return Assumption.ofFarm(row.name(), user, row.unit()).withDoubt(row.doubt());
   }
 
   /** Per cent as fractions with {@code perUnit} 100; the same numbers with 1. */

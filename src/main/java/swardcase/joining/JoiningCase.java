@@ -2,7 +2,7 @@ package swardcase.joining;
 
 import java.util.Arrays;
 import java.util.List;
-import swardcase.evidence.Assumption;
+import java.util.OptionalInt;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Mob;
@@ -12,6 +12,7 @@ import swardcase.feed.StockDemand;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.sward.Composition;
+import swardcase.sward.StandingClover;
 
 /** A farm at its likely values with the days of joining, ready for plans. */
 final class JoiningCase {
@@ -86,12 +87,12 @@ final class JoiningCase {
    */
   static double[] cautiousStrength(FarmModel model, OutcomeFunction likely) {
     double[] x = model.inputs().likely();
-    Assumption unknown = model.tables().parameter("dose.unknown-formononetin");
-    int place = model.inputs().all().indexOf(unknown);
+    OptionalInt unknown = model.inputs().find(StandingClover.UNKNOWN_FORMONONETIN);
     double[] strength = new double[model.farm().paddocks().size()];
     OutcomeFunction high = likely;
-    if (place >= 0) {
-      x[place] = unknown.range().high();
+    if (unknown.isPresent()) {
+      int place = unknown.getAsInt();
+      x[place] = model.inputs().get(place).range().high();
       high = model.newRun();
       high.set(x);
     }

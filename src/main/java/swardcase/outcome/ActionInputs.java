@@ -10,6 +10,18 @@ import swardcase.farm.CostLine.Phase;
 /** Places of one action's numbers among the inputs, and its costs by phase. */
 final class ActionInputs {
 
+  private static final String RUN_DOWN_GROWTH = ".run-down-growth";
+  private static final String GROWTH_YEAR_ONE = ".growth-year-one";
+  private static final String GROWTH_YEAR_TWO = ".growth-year-two";
+  private static final String SEED_SET = ".seed-set";
+  private static final String SEEDLING_KILL = ".seedling-kill";
+  private static final String BURIED_SEED = ".buried-seed";
+  private static final String SOWN_SEED = ".sown-seed";
+  private static final String CLOVER_SHARE = ".clover-share";
+  private static final String ESTABLISHMENT_CHANCE = ".establishment-chance";
+  private static final String CROP_MARGIN = ".crop-margin";
+  private static final String COST = ".cost.";
+
   private final Action action;
   private final int runDownGrowth;
   private final int growthYearOne;
@@ -24,37 +36,64 @@ final class ActionInputs {
   private final int[] costPlace;
   private final Phase[] costPhase;
 
-  ActionInputs(Action action, UncertainNumbers inputs) {
-    this.action = action;
-    boolean sows = action.sows();
-    boolean runsDown = sows && action.runDownYears() > 0;
+  /** Enters the numbers that this kind of action reads. */
+  static void enter(UncertainNumbers.Builder numbers, Action action) {
+    boolean runsDown = action.sows() && action.runDownYears() > 0;
     boolean crops = runsDown && action.cropped();
-    runDownGrowth =
-        place(runsDown && !crops, inputs, "growth left in a run-down year", action.runDownGrowth());
-    growthYearOne = place(sows, inputs, "growth in the sowing year", action.growthYearOne());
-    growthYearTwo = place(sows, inputs, "growth in the second year", action.growthYearTwo());
-    seedSet = place(runsDown, inputs, "seed set in a run-down year", action.seedSet());
-    seedlingKill = place(sows, inputs, "seedlings killed before sowing", action.seedlingKill());
-    buriedSeed = place(action.buries(), inputs, "seed turned under", action.buriedSeed());
-    sownKgPerHa = place(sows, inputs, "seed sown", action.sownKgPerHa());
-    targetCloverShare =
-        place(sows, inputs, "clover share of the new stand", action.targetCloverShare());
-    establishmentChance =
-        place(sows, inputs, "chance that the sowing takes", action.establishmentChance());
-    cropMarginPerHa = place(crops, inputs, "margin of a crop year", action.cropMarginPerHa());
+    enter(runsDown && !crops, numbers, action, RUN_DOWN_GROWTH, action.runDownGrowth());
+    enter(action.sows(), numbers, action, GROWTH_YEAR_ONE, action.growthYearOne());
+    enter(action.sows(), numbers, action, GROWTH_YEAR_TWO, action.growthYearTwo());
+    enter(runsDown, numbers, action, SEED_SET, action.seedSet());
+    enter(action.sows(), numbers, action, SEEDLING_KILL, action.seedlingKill());
+    enter(action.buries(), numbers, action, BURIED_SEED, action.buriedSeed());
+    enter(action.sows(), numbers, action, SOWN_SEED, action.sownKgPerHa());
+    enter(action.sows(), numbers, action, CLOVER_SHARE, action.targetCloverShare());
+    enter(action.sows(), numbers, action, ESTABLISHMENT_CHANCE, action.establishmentChance());
+    enter(crops, numbers, action, CROP_MARGIN, action.cropMarginPerHa());
+    for (CostLine line : action.costs()) {
+      enter(true, numbers, action, COST + line.name(), line.costPerHa());
+    }
+  }
+
+  /** A number that this kind of action never reads is not entered. */
+  private static void enter(
+      boolean read,
+      UncertainNumbers.Builder numbers,
+      Action action,
+      String what,
+      Assumption value) {
+    if (read) {
+      numbers.addOfAction(key(action, what), action.name(), value);
+    }
+  }
+
+  private static String key(Action action, String what) {
+    return "action." + action.key() + what;
+  }
+
+  ActionInputs(Action action, UncertainNumbers numbers) {
+    this.action = action;
+    runDownGrowth = place(numbers, RUN_DOWN_GROWTH);
+    growthYearOne = place(numbers, GROWTH_YEAR_ONE);
+    growthYearTwo = place(numbers, GROWTH_YEAR_TWO);
+    seedSet = place(numbers, SEED_SET);
+    seedlingKill = place(numbers, SEEDLING_KILL);
+    buriedSeed = place(numbers, BURIED_SEED);
+    sownKgPerHa = place(numbers, SOWN_SEED);
+    targetCloverShare = place(numbers, CLOVER_SHARE);
+    establishmentChance = place(numbers, ESTABLISHMENT_CHANCE);
+    cropMarginPerHa = place(numbers, CROP_MARGIN);
     List<CostLine> costs = action.costs();
     costPlace = new int[costs.size()];
     costPhase = new Phase[costs.size()];
     for (int k = 0; k < costs.size(); k++) {
-      CostLine line = costs.get(k);
-      costPlace[k] = place(true, inputs, "cost of " + line.name(), line.costPerHa());
-      costPhase[k] = line.phase();
+      costPlace[k] = place(numbers, COST + costs.get(k).name());
+      costPhase[k] = costs.get(k).phase();
     }
   }
 
-  /** Enters a number that this kind of action reads; one that it never reads has no place. */
-  private int place(boolean read, UncertainNumbers inputs, String what, Assumption value) {
-    return read ? inputs.addShared(value, what, action.name()) : -1;
+  private int place(UncertainNumbers numbers, String what) {
+    return numbers.find(key(action, what)).orElse(-1);
   }
 
   Action action() {

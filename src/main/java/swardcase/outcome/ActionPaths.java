@@ -9,6 +9,7 @@ import swardcase.farm.CostLine.Phase;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.feed.GrowthYear;
+import swardcase.sward.Composition;
 import swardcase.sward.Dose;
 import swardcase.sward.StandingClover;
 import swardcase.sward.WinterGrowth;
@@ -23,6 +24,9 @@ import swardcase.tables.Tables;
  * two, weighted by the chance of establishment.
  */
 final class ActionPaths {
+
+  private static final String WATERLOGGED_FACTOR = "dose.waterlogged-factor";
+  private static final String LEAF_SHARE = "dose.leaf-share";
 
   // Numbers of a year stand side by side.
   private static final int NUMBERS = 6;
@@ -56,16 +60,24 @@ final class ActionPaths {
   private final double[] leafIn;
   private final double[] oldIn;
 
-  ActionPaths(
-      Farm farm, Tables tables, UncertainNumbers inputs, StandingClover stands, GrowthYear year) {
+  /** Enters the uncertain numbers of actions, of the dose and of the seed bank. */
+  static void enter(
+      UncertainNumbers.Builder numbers, Farm farm, Tables tables, List<Composition> compositions) {
+    farm.actions().forEach(action -> ActionInputs.enter(numbers, action));
+    numbers.add(WATERLOGGED_FACTOR, tables.parameter(WATERLOGGED_FACTOR));
+    numbers.add(LEAF_SHARE, tables.parameter(LEAF_SHARE));
+    SeedPaths.enter(numbers, farm, tables, compositions);
+  }
+
+  ActionPaths(Farm farm, UncertainNumbers numbers, StandingClover stands, GrowthYear year) {
     this.farm = farm;
     this.stands = stands;
     years = farm.finance().horizonYears();
     List<Action> list = farm.actions();
-    actions = list.stream().map(a -> new ActionInputs(a, inputs)).toArray(ActionInputs[]::new);
-    waterlogged = inputs.add(tables.parameter("dose.waterlogged-factor"));
-    leafShare = inputs.add(tables.parameter("dose.leaf-share"));
-    seed = new SeedPaths(farm, tables, inputs, stands, years);
+    actions = list.stream().map(a -> new ActionInputs(a, numbers)).toArray(ActionInputs[]::new);
+    waterlogged = numbers.place(WATERLOGGED_FACTOR);
+    leafShare = numbers.place(LEAF_SHARE);
+    seed = new SeedPaths(farm, numbers, stands, years);
     int paths = stands.size() * actions.length;
     allowed = new boolean[paths];
     int mostSpecies = 0;

@@ -41,7 +41,7 @@ public final class FarmModel {
     compositions = StandingClover.compositions(farm, tables);
     demand = demand(EnergyMethod.SCA_1990);
     budget = new FeedBudget(farm, demand, tables);
-    inputs = new OutcomeFunction(this).inputs().withShortNames();
+    inputs = OutcomeFunction.numbers(farm, tables, compositions);
   }
 
   /** A workspace with every number at its likely value. */

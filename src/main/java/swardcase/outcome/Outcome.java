@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * What a plan brings against keeping everything, year by year, in the farm's currency, real and
- * before tax. A workspace that is filled again and again; {@link #copy()} keeps one.
+ * before tax. A workspace that is filled again and again.
  *
  * <p>Year 0 is the coming one. Costs are positive numbers, gains positive, losses negative.
  */
@@ -18,8 +18,6 @@ public final class Outcome {
   final double[] cropMargin;
   final double[] spareFeed;
   final double[] oldShare;
-  final double[] winterGrowth;
-  public final double[] pregnantShare;
   double endValue;
   double npv;
 
@@ -32,28 +30,6 @@ public final class Outcome {
     cropMargin = new double[years];
     spareFeed = new double[years];
     oldShare = new double[years];
-    winterGrowth = new double[years];
-    pregnantShare = new double[years];
-  }
-
-  private Outcome(Outcome from) {
-    actionCost = from.actionCost.clone();
-    supplementSaved = from.supplementSaved.clone();
-    lambsSaved = from.lambsSaved.clone();
-    lambs = from.lambs.clone();
-    ewesInLamb = from.ewesInLamb.clone();
-    cropMargin = from.cropMargin.clone();
-    spareFeed = from.spareFeed.clone();
-    oldShare = from.oldShare.clone();
-    winterGrowth = from.winterGrowth.clone();
-    pregnantShare = from.pregnantShare.clone();
-    endValue = from.endValue;
-    npv = from.npv;
-  }
-
-  /** A copy that later runs do not touch. */
-  public Outcome copy() {
-    return new Outcome(this);
   }
 
   /** Years counted. */
@@ -99,16 +75,6 @@ public final class Outcome {
   /** Share of old cultivars in the farm's clover, by area. */
   public double oldShare(int year) {
     return oldShare[year];
-  }
-
-  /** Winter growth of the farm relative to current cultivars everywhere. */
-  public double winterGrowth(int year) {
-    return winterGrowth[year];
-  }
-
-  /** Ewes in lamb as a share of those joined, all mobs. */
-  public double pregnantShare(int year) {
-    return pregnantShare[year];
   }
 
   /** All gains of a year less its action costs. */

@@ -16,6 +16,7 @@ import swardcase.grazing.JoiningFeed;
 import swardcase.reproduction.FlockEffect;
 import swardcase.sward.Composition;
 import swardcase.sward.StandingClover;
+import swardcase.tables.Tables;
 
 /**
  * The outcome function with its workspace: {@link #set} takes one array of assumptions, {@link
@@ -30,11 +31,28 @@ import swardcase.sward.StandingClover;
  */
 public final class OutcomeFunction {
 
+  /** Key of the real discount rate, share per year. */
+  public static final String DISCOUNT_RATE = "finance.discount-rate";
+
+  /** Key of the price of the supplement, money per t as fed. */
+  public static final String SUPPLEMENT_PRICE = "price.supplement";
+
+  /** Key of the net value of a lamb marked, money. */
+  public static final String LAMB_VALUE = "price.lamb";
+
+  private static final String SUPPLEMENT_ENERGY = "supplement.energy";
+  private static final String SUPPLEMENT_DRY_MATTER = "supplement.dry-matter";
+  private static final String SUPPLEMENT_WASTE = "supplement.waste";
+  private static final String DRY_EWE_COST = "price.dry-ewe";
+  private static final String EWE_MARGIN = "price.ewe-margin";
+  private static final String EWE_PRICE = "price.ewe";
+  private static final String SPARE_FEED_VALUE = "price.spare-feed";
+  private static final String END_VALUE = "finance.end-value";
+  private static final String DRY_FACTOR = "dose.dry-factor";
   private static final int NONE = -1;
 
   private final FarmModel model;
   private final Farm farm;
-  private final UncertainNumbers inputs = new UncertainNumbers();
   private final StandingClover stands;
   private final ActionPaths paths;
   private final FeedSurface feed;
@@ -54,8 +72,9 @@ public final class OutcomeFunction {
   private final double[] keptSums;
   private final double[] baseSums;
   private final double[] baseNpv;
-  private final double[] shareOfYear;
-  private final double[] baseShare;
+  private final double[] addedNow;
+  private final double[] addedThen;
+  private final double[] exchanged;
   private final Outcome scratch;
   private final double[] valueOfShare;
   private final double[] boughtNowMjPerHa;
@@ -91,8 +110,31 @@ public final class OutcomeFunction {
   private double tonnesPerMj;
   private final double[] discount;
 
+  /** Every uncertain number of a farm, in the order in which the outcome function reads them. */
+  static UncertainNumbers numbers(Farm farm, Tables tables, List<Composition> compositions) {
+    UncertainNumbers.Builder numbers = new UncertainNumbers.Builder();
+    StandingClover.enter(numbers, farm, tables, compositions);
+    ActionPaths.enter(numbers, farm, tables, compositions);
+    FeedSurface.enter(numbers, farm, tables);
+    farm.mobs().forEach(mob -> FlockEffect.enter(numbers, mob, tables));
+    numbers.add(DISCOUNT_RATE, farm.finance().discountRate());
+    numbers.add(SUPPLEMENT_PRICE, farm.supplement().pricePerTonne());
+    numbers.add(SUPPLEMENT_ENERGY, farm.supplement().energyMjPerKgDm());
+    numbers.add(SUPPLEMENT_DRY_MATTER, farm.supplement().dryMatterFraction());
+    numbers.add(SUPPLEMENT_WASTE, farm.supplement().wasteFraction());
+    numbers.add(LAMB_VALUE, farm.prices().netValuePerLamb());
+    numbers.add(DRY_EWE_COST, farm.prices().costPerDryEwe());
+    numbers.add(EWE_MARGIN, farm.prices().grossMarginPerEwe());
+    numbers.add(EWE_PRICE, farm.prices().replacementEwe());
+    numbers.add(SPARE_FEED_VALUE, farm.prices().spareFeedPerTonneDm());
+    numbers.add(END_VALUE, farm.finance().endValuePerHa());
+    numbers.add(DRY_FACTOR, tables.parameter("dose.dry-factor"));
+    return numbers.build();
+  }
+
   OutcomeFunction(FarmModel model) {
     this.model = model;
+    UncertainNumbers numbers = model.inputs();
     farm = model.farm();
     year = model.year();
     years = farm.finance().horizonYears();
@@ -102,17 +144,17 @@ public final class OutcomeFunction {
     areaHa = farm.areaHa();
     paddockArea = farm.paddocks().stream().mapToDouble(Paddock::areaHa).toArray();
     paddockWeight = new double[paddockArea.length];
-    stands = new StandingClover(farm, model.tables(), inputs, model.compositions());
-    paths = new ActionPaths(farm, model.tables(), inputs, stands, year);
+    stands = new StandingClover(farm, model.tables(), numbers, model.compositions());
+    paths = new ActionPaths(farm, numbers, stands, year);
     feed =
         new FeedSurface(
-            farm, model.tables(), year, inputs, model.demand(), model.budget(), runMoreEwes);
+            farm, model.tables(), year, numbers, model.demand(), model.budget(), runMoreEwes);
     List<Mob> mobs = farm.mobs();
     ewes = mobs.stream().mapToInt(Mob::ewes).toArray();
     lambsPerEwe = mobs.stream().mapToDouble(OutcomeFunction::lambsPerPregnantEwe).toArray();
     flock = new FlockEffect[mobs.size()];
     for (int g = 0; g < flock.length; g++) {
-      flock[g] = new FlockEffect(farm, mobs.get(g), model.tables(), inputs);
+      flock[g] = new FlockEffect(farm, mobs.get(g), numbers);
     }
     grazes = new boolean[flock.length][paddockArea.length];
     for (int g = 0; g < flock.length; g++) {
@@ -124,8 +166,9 @@ public final class OutcomeFunction {
     keptSums = new double[sums];
     baseSums = new double[years * sums];
     baseNpv = new double[years + 1];
-    shareOfYear = new double[mobs.size() * years];
-    baseShare = new double[shareOfYear.length];
+    addedNow = new double[sums];
+    addedThen = new double[sums];
+    exchanged = new double[sums];
     scratch = model.newOutcome();
     discount = new double[years];
     seasonOfYear = new int[years];
@@ -133,23 +176,19 @@ public final class OutcomeFunction {
     valueOfShare = new double[flock.length];
     joiningFeed = new JoiningFeed(farm, grazes);
     held = new HeldFeed(year, feed, flock);
-    discountRate = inputs.add(farm.finance().discountRate());
-    supplementPrice = inputs.add(farm.supplement().pricePerTonne());
-    supplementEnergy = inputs.add(farm.supplement().energyMjPerKgDm());
-    supplementDryMatter = inputs.add(farm.supplement().dryMatterFraction());
-    supplementWaste = inputs.add(farm.supplement().wasteFraction());
-    lambValue = inputs.add(farm.prices().netValuePerLamb());
-    dryEweCost = inputs.add(farm.prices().costPerDryEwe());
-    eweMargin = inputs.add(farm.prices().grossMarginPerEwe());
-    ewePrice = inputs.add(farm.prices().replacementEwe());
-    spareFeedValue = inputs.add(farm.prices().spareFeedPerTonneDm());
-    endValue = inputs.add(farm.finance().endValuePerHa());
-    dryFactor = inputs.add(model.tables().parameter("dose.dry-factor"));
-    set(inputs.likely());
-  }
-
-  public UncertainNumbers inputs() {
-    return inputs;
+    discountRate = numbers.place(DISCOUNT_RATE);
+    supplementPrice = numbers.place(SUPPLEMENT_PRICE);
+    supplementEnergy = numbers.place(SUPPLEMENT_ENERGY);
+    supplementDryMatter = numbers.place(SUPPLEMENT_DRY_MATTER);
+    supplementWaste = numbers.place(SUPPLEMENT_WASTE);
+    lambValue = numbers.place(LAMB_VALUE);
+    dryEweCost = numbers.place(DRY_EWE_COST);
+    eweMargin = numbers.place(EWE_MARGIN);
+    ewePrice = numbers.place(EWE_PRICE);
+    spareFeedValue = numbers.place(SPARE_FEED_VALUE);
+    endValue = numbers.place(END_VALUE);
+    dryFactor = numbers.place(DRY_FACTOR);
+    set(numbers.likely());
   }
 
   /**
@@ -234,7 +273,7 @@ public final class OutcomeFunction {
     }
     double strongest = paths.strongest();
     for (int g = 0; g < flock.length; g++) {
-      valueOfShare[g] = ewes[g] * (lambsPerEwe[g] * x[lambValue] + x[dryEweCost]);
+      valueOfShare[g] = ewes[g] * valuePerPregnantEwe(g);
       flock[g].set(x, greenShare, strength(keptSums, 0, g), strongest);
       double open = keptSums[YearSums.at(g, YearSums.SAFE)];
       joiningFeed.set(g, flock[g], onOffer, growth, eatenByEwes, taken, open);
@@ -362,7 +401,6 @@ public final class OutcomeFunction {
     for (FlockEffect effect : flock) {
       effect.keepYears();
     }
-    System.arraycopy(shareOfYear, 0, baseShare, 0, baseShare.length);
     out.endValue = end / discount[years - 1];
     out.npv = baseNpv[years] + end;
   }
@@ -385,84 +423,31 @@ public final class OutcomeFunction {
   }
 
   /**
-   * Net present value of the base with another choice on one paddock. Years before either choice
-   * begins are as they were; in the others what the paddock adds is put in place of what it added,
-   * so that the time taken does not grow with the farm. A choice that changes nothing gives the
-   * base to the last bit.
+   * Net present value of the base with another choice on one paddock, in money. Years before either
+   * choice begins are as they were; in the others what the paddock adds is put in place of what it
+   * added, so that the time taken does not grow with the paddocks. A choice that changes nothing
+   * gives the base to the last bit.
    */
   public double npvOfBaseWith(int paddock, int action, int start) {
     int actionNow = base.action(paddock);
     int startNow = base.start(paddock);
     int first = Math.min(begins(action, start), begins(actionNow, startNow));
-    for (int g = 0; g < flock.length; g++) {
-      if (grazes[g][paddock]) {
-        flock[g].resumeFrom(first);
-      }
+    for (FlockEffect effect : flock) {
+      effect.resumeFrom(first);
     }
     double npv = baseNpv[first];
     for (int t = first; t < years; t++) {
-      int now = pathYear(t, paddock, actionNow, startNow);
-      int then = pathYear(t, paddock, action, start);
-      boolean heldNow = t >= startNow && paths.holdsOff(actionNow);
-      boolean heldThen = t >= start && paths.holdsOff(action);
-      npv += discount[t] * netWith(t, paddock, then, heldThen, now, heldNow);
+      Arrays.fill(addedNow, 0);
+      Arrays.fill(addedThen, 0);
+      addTo(addedNow, 0, t, paddock, actionNow, startNow);
+      addTo(addedThen, 0, t, paddock, action, start);
+      for (int k = 0; k < sums; k++) {
+        exchanged[k] = baseSums[t * sums + k] + (addedThen[k] - addedNow[k]);
+      }
+      evaluateYear(t, exchanged, 0, scratch);
+      npv += discount[t] * scratch.net(t);
     }
     return npv + baseEnd + (endValueNow(paddock, action) - endValueNow(paddock, actionNow));
-  }
-
-  /**
-   * Net gain of a year of the base in which one paddock is in the year {@code then} of a path in
-   * place of {@code now}, added up as {@link Outcome#net} does.
-   */
-  private double netWith(int t, int paddock, int then, boolean heldThen, int now, boolean heldNow) {
-    int at = t * sums;
-    double area = paddockArea[paddock];
-    double weight = paddockWeight[paddock];
-    double takenThen = taken(paddock, then);
-    double takenNow = taken(paddock, now);
-    double heldFeed = baseSums[at + YearSums.HELD];
-    if (heldThen || heldNow) {
-      heldFeed += (heldThen ? takenThen : 0) - (heldNow ? takenNow : 0);
-    }
-    double lost = heldFeed > 0 ? held.lost(heldFeed / weightSum) : 0;
-    double winter = weight * paths.winter(then) - weight * paths.winter(now);
-    double other = weight * paths.other(then) - weight * paths.other(now);
-    double w = (baseSums[at + YearSums.WINTER] + winter) / weightSum - lost;
-    double o = (baseSums[at + YearSums.OTHER] + other) / weightSum - lost;
-    boolean carriesMore = carriesMore(w, o);
-    double lambs = 0;
-    for (int g = 0; g < flock.length; g++) {
-      double share = baseShare[g * years + t];
-      if (grazes[g][paddock]) {
-        double strongThen = takenThen * paths.strength(then);
-        double strongNow = takenNow * paths.strength(now);
-        double strength =
-            ratio(
-                baseSums[at + YearSums.at(g, YearSums.DOSE)] + (strongThen - strongNow),
-                baseSums[at + YearSums.at(g, YearSums.GRAZED)] + (takenThen - takenNow),
-                0);
-        double strengthHeld = strength;
-        if (heldFeed > 0) {
-          double open = (heldThen ? 0 : takenThen) - (heldNow ? 0 : takenNow);
-          double openStrong = (heldThen ? 0 : strongThen) - (heldNow ? 0 : strongNow);
-          strengthHeld =
-              ratio(
-                  baseSums[at + YearSums.at(g, YearSums.DOSE_HELD)] + openStrong,
-                  baseSums[at + YearSums.at(g, YearSums.GRAZED_HELD)] + open,
-                  strength);
-        }
-        share = flock[g].share(t, strength, strengthHeld);
-      }
-      lambs += (share - flock[g].shareNow()) * valueOfShare[g];
-    }
-    double margin = area * paths.marginPerHa(then) - area * paths.marginPerHa(now);
-    double cost = area * paths.costPerHa(then) - area * paths.costPerHa(now);
-    return Outcome.net(
-        supplementSaved(seasonOfYear[t], carriesMore, w, o),
-        lambs,
-        baseSums[at + YearSums.MARGIN] + margin,
-        spareFeed(seasonOfYear[t], carriesMore, w, o),
-        baseSums[at + YearSums.COST] + cost);
   }
 
   private int begins(int action, int start) {
@@ -477,30 +462,23 @@ public final class OutcomeFunction {
     double lost = held.lost(of[at + YearSums.HELD] / weightSum);
     double w = of[at + YearSums.WINTER] / weightSum - lost;
     double o = of[at + YearSums.OTHER] / weightSum - lost;
-    out.winterGrowth[t] = of[at + YearSums.WINTER] / weightSum;
     out.actionCost[t] = of[at + YearSums.COST];
     out.cropMargin[t] = of[at + YearSums.MARGIN];
     boolean carriesMore = carriesMore(w, o);
     out.supplementSaved[t] = supplementSaved(seasonOfYear[t], carriesMore, w, o);
     out.spareFeed[t] = spareFeed(seasonOfYear[t], carriesMore, w, o);
     double gain = 0;
-    double pregnant = 0;
-    int all = 0;
     out.lambs[t] = 0;
     out.ewesInLamb[t] = 0;
     for (int g = 0; g < flock.length; g++) {
       FlockEffect effect = flock[g];
       double share = effect.share(t, strength(of, at, g), strengthHeld(of, at, g));
-      shareOfYear[g * years + t] = share;
       double more = share - effect.shareNow();
       out.ewesInLamb[t] += more * ewes[g];
       out.lambs[t] += more * ewes[g] * lambsPerEwe[g];
       gain += more * valueOfShare(g);
-      pregnant += share * ewes[g];
-      all += ewes[g];
     }
     out.lambsSaved[t] = gain;
-    out.pregnantShare[t] = all > 0 ? pregnant / all : 0;
   }
 
   private boolean carriesMore(double w, double o) {
@@ -728,26 +706,27 @@ public final class OutcomeFunction {
 
   /** Lambs that a ewe in lamb brings to marking. */
   public double lambsPerPregnantEwe(int mob) {
-    return lambsPerPregnantEwe(farm.mobs().get(mob));
+    return lambsPerEwe[mob];
   }
 
   /** Money for one more ewe in lamb: her lambs, and what a dry ewe costs. */
   public double valuePerPregnantEwe(int mob) {
-    return lambsPerPregnantEwe(mob) * x[lambValue] + x[dryEweCost];
+    return lambsPerEwe[mob] * x[lambValue] + x[dryEweCost];
   }
 
   /** Lambs not marked in a year because of oestrogen, one mob. */
   public double lambsLost(int mob) {
-    Mob of = farm.mobs().get(mob);
-    double fewer = flock[mob].unaffectedShare() - flock[mob].shareNow();
-    return fewer * of.ewes() * lambsPerPregnantEwe(of);
+    return shareLost(mob) * ewes[mob] * lambsPerEwe[mob];
   }
 
   /** Money lost in a year because of oestrogen, one mob. */
   public double lambCost(int mob) {
-    Mob of = farm.mobs().get(mob);
-    double fewer = flock[mob].unaffectedShare() - flock[mob].shareNow();
-    return fewer * of.ewes() * (lambsPerPregnantEwe(of) * x[lambValue] + x[dryEweCost]);
+    return shareLost(mob) * valueOfShare[mob];
+  }
+
+  /** Ewes not in lamb because of oestrogen as paddocks are grazed now, share of those joined. */
+  private double shareLost(int mob) {
+    return flock[mob].unaffectedShare() - flock[mob].shareNow();
   }
 
   /** Costs of an action from start to end, undiscounted, per ha. */

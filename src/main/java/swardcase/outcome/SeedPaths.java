@@ -1,8 +1,11 @@
 package swardcase.outcome;
 
+import java.util.ArrayList;
+import java.util.List;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Action;
 import swardcase.farm.Farm;
+import swardcase.sward.Composition;
 import swardcase.sward.SeedBank;
 import swardcase.sward.SeedBankSettings;
 import swardcase.sward.SeedKeys;
@@ -24,17 +27,49 @@ final class SeedPaths {
   private final int goodSeedShare;
   private final int buriedRetention;
 
-  SeedPaths(Farm farm, Tables tables, UncertainNumbers inputs, StandingClover stands, int years) {
-    this.stands = stands;
-    seedYield = inputs.add(tables.parameter(SeedKeys.YIELD));
-    initialBank = inputs.add(tables.parameter(SeedKeys.INITIAL_BANK));
-    sowingYearYield = inputs.add(tables.parameter(SeedKeys.SOWING_YEAR_YIELD));
-    goodSeedShare = inputs.add(tables.parameter(SeedKeys.GOOD_SEED_SHARE));
+  /** Enters the uncertain numbers of the seed bank. */
+  static void enter(
+      UncertainNumbers.Builder numbers, Farm farm, Tables tables, List<Composition> compositions) {
+    List<String> keys =
+        new ArrayList<>(
+            List.of(
+                SeedKeys.YIELD,
+                SeedKeys.INITIAL_BANK,
+                SeedKeys.SOWING_YEAR_YIELD,
+                SeedKeys.GOOD_SEED_SHARE));
     // A farm on which nothing is ploughed under has no such number, and its draws stay as they are.
-    buriedRetention =
-        farm.actions().stream().anyMatch(Action::buries)
-            ? inputs.add(tables.parameter(SeedKeys.BURIED_RETENTION))
-            : -1;
+    if (farm.actions().stream().anyMatch(Action::buries)) {
+      keys.add(SeedKeys.BURIED_RETENTION);
+    }
+    for (int i = 0; i < compositions.size(); i++) {
+      List<Cultivar> species = StandingClover.species(compositions.get(i), farm, tables);
+      for (int c = 0; c < species.size(); c++) {
+        for (int age = 0; age < SeedBank.AGES; age++) {
+          keys.add(retention(farm, species.get(c), age));
+        }
+        if (c < species.size() - 1) {
+          keys.add(crowding(farm, i, species.get(c)));
+        }
+      }
+    }
+    keys.forEach(key -> numbers.add(key, tables.parameter(key)));
+  }
+
+  private static String retention(Farm farm, Cultivar cultivar, int age) {
+    return SeedKeys.retention(farm.climate(), cultivar.hardSeed(), age + 1);
+  }
+
+  private static String crowding(Farm farm, int paddock, Cultivar standing) {
+    return SeedKeys.crowding(standing, farm.paddocks().get(paddock).waterlogged());
+  }
+
+  SeedPaths(Farm farm, UncertainNumbers numbers, StandingClover stands, int years) {
+    this.stands = stands;
+    seedYield = numbers.place(SeedKeys.YIELD);
+    initialBank = numbers.place(SeedKeys.INITIAL_BANK);
+    sowingYearYield = numbers.place(SeedKeys.SOWING_YEAR_YIELD);
+    goodSeedShare = numbers.place(SeedKeys.GOOD_SEED_SHARE);
+    buriedRetention = numbers.find(SeedKeys.BURIED_RETENTION).orElse(-1);
     int n = stands.size();
     bank = new SeedBank[n];
     settings = new SeedBankSettings[n];
@@ -49,12 +84,10 @@ final class SeedPaths {
       for (int c = 0; c < species; c++) {
         Cultivar cultivar = stands.cultivar(i, c);
         for (int age = 0; age < SeedBank.AGES; age++) {
-          String key = SeedKeys.retention(farm.climate(), cultivar.hardSeed(), age + 1);
-          retention[i][c * SeedBank.AGES + age] = inputs.add(tables.parameter(key));
+          retention[i][c * SeedBank.AGES + age] = numbers.place(retention(farm, cultivar, age));
         }
         if (c < species - 1) {
-          String key = SeedKeys.crowding(cultivar, farm.paddocks().get(i).waterlogged());
-          crowding[i][c] = inputs.add(tables.parameter(key));
+          crowding[i][c] = numbers.place(crowding(farm, i, cultivar));
         }
       }
     }

@@ -36,18 +36,13 @@ public record BatchResult(
    *
    * @param name the paddock
    * @param areaHa hectares
-   * @param verdict what to do, in a few words
+   * @param call what to do
    * @param action key of the chosen action
-   * @param startYear calendar year it starts; empty for keeping
+   * @param start calendar year it starts; empty for keeping
    * @param npv net present value of the chosen action against keeping, within the plan
    */
   public record PaddockAnswer(
-      String name,
-      double areaHa,
-      String verdict,
-      String action,
-      OptionalInt startYear,
-      Range npv) {}
+      String name, double areaHa, Call call, String action, OptionalInt start, Range npv) {}
 
   /** A farm that was decided about. */
   public static BatchResult of(
@@ -65,9 +60,9 @@ public record BatchResult(
                     new PaddockAnswer(
                         paddock.name(),
                         paddock.areaHa(),
-                        paddock.verdict(),
+                        paddock.call(),
                         paddock.action(),
-                        paddock.startYear(),
+                        paddock.start(),
                         paddock.npv()))
             .toList(),
         whole ? Optional.of(report) : Optional.empty());

@@ -115,7 +115,8 @@ public final class ComparisonBuilder {
 
   private static PaddockPair pair(
       String name, Optional<PaddockSide> first, Optional<PaddockSide> second) {
-    boolean same = first.map(PaddockSide::verdict).equals(second.map(PaddockSide::verdict));
+    boolean same =
+        first.map(ComparisonBuilder::answer).equals(second.map(ComparisonBuilder::answer));
     return new PaddockPair(name, first, second, !same);
   }
 
@@ -123,9 +124,16 @@ public final class ComparisonBuilder {
     Map<String, PaddockSide> paddocks = new LinkedHashMap<>();
     for (PaddockResult paddock : report.paddocks()) {
       paddocks.put(
-          paddock.name(), new PaddockSide(paddock.areaHa(), paddock.verdict(), paddock.npv()));
+          paddock.name(),
+          new PaddockSide(paddock.areaHa(), paddock.call(), paddock.actionName(), paddock.npv()));
     }
     return paddocks;
+  }
+
+  /** What is to be done: the action where there is one to do, else the call. */
+  private static String answer(PaddockSide side) {
+    boolean acts = side.call() == Call.ACT || side.call() == Call.KEEP_OFF;
+    return acts ? side.actionName() : side.call().name();
   }
 
   /** The last step arrives at the second farm, whose plan is known, so that all steps add up. */

@@ -104,10 +104,11 @@ public record ComparisonReport(
    * A paddock in one farm.
    *
    * @param areaHa hectares
-   * @param verdict what to do, in a few words
+   * @param call what to do
+   * @param actionName name of the chosen action
    * @param npv net present value of doing it, the rest of the plan being done; 0 for keeping
    */
-  public record PaddockSide(double areaHa, String verdict, Range npv) {}
+  public record PaddockSide(double areaHa, Call call, String actionName, Range npv) {}
 
   /**
    * A group of inputs taken from the other farm, after those before it.

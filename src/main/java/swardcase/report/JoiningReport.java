@@ -25,7 +25,7 @@ import swardcase.joining.JoiningPlan.Policy;
  * @param safeFeed what is missing of safe feed and the ways out
  * @param dates loss by the day the rams go in, paddocks grazed as now
  * @param dateEnds the best and the worst of these dates for each mob
- * @param cautions what holds whatever the farm
+ * @param cautions what is printed whatever the farm
  * @param notices what was odd or missing in the farm folder
  * @param assumptions every number the answer rests on
  */
@@ -43,7 +43,7 @@ public record JoiningReport(
     SafeFeed safeFeed,
     List<DatePoint> dates,
     List<DateEnds> dateEnds,
-    List<JoiningCaution> cautions,
+    List<String> cautions,
     List<String> notices,
     List<Assumption> assumptions) {
 

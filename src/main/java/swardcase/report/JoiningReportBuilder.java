@@ -79,7 +79,7 @@ public final class JoiningReportBuilder {
         SafeFeedBuilder.build(plan),
         dates,
         IntStream.range(0, farm.mobs().size()).mapToObj(g -> dateEnds(g, dates)).toList(),
-        List.of(JoiningCaution.values()),
+        Cautions.JOINING,
         notices,
         plan.model().inputs().all());
   }

@@ -1,5 +1,6 @@
 package swardcase.reproduction;
 
+import java.util.List;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
@@ -52,7 +53,29 @@ public final class FlockEffect {
   private double sterileNow;
   private double shareNow;
 
-  public FlockEffect(Farm farm, Mob mob, Tables tables, UncertainNumbers inputs) {
+  /** Enters the uncertain numbers of a mob's joining. */
+  public static void enter(UncertainNumbers.Builder numbers, Mob mob, Tables tables) {
+    for (String key :
+        List.of(
+            "oestrogen.d50",
+            "oestrogen.steepness",
+            "oestrogen.ramp-days",
+            "oestrogen.lag-days",
+            "oestrogen.half-life-days",
+            "oestrogen.sterility-q",
+            "oestrogen.sterility-reference-dose")) {
+      numbers.add(key, tables.parameter(key));
+    }
+    numbers.add(
+        key(mob), mob.pregnantPercent().named("ewes in lamb per 100 joined: " + mob.name()));
+  }
+
+  private static String key(Mob mob) {
+    return "mob." + mob.name() + ".pregnant-percent";
+  }
+
+  /** A mob of a farm, whose numbers stand in the register. */
+  public FlockEffect(Farm farm, Mob mob, UncertainNumbers numbers) {
     this.mob = mob;
     ageShare = mob.ageShares().stream().mapToDouble(Double::doubleValue).toArray();
     joiningDay = HalfMonths.dayOfYear(mob.joiningStart());
@@ -67,15 +90,14 @@ public final class FlockEffect {
     grid = new StrengthGrid(walk, joiningWeeks, multiplier.length, heldWindow);
     spared = new double[farm.finance().horizonYears()];
     sparedKept = new double[spared.length];
-    d50 = inputs.add(tables.parameter("oestrogen.d50"));
-    steepness = inputs.add(tables.parameter("oestrogen.steepness"));
-    rampDays = inputs.add(tables.parameter("oestrogen.ramp-days"));
-    lagDays = inputs.add(tables.parameter("oestrogen.lag-days"));
-    halfLifeDays = inputs.add(tables.parameter("oestrogen.half-life-days"));
-    sterilityQ = inputs.add(tables.parameter("oestrogen.sterility-q"));
-    referenceDose = inputs.add(tables.parameter("oestrogen.sterility-reference-dose"));
-    pregnantPercent =
-        inputs.add(mob.pregnantPercent().named("ewes in lamb per 100 joined: " + mob.name()));
+    d50 = numbers.place("oestrogen.d50");
+    steepness = numbers.place("oestrogen.steepness");
+    rampDays = numbers.place("oestrogen.ramp-days");
+    lagDays = numbers.place("oestrogen.lag-days");
+    halfLifeDays = numbers.place("oestrogen.half-life-days");
+    sterilityQ = numbers.place("oestrogen.sterility-q");
+    referenceDose = numbers.place("oestrogen.sterility-reference-dose");
+    pregnantPercent = numbers.place(key(mob));
   }
 
   /**
@@ -270,11 +292,6 @@ public final class FlockEffect {
   /** Strengths lie this far apart on the grid, the first at 0. */
   double spacing() {
     return grid.spacing();
-  }
-
-  /** Share of the joined ewes at each number of joinings, first the maidens. */
-  double[] ageShares() {
-    return ageShare.clone();
   }
 
   /** Share of ewes that a season as paddocks are grazed now leaves whole. */

@@ -169,10 +169,6 @@ final class PlanTable {
     return first[i];
   }
 
-  double areaHa(int i) {
-    return model.farm().paddocks().get(i).areaHa();
-  }
-
   int paddock(int choice) {
     return paddock[choice];
   }

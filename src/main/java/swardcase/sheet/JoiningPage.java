@@ -52,7 +52,7 @@ final class JoiningPage {
     flow.paragraph(JoiningWords.answer(report), Style.BODY_BOLD);
     moves();
     flow.part(Texts.get("joining.before"));
-    flow.bullets(JoiningWords.cautions(report), Style.BODY);
+    flow.bullets(report.cautions(), Style.BODY);
     flow.newPage();
     flow.section(Texts.get("joining.calendar"));
     flow.paragraph(Texts.get("joining.calendar.note"), Style.BODY);

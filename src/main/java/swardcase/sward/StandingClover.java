@@ -1,9 +1,7 @@
 package swardcase.sward;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
@@ -25,9 +23,15 @@ import swardcase.tables.Tables;
  */
 public final class StandingClover {
 
+  /** Key of formononetin where nothing is known of a cultivar, % of leaf dry matter. */
+  public static final String UNKNOWN_FORMONONETIN = "dose.unknown-formononetin";
+
+  private static final String CLOVER_SHARE = ".clover-share";
+  private static final String GROWTH_INDEX = ".growth-index";
+  private static final String OLD_SHARE = ".old-share";
+  private static final String LEAF_TEST = ".leaf-test";
   private static final double NORMAL_90 = 1.645;
 
-  private final List<Paddock> paddocks;
   private final Composition[] composition;
   private final Cultivar[][] species;
   private final int[] cloverShare;
@@ -47,11 +51,81 @@ public final class StandingClover {
         .toList();
   }
 
+  /** Enters every uncertain number of what stands in the paddocks of a farm. */
+  public static void enter(
+      UncertainNumbers.Builder numbers, Farm farm, Tables tables, List<Composition> compositions) {
+    for (int i = 0; i < farm.paddocks().size(); i++) {
+      Paddock paddock = farm.paddocks().get(i);
+      boolean counted = !paddock.identifications().isEmpty();
+      numbers.addOf(
+          i,
+          key(paddock, CLOVER_SHARE),
+          paddock.cloverShare().named("clover share of green feed: " + paddock.name()));
+      numbers.addOf(
+          i,
+          key(paddock, GROWTH_INDEX),
+          paddock.growthIndex().named("growth index: " + paddock.name()));
+      numbers.addOf(
+          i,
+          key(paddock, OLD_SHARE),
+          new Assumption(
+              "old cultivars, share of clover: " + paddock.name(),
+              compositions.get(i).estimate(Cultivar::isOld),
+              "fraction",
+              counted ? Evidence.FARM : Evidence.INFERRED,
+              "",
+              counted ? SetBy.USER : SetBy.DEFAULT));
+      if (paddock.leafTest().isPresent()) {
+        numbers.addOf(i, key(paddock, LEAF_TEST), asInput(paddock, paddock.leafTest().get()));
+      }
+      for (Cultivar cultivar : species(compositions.get(i), farm, tables)) {
+        numbers.add(
+            keyOfYield(cultivar),
+            cultivar
+                .relativeWinterYield()
+                .named(
+                    "winter growth against current cultivars: class "
+                        + cultivar.winterYieldClass()));
+        numbers.add(
+            keyOfFormononetin(cultivar),
+            cultivar
+                .formononetin()
+                .map(value -> value.named("formononetin of " + cultivar.name()))
+                .orElse(tables.parameter(UNKNOWN_FORMONONETIN)));
+      }
+    }
+  }
+
+  private static String key(Paddock paddock, String number) {
+    return "paddock." + paddock.name() + number;
+  }
+
+  /** Winter growth is one number for all cultivars of a class. */
+  private static String keyOfYield(Cultivar cultivar) {
+    return "winter-yield." + cultivar.winterYieldClass();
+  }
+
+  private static String keyOfFormononetin(Cultivar cultivar) {
+    return cultivar.formononetin().isPresent()
+        ? "formononetin." + cultivar.name()
+        : UNKNOWN_FORMONONETIN;
+  }
+
+  /** Names in a paddock's clover and, last, the cultivar that a resowing would sow. */
+  public static List<Cultivar> species(Composition composition, Farm farm, Tables tables) {
+    List<Cultivar> species = new ArrayList<>();
+    for (int c = 0; c < composition.size(); c++) {
+      species.add(composition.cultivar(c));
+    }
+    species.add(tables.cultivar(farm.sownCultivar()));
+    return species;
+  }
+
+  /** The clover of a farm, whose numbers stand in the register. */
   public StandingClover(
-      Farm farm, Tables tables, UncertainNumbers inputs, List<Composition> compositions) {
-    paddocks = farm.paddocks();
-    int n = paddocks.size();
-    composition = new Composition[n];
+      Farm farm, Tables tables, UncertainNumbers numbers, List<Composition> compositions) {
+    int n = farm.paddocks().size();
+    composition = compositions.toArray(Composition[]::new);
     species = new Cultivar[n][];
     cloverShare = new int[n];
     growthIndex = new int[n];
@@ -61,64 +135,22 @@ public final class StandingClover {
     winterYield = new int[n][];
     formononetin = new int[n][];
     share = new double[n][];
-    Map<String, Integer> yieldOfClass = new LinkedHashMap<>();
-    Map<String, Integer> formononetinOf = new LinkedHashMap<>();
     for (int i = 0; i < n; i++) {
-      Paddock paddock = paddocks.get(i);
-      composition[i] = compositions.get(i);
-      List<Cultivar> names = new ArrayList<>();
-      for (int c = 0; c < composition[i].size(); c++) {
-        names.add(composition[i].cultivar(c));
-      }
-      names.add(tables.cultivar(farm.sownCultivar()));
-      species[i] = names.toArray(Cultivar[]::new);
-      cloverShare[i] =
-          inputs.addOf(
-              i, paddock.cloverShare().named("clover share of green feed: " + paddock.name()));
-      growthIndex[i] =
-          inputs.addOf(i, paddock.growthIndex().named("growth index: " + paddock.name()));
-      Range old = composition[i].estimate(Cultivar::isOld);
-      likelyOldShare[i] = old.likely();
-      oldShare[i] =
-          inputs.addOf(
-              i,
-              new Assumption(
-                  "old cultivars, share of clover: " + paddock.name(),
-                  old,
-                  "fraction",
-                  paddock.identifications().isEmpty() ? Evidence.INFERRED : Evidence.FARM,
-                  "",
-                  paddock.identifications().isEmpty() ? SetBy.DEFAULT : SetBy.USER));
-      leafTest[i] = leafTest(inputs, i);
+      Paddock paddock = farm.paddocks().get(i);
+      species[i] = species(composition[i], farm, tables).toArray(Cultivar[]::new);
+      cloverShare[i] = numbers.place(key(paddock, CLOVER_SHARE));
+      growthIndex[i] = numbers.place(key(paddock, GROWTH_INDEX));
+      oldShare[i] = numbers.place(key(paddock, OLD_SHARE));
+      likelyOldShare[i] = numbers.get(oldShare[i]).likely();
+      leafTest[i] = numbers.find(key(paddock, LEAF_TEST)).orElse(-1);
       winterYield[i] = new int[species[i].length];
       formononetin[i] = new int[species[i].length];
       share[i] = new double[species[i].length];
       for (int c = 0; c < species[i].length; c++) {
-        Cultivar cultivar = species[i][c];
-        winterYield[i][c] =
-            yieldOfClass.computeIfAbsent(
-                cultivar.winterYieldClass(),
-                name ->
-                    inputs.add(
-                        cultivar
-                            .relativeWinterYield()
-                            .named("winter growth against current cultivars: class " + name)));
-        formononetin[i][c] =
-            formononetinOf.computeIfAbsent(
-                cultivar.formononetin().isPresent() ? cultivar.name() : "",
-                name ->
-                    inputs.add(
-                        cultivar
-                            .formononetin()
-                            .map(value -> value.named("formononetin of " + name))
-                            .orElse(tables.parameter("dose.unknown-formononetin"))));
+        winterYield[i][c] = numbers.place(keyOfYield(species[i][c]));
+        formononetin[i][c] = numbers.place(keyOfFormononetin(species[i][c]));
       }
     }
-  }
-
-  private int leafTest(UncertainNumbers inputs, int i) {
-    Paddock paddock = paddocks.get(i);
-    return paddock.leafTest().map(test -> inputs.addOf(i, asInput(paddock, test))).orElse(-1);
   }
 
   private static Assumption asInput(Paddock paddock, LeafTest test) {

@@ -2,6 +2,7 @@ package swardcase.tables;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +31,7 @@ final class ActionTables {
 
   private final List<Fault> faults;
   private final Map<String, Map<ActionValue, Assumption>> values = new HashMap<>();
+  private final Map<ActionValue, String> doubts = new EnumMap<>(ActionValue.class);
   private final Map<String, List<CostLine>> costs = new HashMap<>();
 
   private ActionTables(List<Fault> faults) {
@@ -72,7 +74,10 @@ final class ActionTables {
     if (value.get() != ActionValue.CROP_MARGIN && !unit.equals(value.get().unit())) {
       cells.fault("unit", "must be " + value.get().unit() + " for " + value.get().label());
     }
+    String doubt = cells.findText("doubt").orElse(value.get().label());
+    doubts.putIfAbsent(value.get(), doubt);
     row.assumption(value.get().label() + " of " + key, range, unit, "evidence", "source")
+        .map(number -> number.withDoubt(doubt))
         .ifPresent(
             number -> values.computeIfAbsent(key, k -> new HashMap<>()).put(value.get(), number));
   }
@@ -85,7 +90,8 @@ final class ActionTables {
     String currency = cells.text("currency");
     Optional<Range> range = cells.range("low_per_ha", "likely_per_ha", "high_per_ha", 0, 100_000);
     Optional<Assumption> cost =
-        row.assumption(name + " for " + key, range, currency + "/ha", "evidence", "source");
+        row.assumption(name + " for " + key, range, currency + "/ha", "evidence", "source")
+            .map(number -> number.withDoubt(cells.findText("doubt").orElse(CostLine.doubt(name))));
     cells
         .make(
             () ->
@@ -176,6 +182,7 @@ final class ActionTables {
             wanted.unit(),
             Evidence.INFERRED,
             "",
-            SetBy.DEFAULT);
+            SetBy.DEFAULT,
+            doubts.getOrDefault(wanted, wanted.label()));
   }
 }

@@ -9,6 +9,7 @@ import swardcase.report.ComparisonReport.Other;
 import swardcase.report.ComparisonReport.PaddockPair;
 import swardcase.report.ComparisonReport.PaddockSide;
 import swardcase.report.ComparisonReport.Side;
+import swardcase.wording.PaddockWords;
 import swardcase.wording.Words;
 
 /**
@@ -110,7 +111,9 @@ public final class ComparisonTerminalView {
 
   /** What to do, where the paddock is on that farm. */
   static String verdict(Optional<PaddockSide> paddock) {
-    return paddock.map(PaddockSide::verdict).orElse("not on this farm");
+    return paddock
+        .map(side -> PaddockWords.verdict(side.call(), side.actionName()))
+        .orElse("not on this farm");
   }
 
   private static String gain(Optional<PaddockSide> paddock) {

@@ -2,11 +2,10 @@ package swardcase.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import swardcase.decision.Decision;
 import swardcase.report.ExplanationReport;
-import swardcase.report.OestrogenWords;
 import swardcase.wording.ExplanationWords;
 import swardcase.wording.ExplanationWords.Moved;
+import swardcase.wording.OestrogenWords;
 
 /**
  * An explanation as an indented tree: each number with its formula, then its parts; below a number
@@ -30,14 +29,12 @@ public final class ExplainView {
    */
   public static List<String> of(ExplanationReport report, int depth) {
     ExplainView view = new ExplainView(depth);
+    report
+        .oestrogen()
+        .ifPresent(
+            rated -> view.lines.addAll(OestrogenWords.explained(rated.rating(), rated.rule())));
     view.add(new ExplanationWords(report), 0);
     return view.lines;
-  }
-
-  /** The oestrogen rating of a paddock and how it comes from the dose, in two sentences. */
-  public static List<String> rating(Decision decision, int paddock) {
-    OestrogenWords words = new OestrogenWords(decision.model().tables());
-    return List.of("Oestrogen: " + words.rating(decision, paddock) + ".", words.rule());
   }
 
   private void add(ExplanationWords of, int level) {

@@ -57,8 +57,7 @@ public final class JoiningTerminalView {
     lines.addAll(dates(report));
     lines.add("");
     report.notices().forEach(note -> lines.addAll(TerminalView.wrap("- " + note)));
-    JoiningWords.cautions(report)
-        .forEach(caution -> lines.addAll(TerminalView.wrap("! " + caution)));
+    report.cautions().forEach(caution -> lines.addAll(TerminalView.wrap("! " + caution)));
     return lines;
   }
 

@@ -18,6 +18,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import java.io.IOException;
 import java.time.LocalDate;
+import java.time.Month;
 import java.time.MonthDay;
 import java.util.Arrays;
 import java.util.Locale;
@@ -42,6 +43,7 @@ public final class JsonView {
               new SimpleModule()
                   .addSerializer(Double.class, write(JsonView::number))
                   .addSerializer(double.class, write(JsonView::number))
+                  .addSerializer(Month.class, write((of, to) -> to.writeNumber(of.getValue())))
                   .addSerializer(LocalDate.class, write((date, to) -> to.writeString("" + date)))
                   .addSerializer(MonthDay.class, write((day, to) -> to.writeString("" + day)))
                   .addSerializer(OptionalInt.class, write(JsonView::optional))

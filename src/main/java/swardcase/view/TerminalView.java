@@ -2,13 +2,16 @@ package swardcase.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 import swardcase.chance.Range;
 import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
 import swardcase.report.Reproduction;
 import swardcase.report.WinterFeed;
+import swardcase.wording.HowSureWords;
+import swardcase.wording.OestrogenWords;
+import swardcase.wording.PaddockWords;
+import swardcase.wording.PlanWords;
 import swardcase.wording.Words;
 
 /** The report as a summary for a terminal: the answer, the three numbers, a line a paddock. */
@@ -24,23 +27,26 @@ public final class TerminalView {
     List<String> lines = new ArrayList<>();
     lines.add(report.farm().name() + ", " + report.farm().date());
     lines.add("");
-    lines.add(report.plan().headline());
+    lines.add(PlanWords.headline(report.plan()));
     lines.add("");
     lines.addAll(threeNumbers(report, currency));
     lines.add("");
     lines.addAll(paddocks(report, currency));
     lines.add("");
+    PaddockWords words = new PaddockWords(report.farm());
     for (PaddockResult paddock : report.paddocks()) {
       String find =
-          paddock.deciding().isBlank()
-              ? ""
-              : " What would settle it soonest: " + paddock.deciding() + ".";
-      lines.addAll(wrap(paddock.name() + ": " + paddock.reason() + find));
+          paddock
+              .deciding()
+              .map(input -> " What would settle it soonest: " + input + ".")
+              .orElse("");
+      lines.addAll(wrap(paddock.name() + ": " + words.reason(paddock) + find));
     }
     report
         .howSure()
         .ifPresent(
-            sure -> {
+            found -> {
+              HowSureWords sure = new HowSureWords(report, found);
               lines.add("");
               lines.add("How sure?");
               sure.howSure().forEach(line -> lines.addAll(wrap("- " + line)));
@@ -50,7 +56,7 @@ public final class TerminalView {
             });
     lines.add("");
     lines.add("The plan");
-    report.plan().notes().forEach(note -> lines.addAll(wrap("- " + note)));
+    PlanWords.notes(report).forEach(note -> lines.addAll(wrap("- " + note)));
     if (!report.notices().isEmpty()) {
       lines.add("");
       lines.add("Please note");
@@ -93,26 +99,22 @@ public final class TerminalView {
             ">Winter feed lost kg/ha",
             "Oestrogen");
     for (PaddockResult paddock : report.paddocks()) {
-      boolean acts = paddock.startYear().isPresent();
+      boolean acts = paddock.start().isPresent();
       table.row(
           paddock.name(),
           Words.exact(paddock.areaHa()),
-          paddock.verdict(),
-          year(paddock.startYear()),
+          PaddockWords.verdict(paddock),
+          PaddockWords.year(paddock.start(), ""),
           acts ? Words.likely(paddock.cost()) : "",
           acts ? Words.range(paddock.npv()) : "",
           amount(paddock.dryMatterLostKgPerHa()),
-          paddock.oestrogenRating());
+          OestrogenWords.rating(paddock.oestrogenRating()));
     }
     return table.lines();
   }
 
   private static String amount(Range range) {
     return range.high() == 0 ? "0" : Words.range(range);
-  }
-
-  private static String year(OptionalInt year) {
-    return year.isPresent() ? Integer.toString(year.getAsInt()) : "";
   }
 
   /** Text broken into lines of the terminal's width, later lines set in. */

@@ -165,9 +165,4 @@ public final class JoiningWords {
   public static String notModelled() {
     return Texts.get("joining.notModelled");
   }
-
-  /** The cautions in the order they are printed. */
-  public static List<String> cautions(JoiningReport report) {
-    return report.cautions().stream().map(caution -> Texts.of("caution.joining", caution)).toList();
-  }
 }

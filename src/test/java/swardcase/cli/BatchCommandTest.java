@@ -98,7 +98,7 @@ class BatchCommandTest {
     JsonNode decided = new ObjectMapper().readTree(json.toFile());
     assertThat(answer.get("result")).isEqualTo(decided);
     assertThat(answer.at("/answer/planNpv")).isEqualTo(decided.at("/plan/npv"));
-    assertThat(answer.at("/paddocks/1/verdict")).isEqualTo(decided.at("/paddocks/1/verdict"));
+    assertThat(answer.at("/paddocks/1/call")).isEqualTo(decided.at("/paddocks/1/call"));
   }
 
   @Test

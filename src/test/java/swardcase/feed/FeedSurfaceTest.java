@@ -37,7 +37,7 @@ class FeedSurfaceTest {
 
     final Farm farm;
     final GrowthYear year;
-    final UncertainNumbers inputs = new UncertainNumbers();
+    final UncertainNumbers inputs;
     final StockDemand demand;
     final FeedBudget budget;
     final FeedSurface surface;
@@ -48,6 +48,7 @@ class FeedSurfaceTest {
       this.farm = farm;
       year = new GrowthYear(farm);
       FarmModel model = PlanFarms.model(farm);
+      inputs = model.inputs();
       demand = model.demand();
       budget = model.budget();
       surface = new FeedSurface(farm, model.tables(), year, inputs, demand, budget, runMoreEwes);
@@ -61,11 +62,11 @@ class FeedSurfaceTest {
     }
 
     private double number(String key) {
-      return x[inputs.add(TABLES.parameter(key))];
+      return x[inputs.place(key)];
     }
 
     FeedResult run(int season, double w, double o, double ewes) {
-      double deficit = x[inputs.add(farm.management().conditionDeficit())];
+      double deficit = x[inputs.place("farm.condition-deficit")];
       double[] of = NUMBERS.stream().mapToDouble(this::number).toArray();
       FeedParameters parameters = new FeedParameters(deficit, of[0], of[1], of[2], of[3]);
       double[] multiplier = new double[HalfMonths.COUNT];
@@ -266,7 +267,7 @@ class FeedSurfaceTest {
         assertThat(any.surface.riseAt(any.x, any.winterNow, 1)).isZero();
         continue;
       }
-      double limit = any.x[any.inputs.add(any.farm.management().mostEweIncrease())];
+      double limit = any.x[any.inputs.place("farm.most-ewe-increase")];
       double rise = any.surface.extraEwes(1, 1);
       double now = any.perEwe(any.winterNow, 1, 1);
       double close = limit / 4096;

@@ -9,10 +9,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import swardcase.FarmCopy;
 import swardcase.RandomFarms;
-import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Mob;
+import swardcase.outcome.FarmModel;
 import swardcase.reproduction.FlockEffect;
 import swardcase.search.PlanFarms;
 
@@ -63,7 +63,7 @@ class JoiningFeedTest {
   @Test
   void needed_ofAMob_isItsPartOfWhatIsEatenInTheHeldWeeks() {
     FlockEffect effect =
-        new FlockEffect(farm, farm.mobs().get(1), RandomFarms.TABLES, new UncertainNumbers());
+        new FlockEffect(farm, farm.mobs().get(1), new FarmModel(farm, RandomFarms.TABLES).inputs());
     double[] onOffer = new double[HalfMonths.COUNT];
     double[] growth = new double[HalfMonths.COUNT];
     double[] eaten = new double[HalfMonths.COUNT];

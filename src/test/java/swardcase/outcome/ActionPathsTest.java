@@ -37,12 +37,12 @@ class ActionPathsTest {
   private static final int YEARS = 8;
 
   private final Farm farm = farm();
-  private final UncertainNumbers inputs = new UncertainNumbers();
+  private final UncertainNumbers inputs = new FarmModel(farm, RandomFarms.TABLES).inputs();
   private final GrowthYear year = new GrowthYear(farm);
   private final StandingClover stands =
       new StandingClover(
           farm, RandomFarms.TABLES, inputs, StandingClover.compositions(farm, RandomFarms.TABLES));
-  private final ActionPaths paths = new ActionPaths(farm, RandomFarms.TABLES, inputs, stands, year);
+  private final ActionPaths paths = new ActionPaths(farm, inputs, stands, year);
   private final double[] x = inputs.likely();
 
   ActionPathsTest() {

@@ -16,7 +16,6 @@ import swardcase.FarmCopy;
 import swardcase.OtherCurrency;
 import swardcase.OtherHemisphere;
 import swardcase.RandomFarms;
-import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Identification;
@@ -107,7 +106,6 @@ class FarmLawsTest {
       assertThat(actual.lambsSaved(t)).isCloseTo(times * expected.lambsSaved(t), within(rounding));
       assertThat(actual.spareFeed(t)).isCloseTo(times * expected.spareFeed(t), within(rounding));
       assertThat(actual.oldShare(t)).isCloseTo(expected.oldShare(t), within(1e-9));
-      assertThat(actual.pregnantShare(t)).isCloseTo(expected.pregnantShare(t), within(1e-9));
     }
   }
 
@@ -154,7 +152,8 @@ class FarmLawsTest {
   }
 
   private static FlockEffect effect(Farm farm, int mob) {
-    return new FlockEffect(farm, farm.mobs().get(mob), RandomFarms.TABLES, new UncertainNumbers());
+    return new FlockEffect(
+        farm, farm.mobs().get(mob), new FarmModel(farm, RandomFarms.TABLES).inputs());
   }
 
   @Test
@@ -462,7 +461,7 @@ class FarmLawsTest {
           Farm farm = FarmCopy.of(any).paddocks(paddocks).mobs(List.of()).build();
           Outcome outcome = outcome(model(farm), randomPlan(model(farm), random));
           assertThat(outcome.lambsSaved).containsOnly(0);
-          assertThat(outcome.pregnantShare).containsOnly(0);
+          assertThat(outcome.ewesInLamb).containsOnly(0);
         });
   }
 

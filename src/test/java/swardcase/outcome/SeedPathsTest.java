@@ -24,11 +24,11 @@ class SeedPathsTest {
   void run_ofEverySowing_isTheSeedBankWithTheNumbersOfTableAndAction() {
     for (String name : new String[] {"mixed-farm", "northern-farm"}) {
       Farm farm = RandomFarms.demo(name);
-      UncertainNumbers inputs = new UncertainNumbers();
+      UncertainNumbers inputs = new FarmModel(farm, TABLES).inputs();
       StandingClover stands =
           new StandingClover(farm, TABLES, inputs, StandingClover.compositions(farm, TABLES));
       int years = farm.finance().horizonYears();
-      SeedPaths paths = new SeedPaths(farm, TABLES, inputs, stands, years);
+      SeedPaths paths = new SeedPaths(farm, inputs, stands, years);
       for (Action action : farm.actions()) {
         if (!action.sows()) {
           continue;

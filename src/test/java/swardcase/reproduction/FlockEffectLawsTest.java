@@ -26,7 +26,7 @@ class FlockEffectLawsTest {
   private static final double TOLD = 0.8;
   private static final double EXACT = 1e-10;
 
-  private final UncertainNumbers inputs = new UncertainNumbers();
+  private UncertainNumbers inputs;
   private final double[] green = new SplittableRandom(5).doubles(24, 0.1, 1).toArray();
 
   /** Joined from 1 May for five weeks: held from 6 March to 5 June. */
@@ -47,7 +47,10 @@ class FlockEffectLawsTest {
             RandomFarms.exactly("lambs marked", 100),
             basis);
     Farm farm = FarmCopy.of(base).mobs(List.of(mob)).build();
-    return new FlockEffect(farm, mob, PlanFarms.TABLES, inputs);
+    UncertainNumbers.Builder numbers = new UncertainNumbers.Builder();
+    FlockEffect.enter(numbers, mob, PlanFarms.TABLES);
+    inputs = numbers.build();
+    return new FlockEffect(farm, mob, inputs);
   }
 
   private FlockEffect set(ScanningBasis basis, double now) {
@@ -57,7 +60,7 @@ class FlockEffectLawsTest {
   }
 
   private double number(String key) {
-    return inputs.likely()[inputs.add(PlanFarms.TABLES.parameter("oestrogen." + key))];
+    return inputs.likely()[inputs.place("oestrogen." + key)];
   }
 
   private double[] doses(FlockEffect effect, double strength, double held) {
@@ -237,7 +240,7 @@ class FlockEffectLawsTest {
     FlockEffect effect = set(ScanningBasis.OBSERVED, 0.2);
     double before = effect.fertile(0.4, 0.3);
     double[] x = inputs.likely();
-    x[inputs.add(PlanFarms.TABLES.parameter("oestrogen.d50"))] *= 0.9;
+    x[inputs.place("oestrogen.d50")] *= 0.9;
     effect.set(x, green, 0.2, STRONGEST);
     double after = effect.fertile(0.4, 0.3);
     assertThat(after).isNotEqualTo(before);

@@ -95,7 +95,7 @@ class PlanLawsTest {
         partly.evaluate(plan, inPart);
         whole.evaluate(plan, inWhole);
         assertThat(inPart.npv()).isEqualTo(inWhole.npv());
-        assertThat(inPart.pregnantShare).isEqualTo(inWhole.pregnantShare);
+        assertThat(inPart.ewesInLamb(0)).isEqualTo(inWhole.ewesInLamb(0));
         assertThat(partly.winterGrowthNow()).isEqualTo(whole.winterGrowthNow());
         for (int i = 0; i < plan.paddocks(); i++) {
           assertThat(partly.greenDose(i)).isEqualTo(whole.greenDose(i));

@@ -24,7 +24,6 @@ import swardcase.chance.Range;
 import swardcase.joining.JoiningPlan.Policy;
 import swardcase.paper.BlankSheet;
 import swardcase.paper.Flow;
-import swardcase.report.JoiningCaution;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.Answer;
 import swardcase.report.JoiningReport.Cell;
@@ -187,7 +186,7 @@ class JoiningSheetTest {
         all.stream()
             .map(name -> new DateEnds(name, MonthDay.of(5, 1), 0, MonthDay.of(5, 24), 23))
             .toList(),
-        List.of(JoiningCaution.values()),
+        List.of("Call a vet first.", "Never keep feed from late-pregnant ewes."),
         List.of(),
         List.of());
   }
@@ -251,8 +250,8 @@ class JoiningSheetTest {
             "mob of ewes 1",
             "Gates to keep shut",
             "all ewes",
-            "call a vet first.",
-            "Never keep feed from late-pregnant ewes to avoid a paddock.",
+            "Call a vet first.",
+            "Never keep feed from late-pregnant ewes.",
             "page 1 of " + PdfText.pages(SHEETS.get("small")));
   }
 

@@ -19,6 +19,13 @@ import swardcase.search.PlanFarms;
 
 class StandingCloverTest {
 
+  private static UncertainNumbers numbers(Farm farm) {
+    UncertainNumbers.Builder numbers = new UncertainNumbers.Builder();
+    StandingClover.enter(
+        numbers, farm, RandomFarms.TABLES, StandingClover.compositions(farm, RandomFarms.TABLES));
+    return numbers.build();
+  }
+
   private static StandingClover stands(Farm farm, UncertainNumbers inputs) {
     return new StandingClover(
         farm, RandomFarms.TABLES, inputs, StandingClover.compositions(farm, RandomFarms.TABLES));
@@ -29,7 +36,7 @@ class StandingCloverTest {
     SplittableRandom random = new SplittableRandom(31);
     for (int round = 0; round < 50; round++) {
       Farm farm = RandomFarms.any(random);
-      UncertainNumbers inputs = new UncertainNumbers();
+      UncertainNumbers inputs = numbers(farm);
       StandingClover stands = stands(farm, inputs);
       stands.set(inputs.likely());
       for (int i = 0; i < stands.size(); i++) {
@@ -53,7 +60,7 @@ class StandingCloverTest {
     int moved = 0;
     for (int round = 0; round < 50; round++) {
       Farm farm = RandomFarms.any(random);
-      UncertainNumbers inputs = new UncertainNumbers();
+      UncertainNumbers inputs = numbers(farm);
       StandingClover stands = stands(farm, inputs);
       double[] x = inputs.likely();
       stands.set(x);
@@ -96,8 +103,9 @@ class StandingCloverTest {
     Farm base = PlanFarms.demo("mixed-farm");
     List<Identification> plants = List.of(new Identification(List.of("Dwalganup"), 400));
     Paddock paddock = FarmCopy.paddock(base.paddocks().get(0), plants);
-    UncertainNumbers inputs = new UncertainNumbers();
-    StandingClover stands = stands(FarmCopy.of(base).paddocks(List.of(paddock)).build(), inputs);
+    Farm farm = FarmCopy.of(base).paddocks(List.of(paddock)).build();
+    UncertainNumbers inputs = numbers(farm);
+    StandingClover stands = stands(farm, inputs);
     double[] x = inputs.likely();
     x[stands.oldShareInput(0)] = 0.9;
     stands.set(x);
@@ -112,7 +120,7 @@ class StandingCloverTest {
   @Test
   void set_drawnShares_takesThemAsTheyAre() {
     Farm farm = PlanFarms.demo("mixed-farm");
-    UncertainNumbers inputs = new UncertainNumbers();
+    UncertainNumbers inputs = numbers(farm);
     StandingClover stands = stands(farm, inputs);
     double[][] drawn = new double[stands.size()][];
     for (int i = 0; i < drawn.length; i++) {
@@ -133,7 +141,7 @@ class StandingCloverTest {
   @Test
   void formononetin_ofAPaddockWithALeafTest_isTheTestsForAllButTheSown() {
     Farm farm = PlanFarms.demo("risky-farm");
-    UncertainNumbers inputs = new UncertainNumbers();
+    UncertainNumbers inputs = numbers(farm);
     StandingClover stands = stands(farm, inputs);
     double[] x = inputs.likely();
     int tested = 0;
@@ -156,8 +164,7 @@ class StandingCloverTest {
   @Test
   void leafTest_amongTheInputs_hasEndsOfOneInTwentyAndNeverBelowNothing() {
     Farm farm = PlanFarms.demo("risky-farm");
-    UncertainNumbers inputs = new UncertainNumbers();
-    stands(farm, inputs);
+    UncertainNumbers inputs = numbers(farm);
     for (Paddock paddock : farm.paddocks()) {
       paddock
           .leafTest()
@@ -179,7 +186,7 @@ class StandingCloverTest {
   @Test
   void oldShare_ofAPaddockNobodyWalked_isMarkedAsOurs() {
     Farm farm = PlanFarms.demo("mixed-farm");
-    UncertainNumbers inputs = new UncertainNumbers();
+    UncertainNumbers inputs = numbers(farm);
     StandingClover stands = stands(farm, inputs);
     int unwalked = 0;
     for (int i = 0; i < stands.size(); i++) {
@@ -195,7 +202,7 @@ class StandingCloverTest {
   @Test
   void numbers_ofAPaddock_areItsOwn() {
     Farm farm = PlanFarms.demo("mixed-farm");
-    UncertainNumbers inputs = new UncertainNumbers();
+    UncertainNumbers inputs = numbers(farm);
     StandingClover stands = stands(farm, inputs);
     double[] x = inputs.likely();
     for (int i = 0; i < stands.size(); i++) {

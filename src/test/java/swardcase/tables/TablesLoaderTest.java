@@ -99,7 +99,7 @@ class TablesLoaderTest {
           actions.csv|keep as it is,keep,|keep as it is,hold off,|actions.csv: kind: must be keep for exactly one action; found '0'
           actions.csv|oversow,no,0|oversow,maybe,0|needs_arable: must be one of: no, yes; found 'maybe'
           actions.csv|resow,no,1,no|resow,no,0,yes|cropped: must be no where there is no run-down year; found 'yes'
-          action-values.csv|oversow,seedling kill,0,0,0,-,inferred,,Nothing is sprayed out.|# left out|key: must have a row for seedling kill in action-values.csv; found 'oversow'
+          action-values.csv|oversow,seedling kill,0,0,0,-,seedlings killed before sowing,inferred,,Nothing is sprayed out.|# left out|key: must have a row for seedling kill in action-values.csv; found 'oversow'
           action-values.csv|oversow,seedling kill|oversow,seed kill|value: must be one of:
           action-values.csv|oversow,sown seed,7,10,10,kg/ha|oversow,sown seed,7,10,10,lb/acre|unit: must be kg/ha for sown seed; found 'lb/acre'
           action-values.csv|oversow,sown seed|oversow,crop margin|crop margin must not be given

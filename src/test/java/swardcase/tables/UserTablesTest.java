@@ -144,7 +144,7 @@ class UserTablesTest {
       double cost = line.number("cost_per_ha");
       assertThat(line.number("quantity") * line.number("price")).isCloseTo(cost, within(0.0051));
       rows.add(
-          "hold-off,%1$s,sowing year,%2$s,%2$s,%2$s,A$,1986,published,burfitt-1986,"
+          "hold-off,%1$s,sowing year,%2$s,%2$s,%2$s,A$,1986,,published,burfitt-1986,"
               .formatted(line.text("name"), cost));
     }
     user("action-costs.csv", rows.toArray(String[]::new));

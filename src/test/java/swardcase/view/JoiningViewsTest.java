@@ -131,7 +131,7 @@ class JoiningViewsTest {
     assertThat(tree.path("dates")).hasSize(24);
     assertThat(tree.at("/answer/finding").asText()).isEqualTo("keep off");
     assertThat(tree.at("/halfMonths/0/from").asText()).isEqualTo("--03-01");
-    assertThat(tree.at("/cautions/0").asText()).isEqualTo("call a vet first");
+    assertThat(tree.at("/cautions/0").asText()).contains("call a vet first");
     assertThat(tree.path("farm").path("date").asText()).isEqualTo("2026-03-01");
   }
 

@@ -167,7 +167,7 @@ class BudgetWorkbookTest {
         set(book, inputs.get(i), changed[i]);
         OutcomeFunction run = decision.model().newRun();
         run.set(x);
-        Outcome outcome = decision.outcome().copy();
+        Outcome outcome = decision.model().newOutcome();
         run.evaluate(decision.plan(), outcome);
         double npv = result(book, "net present value");
         assertThat(npv)

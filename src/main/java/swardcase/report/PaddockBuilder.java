@@ -18,29 +18,30 @@ import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.money.NetPresentValue;
 import swardcase.outcome.Plan;
+import swardcase.report.PaddockResult.FormononetinFrom;
 import swardcase.sward.Composition;
 import swardcase.tables.Cultivar;
 
-/** The records of the paddocks. */
-final class PaddockReport {
+/** Makes the records of the paddocks. */
+final class PaddockBuilder {
 
   private static final double SETTLED = 0.9;
 
   private final Decision decision;
   private final HowSure howSure;
   private final Farm farm;
-  private final OestrogenWords oestrogen;
-  private final ReasonWords reasons;
+  private final OestrogenBuilder oestrogen;
+  private final ReasonBuilder reasons;
   private final int firstYear;
   private final double rate;
 
-  PaddockReport(Decision decision, HowSure howSure, OestrogenWords oestrogen, LocalDate date) {
+  PaddockBuilder(Decision decision, HowSure howSure, OestrogenBuilder oestrogen, LocalDate date) {
     this.decision = decision;
     this.howSure = howSure;
     this.oestrogen = oestrogen;
     farm = decision.model().farm();
-    reasons = new ReasonWords(decision, howSure);
-    firstYear = PlanReport.firstYear(date);
+    reasons = new ReasonBuilder(decision, howSure);
+    firstYear = PlanBuilder.firstYear(date);
     rate = farm.finance().discountRate().likely();
   }
 
@@ -57,7 +58,13 @@ final class PaddockReport {
     int action = keeps ? decision.model().keep() : plan.action(i);
     Range clover = paddock.cloverShare().range();
     Range high = composition.estimate(Cultivar::highOestrogen);
-    boolean unknown = oestrogen.isUnknown(paddock, composition);
+    FormononetinFrom from = oestrogen.from(paddock, composition);
+    double cheapest =
+        decision.options(i).stream()
+            .mapToDouble(option -> option.costPerHa().likely())
+            .filter(cost -> cost > 0)
+            .min()
+            .orElse(0);
     return new PaddockResult(
         paddock.name(),
         paddock.areaHa(),
@@ -71,14 +78,16 @@ final class PaddockReport {
             high.high() * clover.high()),
         100 * composition.chanceHighOestrogenAbove(oestrogen.riskShare(), clover),
         composition.morePlantsToSettle(oestrogen.riskShare(), clover, SETTLED),
-        unknown ? Optional.empty() : Optional.of(decision.leafFormononetin(i)),
-        oestrogen.note(paddock, composition),
+        from == FormononetinFrom.UNKNOWN
+            ? Optional.empty()
+            : Optional.of(decision.leafFormononetin(i)),
+        from,
         oestrogen.rating(decision, i),
         decision.winterLossKgDmPerHa(i),
         decision.shortfallMj(i),
         decision.supplementTonnes(i),
         decision.supplementCost(i),
-        reasons.verdict(i),
+        Call.of(reasons.call(i)),
         decision.model().actions().get(action).key(),
         decision.model().actions().get(action).name(),
         keeps ? OptionalInt.empty() : OptionalInt.of(firstYear + plan.start(i)),
@@ -86,11 +95,14 @@ final class PaddockReport {
         reasons.deciding(i),
         decision.planCost(i),
         keeps ? Range.exactly(0) : planGain(i),
+        keeps ? Range.exactly(0) : howSure.paddock(i).alone().range(),
+        reasons.parts(i),
+        decision.effort(i),
         reasons
             .planned(i)
             .map(option -> Arrays.stream(option.outcome().cashFlow()).boxed().toList())
             .orElse(List.of()),
-        decision.options(i).stream().map(option -> of(i, option)).toList());
+        decision.options(i).stream().map(option -> of(i, option, cheapest)).toList());
   }
 
   /** The planned action against keeping, the rest of the plan being done. */
@@ -111,8 +123,7 @@ final class PaddockReport {
     return shares;
   }
 
-  private PaddockResult.OptionResult of(int i, Option option) {
-    Returns returns = Returns.of(option.outcome(), rate);
+  private PaddockResult.OptionResult of(int i, Option option, double cheapest) {
     double area = farm.paddocks().get(i).areaHa();
     int years = option.outcome().years();
     Plan alone = decision.model().keepAll().with(i, option.action(), option.start());
@@ -129,14 +140,11 @@ final class PaddockReport {
             NetPresentValue.annuity(npv.low(), rate, years) / area,
             NetPresentValue.annuity(npv.likely(), rate, years) / area,
             NetPresentValue.annuity(npv.high(), rate, years) / area),
-        returns.irrPercent(),
-        returns.mirrPercent(),
-        returns.paybackYears(),
-        returns.peakDebt(),
-        returns.benefitCost(),
+        Returns.of(option.outcome(), rate),
         Arrays.stream(option.outcome().cashFlow()).boxed().toList(),
         IntStream.range(0, years).mapToObj(t -> decision.likely().oldShare(alone, i, t)).toList(),
         chosen,
+        cheapest > 0 && option.costPerHa().likely() == cheapest,
         reasons.whyNot(i, option));
   }
 }
