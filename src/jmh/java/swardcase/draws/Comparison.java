@@ -82,7 +82,7 @@ public final class Comparison {
     List<Choice> choices = new ArrayList<>();
     for (int i = 0; i < plan.paddocks(); i++) {
       choices.add(new Choice(i, decision.model().keep(), 0));
-      for (Decision.Option option : decision.options(i)) {
+      for (Decision.ActionAlone option : decision.alone(i)) {
         choices.add(new Choice(i, option.action(), option.start()));
       }
     }

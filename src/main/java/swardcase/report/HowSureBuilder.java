@@ -81,7 +81,7 @@ public final class HowSureBuilder {
 
   private PaddockSure paddock(int i) {
     PaddockFindings findings = found.paddock(i);
-    CourseFindings weighed = findings.options().get(findings.weighed());
+    CourseFindings weighed = findings.courses().get(findings.weighed());
     String name = farm.paddocks().get(i).name();
     return new PaddockSure(
         name,

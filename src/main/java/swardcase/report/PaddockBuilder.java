@@ -10,7 +10,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import swardcase.chance.Range;
 import swardcase.decision.Decision;
-import swardcase.decision.Decision.Option;
+import swardcase.decision.Decision.ActionAlone;
 import swardcase.decision.HowSure;
 import swardcase.decision.PaddockFindings;
 import swardcase.decision.Verdict;
@@ -60,8 +60,8 @@ final class PaddockBuilder {
     Range high = composition.estimate(Cultivar::highOestrogen);
     FormononetinFrom from = oestrogen.from(paddock, composition);
     double cheapest =
-        decision.options(i).stream()
-            .mapToDouble(option -> option.costPerHa().likely())
+        decision.alone(i).stream()
+            .mapToDouble(alone -> alone.costPerHa().likely())
             .filter(cost -> cost > 0)
             .min()
             .orElse(0);
@@ -100,15 +100,15 @@ final class PaddockBuilder {
         decision.effort(i),
         reasons
             .planned(i)
-            .map(option -> Arrays.stream(option.outcome().cashFlow()).boxed().toList())
+            .map(alone -> Arrays.stream(alone.outcome().cashFlow()).boxed().toList())
             .orElse(List.of()),
-        decision.options(i).stream().map(option -> of(i, option, cheapest)).toList());
+        decision.alone(i).stream().map(alone -> of(i, alone, cheapest)).toList());
   }
 
   /** The planned action against keeping, the rest of the plan being done. */
   private Range planGain(int i) {
     PaddockFindings findings = howSure.paddock(i);
-    return findings.options().get(findings.weighed()).gain().range();
+    return findings.courses().get(findings.weighed()).gain().range();
   }
 
   private static List<PaddockResult.NamedShare> shares(Composition composition) {
@@ -123,28 +123,29 @@ final class PaddockBuilder {
     return shares;
   }
 
-  private PaddockResult.OptionResult of(int i, Option option, double cheapest) {
+  private PaddockResult.OptionResult of(int i, ActionAlone alone, double cheapest) {
     double area = farm.paddocks().get(i).areaHa();
-    int years = option.outcome().years();
-    Plan alone = decision.model().keepAll().with(i, option.action(), option.start());
-    Range npv = reasons.npv(i, option);
-    boolean chosen =
-        option.action() == decision.plan().action(i) && reasons.call(i) != Verdict.KEEP;
+    int years = alone.outcome().years();
+    Plan onlyThis = decision.model().keepAll().with(i, alone.action(), alone.start());
+    Range npv = reasons.npv(i, alone);
+    boolean chosen = alone.action() == decision.plan().action(i) && reasons.call(i) != Verdict.KEEP;
     return new PaddockResult.OptionResult(
-        decision.model().actions().get(option.action()).key(),
-        decision.model().actions().get(option.action()).name(),
-        OptionalInt.of(firstYear + option.start()),
-        option.costPerHa(),
+        decision.model().actions().get(alone.action()).key(),
+        decision.model().actions().get(alone.action()).name(),
+        OptionalInt.of(firstYear + alone.start()),
+        alone.costPerHa(),
         npv,
         Range.of(
             NetPresentValue.annuity(npv.low(), rate, years) / area,
             NetPresentValue.annuity(npv.likely(), rate, years) / area,
             NetPresentValue.annuity(npv.high(), rate, years) / area),
-        Returns.of(option.outcome(), rate),
-        Arrays.stream(option.outcome().cashFlow()).boxed().toList(),
-        IntStream.range(0, years).mapToObj(t -> decision.likely().oldShare(alone, i, t)).toList(),
+        Returns.of(alone.outcome(), rate),
+        Arrays.stream(alone.outcome().cashFlow()).boxed().toList(),
+        IntStream.range(0, years)
+            .mapToObj(t -> decision.likely().oldShare(onlyThis, i, t))
+            .toList(),
         chosen,
-        cheapest > 0 && option.costPerHa().likely() == cheapest,
-        reasons.whyNot(i, option));
+        cheapest > 0 && alone.costPerHa().likely() == cheapest,
+        reasons.whyNot(i, alone));
   }
 }

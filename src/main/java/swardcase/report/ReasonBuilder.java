@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import swardcase.chance.Range;
 import swardcase.decision.Decision;
-import swardcase.decision.Decision.Option;
+import swardcase.decision.Decision.ActionAlone;
 import swardcase.decision.HowSure;
 import swardcase.decision.PaddockFindings;
 import swardcase.decision.Verdict;
@@ -40,15 +40,15 @@ final class ReasonBuilder {
   }
 
   /**
-   * Net present value of an option, the rest of the plan being done; of the option alone where it
+   * Net present value of an action, the rest of the plan being done; of the action alone where it
    * does not fit beside the plan.
    */
-  Range npv(int paddock, Option option) {
-    return howSure.paddock(paddock).options().stream()
-        .filter(found -> found.choice().action() == option.action())
+  Range npv(int paddock, ActionAlone alone) {
+    return howSure.paddock(paddock).courses().stream()
+        .filter(found -> found.choice().action() == alone.action())
         .findFirst()
         .map(found -> found.gain().range())
-        .orElse(option.npv());
+        .orElse(alone.npv());
   }
 
   Reason reason(int paddock) {
@@ -67,12 +67,12 @@ final class ReasonBuilder {
   }
 
   /** Why an option was not chosen; empty for the planned one. */
-  Optional<WhyNot> whyNot(int paddock, Option option) {
-    if (isPlanned(paddock, option)) {
+  Optional<WhyNot> whyNot(int paddock, ActionAlone alone) {
+    if (isPlanned(paddock, alone)) {
       return Optional.empty();
     }
-    double npv = npv(paddock, option).likely();
-    Optional<Option> planned = planned(paddock);
+    double npv = npv(paddock, alone).likely();
+    Optional<ActionAlone> planned = planned(paddock);
     WhyNot.Kind kind;
     if (npv <= 0) {
       kind = WhyNot.Kind.LOSES;
@@ -91,7 +91,7 @@ final class ReasonBuilder {
 
   /** What the planned action alone brings before its costs, in today's money. */
   Optional<GainParts> parts(int paddock) {
-    return planned(paddock).map(option -> parts(option.outcome()));
+    return planned(paddock).map(alone -> parts(alone.outcome()));
   }
 
   private GainParts parts(Outcome outcome) {
@@ -109,7 +109,7 @@ final class ReasonBuilder {
   }
 
   private Reason whyKeep(int paddock) {
-    Optional<Option> best = best(paddock, option -> true);
+    Optional<ActionAlone> best = best(paddock, alone -> true);
     if (best.isEmpty()) {
       return Reason.of(Reason.Kind.NOTHING_ELSE, Optional.empty());
     }
@@ -122,57 +122,55 @@ final class ReasonBuilder {
     if (old < HALF_PER_CENT && decision.winterLossKgDmPerHa(paddock).likely() == 0) {
       return Reason.of(Reason.Kind.NOTHING_TO_GAIN, Optional.empty());
     }
-    Optional<Option> sowing =
-        best(paddock, option -> decision.model().actions().get(option.action()).sows());
+    Optional<ActionAlone> sowing =
+        best(paddock, alone -> decision.model().actions().get(alone.action()).sows());
     double area = decision.model().farm().paddocks().get(paddock).areaHa();
     return new Reason(
         sowing.isPresent() ? Reason.Kind.WOULD_LOSE : Reason.Kind.NOT_ARABLE,
         sowing.map(this::key),
         OptionalDouble.of(old),
         sowing
-            .map(option -> OptionalDouble.of(option.costPerHa().likely() * area))
+            .map(alone -> OptionalDouble.of(alone.costPerHa().likely() * area))
             .orElse(OptionalDouble.empty()));
   }
 
   private Reason whyClose(int paddock) {
-    Option option =
+    ActionAlone alone =
         planned(paddock)
             .or(() -> weighed(paddock))
             .or(() -> best(paddock, each -> true))
             .orElseThrow();
-    boolean neverLoses = npv(paddock, option).low() >= 0;
-    return of(neverLoses ? Reason.Kind.CLOSE_TO_EFFORT : Reason.Kind.CLOSE, option);
+    boolean neverLoses = npv(paddock, alone).low() >= 0;
+    return of(neverLoses ? Reason.Kind.CLOSE_TO_EFFORT : Reason.Kind.CLOSE, alone);
   }
 
-  private Reason of(Reason.Kind kind, Option option) {
-    return Reason.of(kind, Optional.of(key(option)));
+  private Reason of(Reason.Kind kind, ActionAlone alone) {
+    return Reason.of(kind, Optional.of(key(alone)));
   }
 
   /** The choice the verdict is about. */
-  private Optional<Option> weighed(int paddock) {
+  private Optional<ActionAlone> weighed(int paddock) {
     PaddockFindings findings = howSure.paddock(paddock);
-    int action = findings.options().get(findings.weighed()).choice().action();
-    return decision.options(paddock).stream().filter(o -> o.action() == action).findFirst();
+    int action = findings.courses().get(findings.weighed()).choice().action();
+    return decision.alone(paddock).stream().filter(o -> o.action() == action).findFirst();
   }
 
   /** The planned action on the paddock alone, if the plan does anything there. */
-  Optional<Option> planned(int paddock) {
-    return decision.options(paddock).stream()
-        .filter(option -> isPlanned(paddock, option))
-        .findFirst();
+  Optional<ActionAlone> planned(int paddock) {
+    return decision.alone(paddock).stream().filter(alone -> isPlanned(paddock, alone)).findFirst();
   }
 
-  private boolean isPlanned(int paddock, Option option) {
-    return option.action() == decision.plan().action(paddock);
+  private boolean isPlanned(int paddock, ActionAlone alone) {
+    return alone.action() == decision.plan().action(paddock);
   }
 
-  private Optional<Option> best(int paddock, Predicate<Option> among) {
-    return decision.options(paddock).stream()
+  private Optional<ActionAlone> best(int paddock, Predicate<ActionAlone> among) {
+    return decision.alone(paddock).stream()
         .filter(among)
-        .max(Comparator.comparingDouble(option -> npv(paddock, option).likely()));
+        .max(Comparator.comparingDouble(alone -> npv(paddock, alone).likely()));
   }
 
-  private String key(Option option) {
-    return decision.model().actions().get(option.action()).key();
+  private String key(ActionAlone alone) {
+    return decision.model().actions().get(alone.action()).key();
   }
 }

@@ -57,6 +57,7 @@ class RecordsHoldDataTest {
           "Assumption.name",
           "Assumption.unit",
           "Assumption.source",
+          "Assumption.doubt",
           "HeldFixed.name",
           "HeldFixed.unit",
           "HeldFixed.source",
