@@ -5,7 +5,6 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
@@ -49,26 +48,14 @@ class ArchitectureTest {
           intake       check chance evidence farm tables sward
           report       check chance evidence farm tables money sward outcome draws search \
                        decision joining
-          wording      check chance farm sward report
-          view         check chance evidence farm tables sward report wording
+          wording      check chance evidence farm sward decision joining report
+          view         check chance evidence farm report wording
           paper        check chance wording
           sheet        check chance evidence tables report wording paper
           workbook     check chance evidence tables report wording
           cli          check chance evidence farm tables intake outcome search decision joining \
                        report view paper sheet workbook
           """);
-
-  /** Classes whose sentences have not been taken out of the records yet, and what they know. */
-  private static final Map<String, List<String>> STILL =
-      Map.of(
-          "swardcase.report.JoiningReportBuilder", List.of("wording"),
-          "swardcase.report.JoiningWords", List.of("wording"),
-          "swardcase.report.SafeFeedWords", List.of("wording"),
-          "swardcase.view.ExplainView", List.of("decision", "outcome"));
-
-  private static boolean isStill(String from, String room) {
-    return STILL.getOrDefault(from.replaceAll("\\$.*", ""), List.of()).contains(room);
-  }
 
   private static Map<String, List<String>> arrows(String lines) {
     return lines
@@ -93,7 +80,6 @@ class ArchitectureTest {
           .filter(target -> target.getPackageName().startsWith("swardcase."))
           .map(ArchitectureTest::room)
           .filter(target -> !target.equals(name) && !MAY_KNOW.get(name).contains(target))
-          .filter(target -> !isStill(from.getName(), target))
           .forEach(target -> unforeseen.add(name + " knows " + target + ": " + from.getName()));
     }
     assertThat(unforeseen).isEmpty();
@@ -101,15 +87,7 @@ class ArchitectureTest {
 
   @Test
   void packages_ofTheProgram_areFreeOfCycles() {
-    slices()
-        .matching("swardcase.(*)..")
-        .should()
-        .beFreeOfCycles()
-        .ignoreDependency(
-            DescribedPredicate.describe(
-                "still to be split", of -> isStill(of.getName(), "wording")),
-            JavaClass.Predicates.resideInAPackage("swardcase.wording"))
-        .check(CLASSES);
+    slices().matching("swardcase.(*)..").should().beFreeOfCycles().check(CLASSES);
   }
 
   @Test

@@ -28,10 +28,10 @@ import swardcase.intake.FarmDocument;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.outcome.FarmModel;
+import swardcase.report.BatchResult;
 import swardcase.report.ComparisonBuilder.Decided;
 import swardcase.report.ReportBuilder;
 import swardcase.tables.Tables;
-import swardcase.view.BatchLine;
 import swardcase.view.JsonView;
 
 /** Decides about many farms, one line each. */
@@ -175,14 +175,14 @@ final class BatchCommand implements Callable<Integer> {
   private record Line(long number, String text, Callable<Answer> work, Future<Answer> answer) {
 
     Answer failed(String message) {
-      return Answer.of(BatchLine.failed(number, folder(text), List.of(message)));
+      return Answer.of(BatchResult.failed(number, folder(text), List.of(message)));
     }
   }
 
   /** What is printed for a line, and whether it had faults. */
   private record Answer(String json, boolean failed) {
 
-    static Answer of(BatchLine line) {
+    static Answer of(BatchResult line) {
       return new Answer(JsonView.line(line), !line.faults().isEmpty());
     }
   }
@@ -233,24 +233,25 @@ final class BatchCommand implements Callable<Integer> {
     return Answer.of(worked(number, text, tables, day));
   }
 
-  private BatchLine worked(long number, String text, Tables tables, LocalDate day) {
+  private BatchResult worked(long number, String text, Tables tables, LocalDate day) {
     Optional<String> folder = folder(text);
     boolean document = folder.isEmpty();
     try {
       String name = "line " + number;
       if (text.isEmpty() || text.equals(FarmLines.TOO_LONG)) {
         String rule = text.isEmpty() ? "must be a farm folder or a JSON document" : text;
-        return BatchLine.failed(number, Optional.empty(), List.of(name + ": " + rule));
+        return BatchResult.failed(number, Optional.empty(), List.of(name + ": " + rule));
       }
       LoadedFarm farm =
           document ? FarmDocument.read(name, text, tables) : FarmFolder.read(Path.of(text), tables);
-      return BatchLine.of(number, folder, decide(document ? name : text, farm, tables, day), whole);
+      return BatchResult.of(
+          number, folder, decide(document ? name : text, farm, tables, day), whole);
     } catch (FaultsException faults) {
       List<String> messages = faults.faults().stream().map(Fault::message).toList();
-      return BatchLine.failed(number, folder, messages);
+      return BatchResult.failed(number, folder, messages);
     } catch (RuntimeException | StackOverflowError failure) {
       String message = "Swardcase has a fault of its own, please report it: " + failure;
-      return BatchLine.failed(number, folder, List.of(message));
+      return BatchResult.failed(number, folder, List.of(message));
     }
   }
 

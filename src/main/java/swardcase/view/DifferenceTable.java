@@ -5,6 +5,7 @@ import java.util.List;
 import swardcase.report.ComparisonReport.Other;
 import swardcase.report.ComparisonReport.Side;
 import swardcase.report.ComparisonReport.Step;
+import swardcase.wording.ComparisonWords;
 import swardcase.wording.Words;
 
 /** The way from one farm to another by steps, printed so that it adds up. */
@@ -41,9 +42,12 @@ final class DifferenceTable {
     for (Step one : other.steps()) {
       double after = rounded(one.npv(), step);
       if (after == before) {
-        silent.add(one.what());
+        silent.add(ComparisonWords.parts(one));
       } else {
-        table.row(one.what(), Words.rounded(after - before, step), Words.rounded(after, step));
+        table.row(
+            ComparisonWords.parts(one),
+            Words.rounded(after - before, step),
+            Words.rounded(after, step));
       }
       before = after;
     }

@@ -19,6 +19,7 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.Month;
+import java.time.MonthDay;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -44,6 +45,7 @@ public final class JsonView {
                   .addSerializer(double.class, write(JsonView::number))
                   .addSerializer(Month.class, write((of, to) -> to.writeNumber(of.getValue())))
                   .addSerializer(LocalDate.class, write((date, to) -> to.writeString("" + date)))
+                  .addSerializer(MonthDay.class, write((day, to) -> to.writeString("" + day)))
                   .addSerializer(OptionalInt.class, write(JsonView::optional))
                   .addSerializer(OptionalDouble.class, write(JsonView::optional))
                   .addSerializer(raw(Optional.class), write(JsonView::optional)))

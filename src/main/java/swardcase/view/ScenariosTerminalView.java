@@ -88,10 +88,12 @@ final class ScenariosTerminalView {
     boolean any = false;
     for (Other other : report.others()) {
       for (PaddockPair pair : other.paddocks()) {
-        String here = ComparisonTerminalView.verdict(pair.first());
-        String there = ComparisonTerminalView.verdict(pair.second());
-        if (!here.equals(there)) {
-          table.row(pair.name(), other.side().called(), there, here);
+        if (pair.answerChanges()) {
+          table.row(
+              pair.name(),
+              other.side().called(),
+              ComparisonTerminalView.verdict(pair.second()),
+              ComparisonTerminalView.verdict(pair.first()));
           any = true;
         }
       }

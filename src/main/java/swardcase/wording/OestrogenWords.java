@@ -1,5 +1,6 @@
 package swardcase.wording;
 
+import java.util.List;
 import swardcase.report.OestrogenBuilder;
 import swardcase.report.PaddockResult.OestrogenRating;
 import swardcase.report.Reproduction;
@@ -17,8 +18,13 @@ public final class OestrogenWords {
     return Texts.of("oestrogen", rating);
   }
 
+  /** The rating of a paddock and how it comes from the dose, in two sentences. */
+  public static List<String> explained(OestrogenRating rating, OestrogenBuilder.Rule rule) {
+    return List.of(Texts.get("explain.rating", rating(rating)), rule(rule));
+  }
+
   /** How a rating comes from the dose, in a sentence. */
-  public static String rule(OestrogenBuilder.Rule rule) {
+  private static String rule(OestrogenBuilder.Rule rule) {
     return Texts.get(
         "oestrogen.rule",
         Words.exact(rule.severeDose()),

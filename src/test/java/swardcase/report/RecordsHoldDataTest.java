@@ -6,6 +6,7 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -69,6 +70,45 @@ class RecordsHoldDataTest {
           "Report.cautions",
           "Report.notices");
 
+  /** The same of the other results; explanations hold names of quantities' subjects and units. */
+  private static final Set<String> DATA_OF_OTHERS =
+      Set.of(
+          "JoiningReport.schemaVersion",
+          "JoiningReport.program",
+          "JoiningReport.cautions",
+          "JoiningReport.notices",
+          "ComparisonReport.schemaVersion",
+          "ComparisonReport.program",
+          "ComparisonReport.cautions",
+          "SamplingReport.farm",
+          "ExplanationReport.currency",
+          "Explanation.names",
+          "Explanation.unit",
+          "BatchResult.farm",
+          "BatchResult.folder",
+          "BatchResult.faults",
+          "Side.folder",
+          "Side.scenario",
+          // names of mobs, paddocks, cultivars and other stock
+          "MobCalendar.name",
+          "PaddockRow.paddock",
+          "Reason.cultivar",
+          "YoungRow.paddock",
+          "GroupMoves.group",
+          "Stay.paddock",
+          "Gate.paddock",
+          "Gate.shutTo",
+          "DateEnds.mob",
+          "Resow.paddock",
+          "PaddockPair.name",
+          "PaddockAnswer.name",
+          "PaddockCount.paddock",
+          // actions: key and name
+          "Resow.action",
+          "Resow.actionName",
+          "PaddockSide.actionName",
+          "PaddockAnswer.action");
+
   private final Set<Class<?>> seen = new LinkedHashSet<>();
   private final Set<String> texts = new TreeSet<>();
 
@@ -78,6 +118,24 @@ class RecordsHoldDataTest {
 
     assertThat(seen).hasSizeGreaterThan(25).contains(Reason.class, HowFound.Choice.class);
     assertThat(texts).isEqualTo(new TreeSet<>(DATA));
+  }
+
+  @Test
+  void texts_ofTheOtherResults_areNamesKeysUnitsAndFixedTexts() {
+    walk(Report.class);
+    for (Class<?> result :
+        List.of(
+            JoiningReport.class,
+            ComparisonReport.class,
+            SamplingReport.class,
+            ExplanationReport.class,
+            BatchResult.class)) {
+      walk(result);
+    }
+
+    Set<String> all = new TreeSet<>(DATA);
+    all.addAll(DATA_OF_OTHERS);
+    assertThat(texts).isEqualTo(all);
   }
 
   private void walk(Class<?> record) {

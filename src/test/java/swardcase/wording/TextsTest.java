@@ -18,7 +18,10 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import swardcase.decision.Quantity;
+import swardcase.joining.JoiningPlan.Policy;
 import swardcase.report.Call;
+import swardcase.report.FarmPart;
 import swardcase.report.HowFound;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.FindOut;
@@ -28,6 +31,8 @@ import swardcase.report.PaddockResult.OestrogenRating;
 import swardcase.report.PlanResult;
 import swardcase.report.Reason;
 import swardcase.report.Reproduction.Finding;
+import swardcase.report.SamplingReport.CountCall;
+import swardcase.report.SamplingReport.Further;
 import swardcase.report.WinterFeed;
 
 class TextsTest {
@@ -38,6 +43,11 @@ class TextsTest {
           Map.entry("advice", EnumSet.allOf(FindOut.Advice.class)),
           Map.entry("breakEven", EnumSet.allOf(BreakEvenLine.Place.class)),
           Map.entry("buy", EnumSet.of(FindOut.Kind.LEAF_TEST, FindOut.Kind.PLANTS)),
+          Map.entry("comparison", EnumSet.allOf(FarmPart.class)),
+          Map.entry("explain", EnumSet.allOf(Quantity.class)),
+          Map.entry("joining.policy", EnumSet.allOf(Policy.class)),
+          Map.entry("sampling", EnumSet.allOf(CountCall.class)),
+          Map.entry("sampling.further", EnumSet.allOf(Further.class)),
           Map.entry("formononetin", EnumSet.allOf(PaddockResult.FormononetinFrom.class)),
           Map.entry("oestrogen", with(OestrogenRating.values(), Finding.Kind.values())),
           Map.entry("plan.limit", EnumSet.allOf(HowFound.Limit.class)),
@@ -94,6 +104,7 @@ class TextsTest {
     OF_CONSTANTS.forEach(
         (prefix, constants) ->
             constants.forEach(constant -> unused.remove(prefix + "." + constant.name())));
+    EnumSet.allOf(Quantity.class).forEach(what -> unused.remove("explain.how." + what.name()));
     unused.removeIf(
         key -> {
           String total = key.replaceAll("^total\\.|\\.means$", "");

@@ -1,13 +1,9 @@
-package swardcase.view;
+package swardcase.report;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import swardcase.chance.Range;
-import swardcase.report.Call;
-import swardcase.report.ComparisonBuilder;
-import swardcase.report.ComparisonReport;
-import swardcase.report.Report;
 
 /**
  * What came of one farm of many.
@@ -20,17 +16,17 @@ import swardcase.report.Report;
  * @param paddocks what to do with each paddock
  * @param result the whole result document, where it was asked for
  */
-public record BatchLine(
+public record BatchResult(
     long line,
     Optional<String> farm,
     Optional<String> folder,
     List<String> faults,
     Optional<ComparisonReport.Side> answer,
-    List<PaddockLine> paddocks,
+    List<PaddockAnswer> paddocks,
     Optional<Report> result) {
 
   /** Copies the lists. */
-  public BatchLine {
+  public BatchResult {
     faults = List.copyOf(faults);
     paddocks = List.copyOf(paddocks);
   }
@@ -45,14 +41,14 @@ public record BatchLine(
    * @param start calendar year it starts; empty for keeping
    * @param npv net present value of the chosen action against keeping, within the plan
    */
-  public record PaddockLine(
+  public record PaddockAnswer(
       String name, double areaHa, Call call, String action, OptionalInt start, Range npv) {}
 
   /** A farm that was decided about. */
-  public static BatchLine of(
+  public static BatchResult of(
       long line, Optional<String> folder, ComparisonBuilder.Decided decided, boolean whole) {
     Report report = decided.report();
-    return new BatchLine(
+    return new BatchResult(
         line,
         Optional.of(report.farm().name()),
         folder,
@@ -61,7 +57,7 @@ public record BatchLine(
         report.paddocks().stream()
             .map(
                 paddock ->
-                    new PaddockLine(
+                    new PaddockAnswer(
                         paddock.name(),
                         paddock.areaHa(),
                         paddock.call(),
@@ -73,8 +69,8 @@ public record BatchLine(
   }
 
   /** A line without an answer. */
-  public static BatchLine failed(long line, Optional<String> folder, List<String> faults) {
-    return new BatchLine(
+  public static BatchResult failed(long line, Optional<String> folder, List<String> faults) {
+    return new BatchResult(
         line, Optional.empty(), folder, faults, Optional.empty(), List.of(), Optional.empty());
   }
 }
