@@ -14,7 +14,6 @@ import swardcase.chance.CountedRandom;
 import swardcase.plan.Decision;
 import swardcase.plan.FarmArrays;
 import swardcase.plan.FarmModel;
-import swardcase.plan.LikelyCase;
 import swardcase.plan.Plan;
 import swardcase.plan.Run;
 
@@ -71,7 +70,6 @@ public final class Comparison {
     NumpyFiles files = new NumpyFiles(Path.of(parts[2]));
     FarmArrays.write(model, files);
     comparison.writeDraws(files);
-    LikelyCase.write(model, decision.plan(), files);
     comparison.run(options(decision), files);
     comparison.run(starts(model), files);
   }
