@@ -3,9 +3,7 @@ package swardcase.cli;
 import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.util.Optional;
 import picocli.CommandLine;
-import swardcase.tables.TablesLoader;
 
 /** Where the program starts. */
 public final class Main {
@@ -14,7 +12,7 @@ public final class Main {
 
   /** Runs a command and leaves with its exit code. */
   public static void main(String[] arguments) {
-    CommandLine line = commandLine(arguments);
+    CommandLine line = commandLine();
     line.setOut(EncodableWriter.printer(new FileOutputStream(FileDescriptor.out)));
     line.setErr(EncodableWriter.printer(new FileOutputStream(FileDescriptor.err)));
     System.exit(heard(line, line.execute(arguments)));
@@ -30,20 +28,6 @@ public final class Main {
     return ExitCodes.BAD_INPUT;
   }
 
-  /**
-   * The program as far as these arguments need it: where they begin with a command about a farm,
-   * the tables are read meanwhile, and no other command is set up.
-   */
-  static CommandLine commandLine(String[] arguments) {
-    Optional<Class<?>> command =
-        arguments.length == 0 ? Optional.empty() : Commands.find(arguments[0]);
-    if (command.isEmpty()) {
-      return commandLine();
-    }
-    Commands commands = new Commands(Begun.of(TablesLoader.standard()::load));
-    return ready(new CommandLine(new Program(), commands).addSubcommand(command.get()));
-  }
-
   /** The program as a command line, ready to be executed. */
   public static CommandLine commandLine() {
     return commandLine(new Commands());
@@ -55,11 +39,8 @@ public final class Main {
   }
 
   private static CommandLine commandLine(Commands commands) {
-    return ready(new CommandLine(new Swardcase(), commands));
-  }
-
-  private static CommandLine ready(CommandLine line) {
-    return line.setParameterExceptionHandler(Failures::wrongUse)
+    return new CommandLine(new Swardcase(), commands)
+        .setParameterExceptionHandler(Failures::wrongUse)
         .setExecutionExceptionHandler(Failures::whileRunning)
         .setExpandAtFiles(false)
         .setCaseInsensitiveEnumValuesAllowed(true)

@@ -40,21 +40,4 @@ public record Assumption(
   public Assumption named(String newName) {
     return new Assumption(newName, range, unit, evidence, source, setBy);
   }
-
-  /** Written out, because what a record brings along is linked at each start, for 20 ms. */
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Assumption that
-        && name.equals(that.name)
-        && range.equals(that.range)
-        && unit.equals(that.unit)
-        && evidence == that.evidence
-        && source.equals(that.source)
-        && setBy == that.setBy;
-  }
-
-  @Override
-  public int hashCode() {
-    return 31 * name.hashCode() + range.hashCode();
-  }
 }
