@@ -53,9 +53,4 @@ public record Range(double low, double likely, double high) {
     Check.notNegative(factor, "factor");
     return new Range(low * factor, likely * factor, high * factor);
   }
-
-  /** The mean of the PERT distribution with these three values: (low + 4 likely + high) / 6. */
-  public double mean() {
-    return (low + 4 * likely + high) / 6;
-  }
 }
