@@ -1,7 +1,6 @@
 package swardcase.cli;
 
 import java.nio.file.Path;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -24,15 +23,8 @@ final class FarmOptions {
       description = "Folder with rows of your own that replace rows of the program's tables.")
   private Path tables;
 
-  private final Supplier<Tables> standard;
-
-  /** Options of a command that works with the tables that come with the program. */
-  FarmOptions(Supplier<Tables> standard) {
-    this.standard = standard;
-  }
-
   Tables tables() {
-    return tables == null ? standard.get() : TablesOption.loader(tables).load();
+    return TablesOption.loader(tables).load();
   }
 
   Path folder() {

@@ -3,10 +3,8 @@ package swardcase.cli;
 import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import picocli.CommandLine;
-import swardcase.tables.TablesLoader;
 
 /** Where the program starts. */
 public final class Main {
@@ -18,7 +16,7 @@ public final class Main {
 
   /** Runs a command and leaves with its exit code. */
   public static void main(String[] arguments) {
-    CommandLine line = commandLine(arguments);
+    CommandLine line = commandLine();
     StandardOutput out = new StandardOutput();
     line.setOut(EncodableWriter.printer(out));
     line.setErr(EncodableWriter.printer(new FileOutputStream(FileDescriptor.err)));
@@ -38,20 +36,6 @@ public final class Main {
     return ExitCodes.BAD_INPUT;
   }
 
-  /**
-   * The program as far as these arguments need it: where they begin with a command about a farm,
-   * the tables are read meanwhile, and no other command is set up.
-   */
-  static CommandLine commandLine(String[] arguments) {
-    Optional<Class<?>> command =
-        arguments.length == 0 ? Optional.empty() : Commands.find(arguments[0]);
-    if (command.isEmpty()) {
-      return commandLine();
-    }
-    Commands commands = new Commands(BackgroundWork.of(TablesLoader.standard()::load));
-    return ready(new CommandLine(new Program(), commands).addSubcommand(command.get()));
-  }
-
   /** The program as a command line, ready to be executed. */
   public static CommandLine commandLine() {
     return commandLine(new Commands());
@@ -63,11 +47,7 @@ public final class Main {
   }
 
   private static CommandLine commandLine(Commands commands) {
-    return ready(new CommandLine(new Swardcase(), commands));
-  }
-
-  /** Help and tables are as wide as {@code COLUMNS} says, or the terminal is; without both, 80. */
-  private static CommandLine ready(CommandLine line) {
+    CommandLine line = new CommandLine(new Swardcase(), commands);
     line.setParameterExceptionHandler(Failures::wrongUse)
         .setExecutionExceptionHandler(Failures::whileRunning)
         .setExpandAtFiles(false)

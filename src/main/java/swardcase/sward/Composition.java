@@ -269,11 +269,6 @@ public final class Composition {
     return unknown;
   }
 
-  /** The distribution, for drawing shares. */
-  public Dirichlet shares() {
-    return shares;
-  }
-
   /**
    * The probability that high-oestrogen clover makes up more than {@code shareOfSward} of the
    * sward: clover share × high-oestrogen share of the clover above, say, 0.20.

@@ -143,7 +143,7 @@ class CompositionTest {
     int n = 200_000;
     double above = 0;
     for (int k = 0; k < n; k++) {
-      found.shares().sample(random, draw);
+      found.sample(random, draw);
       double high = draw[1] + (random.nextDouble() < 0.25 ? draw[2] : 0);
       above += pert.quantile(random.nextDouble()) * high > 0.2 ? 1 : 0;
     }
