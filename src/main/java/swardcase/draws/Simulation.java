@@ -129,6 +129,7 @@ public final class Simulation {
     return new Simulation(draws, alternatives).new Workspace(alternatives);
   }
 
+  /** The draws. */
   public Draws draws() {
     return draws;
   }

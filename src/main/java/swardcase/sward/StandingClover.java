@@ -221,10 +221,12 @@ public final class StandingClover {
     }
   }
 
+  /** How many paddocks there are. */
   public int size() {
     return species.length;
   }
 
+  /** Names and shares of the clover in a paddock, with their doubt. */
   public Composition composition(int paddock) {
     return composition[paddock];
   }
@@ -234,6 +236,7 @@ public final class StandingClover {
     return species[paddock].length;
   }
 
+  /** A species of a paddock, from 0; the sown one stands last. */
   public Cultivar cultivar(int paddock, int c) {
     return species[paddock][c];
   }
@@ -243,14 +246,17 @@ public final class StandingClover {
     return share[paddock];
   }
 
+  /** Clover as a share of the green feed, 0 to 1. */
   public double cloverShare(double[] x, int paddock) {
     return x[cloverShare[paddock]];
   }
 
+  /** Growth of a paddock relative to the district's profile: 1.2 grows a fifth more. */
   public double growthIndex(double[] x, int paddock) {
     return x[growthIndex[paddock]];
   }
 
+  /** Winter growth of a species relative to a current cultivar: 0.9 grows a tenth less. */
   public double winterYield(double[] x, int paddock, int c) {
     return x[winterYield[paddock][c]];
   }

@@ -1,6 +1,5 @@
 package swardcase.wording;
 
-import java.util.Locale;
 import swardcase.report.LeafTestResult;
 
 /** What a leaf test says of the names given in the same paddock. */
@@ -10,8 +9,9 @@ public final class LeafTestWords {
 
   /** How far the test is from what the names can have, and what to do about it. */
   public static String note(LeafTestResult test) {
-    return Texts.get(
-        "leafTest." + test.side().name().toLowerCase(Locale.ROOT),
+    return Texts.of(
+        "leafTest",
+        test.side(),
         hundredths(test.namesPercentOfLeaf().low()),
         hundredths(test.namesPercentOfLeaf().high()));
   }

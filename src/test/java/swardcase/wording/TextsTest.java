@@ -34,6 +34,7 @@ import swardcase.report.Reproduction.Finding;
 import swardcase.report.SamplingReport.CountCall;
 import swardcase.report.SamplingReport.Further;
 import swardcase.report.WinterFeed;
+import swardcase.sward.LeafAgreement;
 
 class TextsTest {
 
@@ -45,6 +46,7 @@ class TextsTest {
           Map.entry("buy", EnumSet.of(FindOut.Kind.LEAF_TEST, FindOut.Kind.PLANTS)),
           Map.entry("comparison", EnumSet.allOf(FarmPart.class)),
           Map.entry("explain", EnumSet.allOf(Quantity.class)),
+          Map.entry("leafTest", EnumSet.allOf(LeafAgreement.Side.class)),
           Map.entry("joining.policy", EnumSet.allOf(Policy.class)),
           Map.entry("sampling", EnumSet.allOf(CountCall.class)),
           Map.entry("sampling.further", EnumSet.allOf(Further.class)),
