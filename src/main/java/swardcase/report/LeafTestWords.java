@@ -1,7 +1,5 @@
 package swardcase.report;
 
-import java.util.Locale;
-
 /** What a leaf test says of the names given in the same paddock. */
 public final class LeafTestWords {
 
@@ -9,10 +7,13 @@ public final class LeafTestWords {
 
   /** How far the test is from what the names can have, and what to do about it. */
   public static String note(LeafTestResult test) {
-    return Texts.get(
-        "leafTest." + test.side().name().toLowerCase(Locale.ROOT),
-        hundredths(test.namesPercentOfLeaf().low()),
-        hundredths(test.namesPercentOfLeaf().high()));
+    String low = hundredths(test.namesPercentOfLeaf().low());
+    String high = hundredths(test.namesPercentOfLeaf().high());
+    return switch (test.side()) {
+      case BELOW -> Texts.get("leafTest.below", low, high);
+      case WITHIN -> Texts.get("leafTest.within", low, high);
+      case ABOVE -> Texts.get("leafTest.above", low, high);
+    };
   }
 
   private static String hundredths(double percent) {
