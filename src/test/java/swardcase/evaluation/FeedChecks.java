@@ -209,9 +209,10 @@ public final class FeedChecks {
                       0);
               double ours =
                   switch (row.get("what")) {
-                    case "cents per MJ" -> cost.centsPerMj();
-                    case "cents per kg DM" -> cost.centsPerKgDm();
-                    case "g for 6.2 MJ" -> cost.tonnes(6.2) * 1e6;
+                    case "cents per MJ" -> centsPerMj(cost);
+                    case "cents per kg DM" ->
+                        cost.pricePerTonne() / (10 * cost.dryMatterFraction());
+                    case "g for 6.2 MJ" -> 6.2 / cost.energyMjPerTonne() * 1e6;
                     default -> throw new IllegalArgumentException(row.toString());
                   };
               String what =
@@ -224,5 +225,10 @@ public final class FeedChecks {
               return PublishedCheck.ofRow(what, row, ours);
             })
         .toList();
+  }
+
+  /** Cents a MJ that reaches the stock. */
+  public static double centsPerMj(SupplementCost cost) {
+    return 100 * cost.pricePerTonne() / cost.energyMjPerTonne();
   }
 }
