@@ -14,9 +14,9 @@ import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Mob;
 import swardcase.farm.ScanningBasis;
+import swardcase.reproduction.ByFormula;
 import swardcase.reproduction.JoiningExposure;
 import swardcase.reproduction.Pregnancy;
-import swardcase.reproduction.Sterility;
 
 /** One mob at strengths that lie on the grid, against the calculators of reproduction. */
 class FlockEffectLawsTest {
@@ -69,7 +69,7 @@ class FlockEffectLawsTest {
 
   private double inLamb(double unaffected, double[] doses, int day, double sterile) {
     double[] left = new double[JoiningExposure.cycles(WEEKS)];
-    JoiningExposure.multipliers(
+    ByFormula.multipliers(
         doses,
         day,
         WEEKS,
@@ -86,9 +86,9 @@ class FlockEffectLawsTest {
   /** Share of ewes that go barren in a season at these doses. */
   private double barren(double[] doses) {
     double exposure =
-        Sterility.seasonExposure(
+        ByFormula.seasonExposure(
             doses, number("d50"), number("steepness"), number("sterility-reference-dose"));
-    return Sterility.sterileShare(exposure, number("sterility-q"));
+    return ByFormula.sterileShare(exposure, number("sterility-q"));
   }
 
   private static int day(int month, int day) {
