@@ -20,7 +20,7 @@ import swardcase.feed.FeedRates;
 import swardcase.feed.FeedResult;
 import swardcase.feed.RepeatingYear;
 import swardcase.feed.StockDemand;
-import swardcase.reproduction.JoiningExposure;
+import swardcase.reproduction.JoiningWalk;
 import swardcase.sward.SeedBank;
 import swardcase.sward.SeedBankSettings;
 
@@ -38,6 +38,7 @@ public class CalculatorBenchmark {
   private final RepeatingYear feedYear = new RepeatingYear();
   private final FeedResult usual = new FeedResult();
   private final double[] dose = new double[24];
+  private final JoiningWalk walk = new JoiningWalk(24, 6, 24);
   private final double[] multipliers = new double[3];
   private final SeedBankSettings seed = new SeedBankSettings(3);
   private final SeedBank bank = new SeedBank(3, 15);
@@ -62,9 +63,7 @@ public class CalculatorBenchmark {
     }
     Arrays.fill(seed.initialShare, 1.0 / 3);
     Arrays.fill(seed.crowding, 1);
-    for (int cultivar = 0; cultivar < 3; cultivar++) {
-      seed.retention(cultivar, 0.5, 0.5, 0.5, 0.5);
-    }
+    Arrays.fill(seed.retention, 0.5);
     seed.seedYieldKgPerHa = 400;
     seed.initialBankKgPerHa = 600;
     seed.runDownYears = 1;
@@ -91,7 +90,8 @@ public class CalculatorBenchmark {
   /** The days before and during a joining of six weeks. */
   @Benchmark
   public double[] joiningExposure() {
-    JoiningExposure.multipliers(dose, 24, 6, 0.41, 3, 14, 17, 7, multipliers);
+    walk.set(14, 17, 7);
+    walk.multipliers(dose, 0.41, 3, multipliers);
     return multipliers;
   }
 }

@@ -19,7 +19,9 @@ public final class Annuities {
     }
   }
 
-  /** The equal yearly sum, in money, that is worth each present value at its draw's discount rate. */
+  /**
+   * The equal yearly sum, in money, that is worth each present value at its draw's discount rate.
+   */
   public double[] of(double[] presentValues) {
     double[] annuities = new double[presentValues.length];
     for (int d = 0; d < annuities.length; d++) {

@@ -1,9 +1,6 @@
 package swardcase.evidence;
 
 import com.fasterxml.jackson.annotation.JsonValue;
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.Optional;
 
 /** How well a number is supported. */
 public enum Evidence {
@@ -28,11 +25,5 @@ public enum Evidence {
   @JsonValue
   public String label() {
     return label;
-  }
-
-  /** The mark with this label, whatever its case. */
-  public static Optional<Evidence> find(String label) {
-    String wanted = label.strip().toLowerCase(Locale.ROOT);
-    return Arrays.stream(values()).filter(mark -> mark.label.equals(wanted)).findFirst();
   }
 }

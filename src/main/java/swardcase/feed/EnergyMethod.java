@@ -6,18 +6,7 @@ public enum EnergyMethod {
    * Standing Committee on Agriculture (1990), Australia, with the energy cost of grazing. The
    * default: it lies closer to Australian tables for grazing ewes.
    */
-  SCA_1990("SCA 1990"),
+  SCA_1990,
   /** Agricultural and Food Research Council (1993), United Kingdom, lowland ewes outdoors. */
-  AFRC_1993("AFRC 1993");
-
-  private final String label;
-
-  EnergyMethod(String label) {
-    this.label = label;
-  }
-
-  /** The words printed on the sheet. */
-  public String label() {
-    return label;
-  }
+  AFRC_1993
 }

@@ -220,7 +220,7 @@ public final class FeedBudget {
         grown *= rates.growthOnBareGround + green * rates.growthPerKg;
       }
       double greenThere = green + grown;
-      double greenFilled = greenThere > 0 ? intake.availabilityFromTable(green + grown / 2) : 0;
+      double greenFilled = greenThere > 0 ? intake.availability(green + grown / 2) : 0;
       double eatenGreen = of[at + FeedRates.EATEN_GREEN_KG] * greenFilled;
       if (eatenGreen > greenThere) {
         eatenGreen = greenThere;
@@ -229,8 +229,8 @@ public final class FeedBudget {
       double eatenMore = 0;
       if (dry > 0 && greenFilled < 1) {
         double hungryFor = of[at + FeedRates.EATEN_DRY_KG] * (1 - greenFilled);
-        eatenDry = hungryFor * intake.availabilityFromTable(dry);
-        eatenMore = hungryFor * intake.availabilitySlopeFromTable(dry) * dryMore;
+        eatenDry = hungryFor * intake.availability(dry);
+        eatenMore = hungryFor * intake.availabilitySlope(dry) * dryMore;
         if (eatenDry > dry) {
           eatenDry = dry;
           eatenMore = dryMore;

@@ -1,6 +1,5 @@
 package swardcase.feed;
 
-import swardcase.check.Check;
 import swardcase.farm.HalfMonths;
 
 /**
@@ -41,80 +40,4 @@ public final class FeedResult {
 
   /** Energy bought as supplement, MJ ME/ha. */
   public final double[] boughtMjPerHa = new double[HalfMonths.COUNT];
-
-  /** Years run until the year repeated itself. */
-  public int yearsToRepeat() {
-    return year.yearsToRepeat();
-  }
-
-  /** Whether the year repeats itself. */
-  public boolean repeats() {
-    return year.repeats();
-  }
-
-  /** Energy bought over the year, MJ ME/ha. */
-  public double boughtMjPerHa() {
-    return year.boughtMjPerHa();
-  }
-
-  /** Energy bought in the half-months marked true, MJ ME/ha. */
-  public double boughtMjPerHa(boolean[] halfMonths) {
-    Check.that(
-        halfMonths.length == HalfMonths.COUNT,
-        "marks must be %s, but were %s",
-        HalfMonths.COUNT,
-        halfMonths.length);
-    double sum = 0;
-    for (int p = 0; p < HalfMonths.COUNT; p++) {
-      if (halfMonths[p]) {
-        sum += boughtMjPerHa[p];
-      }
-    }
-    return sum;
-  }
-
-  /** Pasture grown over the year, kg DM/ha. */
-  public double grownKgDmPerHa() {
-    return sum(growthKgDmPerHa);
-  }
-
-  /** Pasture eaten over the year, green and dry, kg DM/ha. */
-  public double eatenKgDmPerHa() {
-    return sum(eatenGreenKgDmPerHa) + sum(eatenDryKgDmPerHa);
-  }
-
-  /**
-   * Feed nobody ate in the year, kg DM/ha: all dry feed that decayed. In a year that repeats it is
-   * what was grown less what was eaten.
-   */
-  public double uneatenKgDmPerHa() {
-    return year.uneatenKgDmPerHa();
-  }
-
-  /**
-   * Green feed that died uneaten in the year, kg DM/ha: the most that further stock could have
-   * taken while it was green. Part of it is eaten later as dry feed, so it is more than {@link
-   * #uneatenKgDmPerHa} in some years and no value of it should be counted twice.
-   */
-  public double spareGreenKgDmPerHa() {
-    return sum(diedKgDmPerHa);
-  }
-
-  /** Green and dry feed on offer on 1 January, kg DM/ha. */
-  public double carriedInKgDmPerHa() {
-    return year.carriedInKgDmPerHa();
-  }
-
-  /** Green and dry feed on offer on 31 December, kg DM/ha. */
-  public double carriedOutKgDmPerHa() {
-    return greenKgDmPerHa[HalfMonths.COUNT - 1] + dryKgDmPerHa[HalfMonths.COUNT - 1];
-  }
-
-  private static double sum(double[] values) {
-    double sum = 0;
-    for (double value : values) {
-      sum += value;
-    }
-    return sum;
-  }
 }

@@ -73,17 +73,13 @@ public final class PastureIntake {
     return 1 + milkRise[lambsReared] * Math.pow(m, milkShape) * Math.exp(milkShape * (1 - m));
   }
 
-  /** Availability of feed on offer, 0 to about 1. Unchecked. */
-  public double availability(double kgDmPerHa) {
-    return availabilityAt(availabilityPerKg * kgDmPerHa);
-  }
-
   /**
-   * The same read from a table, for it is asked for in every step of a run. The table has 512 cells
-   * to a unit of b; in a cell it is the cubic with the right value and slope at both ends, within
-   * 1e-12 of the equation. Above b = 12, some 10,000 kg DM/ha, it is 1, within 1e-5.
+   * Availability of feed on offer, 0 to 1, unchecked and read from a table, for it is asked for in
+   * every step of a run. The table has 512 cells to a unit of b; in a cell it is the cubic with the
+   * right value and slope at both ends, within 1e-12 of the equation. Above b = 12, some 10,000 kg
+   * DM/ha, it is 1, within 1e-5.
    */
-  double availabilityFromTable(double kgDmPerHa) {
+  public double availability(double kgDmPerHa) {
     double position = availabilityPerKg * CELLS_PER_B * kgDmPerHa;
     if (position >= HIGHEST_B * CELLS_PER_B) {
       return 1;
@@ -95,7 +91,7 @@ public final class PastureIntake {
   }
 
   /** How much availability rises with a further kg DM/ha, from the same table. */
-  double availabilitySlopeFromTable(double kgDmPerHa) {
+  double availabilitySlope(double kgDmPerHa) {
     double position = availabilityPerKg * CELLS_PER_B * kgDmPerHa;
     if (position >= HIGHEST_B * CELLS_PER_B) {
       return 0;

@@ -11,16 +11,13 @@ import swardcase.tables.Tables;
  * <pre>
  *   km = 0.02 M/D + 0.5              kl = 0.02 M/D + 0.4
  *   maintenance = 0.28 W^0.75 exp(-0.03 age) / km                  MJ ME a day, age at most 6 years
- *   grazing 1990 = [0.05 DMI (0.9 - D) + 0.05 T / (GF + 3)] W / km
- *   grazing 2007 = [0.02 DMI (0.9 - D) + 0.0026 H] W / km,
- *                  H = T min(1, SR / 40) / (0.057 GF + 0.16)       km walked a day
+ *   grazing = [0.05 DMI (0.9 - D) + 0.05 T / (GF + 3)] W / km
  *   each MJ ME for conceptus and milk raises maintenance by 0.1 MJ
  * </pre>
  *
  * <p>W liveweight kg; DMI pasture eaten, kg DM a day; D its digestibility; T terrain, 1 level to 2
- * hilly; GF green forage, t DM/ha; SR sheep per ha. Cold is left out: exposed ewes need more.
- * Worked number: 50 kg, 4 years, M/D 10: 4.6695 MJ net, 6.67 MJ ME; with DMI 1 kg, D 0.68, T 1, GF
- * 1.5 grazing by the 1990 form adds 1.58.
+ * hilly; GF green forage, t DM/ha. Cold is left out: exposed ewes need more. Worked number: 50 kg,
+ * 4 years, M/D 10: 4.6695 MJ net, 6.67 MJ ME; with DMI 1 kg, D 0.68, T 1, GF 1.5 grazing adds 1.58.
  */
 public final class ScaEnergy {
 
@@ -34,11 +31,6 @@ public final class ScaEnergy {
   private final double eatingCost1990;
   private final double walkingCost1990;
   private final double walkingGreenOffset1990;
-  private final double eatingCost2007;
-  private final double walkingCost2007;
-  private final double walkingGreenSlope2007;
-  private final double walkingGreenOffset2007;
-  private final double densestSheepPerHa;
   private final double indigestibleAt;
   private final double milkMjPerKg;
   private final double productionCost;
@@ -55,11 +47,6 @@ public final class ScaEnergy {
     eatingCost1990 = tables.parameter("feed.sca-eating-cost").likely();
     walkingCost1990 = tables.parameter("feed.sca-walking-cost").likely();
     walkingGreenOffset1990 = tables.parameter("feed.sca-walking-green-offset").likely();
-    eatingCost2007 = tables.parameter("feed.csiro-eating-cost").likely();
-    walkingCost2007 = tables.parameter("feed.csiro-walking-cost").likely();
-    walkingGreenSlope2007 = tables.parameter("feed.csiro-walking-green-slope").likely();
-    walkingGreenOffset2007 = tables.parameter("feed.csiro-walking-green-offset").likely();
-    densestSheepPerHa = tables.parameter("feed.csiro-walking-density").likely();
     indigestibleAt = tables.parameter("feed.sca-eating-digestibility").likely();
     milkMjPerKg = tables.parameter("feed.sca-milk-energy").likely();
     productionCost = tables.parameter("feed.sca-production-cost").likely();
@@ -86,20 +73,6 @@ public final class ScaEnergy {
         walkingCost1990 * grazing.terrain() / (grazing.greenTonnesPerHa() + walkingGreenOffset1990);
     double eating = eatingCost1990 * intakeKgDmPerDay * indigestible(grazing);
     return (eating + walking) * liveweightKg / maintenanceEfficiency(grazing.energyMjPerKgDm());
-  }
-
-  /** What grazing adds by the 2007 form at {@code sheepPerHa}, MJ ME a day. */
-  public double grazing2007MjPerDay(
-      double liveweightKg, GrazingConditions grazing, double intakeKgDmPerDay, double sheepPerHa) {
-    Check.notNegative(sheepPerHa, "sheep per ha");
-    double walkedKm =
-        grazing.terrain()
-            * Math.min(1, sheepPerHa / densestSheepPerHa)
-            / (walkingGreenSlope2007 * grazing.greenTonnesPerHa() + walkingGreenOffset2007);
-    double eating = eatingCost2007 * intakeKgDmPerDay * indigestible(grazing);
-    return (eating + walkingCost2007 * walkedKm)
-        * liveweightKg
-        / maintenanceEfficiency(grazing.energyMjPerKgDm());
   }
 
   /** Milk, MJ ME a day, before the rise of maintenance it brings. */

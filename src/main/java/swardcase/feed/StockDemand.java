@@ -89,11 +89,6 @@ public final class StockDemand {
     return new StockDemand(farm.mobs(), years, pregnantShareByMob, otherMj, otherKg);
   }
 
-  /** The same stock with other shares of ewes in lamb; the year of a ewe is not reckoned again. */
-  public StockDemand withPregnant(double[] pregnantShareByMob) {
-    return new StockDemand(mobs, years, pregnantShareByMob, otherMj, otherKg);
-  }
-
   /** Energy need of all ewe mobs, whole farm, MJ ME a day. */
   public double eweMjPerDay(int halfMonth) {
     return eweMj[halfMonth];

@@ -4,12 +4,12 @@ import swardcase.check.Check;
 import swardcase.farm.Supplement;
 
 /**
- * What energy from a supplement weighs and costs.
+ * What a tonne of supplement holds, and costs.
  *
  * <pre>  tonnes as fed = MJ / (1000 x DM x ME x (1 - waste))      cost = tonnes x price </pre>
  *
- * <p>Worked number: 150 a tonne, 90 % dry matter, 13 MJ/kg DM, no waste: 16.7 cents a kg DM and
- * 1.28 cents a MJ.
+ * <p>Worked number: 150 a tonne, 90 % dry matter, 13 MJ/kg DM, no waste: 11,700 MJ a tonne, 1.28
+ * cents a MJ.
  *
  * @param pricePerTonne per tonne as fed
  * @param energyMjPerKgDm metabolisable energy, MJ/kg DM
@@ -45,25 +45,5 @@ public record SupplementCost(
   public static double energyMjPerTonne(
       double energyMjPerKgDm, double dryMatterFraction, double wasteFraction) {
     return 1000 * dryMatterFraction * energyMjPerKgDm * (1 - wasteFraction);
-  }
-
-  /** Tonnes as fed that supply {@code energyMj}. */
-  public double tonnes(double energyMj) {
-    return Check.notNegative(energyMj, "energy to supply") / energyMjPerTonne();
-  }
-
-  /** Money for {@code energyMj}, in the currency of the price. */
-  public double cost(double energyMj) {
-    return tonnes(energyMj) * pricePerTonne;
-  }
-
-  /** Cents a MJ that reaches the stock. */
-  public double centsPerMj() {
-    return 100 * pricePerTonne / energyMjPerTonne();
-  }
-
-  /** Cents a kg dry matter bought, waste not counted. */
-  public double centsPerKgDm() {
-    return 100 * pricePerTonne / (1000 * dryMatterFraction);
   }
 }

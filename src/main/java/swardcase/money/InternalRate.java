@@ -2,7 +2,6 @@ package swardcase.money;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
@@ -76,19 +75,9 @@ public final class InternalRate {
       return rates.isEmpty();
     }
 
-    /** True if exactly one does. */
-    public boolean single() {
-      return rates.size() == 1;
-    }
-
     /** True if several do: then none of them is "the" return. */
     public boolean several() {
       return rates.size() > 1;
-    }
-
-    /** The rate, if there is exactly one. */
-    public OptionalDouble find() {
-      return single() ? OptionalDouble.of(rates.get(0)) : OptionalDouble.empty();
     }
   }
 }

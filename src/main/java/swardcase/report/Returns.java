@@ -53,7 +53,12 @@ public record Returns(
     InternalRate.Rates rates = InternalRate.of(flows);
     Status status = rates.none() ? Status.NONE : rates.several() ? Status.SEVERAL : Status.VALUE;
     return new Returns(
-        new Rate(status, percent(rates.find())),
+        new Rate(
+            status,
+            percent(
+                status == Status.VALUE
+                    ? OptionalDouble.of(rates.rates().get(0))
+                    : OptionalDouble.empty())),
         percent(ModifiedRate.of(flows, rate, rate)),
         Payback.discountedYears(rate, flows),
         RunningBalance.peakDebt(rate, flows),

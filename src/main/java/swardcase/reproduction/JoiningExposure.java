@@ -36,33 +36,4 @@ public final class JoiningExposure {
   public static int cycles(double joiningWeeks) {
     return Math.max(1, (int) Math.ceil(7 * joiningWeeks / CYCLE_DAYS - 1e-9));
   }
-
-  /**
-   * Fills {@code multiplierByCycle}, which must hold {@link #cycles} values or more, with the mean
-   * multiplier of each cycle; values beyond are left alone.
-   *
-   * @param dosePercent formononetin, % of dry matter eaten, by half-month (24 values) or by day
-   *     (365)
-   * @param joiningStartDayOfYear from 0, 1 January
-   * @param joiningWeeks length of joining; of the last cycle only its days of joining count
-   * @param d50 dose that halves conception, %
-   * @param n steepness of the curve
-   * @param rampDays days of grazing until the full effect
-   * @param lagDays days without recovery; part days count
-   * @param halfLifeDays days in which the effect then halves
-   */
-  public static void multipliers(
-      double[] dosePercent,
-      int joiningStartDayOfYear,
-      double joiningWeeks,
-      double d50,
-      double n,
-      double rampDays,
-      double lagDays,
-      double halfLifeDays,
-      double[] multiplierByCycle) {
-    JoiningWalk walk = new JoiningWalk(joiningStartDayOfYear, joiningWeeks, dosePercent.length);
-    walk.set(rampDays, lagDays, halfLifeDays);
-    walk.multipliers(dosePercent, d50, n, multiplierByCycle);
-  }
 }

@@ -22,15 +22,6 @@ public final class Sterility {
 
   private Sterility() {}
 
-  /** S of one year of doses, {@code dosePercent} by half-month. */
-  public static double seasonExposure(
-      double[] dosePercent, double d50, double n, double referenceDosePercent) {
-    double[] effect = new double[HalfMonths.COUNT];
-    DoseResponse.effects(dosePercent, d50, n, effect);
-    double reference = DoseResponse.effect(referenceDosePercent, d50, n);
-    return exposureOfDays(daysInFullEffect(effect), reference);
-  }
-
   /** Days of the year in full effect that would do as much: 1 - T of each half-month x its days. */
   public static double daysInFullEffect(double[] effect) {
     double days = 0;
@@ -43,10 +34,5 @@ public final class Sterility {
   /** S of so many days in full effect; {@code referenceEffect} is 1 - T of the reference dose. */
   public static double exposureOfDays(double daysInFullEffect, double referenceEffect) {
     return daysInFullEffect / SEASON_DAYS / referenceEffect;
-  }
-
-  /** s, the share barren after {@code exposure}, where {@code q} goes barren per unit of it. */
-  public static double sterileShare(double exposure, double q) {
-    return exposure <= 0 ? 0 : 1 - Math.pow(1 - q, exposure);
   }
 }

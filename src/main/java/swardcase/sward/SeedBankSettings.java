@@ -61,15 +61,6 @@ public final class SeedBankSettings {
     Arrays.fill(crowding, 1);
   }
 
-  /** Sets the four retentions of a cultivar, first to fourth summer. */
-  public void retention(int cultivar, double first, double second, double third, double later) {
-    int at = cultivar * SeedBank.AGES;
-    retention[at] = first;
-    retention[at + 1] = second;
-    retention[at + 2] = third;
-    retention[at + 3] = later;
-  }
-
   /** Refuses values out of range; allocates nothing if all is well. */
   void refuseBad(int species) {
     if (initialShare.length != species) {

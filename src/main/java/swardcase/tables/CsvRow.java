@@ -103,11 +103,6 @@ public final class CsvRow {
     return text(column).isEmpty() ? Double.NaN : findNumber(column, least, most).orElse(Double.NaN);
   }
 
-  /** A finite number, unless the cell is blank. */
-  public OptionalDouble findNumber(String column) {
-    return findNumber(column, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
-  }
-
   /** A number from {@code least} to {@code most}, unless the cell is blank. */
   public OptionalDouble findNumber(String column, double least, double most) {
     Optional<String> cell = findText(column);

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SortedMap;
 import swardcase.check.Check;
 import swardcase.evidence.Assumption;
@@ -12,8 +11,7 @@ import swardcase.farm.Action;
 import swardcase.farm.PastureQuality;
 
 /**
- * All reference data, loaded once and handed down. Look-ups come in pairs: {@code get} must find,
- * {@code find} may not.
+ * All reference data, loaded once and handed down.
  *
  * @param cultivars by name
  * @param districts by name
@@ -52,19 +50,6 @@ public record Tables(
   /** The cultivar of this name, which must exist. */
   public Cultivar cultivar(String name) {
     return get(cultivars, name, "cultivar");
-  }
-
-  /** The cultivar of this name, case and surrounding space aside. */
-  public Optional<Cultivar> findCultivar(String name) {
-    return find(cultivars, name);
-  }
-
-  /** The row of this name in one of the tables, case and surrounding space aside. */
-  public static <T> Optional<T> find(SortedMap<String, T> table, String name) {
-    return table.entrySet().stream()
-        .filter(entry -> entry.getKey().equalsIgnoreCase(name.strip()))
-        .map(Map.Entry::getValue)
-        .findFirst();
   }
 
   /** The sources of a row, from its keys with semicolons between; none for a blank cell. */

@@ -61,8 +61,7 @@ public final class FeedChecks {
     return switch (row.get("what")) {
       case "forage energy at digestibility" -> intake.energyMjPerKgDm(number(row, "argument"));
       case "fasting heat of AFRC" -> afrc.fastingMjPerDay(number(row, "weight_kg"));
-      case "grazing wether by the 1990 form, green t/ha" -> wether(row, true);
-      case "grazing wether by the 2007 form, green t/ha" -> wether(row, false);
+      case "grazing wether by the 1990 form, green t/ha" -> wether(row);
       case "conceptus of a kg of lamb on day" -> conceptus.needMjPerDay(number(row, "argument"), 1);
       case "housed triplet ewe on day" ->
           afrc.maintenanceMjPerDay(number(row, "weight_kg"), 10.5, AfrcEnergy.Activity.HOUSED)
@@ -74,13 +73,11 @@ public final class FeedChecks {
     };
   }
 
-  private double wether(Map<String, String> row, boolean form1990) {
+  private double wether(Map<String, String> row) {
     double weight = number(row, "weight_kg");
     GrazingConditions grazing = new GrazingConditions(1, number(row, "argument"), 0.02, 0.68, 10);
     return sca.maintenanceMjPerDay(weight, WETHERS_AGE_YEARS, 10)
-        + (form1990
-            ? sca.grazing1990MjPerDay(weight, grazing, 0.02 * weight)
-            : sca.grazing2007MjPerDay(weight, grazing, 0.02 * weight, 20));
+        + sca.grazing1990MjPerDay(weight, grazing, 0.02 * weight);
   }
 
   private double inMilk(double weight, int day, int lambs) {
@@ -209,9 +206,10 @@ public final class FeedChecks {
                       0);
               double ours =
                   switch (row.get("what")) {
-                    case "cents per MJ" -> cost.centsPerMj();
-                    case "cents per kg DM" -> cost.centsPerKgDm();
-                    case "g for 6.2 MJ" -> cost.tonnes(6.2) * 1e6;
+                    case "cents per MJ" -> centsPerMj(cost);
+                    case "cents per kg DM" ->
+                        cost.pricePerTonne() / (10 * cost.dryMatterFraction());
+                    case "g for 6.2 MJ" -> 6.2 / cost.energyMjPerTonne() * 1e6;
                     default -> throw new IllegalArgumentException(row.toString());
                   };
               String what =
@@ -224,5 +222,10 @@ public final class FeedChecks {
               return PublishedCheck.ofRow(what, row, ours);
             })
         .toList();
+  }
+
+  /** Cents a MJ that reaches the stock. */
+  public static double centsPerMj(SupplementCost cost) {
+    return 100 * cost.pricePerTonne() / cost.energyMjPerTonne();
   }
 }

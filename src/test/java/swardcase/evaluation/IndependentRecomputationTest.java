@@ -18,10 +18,10 @@ import swardcase.money.InternalRate;
 import swardcase.money.ModifiedRate;
 import swardcase.money.NetPresentValue;
 import swardcase.money.Payback;
+import swardcase.reproduction.ByFormula;
 import swardcase.reproduction.DoseResponse;
 import swardcase.reproduction.JoiningExposure;
 import swardcase.reproduction.Pregnancy;
-import swardcase.reproduction.Sterility;
 import swardcase.sward.SeedBank;
 import swardcase.sward.SeedBankSettings;
 import swardcase.tables.Tables;
@@ -65,7 +65,7 @@ class IndependentRecomputationTest {
       double[] year = new double[HalfMonths.COUNT];
       Arrays.fill(year, 8, 20, dose);
       double barren =
-          Sterility.sterileShare(3 * Sterility.seasonExposure(year, d50, n, 0.5), number(row, "q"));
+          ByFormula.sterileShare(3 * ByFormula.seasonExposure(year, d50, n, 0.5), number(row, "q"));
       assertThat(DoseResponse.conceptionMultiplier(dose, d50, n))
           .isCloseTo(number(row, "multiplier"), within(1e-11));
       assertThat(barren).as(row.toString()).isCloseTo(number(row, "barren"), within(1e-11));
@@ -79,7 +79,7 @@ class IndependentRecomputationTest {
       double weeks = number(row, "weeks");
       double[] expected = numbers(row, "multipliers");
       double[] multipliers = new double[JoiningExposure.cycles(weeks)];
-      JoiningExposure.multipliers(
+      ByFormula.multipliers(
           numbers(row, "doses"),
           (int) number(row, "start"),
           weeks,

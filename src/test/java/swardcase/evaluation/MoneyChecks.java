@@ -50,7 +50,7 @@ public final class MoneyChecks {
           NetPresentValue.annuity(
               NetPresentValue.of(number(row, "rate"), flows), number(row, "rate"), years(row));
       case "factor" -> NetPresentValue.ofSingle(flows[0], number(row, "rate"), years(row));
-      case "irr percent" -> 100 * InternalRate.of(flows).find().orElseThrow();
+      case "irr percent" -> 100 * InternalRate.of(flows).rates().get(0);
       case "mirr" ->
           ModifiedRate.of(flows, number(row, "rate"), number(row, "second_rate")).orElseThrow();
       case "payback" -> Payback.discountedYears(number(row, "rate"), flows).orElseThrow();

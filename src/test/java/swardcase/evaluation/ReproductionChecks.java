@@ -7,10 +7,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import swardcase.farm.HalfMonths;
+import swardcase.reproduction.ByFormula;
 import swardcase.reproduction.DoseResponse;
 import swardcase.reproduction.JoiningExposure;
 import swardcase.reproduction.Pregnancy;
-import swardcase.reproduction.Sterility;
 import swardcase.tables.Tables;
 
 /** Published rows on oestrogenic clover beside the calculators of reproduction. */
@@ -60,8 +60,8 @@ public final class ReproductionChecks {
       case "barren after three years" -> {
         double[] year = new double[HalfMonths.COUNT];
         Arrays.fill(year, dose);
-        double exposure = 3 * Sterility.seasonExposure(year, d50, steepness, referenceDose);
-        yield 100 * Sterility.sterileShare(exposure, sterilityQ);
+        double exposure = 3 * ByFormula.seasonExposure(year, d50, steepness, referenceDose);
+        yield 100 * ByFormula.sterileShare(exposure, sterilityQ);
       }
       default -> throw new IllegalArgumentException(row.toString());
     };
@@ -86,7 +86,7 @@ public final class ReproductionChecks {
             row -> {
               double exposure = number(row, "exposureSeasons");
               double control = number(row, "controlPercent");
-              double left = control * (1 - Sterility.sterileShare(exposure, sterilityQ));
+              double left = control * (1 - ByFormula.sterileShare(exposure, sterilityQ));
               return new PublishedCheck(
                   row.get("inFit").equals("true") ? "used for q" : "not used for q",
                   row.get("source"),

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -84,7 +85,7 @@ final class FeedFixtures {
               row.get("name"),
               range,
               row.get("unit"),
-              Evidence.find(row.get("evidence")).orElseThrow(),
+              Evidence.valueOf(row.get("evidence").toUpperCase(Locale.ROOT).replace(' ', '_')),
               row.get("source"),
               SetBy.DEFAULT));
     }

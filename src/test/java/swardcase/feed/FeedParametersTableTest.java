@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -23,7 +24,8 @@ class FeedParametersTableTest {
     assertThat(ROWS).extracting(row -> row.get("key")).doesNotHaveDuplicates();
     for (Map<String, String> row : ROWS) {
       assertThat(row.get("key")).startsWith("feed.");
-      Evidence mark = Evidence.find(row.get("evidence")).orElseThrow();
+      Evidence mark =
+          Evidence.valueOf(row.get("evidence").toUpperCase(Locale.ROOT).replace(' ', '_'));
       if (mark == Evidence.PUBLISHED || mark == Evidence.MEMORY) {
         assertThat(row.get("source")).as(row.get("key")).isNotBlank();
       }

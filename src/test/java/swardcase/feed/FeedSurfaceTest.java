@@ -90,7 +90,7 @@ class FeedSurfaceTest {
     double perEwe(double w, double o, double ewes) {
       double sum = 0;
       for (int season = 0; season < seasons(); season++) {
-        sum += chance(season) * run(season, w, o, ewes).boughtMjPerHa();
+        sum += chance(season) * FeedSums.bought(run(season, w, o, ewes));
       }
       return sum * farm.areaHa() / (farm.ewesJoined() * ewes);
     }
@@ -114,8 +114,8 @@ class FeedSurfaceTest {
         double w = draw == 0 ? winter[winter.length - 1] : winter[random.nextInt(winter.length)];
         double o = draw == 1 ? other[other.length - 1] : other[random.nextInt(other.length)];
         FeedResult budget = any.run(season, w, o, 1);
-        assertThat(any.surface.bought(season, w, o)).isCloseTo(budget.boughtMjPerHa(), NEAR);
-        assertThat(any.surface.spare(season, w, o)).isCloseTo(budget.uneatenKgDmPerHa(), NEAR);
+        assertThat(any.surface.bought(season, w, o)).isCloseTo(FeedSums.bought(budget), NEAR);
+        assertThat(any.surface.spare(season, w, o)).isCloseTo(FeedSums.uneaten(budget), NEAR);
       }
     }
   }
@@ -130,8 +130,8 @@ class FeedSurfaceTest {
         FeedResult asItStands = any.run(season, any.winterNow, 1, 1);
         FeedResult current = any.run(season, 1, 1, 1);
         assertThat(any.surface.bought(season, any.winterNow, 1))
-            .isCloseTo(asItStands.boughtMjPerHa(), NEAR);
-        assertThat(any.surface.bought(season, 1, 1)).isCloseTo(current.boughtMjPerHa(), NEAR);
+            .isCloseTo(FeedSums.bought(asItStands), NEAR);
+        assertThat(any.surface.bought(season, 1, 1)).isCloseTo(FeedSums.bought(current), NEAR);
         FeedResult now = any.surface.now(season);
         for (int p = 0; p < HalfMonths.COUNT; p++) {
           assertThat(now.greenKgDmPerHa[p]).isCloseTo(asItStands.greenKgDmPerHa[p], within(1e-4));
@@ -156,8 +156,8 @@ class FeedSurfaceTest {
       double bought = 0;
       double spare = 0;
       for (int season = 0; season < any.seasons(); season++) {
-        bought += any.chance(season) * any.run(season, 1, 0.9, 1).boughtMjPerHa();
-        spare += any.chance(season) * any.run(season, 1, 0.9, 1).uneatenKgDmPerHa();
+        bought += any.chance(season) * FeedSums.bought(any.run(season, 1, 0.9, 1));
+        spare += any.chance(season) * FeedSums.uneaten(any.run(season, 1, 0.9, 1));
       }
       assertThat(surface.spare(surface.meanOfSeasons(), 1, 0.9))
           .as("asked for before what is bought")

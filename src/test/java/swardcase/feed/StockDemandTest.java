@@ -54,17 +54,6 @@ class StockDemandTest {
   }
 
   @Test
-  void demand_withOtherSharesInLamb_isThatReckonedAfresh() {
-    Farm farm = FeedFixtures.farm(100);
-    StockDemand afresh = demand(farm, 0.6);
-    StockDemand changed = demand(farm, 0.92).withPregnant(new double[] {0.6});
-    for (int p = 0; p < HalfMonths.COUNT; p++) {
-      assertThat(changed.eweMjPerDay(p)).isEqualTo(afresh.eweMjPerDay(p));
-      assertThat(changed.eweAppetiteKgDmPerDay(p)).isEqualTo(afresh.eweAppetiteKgDmPerDay(p));
-    }
-  }
-
-  @Test
   void demand_ofMoreTwins_isGreaterWhileTheyAreCarriedAndReared() {
     StockDemand few =
         demand(

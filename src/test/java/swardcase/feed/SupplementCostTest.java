@@ -28,22 +28,21 @@ class SupplementCostTest {
    */
   @Test
   void centsPerMj_ofAnInconsistentExample_followTheStatedEnergy() {
-    assertThat(new SupplementCost(330, 13.6, 1, 0).centsPerMj()).isCloseTo(2.43, within(0.005));
-    double oats = new SupplementCost(300, 11.5, 1, 0).centsPerMj();
+    assertThat(FeedChecks.centsPerMj(new SupplementCost(330, 13.6, 1, 0)))
+        .isCloseTo(2.43, within(0.005));
+    double oats = FeedChecks.centsPerMj(new SupplementCost(300, 11.5, 1, 0));
     assertThat(oats).isCloseTo(2.61, within(0.005));
     assertThat(Math.abs(oats - 2.5)).isGreaterThan(0.05);
   }
 
   /** Inferred: 62 MJ is 5.3 kg of barley at 90 % dry matter and 13 MJ/kg DM. */
   @Test
-  void tonnes_withWaste_growByItsInverse() {
-    SupplementCost clean = new SupplementCost(300, 13, 0.9, 0);
-    SupplementCost wasted = new SupplementCost(300, 13, 0.9, 0.2);
-    assertThat(clean.tonnes(62) * 1000).isCloseTo(5.3, within(0.05));
-    assertThat(wasted.tonnes(62)).isCloseTo(clean.tonnes(62) / 0.8, within(1e-12));
-    assertThat(wasted.cost(62)).isCloseTo(wasted.tonnes(62) * 300, within(1e-12));
-    assertThat(wasted.centsPerKgDm()).isEqualTo(clean.centsPerKgDm());
-    assertThat(clean.cost(0)).isZero();
+  void energyMjPerTonne_withWaste_shrinksByIt() {
+    double clean = new SupplementCost(300, 13, 0.9, 0).energyMjPerTonne();
+    double wasted = new SupplementCost(300, 13, 0.9, 0.2).energyMjPerTonne();
+    assertThat(1000 * 62 / clean).isCloseTo(5.3, within(0.05));
+    assertThat(wasted).isCloseTo(0.8 * clean, within(1e-9));
+    assertThat(SupplementCost.energyMjPerTonne(13, 0.9, 0.2)).isEqualTo(wasted);
   }
 
   @Test
@@ -52,7 +51,5 @@ class SupplementCostTest {
         .hasMessageContaining("dry matter of the supplement must be from 0.1 to 1, but was 90");
     assertThatThrownBy(() -> new SupplementCost(Double.NaN, 13, 0.9, 0))
         .hasMessageContaining("price per tonne must be zero or more, but was NaN");
-    assertThatThrownBy(() -> new SupplementCost(300, 13, 0.9, 0).tonnes(-1))
-        .hasMessageContaining("energy to supply");
   }
 }

@@ -7,14 +7,14 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import swardcase.farm.HalfMonths;
-import swardcase.reproduction.JoiningExposure;
+import swardcase.reproduction.ByFormula;
 
 /** The calendar counts days, so the walk of the dose-response is fed by days as well. */
 class ExposureByDayTest {
 
   private static double first(double[] doses, int joiningDay) {
     double[] multiplier = new double[2];
-    JoiningExposure.multipliers(doses, joiningDay, 4.8, 0.41, 3, 14, 17, 7, multiplier);
+    ByFormula.multipliers(doses, joiningDay, 4.8, 0.41, 3, 14, 17, 7, multiplier);
     return multiplier[0];
   }
 

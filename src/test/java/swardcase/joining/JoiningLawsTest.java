@@ -19,7 +19,7 @@ import swardcase.farm.HalfMonths;
 import swardcase.farm.Paddock;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
-import swardcase.reproduction.Sterility;
+import swardcase.reproduction.ByFormula;
 
 /** What must hold for the joining of any farm that joins ewes. */
 class JoiningLawsTest {
@@ -230,14 +230,14 @@ class JoiningLawsTest {
               }
             }
             double exposure =
-                Sterility.seasonExposure(
+                ByFormula.seasonExposure(
                     year,
                     value(model, x, "oestrogen.d50"),
                     value(model, x, "oestrogen.steepness"),
                     value(model, x, "oestrogen.sterility-reference-dose"));
             double q = value(model, x, "oestrogen.sterility-q");
             assertThat(read[measures.barren(i)])
-                .isCloseTo(100 * Sterility.sterileShare(exposure, q), within(1e-9));
+                .isCloseTo(100 * ByFormula.sterileShare(exposure, q), within(1e-9));
           }
         });
   }

@@ -9,7 +9,7 @@ import swardcase.evidence.Assumption;
 import swardcase.farm.HalfMonths;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
-import swardcase.reproduction.Sterility;
+import swardcase.reproduction.ByFormula;
 
 class YoungEwesTest {
 
@@ -40,12 +40,12 @@ class YoungEwesTest {
         year[p] = run.greenDose(i) * run.greenShare(p);
       }
       double exposure =
-          Sterility.seasonExposure(
+          ByFormula.seasonExposure(
               year,
               likely("oestrogen.d50"),
               likely("oestrogen.steepness"),
               likely("oestrogen.sterility-reference-dose"));
-      double expected = 100 * Sterility.sterileShare(exposure, likely("oestrogen.sterility-q"));
+      double expected = 100 * ByFormula.sterileShare(exposure, likely("oestrogen.sterility-q"));
       double barren = YoungEwes.barrenPercent(run, i);
       assertThat(barren).isCloseTo(expected, within(1e-9));
       most = Math.max(most, barren);

@@ -14,6 +14,7 @@ import swardcase.farm.HalfMonths;
 import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
 import swardcase.feed.FeedResult;
+import swardcase.feed.FeedSums;
 import swardcase.feed.FeedSurface;
 import swardcase.feed.SupplementCost;
 import swardcase.grazing.JoiningFeed;
@@ -349,11 +350,11 @@ class OutcomeFunctionTest {
           FeedResult result = new FeedResult();
           for (int season = 0; season < any.seasons(); season++) {
             any.run.feedYear(season, 0.9, result);
-            winter += any.chance(season) * result.boughtMjPerHa(any.model.year().winterMask());
+            winter += any.chance(season) * FeedSums.bought(result, any.model.year().winterMask());
           }
           for (int season = 0; season < any.seasons(); season++) {
             any.run.feedYear(season, 1, result);
-            bought += any.chance(season) * result.boughtMjPerHa();
+            bought += any.chance(season) * FeedSums.bought(result);
           }
           assertNear(any.run.boughtInWinterMj(0.9), winter * any.farm.areaHa());
           assertThat(any.run.boughtMj(1) / any.farm.areaHa()).isCloseTo(bought, within(0.05));

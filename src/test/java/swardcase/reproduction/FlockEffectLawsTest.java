@@ -71,7 +71,7 @@ class FlockEffectLawsTest {
 
   private double inLamb(double unaffected, double[] doses, int day, double sterile) {
     double[] left = new double[JoiningExposure.cycles(WEEKS)];
-    JoiningExposure.multipliers(
+    ByFormula.multipliers(
         doses,
         day,
         WEEKS,
@@ -88,9 +88,9 @@ class FlockEffectLawsTest {
   /** Share of ewes that go barren in a season at these doses. */
   private double barren(double[] doses) {
     double exposure =
-        Sterility.seasonExposure(
+        ByFormula.seasonExposure(
             doses, number("d50"), number("steepness"), number("sterility-reference-dose"));
-    return Sterility.sterileShare(exposure, number("sterility-q"));
+    return ByFormula.sterileShare(exposure, number("sterility-q"));
   }
 
   private static int day(int month, int day) {

@@ -201,7 +201,7 @@ class JoiningExposureTest {
   void multipliers_tooLittleRoom_areRefused() {
     assertThatThrownBy(
             () ->
-                JoiningExposure.multipliers(
+                ByFormula.multipliers(
                     new double[HalfMonths.COUNT], 0, 6, 0.41, 3, 14, 17, 7, new double[2]))
         .hasMessage("there must be room for 3 cycles");
   }
@@ -228,7 +228,7 @@ class JoiningExposureTest {
   private static double[] multipliers(
       double[] dose, int start, double weeks, double lag, double halfLife) {
     double[] m = new double[JoiningExposure.cycles(weeks)];
-    JoiningExposure.multipliers(dose, start, weeks, 0.41, 3, 14, lag, halfLife, m);
+    ByFormula.multipliers(dose, start, weeks, 0.41, 3, 14, lag, halfLife, m);
     return m;
   }
 }

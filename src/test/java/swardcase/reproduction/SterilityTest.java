@@ -20,7 +20,7 @@ class SterilityTest {
   void sterileShare_oneToFiveSeasons_growsToAboutAHalf() {
     double sum = 0;
     for (int seasons = 1; seasons <= SHARE_BY_SEASONS.length; seasons++) {
-      double share = Sterility.sterileShare(seasons, 0.12);
+      double share = ByFormula.sterileShare(seasons, 0.12);
       assertThat(share).isCloseTo(SHARE_BY_SEASONS[seasons - 1], within(0.005));
       sum += share;
     }
@@ -39,7 +39,7 @@ class SterilityTest {
       boolean inFit) {
     double q = 1 - Math.pow(affectedPercent / controlPercent, 1 / exposure);
     assertThat(q).as(source).isCloseTo(impliedQ, within(inFit ? 0.001 : 0.005));
-    assertThat(1 - Sterility.sterileShare(exposure, q))
+    assertThat(1 - ByFormula.sterileShare(exposure, q))
         .isCloseTo(affectedPercent / controlPercent, within(1e-12));
     assertThat(q >= 0.05 && q <= 0.25).as("the range brackets " + source).isEqualTo(inFit);
   }
@@ -51,7 +51,7 @@ class SterilityTest {
     double[] ratio = {0.38, 0.70, 0.27, 0.70, 0.78, 0.68, 0.375};
     double squares = 0;
     for (int i = 0; i < ratio.length; i++) {
-      double miss = 1 - Sterility.sterileShare(exposure[i], 0.12) - ratio[i];
+      double miss = 1 - ByFormula.sterileShare(exposure[i], 0.12) - ratio[i];
       squares += miss * miss;
     }
     assertThat(Math.sqrt(squares / ratio.length)).isCloseTo(0.17, within(0.005));
@@ -65,17 +65,17 @@ class SterilityTest {
   @ParameterizedTest
   @CsvSource({"0.05, 0.05", "0.12, 0.12", "0.25, 0.25"})
   void sterileShare_paweraFarmlets1993_expectsALossThatWasNotFound(double q, double expected) {
-    double exposure = 3 * Sterility.seasonExposure(allYear(0.20), 0.41, 3, 0.5);
+    double exposure = 3 * ByFormula.seasonExposure(allYear(0.20), 0.41, 3, 0.5);
     assertThat(exposure).isCloseTo(0.98, within(0.01));
-    assertThat(Sterility.sterileShare(exposure, q)).isCloseTo(expected, within(0.005));
+    assertThat(ByFormula.sterileShare(exposure, q)).isCloseTo(expected, within(0.005));
   }
 
   /** Five seasons of 180 days at the breeders' limit (0.2 % in leaf, leaf share 0.6) cost 2.4 %. */
   @Test
   void sterileShare_fiveSeasonsAtTheBreedersLimit_isSmall() {
     double exposure =
-        5 * 180.0 / HalfMonths.DAYS * Sterility.seasonExposure(allYear(0.12), 0.41, 3, 0.5);
-    assertThat(Sterility.sterileShare(exposure, 0.12)).isCloseTo(0.024, within(0.0005));
+        5 * 180.0 / HalfMonths.DAYS * ByFormula.seasonExposure(allYear(0.12), 0.41, 3, 0.5);
+    assertThat(ByFormula.sterileShare(exposure, 0.12)).isCloseTo(0.024, within(0.0005));
   }
 
   @Test
@@ -83,9 +83,9 @@ class SterilityTest {
     double[] dose = new double[HalfMonths.COUNT];
     Arrays.fill(dose, 8, 20, 0.5); // May to October, 184 days
     for (double d50 = 0.3; d50 < 0.6; d50 += 0.05) {
-      assertThat(Sterility.seasonExposure(dose, d50, 3, 0.5)).isCloseTo(184 / 180.0, within(1e-12));
+      assertThat(ByFormula.seasonExposure(dose, d50, 3, 0.5)).isCloseTo(184 / 180.0, within(1e-12));
     }
-    assertThat(Sterility.seasonExposure(allYear(0), 0.41, 3, 0.5)).isZero();
+    assertThat(ByFormula.seasonExposure(allYear(0), 0.41, 3, 0.5)).isZero();
   }
 
   @Test
@@ -97,12 +97,12 @@ class SterilityTest {
       for (int p = 0; p < dose.length; p++) {
         double[] alone = new double[HalfMonths.COUNT];
         alone[p] = dose[p];
-        sum += Sterility.seasonExposure(alone, 0.41, 3, 0.5);
+        sum += ByFormula.seasonExposure(alone, 0.41, 3, 0.5);
       }
-      double exposure = Sterility.seasonExposure(dose, 0.41, 3, 0.5);
+      double exposure = ByFormula.seasonExposure(dose, 0.41, 3, 0.5);
       assertThat(exposure).isCloseTo(sum, within(1e-9));
       dose[random.nextInt(dose.length)] += 0.1;
-      assertThat(Sterility.seasonExposure(dose, 0.41, 3, 0.5)).isGreaterThan(exposure);
+      assertThat(ByFormula.seasonExposure(dose, 0.41, 3, 0.5)).isGreaterThan(exposure);
     }
   }
 
@@ -114,10 +114,10 @@ class SterilityTest {
       double second = random.nextDouble(3);
       double q = random.nextDouble(0.3);
       double sound =
-          (1 - Sterility.sterileShare(first, q)) * (1 - Sterility.sterileShare(second, q));
-      assertThat(1 - Sterility.sterileShare(first + second, q)).isCloseTo(sound, within(1e-12));
+          (1 - ByFormula.sterileShare(first, q)) * (1 - ByFormula.sterileShare(second, q));
+      assertThat(1 - ByFormula.sterileShare(first + second, q)).isCloseTo(sound, within(1e-12));
     }
-    assertThat(Sterility.sterileShare(0, 0.12)).isZero();
+    assertThat(ByFormula.sterileShare(0, 0.12)).isZero();
   }
 
   private static double[] allYear(double dosePercent) {

@@ -98,7 +98,7 @@ class SeedBankSettingsTest {
   void retention_ofOldSeedForEver_isRefusedInAnyCultivar() {
     for (int cultivar = 0; cultivar < 2; cultivar++) {
       SeedBankSettings settings = sound();
-      settings.retention(cultivar, 0.4, 0.3, 0.7, 1);
+      Retentions.set(settings, cultivar, 0.4, 0.3, 0.7, 1);
       assertThatThrownBy(() -> settings.refuseBad(2))
           .hasMessage("retention of old hard seed must be below 1");
     }
@@ -135,8 +135,8 @@ class SeedBankSettingsTest {
     SeedBankSettings settings = new SeedBankSettings(2);
     settings.initialShare[0] = 0.4;
     settings.initialShare[1] = 0.6;
-    settings.retention(0, 0.4, 0.3, 0.7, 0.75);
-    settings.retention(1, 0.5, 0.4, 0.6, 0.75);
+    Retentions.set(settings, 0, 0.4, 0.3, 0.7, 0.75);
+    Retentions.set(settings, 1, 0.5, 0.4, 0.6, 0.75);
     settings.seedYieldKgPerHa = 600;
     settings.initialBankKgPerHa = 1100;
     return settings;

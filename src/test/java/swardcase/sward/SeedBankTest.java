@@ -105,7 +105,7 @@ class SeedBankTest {
       SeedBankSettings settings = any(random, 3);
       for (int c = 0; c < 3; c++) {
         settings.crowding[c] = 1.3;
-        settings.retention(c, 0.6, 0.4, 0.7, 0.8);
+        Retentions.set(settings, c, 0.6, 0.4, 0.7, 0.8);
       }
       settings.sownKgPerHa = 0;
       double[] shares = new double[3 * YEARS];
@@ -254,8 +254,8 @@ class SeedBankTest {
   private static SeedBankSettings oldAndNew(double r1, double r2, double r3, double r4) {
     SeedBankSettings settings = new SeedBankSettings(2);
     settings.initialShare[0] = 1;
-    settings.retention(0, r1, r2, r3, r4);
-    settings.retention(1, r1, r2, r3, r4);
+    Retentions.set(settings, 0, r1, r2, r3, r4);
+    Retentions.set(settings, 1, r1, r2, r3, r4);
     settings.sownSpecies = 1;
     settings.seedYieldKgPerHa = 600;
     settings.initialBankKgPerHa = 1100;
@@ -282,7 +282,8 @@ class SeedBankTest {
       settings.initialShare[c] = random.nextDouble();
       sum += settings.initialShare[c];
       settings.crowding[c] = random.nextDouble(0.5, 2);
-      settings.retention(
+      Retentions.set(
+          settings,
           c,
           random.nextDouble(),
           random.nextDouble(),

@@ -196,7 +196,8 @@ class SeedBankTrialsTest {
 
   private static void retention(
       SeedBankSettings settings, int cultivar, Climate climate, HardSeed hardSeed) {
-    settings.retention(
+    Retentions.set(
+        settings,
         cultivar,
         likely(SeedKeys.retention(climate, hardSeed, 1)),
         likely(SeedKeys.retention(climate, hardSeed, 2)),

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -52,7 +53,7 @@ final class StandTables {
               row.get("name"),
               range,
               row.get("unit"),
-              Evidence.find(row.get("evidence")).orElseThrow(),
+              Evidence.valueOf(row.get("evidence").toUpperCase(Locale.ROOT).replace(' ', '_')),
               row.get("source"),
               SetBy.DEFAULT));
     }

@@ -89,7 +89,7 @@ class CsvTableTest {
   @Test
   void number_blank_isFaultWhereNeededAndNothingWhereNot() {
     CsvRow row = row("name,share\nHome,\n");
-    assertThat(row.findNumber("share")).isEmpty();
+    assertThat(row.findNumber("share", 0, 1)).isEmpty();
     assertThat(row.isGood()).isTrue();
     assertThat(row.number("share")).isNaN();
     assertThat(messages()).containsExactly("t.csv:2: share: must be given");

@@ -176,7 +176,7 @@ class StandardTablesTest {
   /** Reed et al. 1985: Yarloop especially productive in autumn and winter. */
   @Test
   void yarloop_oldButGoodInWinter_hasNoLikelyLoss() {
-    Cultivar yarloop = TABLES.findCultivar(" yarloop ").orElseThrow();
+    Cultivar yarloop = TABLES.cultivar("Yarloop");
     assertThat(yarloop.isOld()).isTrue();
     assertThat(yarloop.relativeWinterYield().likely()).isEqualTo(1);
     assertThat(TABLES.sourcesOf(yarloop.source())).extracting(Source::key).contains("reed-1985");
