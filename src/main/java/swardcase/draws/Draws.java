@@ -44,6 +44,7 @@ public final class Draws {
   private final int[] oldShareInput;
   private final boolean[][] isOld;
   private final int firstSeason;
+  private final long[] part;
   private final double[] chanceOfSeason;
 
   public Draws(FarmModel model, long seed, int blocks, int perBlock) {
@@ -54,7 +55,14 @@ public final class Draws {
     inputs.add(model.farm().prices().priceCorrelation());
     dimension = dimensions(inputs);
     firstSeason = inputs.size();
-    uniforms = LatinHypercube.of(seed, blocks, perBlock, firstSeason + model.years());
+    List<String> keys = new ArrayList<>();
+    for (int j = 0; j < firstSeason; j++) {
+      keys.add(j < count ? model.inputs().doubt(j) : inputs.get(j).name());
+    }
+    for (int t = 0; t < model.years(); t++) {
+      keys.add("season of year " + t);
+    }
+    uniforms = LatinHypercube.of(seed, blocks, perBlock, keys);
     chanceOfSeason =
         model.farm().feedYear().seasons().stream()
             .mapToDouble(season -> season.chance().likely())
@@ -74,6 +82,10 @@ public final class Draws {
               value(count, uniforms.uniform(d, count)));
     }
     List<Paddock> paddocks = model.farm().paddocks();
+    part =
+        paddocks.stream()
+            .mapToLong(paddock -> CountedRandom.part("clover of " + paddock.name()))
+            .toArray();
     var run = model.newRun();
     composition = new Composition[paddocks.size()];
     oldShareInput = new int[composition.length];
@@ -165,7 +177,7 @@ public final class Draws {
     }
     x[supplementPrice] = value(supplementPrice, supplementUniform[draw]);
     for (int i = 0; i < shares.length; i++) {
-      random.restart(seed, draw, i + 1L);
+      random.restart(seed, draw, part[i]);
       composition[i].sample(random, shares[i]);
       double old = 0;
       for (int c = 0; c < shares[i].length; c++) {

@@ -6,11 +6,18 @@ import static org.assertj.core.api.Assertions.within;
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import swardcase.FarmCopy;
+import swardcase.RandomFarms;
 import swardcase.chance.CountedRandom;
 import swardcase.chance.Range;
 import swardcase.chance.Sample;
 import swardcase.evidence.Assumption;
+import swardcase.farm.Action;
+import swardcase.farm.Farm;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 import swardcase.tables.Cultivar;
 
 class DrawsTest {
@@ -128,6 +135,38 @@ class DrawsTest {
     double evenSplit = Math.sqrt(composition.shares().covariance(place, place));
     assertThat(Sample.standardDeviation(share)).isGreaterThan(1.1 * evenSplit);
     assertThat(composition.share(Cultivar::isOld).isExact()).isFalse();
+  }
+
+  @Test
+  void fill_withAnActionMore_drawsEveryOtherNumberAsBefore() {
+    Farm farm = FARM.model().farm();
+    List<Action> fewer =
+        farm.actions().stream().filter(action -> !action.key().equals("crop-3")).toList();
+    FarmModel less = new FarmModel(FarmCopy.of(farm).actions(fewer).build(), RandomFarms.TABLES);
+    Draws ofLess = new Draws(less, 4, BLOCKS, PER_BLOCK);
+    double[] xOfLess = less.inputs().likely();
+    double[][] sharesOfLess = emptyShares();
+    int[] seasonsOfLess = new int[seasons.length];
+    List<String> keys =
+        List.of(
+            OutcomeFunction.LAMB_VALUE,
+            OutcomeFunction.SUPPLEMENT_PRICE,
+            "oestrogen.d50",
+            "action.spray-fallow.seed-set",
+            "action.crop-2.crop-margin",
+            "paddock." + farm.paddocks().get(1).name() + ".clover-share");
+    for (int d = 0; d < 50; d++) {
+      draws.fill(d, random, x, shares, seasons);
+      ofLess.fill(d, random, xOfLess, sharesOfLess, seasonsOfLess);
+      for (String key : keys) {
+        assertThat(xOfLess[less.inputs().place(key)])
+            .as(key)
+            .isEqualTo(x[FARM.model().inputs().place(key)]);
+      }
+      assertThat(sharesOfLess).isDeepEqualTo(shares);
+      assertThat(seasonsOfLess).isEqualTo(seasons);
+    }
+    assertThat(less.inputs().size()).isLessThanOrEqualTo(FARM.model().inputs().size());
   }
 
   @Test
