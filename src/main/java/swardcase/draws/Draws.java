@@ -12,6 +12,7 @@ import swardcase.chance.Pert;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Paddock;
+import swardcase.outcome.Draw;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.sward.Composition;
@@ -164,29 +165,31 @@ public final class Draws {
   }
 
   /**
-   * Fills in the numbers of a draw. Allocates nothing.
+   * Fills in a draw. Allocates nothing.
    *
    * @param random a stream of the caller's own, which is started anew
-   * @param x as long as the register of inputs
-   * @param shares for each paddock as long as its composition
-   * @param seasons for each year the place of its season type
    */
-  void fill(int draw, CountedRandom random, double[] x, double[][] shares, int[] seasons) {
+  public void fill(int number, CountedRandom random, Draw draw) {
+    double[] x = draw.numbers;
     for (int j = 0; j < x.length; j++) {
-      x[j] = value(j, uniforms.uniform(draw, dimension[j]));
+      x[j] = value(j, uniforms.uniform(number, dimension[j]));
     }
-    x[supplementPrice] = value(supplementPrice, supplementUniform[draw]);
-    for (int i = 0; i < shares.length; i++) {
-      random.restart(seed, draw, part[i]);
-      composition[i].sample(random, shares[i]);
+    x[supplementPrice] = value(supplementPrice, supplementUniform[number]);
+    for (int i = 0; i < draw.shares.length; i++) {
+      double[] shares = draw.shares[i];
+      random.restart(seed, number, part[i]);
+      composition[i].sample(random, shares);
       double old = 0;
-      for (int c = 0; c < shares[i].length; c++) {
-        old += isOld[i][c] ? shares[i][c] : 0;
+      for (int c = 0; c < shares.length; c++) {
+        old += isOld[i][c] ? shares[c] : 0;
       }
       x[oldShareInput[i]] = old;
+      for (int t = 0; t < draw.luck[i].length; t++) {
+        draw.luck[i][t] = random.nextDouble();
+      }
     }
-    for (int t = 0; t < seasons.length; t++) {
-      seasons[t] = season(uniforms.uniform(draw, firstSeason + t));
+    for (int t = 0; t < draw.seasons.length; t++) {
+      draw.seasons[t] = season(uniforms.uniform(number, firstSeason + t));
     }
   }
 
