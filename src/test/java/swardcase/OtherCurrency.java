@@ -54,7 +54,8 @@ public final class OtherCurrency {
         money.unit(),
         money.evidence(),
         money.source(),
-        money.setBy());
+        money.setBy(),
+        money.doubt());
   }
 
   private Supplement of(Supplement supplement) {
