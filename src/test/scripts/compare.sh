@@ -1,6 +1,6 @@
 #!/bin/sh
-# Compares the program with numpy and with a spreadsheet, in one run: equal results, times, ratios.
-# Needs Debian's python3-numpy 1.24.2, python3-uno and libreoffice-calc-nogui 7.4.7. From the top of the tree:
+# Compares the program with numpy, in one run: equal results, times, ratios. Needs Debian's python3-numpy 1.24.2.
+# From the top of the tree:
 #
 #     sh src/test/scripts/compare.sh [demonstration farm, large-farm] [draws, 1000]
 #
@@ -12,4 +12,3 @@ folder=target/comparison
 rm -rf "$folder"
 mvn -q -o -Pbench test-compile exec:exec -Dbench.main=swardcase.draws.Comparison -Dbenchmarks="$farm,$draws,$folder"
 /usr/bin/python3 -B src/test/scripts/compare_numpy.py "$folder"
-/usr/bin/python3 -B src/test/scripts/compare_spreadsheet.py "$folder"

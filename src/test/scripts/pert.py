@@ -1,4 +1,4 @@
-"""Mean, variance and quantiles of PERT distributions, by integrating the beta density."""
+"""Quantiles of PERT distributions, by integrating the beta density."""
 
 from math import exp, lgamma
 
@@ -13,10 +13,10 @@ def integral(f, a, b):
     return float((b - a) / 2 * numpy.sum(WEIGHTS * f(x)))
 
 
-def beta(low, likely, high, weight):
-    """Parameters whose mode is the likely value."""
-    alpha = 1 + weight * (likely - low) / (high - low)
-    other = 1 + weight * (high - likely) / (high - low)
+def beta(low, likely, high):
+    """The density whose mode is the likely value."""
+    alpha = 1 + 4 * (likely - low) / (high - low)
+    other = 1 + 4 * (high - likely) / (high - low)
     scale = exp(lgamma(alpha + other) - lgamma(alpha) - lgamma(other))
     return lambda x: scale * x ** (alpha - 1) * (1 - x) ** (other - 1)
 
@@ -35,18 +35,15 @@ def quantile(density, p):
 def main():
     rows = []
     for low, likely, high in ((0, 0.5, 0.8), (0.30, 0.41, 0.55), (300, 600, 1000), (-2, -2, 3), (10, 17, 17), (0.85, 1, 1.15)):
-        for weight in (4.0, 1.5):
-            density = beta(low, likely, high, weight)
-            width = high - low
-            mean = integral(lambda x: x * density(x), 0, 1)
-            square = integral(lambda x: x * x * density(x), 0, 1)
-            points = [low + width * quantile(density, p) for p in (0.01, 0.05, 0.25, 0.5, 0.75, 0.95, 0.99)]
-            rows.append([low, likely, high, weight, low + width * mean, width**2 * (square - mean**2), points])
+        density = beta(low, likely, high)
+        width = high - low
+        points = [low + width * quantile(density, p) for p in (0.01, 0.05, 0.25, 0.5, 0.75, 0.95, 0.99)]
+        rows.append([low, likely, high, points])
     checkfile.write(
         "pert.csv",
         "pert.py",
         "the PERT distribution; quantiles at 0.01 0.05 0.25 0.5 0.75 0.95 0.99",
-        ["low", "likely", "high", "weight", "mean", "variance", "quantiles"],
+        ["low", "likely", "high", "quantiles"],
         rows,
     )
 

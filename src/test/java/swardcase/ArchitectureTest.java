@@ -45,12 +45,11 @@ class ArchitectureTest {
           decision     check chance evidence farm tables sward feed reproduction outcome draws \
                        search
           joining      check chance evidence farm tables sward feed reproduction outcome draws
-          intake       check chance evidence farm tables
-          wording      check chance
+          intake       check chance evidence farm tables sward
           report       check chance evidence farm tables money sward outcome draws search \
-                       decision joining wording
-          view         check chance evidence farm tables sward outcome decision report \
-                       wording
+                       decision joining
+          wording      check chance evidence farm sward decision joining report
+          view         check chance evidence farm report wording
           paper        check chance wording
           sheet        check chance evidence tables report wording paper
           workbook     check chance evidence tables report wording

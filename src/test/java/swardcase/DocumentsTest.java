@@ -36,6 +36,43 @@ class DocumentsTest {
     assertAllLinked(Path.of("docs/decisions/README.md"), Path.of("docs/decisions"));
   }
 
+  /** The guide for contributors names files that are there. */
+  @Test
+  void files_namedInTheGuide_areThere() throws IOException {
+    List<String> named =
+        Pattern.compile("`([a-z]+/[A-Z][A-Za-z]+)(?:\\.java)?`")
+            .matcher(Files.readString(Path.of("DEVELOPERS.md")))
+            .results()
+            .map(name -> name.group(1))
+            .toList();
+    assertThat(named).hasSizeGreaterThan(20).allSatisfy(name -> assertThat(source(name)).exists());
+  }
+
+  /** The way of a plant count is short, and each of its files knows another of them. */
+  @Test
+  void wayOfAPlantCount_inTheGuide_hasAtMostTwentyFilesThatHangTogether() throws IOException {
+    List<String> way =
+        Pattern.compile("(?m)^\\| \\d+ \\| `([a-z]+/[A-Za-z]+)` \\|")
+            .matcher(Files.readString(Path.of("DEVELOPERS.md")))
+            .results()
+            .map(row -> row.group(1))
+            .toList();
+    assertThat(way).hasSizeBetween(10, 20).first().isEqualTo("intake/PlantsCsv");
+    assertThat(way).last().isEqualTo("sheet/DecisionPage");
+    List<String> classes = way.stream().map(name -> name.replaceFirst(".*/", "")).toList();
+    for (String name : way) {
+      String own = name.replaceFirst(".*/", "");
+      String code = Files.readString(source(name));
+      assertThat(classes)
+          .as(name)
+          .anyMatch(other -> !other.equals(own) && code.matches("(?s).*\\b" + other + "\\b.*"));
+    }
+  }
+
+  private static Path source(String name) {
+    return Path.of("src/main/java/swardcase", name + ".java");
+  }
+
   private static void assertAllLinked(Path index, Path folder) throws IOException {
     List<Path> linked =
         relativeLinks(index).stream().map(link -> index.resolveSibling(link).normalize()).toList();

@@ -195,6 +195,6 @@ public final class FarmCopy {
 
   /** So many head of the same stock. */
   public static OtherStock stock(OtherStock of, int head) {
-    return new OtherStock(of.name(), head, of.dsePerHead(), of.months());
+    return new OtherStock(of.name(), head, of.dsePerHead(), of.mostRiskyDays(), of.months());
   }
 }

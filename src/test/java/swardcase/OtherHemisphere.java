@@ -85,6 +85,7 @@ public final class OtherHemisphere {
         stock.name(),
         stock.head(),
         stock.dsePerHead(),
+        stock.mostRiskyDays(),
         stock.months().stream().map(month -> month.plus(MONTHS)).toList());
   }
 }

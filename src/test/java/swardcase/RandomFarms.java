@@ -164,7 +164,12 @@ public final class RandomFarms {
     List<Month> months =
         Arrays.stream(Month.values()).filter(month -> random.nextInt(4) > 0).toList();
     int head = (int) (area * random.nextDouble(0, 3));
-    return new OtherStock("wethers", head, exactly("dry sheep equivalents", 1.2), months);
+    return new OtherStock(
+        "wethers",
+        head,
+        exactly("dry sheep equivalents", 1.2),
+        Optional.of(exactly("most days on risky green feed", 28)),
+        months);
   }
 
   private static PastureYear feedYear(SplittableRandom random) {

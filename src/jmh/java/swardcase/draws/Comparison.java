@@ -15,7 +15,6 @@ import swardcase.decision.Decision;
 import swardcase.decision.HowSure;
 import swardcase.outcome.FarmArrays;
 import swardcase.outcome.FarmModel;
-import swardcase.outcome.LikelyCase;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
 
@@ -72,7 +71,6 @@ public final class Comparison {
     NumpyFiles files = new NumpyFiles(Path.of(parts[2]));
     FarmArrays.write(model, files);
     comparison.writeDraws(files);
-    LikelyCase.write(model, decision.plan(), files);
     comparison.run(options(decision), files);
     comparison.run(starts(model), files);
   }
@@ -82,7 +80,7 @@ public final class Comparison {
     List<Choice> choices = new ArrayList<>();
     for (int i = 0; i < plan.paddocks(); i++) {
       choices.add(new Choice(i, decision.model().keep(), 0));
-      for (Decision.Option option : decision.options(i)) {
+      for (Decision.ActionAlone option : decision.alone(i)) {
         choices.add(new Choice(i, option.action(), option.start()));
       }
     }

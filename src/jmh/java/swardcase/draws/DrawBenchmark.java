@@ -45,7 +45,7 @@ public class DrawBenchmark {
         IntStream.range(0, decision.plan().paddocks())
             .mapToObj(
                 i ->
-                    decision.options(i).stream()
+                    decision.alone(i).stream()
                         .map(option -> new Course(option.action(), option.start()))
                         .toList())
             .toList();

@@ -30,11 +30,6 @@ public final class Dirichlet {
     return new Dirichlet(alpha);
   }
 
-  /** How many shares there are. */
-  public int size() {
-    return alpha.length;
-  }
-
   /** The parameter of share {@code i}. */
   public double alpha(int i) {
     return alpha[i];
@@ -48,12 +43,6 @@ public final class Dirichlet {
   /** The mean of share {@code i}. */
   public double mean(int i) {
     return alpha[i] / total;
-  }
-
-  /** The covariance of shares {@code i} and {@code j}; the variance if they are the same. */
-  public double covariance(int i, int j) {
-    double own = i == j ? mean(i) : 0;
-    return (own - mean(i) * mean(j)) / (total + 1);
   }
 
   /**
@@ -79,16 +68,9 @@ public final class Dirichlet {
   }
 
   /**
-   * Draws shares into {@code into}: gamma draws divided by their sum. Allocates nothing.
-   *
-   * @param into as long as {@link #size()}
+   * Replaces the parameters, each more than zero, by shares drawn with them: gamma draws divided by
+   * their sum. Allocates nothing.
    */
-  public void sample(RandomGenerator random, double[] into) {
-    System.arraycopy(alpha, 0, into, 0, alpha.length);
-    sampleInPlace(random, into);
-  }
-
-  /** Replaces the parameters, each more than zero, by shares drawn with them. */
   public static void sampleInPlace(RandomGenerator random, double[] parametersThenShares) {
     double total = 0;
     double sum = 0;

@@ -57,11 +57,6 @@ public final class Payoffs {
     this.best = best;
   }
 
-  /** Place of the choice that pays most on average; the first of equals. */
-  public int best() {
-    return best;
-  }
-
   /** Expected value of perfect information. */
   public DrawnInformation perfect() {
     double[] gain = new double[draws];

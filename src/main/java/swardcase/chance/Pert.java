@@ -7,9 +7,9 @@ import swardcase.check.Check;
  * The PERT distribution of a {@link Range}: a beta distribution stretched over low to high, with
  * its mode at the likely value.
  *
- * <p>With weight λ on the likely value, α = 1 + λ(likely − low)/(high − low) and β = 1 + λ(high −
- * likely)/(high − low). Then the mean is (low + λ likely + high)/(λ + 2) and the variance is (mean
- * − low)(high − mean)/(λ + 3), both exact. The often quoted variance ((high − low)/6)² is an
+ * <p>With the usual weight of 4 on the likely value, α = 1 + 4(likely − low)/(high − low) and β = 1
+ * + 4(high − likely)/(high − low). Then the mean is (low + 4 likely + high)/6 and the variance is
+ * (mean − low)(high − mean)/7, both exact. The often quoted variance ((high − low)/6)² is an
  * approximation: for 2, 5, 8 it gives 1 where the exact value is 9/7 = 1.2857.
  *
  * <p>The quantile function is tabulated when the distribution is built, so that {@link
@@ -22,9 +22,7 @@ import swardcase.check.Check;
  */
 public final class Pert {
 
-  /** The usual weight on the likely value. */
-  public static final double USUAL_WEIGHT = 4;
-
+  private static final double WEIGHT = 4;
   private static final double TAIL = 1.0 / 32;
   private static final int TAIL_CELLS = 32;
   private static final int MIDDLE_CELLS = 96;
@@ -32,9 +30,6 @@ public final class Pert {
   private static final double PRECISION = 1e-12;
 
   private final Range range;
-  private final double weight;
-  private final double alpha;
-  private final double beta;
   private final double inverseAlpha;
   private final double inverseBeta;
   private final double lowerScale;
@@ -43,13 +38,12 @@ public final class Pert {
   private final double[] middle;
   private final double[] upper;
 
-  private Pert(Range range, double weight) {
+  private Pert(Range range) {
     this.range = Check.notNull(range, "range of a PERT distribution");
-    this.weight = Check.positive(weight, "weight on the likely value");
     double width = range.high() - range.low();
     double mode = range.isExact() ? 0.5 : (range.likely() - range.low()) / width;
-    this.alpha = 1 + weight * mode;
-    this.beta = 1 + weight * (1 - mode);
+    double alpha = 1 + WEIGHT * mode;
+    double beta = 1 + WEIGHT * (1 - mode);
     this.inverseAlpha = 1 / alpha;
     this.inverseBeta = 1 / beta;
     this.lowerScale = TAIL_CELLS / Math.pow(TAIL, inverseAlpha);
@@ -65,41 +59,9 @@ public final class Pert {
     }
   }
 
-  /** The PERT distribution with the usual weight of 4 on the likely value. */
+  /** The PERT distribution of a range. */
   public static Pert of(Range range) {
-    return new Pert(range, USUAL_WEIGHT);
-  }
-
-  /** The PERT distribution with another weight, more than 0; 0 would be the uniform one. */
-  public static Pert of(Range range, double weight) {
-    return new Pert(range, weight);
-  }
-
-  /** The range it was built from. */
-  public Range range() {
-    return range;
-  }
-
-  /** The mean: (low + λ likely + high)/(λ + 2). */
-  public double mean() {
-    return (range.low() + weight * range.likely() + range.high()) / (weight + 2);
-  }
-
-  /** The variance: (mean − low)(high − mean)/(λ + 3). */
-  public double variance() {
-    double mean = mean();
-    return (mean - range.low()) * (range.high() - mean) / (weight + 3);
-  }
-
-  /** The probability of a value no greater than {@code x}. */
-  public double probabilityBelow(double x) {
-    if (x >= range.high()) {
-      return 1;
-    }
-    if (x < range.low()) {
-      return 0;
-    }
-    return Beta.regularizedBeta((x - range.low()) / (range.high() - range.low()), alpha, beta);
+    return new Pert(range);
   }
 
   /**

@@ -53,23 +53,4 @@ public record Range(double low, double likely, double high) {
     Check.notNegative(factor, "factor");
     return new Range(low * factor, likely * factor, high * factor);
   }
-
-  /** The mean of the PERT distribution with these three values: (low + 4 likely + high) / 6. */
-  public double mean() {
-    return (low + 4 * likely + high) / 6;
-  }
-
-  /** Written out, because what a record brings along is linked at each start. */
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Range that
-        && Double.compare(low, that.low) == 0
-        && Double.compare(likely, that.likely) == 0
-        && Double.compare(high, that.high) == 0;
-  }
-
-  @Override
-  public int hashCode() {
-    return 31 * (31 * Double.hashCode(low) + Double.hashCode(likely)) + Double.hashCode(high);
-  }
 }

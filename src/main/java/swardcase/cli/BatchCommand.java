@@ -28,10 +28,10 @@ import swardcase.intake.FarmDocument;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.outcome.FarmModel;
+import swardcase.report.BatchResult;
 import swardcase.report.ComparisonBuilder.Decided;
 import swardcase.report.ReportBuilder;
 import swardcase.tables.Tables;
-import swardcase.view.BatchLine;
 import swardcase.view.JsonView;
 
 /** Decides about many farms, one line each. */
@@ -122,30 +122,47 @@ final class BatchCommand implements Callable<Integer> {
                   + " lines read, "
                   + failed
                   + " of them with faults.");
-      return ExitCodes.DONE;
+      return printed();
     } finally {
       pool.shutdownNow();
     }
+  }
+
+  /** Whoever stops reading has not got every answer, and a list is read to be answered. */
+  private int printed() {
+    if (!spec.commandLine().getOut().checkError()) {
+      return ExitCodes.DONE;
+    }
+    spec.commandLine()
+        .getErr()
+        .println(
+            "Cannot print all of the answers: the disk may be full, or the reader has gone. Go on"
+                + " with --skip.");
+    return ExitCodes.BAD_INPUT;
   }
 
   /** Answers come in the order of the lines, and no more lines are held than are worked on. */
   private long run(FarmLines lines, ExecutorService pool, int threads, Tables tables, LocalDate day)
       throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    Deque<Future<BatchLine>> waiting = new ArrayDeque<>();
+    Deque<Line> waiting = new ArrayDeque<>();
     long failed = 0;
     boolean more = true;
     while (more || !waiting.isEmpty()) {
       while (more && waiting.size() < threads * AHEAD) {
         Optional<String> line = lines.next();
         long number = lines.read();
-        line.ifPresent(text -> waiting.add(pool.submit(() -> answer(number, text, tables, day))));
+        line.ifPresent(
+            text -> {
+              Callable<Answer> work = () -> answer(number, text, tables, day);
+              waiting.add(new Line(number, text, work, pool.submit(work)));
+            });
         more = line.isPresent();
       }
       if (!waiting.isEmpty()) {
-        BatchLine answer = get(waiting.remove());
-        failed += answer.faults().isEmpty() ? 0 : 1;
-        out.print(JsonView.line(answer) + "\n");
+        Answer answer = get(waiting.remove(), waiting);
+        failed += answer.failed() ? 1 : 0;
+        out.print(answer.json() + "\n");
         if (out.checkError()) {
           return failed;
         }
@@ -154,35 +171,87 @@ final class BatchCommand implements Callable<Integer> {
     return failed;
   }
 
-  private static BatchLine get(Future<BatchLine> answer) {
-    try {
+  /** A line that is worked on. */
+  private record Line(long number, String text, Callable<Answer> work, Future<Answer> answer) {
+
+    Answer failed(String message) {
+      return Answer.of(BatchResult.failed(number, folder(text), List.of(message)));
+    }
+  }
+
+  /** What is printed for a line, and whether it had faults. */
+  private record Answer(String json, boolean failed) {
+
+    static Answer of(BatchResult line) {
+      return new Answer(JsonView.line(line), !line.faults().isEmpty());
+    }
+  }
+
+  /**
+   * The answer of a line. Where the memory ran out, the farms beside it may be to blame: the line
+   * is worked on again when they are done, and only if it is too much alone that is its answer.
+   */
+  private static Answer get(Line line, Deque<Line> beside) {
+    Optional<Answer> answer = await(line.answer());
+    if (answer.isPresent()) {
       return answer.get();
+    }
+    beside.forEach(other -> await(other.answer()));
+    try {
+      return line.work().call();
+    } catch (OutOfMemoryError failure) {
+      return line.failed(
+          "line "
+              + line.number()
+              + ": needs more memory than the program has; give it more, such as java -Xmx2g, or"
+              + " fewer --draws");
+    } catch (Exception failure) {
+      throw new IllegalStateException("a farm could not be worked on", failure);
+    }
+  }
+
+  /** The answer, or empty where the memory ran out. */
+  private static Optional<Answer> await(Future<Answer> answer) {
+    try {
+      return Optional.of(answer.get());
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("stopped while working on a farm", stopped);
     } catch (ExecutionException failure) {
+      if (failure.getCause() instanceof OutOfMemoryError) {
+        return Optional.empty();
+      }
       throw new IllegalStateException("a farm could not be worked on", failure.getCause());
     }
   }
 
-  private BatchLine answer(long number, String text, Tables tables, LocalDate day) {
-    boolean document = text.startsWith("{");
-    Optional<String> folder = document ? Optional.empty() : Optional.of(text);
+  private static Optional<String> folder(String text) {
+    return text.startsWith("{") ? Optional.empty() : Optional.of(text);
+  }
+
+  private Answer answer(long number, String text, Tables tables, LocalDate day) {
+    return Answer.of(worked(number, text, tables, day));
+  }
+
+  private BatchResult worked(long number, String text, Tables tables, LocalDate day) {
+    Optional<String> folder = folder(text);
+    boolean document = folder.isEmpty();
     try {
       String name = "line " + number;
       if (text.isEmpty() || text.equals(FarmLines.TOO_LONG)) {
         String rule = text.isEmpty() ? "must be a farm folder or a JSON document" : text;
-        return BatchLine.failed(number, Optional.empty(), List.of(name + ": " + rule));
+        return BatchResult.failed(number, Optional.empty(), List.of(name + ": " + rule));
       }
       LoadedFarm farm =
           document ? FarmDocument.read(name, text, tables) : FarmFolder.read(Path.of(text), tables);
-      return BatchLine.of(number, folder, decide(document ? name : text, farm, tables, day), whole);
+      return BatchResult.of(
+          number, folder, decide(document ? name : text, farm, tables, day), whole);
     } catch (FaultsException faults) {
       List<String> messages = faults.faults().stream().map(Fault::message).toList();
-      return BatchLine.failed(number, folder, messages);
+      return BatchResult.failed(number, folder, messages);
     } catch (RuntimeException | StackOverflowError failure) {
       String message = "Swardcase has a fault of its own, please report it: " + failure;
-      return BatchLine.failed(number, folder, List.of(message));
+      return BatchResult.failed(number, folder, List.of(message));
     }
   }
 

@@ -6,6 +6,8 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
 
 /** Says which file could not be written and why, in plain words. */
 final class CannotWriteException extends IOException {
@@ -13,12 +15,32 @@ final class CannotWriteException extends IOException {
   private static final long serialVersionUID = 1L;
 
   CannotWriteException(Path file, String reason) {
-    super("Cannot write " + file + ": " + reason + ". What stood there before still stands.");
+    this(file, reason, List.of(), List.of());
   }
 
   CannotWriteException(Path file, IOException cause) {
-    this(file, reason(file, cause));
+    this(file, cause, List.of(), List.of());
+  }
+
+  /** The same, some files of the run being in their places already and some not. */
+  CannotWriteException(Path file, IOException cause, List<Path> written, List<Path> left) {
+    this(file, reason(file, cause), written, left);
     initCause(cause);
+  }
+
+  private CannotWriteException(Path file, String reason, List<Path> written, List<Path> left) {
+    super(
+        "Cannot write "
+            + file
+            + ": "
+            + reason
+            + ". What stood there before still stands."
+            + (written.isEmpty() ? "" : " Written before it: " + names(written) + ".")
+            + (left.isEmpty() ? "" : " Not written either: " + names(left) + "."));
+  }
+
+  private static String names(List<Path> files) {
+    return files.stream().map(Path::toString).collect(Collectors.joining(", "));
   }
 
   private static String reason(Path file, IOException failure) {

@@ -5,7 +5,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,9 +16,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
+import swardcase.farm.Action;
 import swardcase.farm.Farm;
+import swardcase.farm.Mob;
+import swardcase.farm.OtherStock;
+import swardcase.farm.Paddock;
 import swardcase.intake.Doubt;
 import swardcase.intake.LoadedFarm;
+import swardcase.paper.SheetLetters;
 import swardcase.tables.Tables;
 
 /** Reads a farm folder and says everything that is wrong in it, or odd. */
@@ -58,7 +66,7 @@ final class CheckCommand implements Callable<Integer> {
         throw new FaultsException(faults);
       }
       farm(loaded);
-      changed.forEach((name, under) -> scenario(name, under.on(day), loaded.doubts()));
+      changed.forEach((name, under) -> scenario(name, under.on(day), doubts(loaded)));
       return ExitCodes.DONE;
     } catch (FaultsException faults) {
       spec.commandLine().getErr().println("Faults");
@@ -73,8 +81,9 @@ final class CheckCommand implements Callable<Integer> {
         "%s: no faults. %d paddocks, %d ewes joined.%n",
         PlainText.of(farm.name()), farm.paddocks().size(), farm.ewesJoined());
     out.println();
-    out.println(loaded.doubts().isEmpty() ? "Doubts: none" : "Doubts: check that these are meant");
-    print(loaded.doubts());
+    List<Doubt> doubts = doubts(loaded);
+    out.println(doubts.isEmpty() ? "Doubts: none" : "Doubts: check that these are meant");
+    print(doubts);
     if (!loaded.notices().isEmpty()) {
       out.println();
       out.println("Left out");
@@ -82,11 +91,44 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
+  /** Doubts about the farm, and about names that a sheet cannot print. */
+  private static List<Doubt> doubts(LoadedFarm loaded) {
+    return Stream.concat(loaded.doubts().stream(), unprintable(loaded.farm()).stream()).toList();
+  }
+
+  private static Optional<Doubt> unprintable(Farm farm) {
+    List<String> names =
+        Stream.of(
+                Stream.of(farm.name(), farm.currency(), farm.supplement().name()),
+                farm.paddocks().stream().map(Paddock::name),
+                farm.mobs().stream().map(Mob::name),
+                farm.otherStock().stream().map(OtherStock::name),
+                farm.actions().stream().map(Action::name))
+            .flatMap(all -> all)
+            .filter(name -> !SheetLetters.lacking(name).isEmpty())
+            .distinct()
+            .toList();
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Doubt(
+                "The sheet cannot print "
+                    + SheetLetters.lacking(String.join("", names))
+                        .codePoints()
+                        .mapToObj(Character::toString)
+                        .collect(Collectors.joining(" "))
+                    + " in: "
+                    + String.join(", ", names)
+                    + ".",
+                "It prints question marks there. The terminal and the files for other programs keep"
+                    + " the names, and on the sheet paddocks can be told apart by their numbers."));
+  }
+
   /** Doubts that the farm has already are not said again. */
   private void scenario(String name, LoadedFarm under, List<Doubt> ofFarm) {
     PrintWriter out = spec.commandLine().getOut();
     out.println();
-    List<Doubt> own = under.doubts().stream().filter(doubt -> !ofFarm.contains(doubt)).toList();
+    List<Doubt> own = doubts(under).stream().filter(doubt -> !ofFarm.contains(doubt)).toList();
     String doubts = own.isEmpty() ? ", no further doubts" : ". Doubts: check that these are meant";
     out.println("Scenario '" + PlainText.of(name) + "': no faults" + doubts);
     print(own);

@@ -94,7 +94,8 @@ final class CompareCommand implements Callable<Integer> {
       }
     }
     PrintWriter out = spec.commandLine().getOut();
-    ComparisonTerminalView.of(report).forEach(line -> out.println(PlainText.of(line)));
+    ComparisonTerminalView.of(report, spec.commandLine().getUsageHelpWidth())
+        .forEach(line -> out.println(PlainText.of(line)));
     if (json != null) {
       out.println();
       out.println("Written: " + PlainText.of(json.toString()));
@@ -102,13 +103,9 @@ final class CompareCommand implements Callable<Integer> {
     return ExitCodes.DONE;
   }
 
-  private List<Path> inputs() {
-    return Stream.of(
-            options.files().stream(),
-            folders.stream().flatMap(FarmOptions::files),
-            scenarios.file().stream())
-        .flatMap(files -> files)
-        .toList();
+  private Inputs inputs() {
+    Stream<Path> others = folders.stream().flatMap(FarmOptions::files);
+    return options.inputs().and(Stream.concat(others, scenarios.file().stream()).toList());
   }
 
   /** The farm, the other farms and the scenarios, or the faults of all of them. */

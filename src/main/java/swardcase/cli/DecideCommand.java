@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Supplier;
+import java.util.concurrent.ForkJoinTask;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -21,7 +21,6 @@ import swardcase.farm.Farm;
 import swardcase.intake.LoadedFarm;
 import swardcase.joining.JoiningPlan;
 import swardcase.outcome.FarmModel;
-import swardcase.paper.BlankSheet;
 import swardcase.report.Budget;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReportBuilder;
@@ -75,7 +74,6 @@ final class DecideCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     draws.check();
     Tables tables = options.tables();
-    Supplier<BlankSheet> blank = pdf == null ? BlankSheet::new : BackgroundWork.of(BlankSheet::new);
     LoadedFarm loaded = options.load(tables);
     Farm farm = sheet.signed(changes.change(loaded.farm()));
     LocalDate day = sheet.date();
@@ -84,13 +82,15 @@ final class DecideCommand implements Callable<Integer> {
     if (!fixed.isEmpty() && new PlanSearch(model, fixed).isImpossible()) {
       throw changes.beyondLimits();
     }
-    BackgroundWork<Optional<JoiningReport>> joining =
-        BackgroundWork.of(() -> pdf == null ? Optional.empty() : joining(model, day));
+    ForkJoinTask<Optional<JoiningReport>> joining =
+        ForkJoinTask.adapt(
+                () -> pdf == null ? Optional.<JoiningReport>empty() : joining(model, day))
+            .fork();
     Decision decision = Decision.of(model, fixed);
     HowSure howSure = draws.of(decision);
     Report report =
         ReportBuilder.build(decision, howSure, Version.text(), day, loaded.on(day).remarks());
-    write(report, Budget.of(decision, report), joining.get(), blank);
+    write(report, Budget.of(decision, report), joining.join());
     return ExitCodes.DONE;
   }
 
@@ -99,13 +99,12 @@ final class DecideCommand implements Callable<Integer> {
         .map(plan -> JoiningReportBuilder.build(plan, Version.text(), day, List.of()));
   }
 
-  private void write(
-      Report report, Budget budget, Optional<JoiningReport> joining, Supplier<BlankSheet> blank)
+  private void write(Report report, Budget budget, Optional<JoiningReport> joining)
       throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    try (WholeFiles files = new WholeFiles(options.files())) {
+    try (WholeFiles files = new WholeFiles(options.inputs())) {
       if (pdf != null) {
-        files.add(pdf, to -> DecisionSheet.write(report, joining, blank.get(), to));
+        files.add(pdf, to -> DecisionSheet.write(report, joining, to));
       }
       if (json != null) {
         files.add(json, JsonView.of(report));
@@ -120,7 +119,8 @@ final class DecideCommand implements Callable<Integer> {
       }
       files.commit();
     }
-    TerminalView.of(report).forEach(line -> out.println(PlainText.of(line)));
+    TerminalView.of(report, spec.commandLine().getUsageHelpWidth())
+        .forEach(line -> out.println(PlainText.of(line)));
     out.println();
     for (Path written : Arrays.asList(csv, json, pdf, xlsx)) {
       if (written != null) {

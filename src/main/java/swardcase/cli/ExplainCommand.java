@@ -11,10 +11,13 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import swardcase.decision.Decision;
+import swardcase.decision.Explanation;
 import swardcase.decision.Explanations;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.outcome.FarmModel;
+import swardcase.report.ExplanationReport;
+import swardcase.report.ExplanationReportBuilder;
 import swardcase.tables.Tables;
 import swardcase.view.ExplainView;
 
@@ -73,12 +76,12 @@ final class ExplainCommand implements Callable<Integer> {
           spec.commandLine(), "'" + topic.key() + "' is of the whole farm: leave out --paddock");
     }
     Decision decision = Decision.of(new FarmModel(farm, tables));
-    if (topic == ExplainTopic.OESTROGEN) {
-      ExplainView.rating(decision, place).forEach(line -> out.println(PlainText.of(line)));
-    }
-    ExplainView.of(
-            topic.explain(Explanations.of(decision), place), farm.currency(), Math.max(0, depth))
-        .forEach(line -> out.println(PlainText.of(line)));
+    Explanation number = topic.explain(Explanations.of(decision), place);
+    ExplanationReport report =
+        topic == ExplainTopic.OESTROGEN
+            ? ExplanationReportBuilder.ofOestrogen(decision, number, place)
+            : ExplanationReportBuilder.build(decision, number);
+    ExplainView.of(report, Math.max(0, depth)).forEach(line -> out.println(PlainText.of(line)));
     return ExitCodes.DONE;
   }
 

@@ -1,5 +1,6 @@
 package swardcase.cli;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +23,9 @@ import swardcase.search.FixedChoice;
 final class FarmChanges {
 
   private static final String FIX = "--fix";
+
+  /** Below it a rate is probably a fraction written where per cent is meant (inferred). */
+  private static final double LEAST_RATE = 0.5;
 
   @Option(
       names = "--budget",
@@ -59,7 +63,9 @@ final class FarmChanges {
     if (horizon != null && accepts(horizon, 1, 40, "--horizon", faults)) {
       finance = finance.withHorizonYears(horizon);
     }
-    if (rate != null && accepts(rate, 0, 100, "--rate", faults)) {
+    if (rate != null && rate > 0 && rate < LEAST_RATE) {
+      faults.add(fraction(rate));
+    } else if (rate != null && accepts(rate, 0, 100, "--rate", faults)) {
       Assumption was = finance.discountRate();
       finance =
           finance.withDiscountRate(
@@ -67,6 +73,13 @@ final class FarmChanges {
     }
     throwIfAny(faults);
     return farm.withFinance(finance);
+  }
+
+  private static Fault fraction(double rate) {
+    String rule = "must be in per cent a year: 0, or from %s to 100".formatted(LEAST_RATE);
+    String percent =
+        BigDecimal.valueOf(rate).movePointRight(2).stripTrailingZeros().toPlainString();
+    return new Fault("--rate", 0, "", rule, BigDecimal.valueOf(rate).toPlainString(), percent);
   }
 
   private static boolean accepts(

@@ -1,15 +1,12 @@
 package swardcase.cli;
 
 import java.nio.file.Path;
-import java.util.List;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.tables.Tables;
-import swardcase.tables.TablesLoader;
 
 /** The farm folder and the tables: what every command about a farm is told. */
 final class FarmOptions {
@@ -26,15 +23,8 @@ final class FarmOptions {
       description = "Folder with rows of your own that replace rows of the program's tables.")
   private Path tables;
 
-  private final Supplier<Tables> standard;
-
-  /** Options of a command that works with the tables that come with the program. */
-  FarmOptions(Supplier<Tables> standard) {
-    this.standard = standard;
-  }
-
   Tables tables() {
-    return tables == null ? standard.get() : TablesOption.loader(tables).load();
+    return TablesOption.loader(tables).load();
   }
 
   Path folder() {
@@ -46,12 +36,9 @@ final class FarmOptions {
   }
 
   /** The files that these options make the program read. */
-  List<Path> files() {
-    Stream<Path> ofTables =
-        tables == null
-            ? Stream.of()
-            : TablesLoader.names().stream().map(name -> tables.resolve(name + ".csv"));
-    return Stream.concat(files(folder), ofTables).toList();
+  Inputs inputs() {
+    Inputs ofFarm = Inputs.of(files(folder).toList());
+    return tables == null ? ofFarm : ofFarm.andTables(tables);
   }
 
   /** The files of a farm folder. */

@@ -14,33 +14,46 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import swardcase.cli.Questions.AskedMob;
+import swardcase.farm.ScanningBasis;
 
 /**
  * Turns answers into the files of a farm folder.
  *
  * <p>In the template of {@code farm.yaml} a line with <code>{key}</code> takes the answer and is
  * left out where there is none; a line with <code>{?key}</code> is kept only where there is one.
+ * The line <code>{mobs}</code> takes an entry of {@code mob.yaml} for each mob.
  */
 final class FarmTemplate {
 
   private static final Pattern PLACE = Pattern.compile("\\{(\\??)([a-z-]+)}");
   private static final Set<String> NAMES =
-      Set.of("name", "currency", "growth", "joining-start", "figures", "supplement", "sow");
-  private static final Set<String> NONE_AT_ZERO = Set.of("ewes", "other-dse");
+      Set.of("name", "currency", "growth", "mob", "joining-start", "supplement", "sow");
+  private static final Set<String> NONE_AT_ZERO = Set.of("ewes", "maidens", "other-dse");
+  private static final Map<String, String> FIGURES =
+      Map.of("yes", ScanningBasis.OBSERVED.label(), "no", ScanningBasis.UNAFFECTED.label());
+  private static final String AGES = "ages";
+  private static final String MOBS = "{mobs}";
   private static final Set<String> PRICES = Set.of("supplement-price", "lamb-value");
   private static final String DATE = "date";
   private static final Pattern AREA = Pattern.compile("(.*?)\\s+([\\d.,]+)\\s*(?:ha)?");
 
   private FarmTemplate() {}
 
-  /** File names with their texts, made of answers and the day on which prices were taken. */
-  static Map<String, String> of(Map<String, String> answers, LocalDate day) {
+  /**
+   * File names with their texts.
+   *
+   * @param day on which prices were taken
+   * @param joinings how often a ewe is joined in her life, where the farm does not say
+   */
+  static Map<String, String> of(Map<String, String> answers, LocalDate day, int joinings) {
     Map<String, String> files = new LinkedHashMap<>();
     Map<String, String> dated = new LinkedHashMap<>(answers);
     if (PRICES.stream().anyMatch(price -> given(answers, price))) {
       dated.put(DATE, day.toString());
     }
-    files.put("farm.yaml", farm(dated));
+    files.put("farm.yaml", farm(dated, joinings));
     boolean ewes = given(answers, "ewes");
     files.put(
         "paddocks.csv",
@@ -61,17 +74,72 @@ final class FarmTemplate {
     return files;
   }
 
-  private static String farm(Map<String, String> answers) {
+  private static String farm(Map<String, String> answers, int joinings) {
     List<String> lines = new ArrayList<>();
-    for (String line : text("farm.yaml").lines().toList()) {
+    fill("farm.yaml", answers, mobs(answers, joinings), lines);
+    return String.join("\n", lines) + "\n";
+  }
+
+  private static void fill(
+      String template,
+      Map<String, String> answers,
+      List<Map<String, String>> mobs,
+      List<String> lines) {
+    for (String line : text(template).lines().toList()) {
       List<MatchResult> places = PLACE.matcher(line).results().toList();
-      if (places.isEmpty()) {
+      if (line.equals(MOBS)) {
+        mobs.forEach(mob -> fill("mob.yaml", mob, List.of(), lines));
+      } else if (places.isEmpty()) {
         addUnlessSecondBlank(lines, line);
       } else if (places.stream().allMatch(place -> given(answers, place.group(2)))) {
         lines.add(PLACE.matcher(line).replaceAll(place -> filled(place, answers)));
       }
     }
-    return String.join("\n", lines) + "\n";
+  }
+
+  /** The answers about each mob that there is, under the keys of the first. */
+  private static List<Map<String, String>> mobs(Map<String, String> answers, int joinings) {
+    List<Map<String, String>> mobs = new ArrayList<>();
+    boolean apart = given(answers, "maidens");
+    for (AskedMob asked : Questions.mobs()) {
+      if (!asked.isThere().test(answers)) {
+        continue;
+      }
+      Map<String, String> mob = new LinkedHashMap<>();
+      answers.forEach(
+          (key, answer) -> {
+            if (key.startsWith(asked.prefix())) {
+              mob.put(key.substring(asked.prefix().length()), answer);
+            }
+          });
+      String ewes = answers.get(asked.ewes());
+      mob.put("ewes", ewes);
+      if (!asked.name().isEmpty()) {
+        mob.put("mob", answers.get(asked.name()));
+      } else if (asked.prefix().isEmpty()) {
+        mob.put("mob", apart ? "mature ewes" : "ewes");
+        mob.put(AGES, apart ? withoutMaidens(ewes, joinings) : "");
+      } else {
+        mob.put("mob", "maidens");
+        mob.put(AGES, "[" + ewes + "]");
+      }
+      mobs.add(mob);
+    }
+    return mobs;
+  }
+
+  /** Equal numbers at each joining but the first, with a note that says so. */
+  private static String withoutMaidens(String ewes, int joinings) {
+    if (!ewes.matches("\\d{1,7}") || joinings < 2) {
+      return "";
+    }
+    int head = Integer.parseInt(ewes);
+    int ages = joinings - 1;
+    String equal =
+        IntStream.range(0, ages)
+            .mapToObj(age -> Integer.toString(head / ages + (age < head % ages ? 1 : 0)))
+            .collect(Collectors.joining(", "));
+    return "[0, " + equal + "]   # by number of joinings: put in your own where they are not equal";
   }
 
   private static String filled(MatchResult place, Map<String, String> answers) {
@@ -87,13 +155,19 @@ final class FarmTemplate {
   }
 
   private static boolean given(Map<String, String> answers, String key) {
-    String answer = answers.getOrDefault(key, "");
-    return !answer.isEmpty() && !(NONE_AT_ZERO.contains(key) && answer.equals("0"));
+    return Questions.given(answers, key)
+        && !(NONE_AT_ZERO.contains(key) && answers.get(key).equals("0"));
   }
 
   /** Names in quotation marks; one number bare, several as a list. */
   private static String value(String key, Map<String, String> answers) {
     String answer = answers.get(key);
+    if (key.equals(AGES)) {
+      return answer;
+    }
+    if (key.equals("figures")) {
+      return FIGURES.getOrDefault(answer, answer);
+    }
     if (NAMES.contains(key) || !answer.matches("[\\w.,;+\\s-]+")) {
       return "'" + answer.replace("'", "''") + "'";
     }
@@ -101,10 +175,24 @@ final class FarmTemplate {
     return numbers.length == 1 ? numbers[0] : "[" + String.join(", ", numbers) + "]";
   }
 
+  /** The first paddock of an answer that has no hectares behind its name; blank if all have. */
+  static String withoutArea(String answer) {
+    return eachPaddock(answer).stream()
+        .map(String::strip)
+        .filter(paddock -> !AREA.matcher(paddock).matches())
+        .findFirst()
+        .orElse("");
+  }
+
+  /** Commas stand between paddocks, unless a digit follows: that is a decimal comma. */
+  private static List<String> eachPaddock(String answer) {
+    return List.of(answer.split("[,;](?!\\d)"));
+  }
+
   /** Rows that lack only what grazes the paddock. */
   private static List<String> paddocks(String answer) {
     List<String> rows = new ArrayList<>();
-    for (String paddock : answer.split("[,;](?!\\d)")) {
+    for (String paddock : eachPaddock(answer)) {
       Matcher area = AREA.matcher(paddock.strip());
       boolean both = area.matches();
       String name = both ? area.group(1) : paddock.strip();

@@ -3,11 +3,10 @@ package swardcase.cli;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Asks the questions that are still open, one after another. */
 final class Interview {
@@ -29,9 +28,23 @@ final class Interview {
     this.out = out;
   }
 
-  /** Fills {@code answers}; false if the input ended before the last question. */
-  boolean fill(Map<String, String> answers, Keeper keeper) throws IOException {
-    Deque<Integer> back = new ArrayDeque<>();
+  /** How an interview ended. */
+  enum End {
+    /** With an answer to every question. */
+    ANSWERED,
+    /** The input ended before the last question. */
+    STOPPED,
+    /** The input ended before anything was typed. */
+    NO_INPUT
+  }
+
+  /**
+   * Fills {@code answers}.
+   *
+   * @param given keys of answers that came as options: they are not asked again
+   */
+  End fill(Map<String, String> answers, Set<String> given, Keeper keeper) throws IOException {
+    End end = End.NO_INPUT;
     int i = 0;
     while (i < questions.size()) {
       Question question = questions.get(i);
@@ -39,25 +52,37 @@ final class Interview {
         i++;
         continue;
       }
-      out.print(question.line());
+      out.print(question.line(answers));
       out.flush();
       String typed = in.readLine();
-      if (typed == null) {
+      if (typed == null || typed.indexOf('\0') >= 0) { // a zero: not typed, but a file of bytes
         out.println();
-        return false;
+        return end;
       }
+      end = End.STOPPED;
       String answer = PlainText.of(typed).strip();
       if (answer.equals("?")) {
         out.println("  " + question.help());
       } else if (answer.equals("back")) {
-        i = back.isEmpty() ? i : back.pop();
-        answers.remove(questions.get(i).key());
+        i = back(i, answers, given);
       } else if (accepts(question, answer, answers)) {
-        back.push(i);
         keeper.keep(answers);
       }
     }
-    return true;
+    return End.ANSWERED;
+  }
+
+  /** Forgets the answer before question {@code i}, of this run or of one before, and goes there. */
+  private int back(int i, Map<String, String> answers, Set<String> given) {
+    for (int before = i - 1; before >= 0; before--) {
+      Question question = questions.get(before);
+      if (question.asked().test(answers) && !given.contains(question.key())) {
+        answers.remove(question.key());
+        return before;
+      }
+    }
+    out.println("  This is the first question.");
+    return i;
   }
 
   private boolean accepts(Question question, String typed, Map<String, String> answers) {
@@ -73,6 +98,10 @@ final class Interview {
       return false;
     }
     answers.putAll(with);
+    String remark = check.remark(question.key(), answers);
+    if (!remark.isEmpty()) {
+      out.println("  " + PlainText.of(remark));
+    }
     return true;
   }
 }

@@ -7,7 +7,6 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -59,7 +58,6 @@ final class JoiningCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Tables tables = options.tables();
-    Supplier<BlankSheet> blank = pdf == null ? BlankSheet::new : BackgroundWork.of(BlankSheet::new);
     LoadedFarm loaded = options.load(tables);
     Farm farm = sheet.signed(loaded.farm());
     PrintWriter out = spec.commandLine().getOut();
@@ -72,9 +70,9 @@ final class JoiningCommand implements Callable<Integer> {
     LocalDate day = sheet.date();
     JoiningReport report =
         JoiningReportBuilder.build(plan.get(), Version.text(), day, loaded.on(day).remarks());
-    try (WholeFiles files = new WholeFiles(options.files())) {
+    try (WholeFiles files = new WholeFiles(options.inputs())) {
       if (pdf != null) {
-        files.add(pdf, to -> JoiningSheet.write(report, blank.get(), to));
+        files.add(pdf, to -> JoiningSheet.write(report, new BlankSheet(), to));
       }
       if (json != null) {
         files.add(json, JsonView.of(report));
@@ -84,7 +82,8 @@ final class JoiningCommand implements Callable<Integer> {
       }
       files.commit();
     }
-    JoiningTerminalView.of(report).forEach(line -> out.println(PlainText.of(line)));
+    JoiningTerminalView.of(report, spec.commandLine().getUsageHelpWidth())
+        .forEach(line -> out.println(PlainText.of(line)));
     for (Path written : Arrays.asList(csv, json, pdf)) {
       if (written != null) {
         out.println("Written: " + PlainText.of(written.toString()));

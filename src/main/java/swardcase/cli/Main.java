@@ -3,45 +3,37 @@ package swardcase.cli;
 import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import picocli.CommandLine;
-import swardcase.tables.TablesLoader;
 
 /** Where the program starts. */
 public final class Main {
+
+  /** Columns below which the words of the help have no room. */
+  private static final int LEAST_WIDTH = 55;
 
   private Main() {}
 
   /** Runs a command and leaves with its exit code. */
   public static void main(String[] arguments) {
-    CommandLine line = commandLine(arguments);
-    line.setOut(EncodableWriter.printer(new FileOutputStream(FileDescriptor.out)));
+    CommandLine line = commandLine();
+    StandardOutput out = new StandardOutput();
+    line.setOut(EncodableWriter.printer(out));
     line.setErr(EncodableWriter.printer(new FileOutputStream(FileDescriptor.err)));
-    System.exit(heard(line, line.execute(arguments)));
-  }
-
-  /** The exit code, which says so if what was printed did not arrive. */
-  static int heard(CommandLine line, int code) {
-    if (!line.getOut().checkError()) {
-      return code;
-    }
-    line.getErr()
-        .println("Cannot print all of the answer: the disk may be full, or the reader has gone.");
-    return ExitCodes.BAD_INPUT;
+    int code = line.execute(arguments);
+    System.exit(heard(line, code, out::readerGone));
   }
 
   /**
-   * The program as far as these arguments need it: where they begin with a command about a farm,
-   * the tables are read meanwhile, and no other command is set up.
+   * The exit code, which says so if what was printed did not arrive. Whoever stops reading has read
+   * enough: files are written by then.
    */
-  static CommandLine commandLine(String[] arguments) {
-    Optional<Class<?>> command =
-        arguments.length == 0 ? Optional.empty() : Commands.find(arguments[0]);
-    if (command.isEmpty()) {
-      return commandLine();
+  static int heard(CommandLine line, int code, BooleanSupplier readerGone) {
+    if (code != ExitCodes.DONE || !line.getOut().checkError() || readerGone.getAsBoolean()) {
+      return code;
     }
-    Commands commands = new Commands(BackgroundWork.of(TablesLoader.standard()::load));
-    return ready(new CommandLine(new Program(), commands).addSubcommand(command.get()));
+    line.getErr().println("Cannot print all of the answer: the disk may be full.");
+    return ExitCodes.BAD_INPUT;
   }
 
   /** The program as a command line, ready to be executed. */
@@ -55,14 +47,14 @@ public final class Main {
   }
 
   private static CommandLine commandLine(Commands commands) {
-    return ready(new CommandLine(new Swardcase(), commands));
-  }
-
-  private static CommandLine ready(CommandLine line) {
-    return line.setParameterExceptionHandler(Failures::wrongUse)
+    CommandLine line = new CommandLine(new Swardcase(), commands);
+    line.setParameterExceptionHandler(Failures::wrongUse)
         .setExecutionExceptionHandler(Failures::whileRunning)
         .setExpandAtFiles(false)
-        .setCaseInsensitiveEnumValuesAllowed(true)
-        .setUsageHelpAutoWidth(true);
+        .setCaseInsensitiveEnumValuesAllowed(true);
+    String columns = System.getenv("COLUMNS");
+    return columns != null && columns.matches("[0-9]{1,4}")
+        ? line.setUsageHelpWidth(Math.max(LEAST_WIDTH, Integer.parseInt(columns)))
+        : line.setUsageHelpAutoWidth(true);
   }
 }

@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import swardcase.report.SamplingReportBuilder;
 import swardcase.tables.Tables;
 import swardcase.view.SamplingView;
 
@@ -28,7 +29,9 @@ final class SamplingCommand implements Callable<Integer> {
   public Integer call() {
     Tables tables = options.tables();
     PrintWriter out = spec.commandLine().getOut();
-    SamplingView.of(options.load(tables).farm(), tables)
+    SamplingView.of(
+            SamplingReportBuilder.build(options.load(tables).farm(), tables),
+            spec.commandLine().getUsageHelpWidth())
         .forEach(line -> out.println(PlainText.of(line)));
     return ExitCodes.DONE;
   }

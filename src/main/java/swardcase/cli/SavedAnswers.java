@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -42,7 +41,7 @@ final class SavedAnswers {
         answers.entrySet().stream()
             .map(answer -> answer.getKey() + ": " + answer.getValue() + "\n")
             .collect(Collectors.joining());
-    try (WholeFiles files = new WholeFiles(List.of())) {
+    try (WholeFiles files = new WholeFiles(Inputs.none())) {
       files.add(file, text);
       files.commit();
     }

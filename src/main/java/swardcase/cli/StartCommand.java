@@ -53,8 +53,10 @@ final class StartCommand implements Callable<Integer> {
       description =
           "An answer given beforehand, such as --answer ewes=900; may be repeated. Keys: name,"
               + " currency, growth, ewes, joining-start, joining-weeks, in-lamb, scanned, marked,"
-              + " figures, other-dse, supplement, supplement-price, lamb-value, budget, sow,"
-              + " paddocks.")
+              + " figures, maidens, other-dse, supplement, supplement-energy, supplement-price,"
+              + " lamb-value, budget, sow, paddocks. For maidens joined apart the keys of the mob"
+              + " begin with maidens-, for further mobs (mob-3 to mob-6, their names; mob-3-ewes)"
+              + " with mob-3- and so on.")
   private Map<String, String> given = new LinkedHashMap<>();
 
   @Option(
@@ -102,21 +104,35 @@ final class StartCommand implements Callable<Integer> {
     Map<String, String> answers = answers(questions, check, saved.read());
     if (silent) {
       takeUsual(questions, answers);
-    } else if (!new Interview(questions, check, in, out).fill(answers, saved::write)) {
-      spec.commandLine()
-          .getErr()
-          .println("Stopped. To go on, run it again: swardcase start " + folder);
-      return ExitCodes.BAD_INPUT;
+    } else {
+      Interview interview = new Interview(questions, check, in, out);
+      Interview.End end = interview.fill(answers, given.keySet(), saved::write);
+      if (end != Interview.End.ANSWERED) {
+        spec.commandLine().getErr().println(stopped(end));
+        return ExitCodes.BAD_INPUT;
+      }
+    }
+    Questions.dropUnasked(questions, answers);
+    for (String key : given.keySet()) {
+      if (!answers.containsKey(key)) {
+        throw wrong("Answer '" + key + "' is to a question that the other answers leave out");
+      }
     }
     String problem = check.problem(answers);
     if (!problem.isEmpty()) {
       throw wrong("These answers do not fit together: " + problem);
     }
-    write(FarmTemplate.of(answers, day));
+    write(FarmTemplate.of(answers, day, AnswerCheck.joinings(tables)));
     saved.delete();
     out.println("Put the clover per cent into paddocks.csv and the counts of the walk into");
     out.println("plants.csv, then: swardcase decide " + folder + " --pdf sheet.pdf");
     return ExitCodes.DONE;
+  }
+
+  private String stopped(Interview.End end) {
+    return end == Interview.End.NO_INPUT
+        ? "Nothing was typed. Run it at a terminal, give answers with --answer, or take --blank."
+        : "Stopped. To go on, run it again: swardcase start " + folder;
   }
 
   /** The answers of an earlier run and those given as options, which win. */
@@ -169,7 +185,7 @@ final class StartCommand implements Callable<Integer> {
   }
 
   private void write(Map<String, String> texts) throws CannotWriteException {
-    try (WholeFiles files = new WholeFiles(List.of())) {
+    try (WholeFiles files = new WholeFiles(Inputs.none())) {
       for (Map.Entry<String, String> text : texts.entrySet()) {
         files.add(folder.resolve(text.getKey()), text.getValue());
       }

@@ -1,9 +1,23 @@
 package swardcase.cli;
 
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
 
-/** The program with every command it has. */
+/** The program without a command: says what there is. */
 @Command(
+    name = "swardcase",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description = {
+      "Which subterranean clover paddocks to resow, when and how; which to keep; which to keep ewes"
+          + " off before joining; and does it pay?",
+      "A screening estimate, not veterinary or agronomic advice."
+    },
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE},
+    footer = "%nStart with: swardcase decide demo-data/mixed-farm",
     subcommands = {
       DecideCommand.class,
       CompareCommand.class,
@@ -15,4 +29,13 @@ import picocli.CommandLine.Command;
       TablesCommand.class,
       StartCommand.class
     })
-final class Swardcase extends Program {}
+final class Swardcase implements Runnable {
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public void run() {
+    CommandLine line = spec.commandLine();
+    line.usage(line.getOut());
+  }
+}

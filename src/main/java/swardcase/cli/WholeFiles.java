@@ -1,35 +1,39 @@
 package swardcase.cli;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /**
- * Files that are written all together or not at all. Each goes into a temporary file beside its
- * place; only when all of them are whole do they take their places.
+ * Files that are written all together or not at all. Each goes into a {@linkplain Temporary
+ * temporary file} beside its place; only when all of them are whole and on the disk do they take
+ * their places, one after the other, each in one step: whoever looks finds the old file or the new
+ * one, whole, at any moment and after any crash.
  */
 final class WholeFiles implements AutoCloseable {
 
-  /** Writes the content. */
+  /** Writes the content; what it is given stays open when it closes it. */
   interface Content {
     void write(OutputStream to) throws IOException;
   }
 
-  private record Staged(Path file, Path target, Path temporary) {}
+  private record Staged(Path file, Path target, Temporary temporary) {}
 
-  private final List<Path> inputs;
+  private final Inputs inputs;
   private final List<Staged> staged = new ArrayList<>();
+  private final Set<Path> folders = new LinkedHashSet<>();
 
-  /** Files to come, none of which may replace one of {@code inputs}. */
-  WholeFiles(List<Path> inputs) {
-    this.inputs = List.copyOf(inputs);
+  /** Files to come, none of which may stand where {@code inputs} are read. */
+  WholeFiles(Inputs inputs) {
+    this.inputs = inputs;
   }
 
   void add(Path file, String text) throws CannotWriteException {
@@ -38,14 +42,17 @@ final class WholeFiles implements AutoCloseable {
 
   void add(Path file, Content content) throws CannotWriteException {
     try {
-      Path target = target(file);
+      refuseDevice(file);
+      // Where a link leads to the file, the link stays.
+      Path target = RealPath.of(file);
       refuseBadPlace(file, target);
-      Files.createDirectories(target.getParent());
-      Path temporary = target.resolveSibling("." + target.getFileName() + ".part");
-      staged.add(new Staged(file, target, temporary));
-      try (OutputStream to = new BufferedOutputStream(Files.newOutputStream(temporary))) {
-        content.write(to);
+      Path folder = Files.createDirectories(target.getParent());
+      if (folders.add(folder)) {
+        Temporary.removeDead(folder);
       }
+      Temporary temporary = Temporary.in(folder);
+      staged.add(new Staged(file, target, temporary));
+      temporary.write(content);
     } catch (CannotWriteException refused) {
       throw refused;
     } catch (IOException failure) {
@@ -55,19 +62,16 @@ final class WholeFiles implements AutoCloseable {
     }
   }
 
-  /** The file itself where a link leads to it, so that the link stays. */
-  private static Path target(Path file) throws IOException {
-    Path target = file.toAbsolutePath().normalize();
-    return Files.exists(target) ? target.toRealPath() : target;
+  private static void refuseDevice(Path file) throws CannotWriteException {
+    if (Files.isDirectory(file)) {
+      throw new CannotWriteException(file, "a folder stands there");
+    }
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      throw new CannotWriteException(file, "it is a device or a pipe, not a file");
+    }
   }
 
   private void refuseBadPlace(Path file, Path target) throws IOException {
-    if (Files.isDirectory(target)) {
-      throw new CannotWriteException(file, "a folder stands there");
-    }
-    if (Files.exists(target) && !Files.isRegularFile(target)) {
-      throw new CannotWriteException(file, "it is a device or a pipe, not a file");
-    }
     for (Path above = target.getParent(); above != null; above = above.getParent()) {
       if (Files.exists(above) && !Files.isDirectory(above)) {
         throw new CannotWriteException(file, "a file stands where its folder should be");
@@ -77,34 +81,37 @@ final class WholeFiles implements AutoCloseable {
       if (other.target().equals(target)) {
         throw new CannotWriteException(file, "two results would go into this one file");
       }
-    }
-    for (Path input : inputs) {
-      if (Files.exists(target) && Files.exists(input) && Files.isSameFile(target, input)) {
-        throw new CannotWriteException(file, "it is one of the files that were read");
+      if (target.startsWith(other.target())) {
+        throw new CannotWriteException(
+            file, "another result would stand where its folder should be");
       }
+    }
+    Optional<String> refusal = inputs.refusal(target);
+    if (refusal.isPresent()) {
+      throw new CannotWriteException(file, refusal.get());
     }
   }
 
-  /** Moves all files to their places. */
+  /**
+   * Moves all files to their places. If one cannot be moved, says which were and which were not.
+   */
   void commit() throws CannotWriteException {
-    for (Staged one : staged) {
+    for (int i = 0; i < staged.size(); i++) {
+      Staged one = staged.get(i);
       try {
-        Files.move(one.temporary(), one.target(), StandardCopyOption.REPLACE_EXISTING);
+        one.temporary().moveTo(one.target());
       } catch (IOException failure) {
-        throw new CannotWriteException(one.file(), failure);
+        List<Path> files = staged.stream().map(Staged::file).toList();
+        throw new CannotWriteException(
+            one.file(), failure, files.subList(0, i), files.subList(i + 1, files.size()));
       }
     }
+    folders.forEach(Temporary::keepMoves);
   }
 
   /** Removes what was not moved. */
   @Override
   public void close() {
-    for (Staged one : staged) {
-      try {
-        Files.deleteIfExists(one.temporary());
-      } catch (IOException ignored) {
-        // What could not be cleaned up must not hide why the writing failed.
-      }
-    }
+    staged.forEach(one -> one.temporary().close());
   }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleUnaryOperator;
 import swardcase.chance.BreakEven;
+import swardcase.chance.Workspaces;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
 import swardcase.outcome.FarmModel;
@@ -26,14 +27,13 @@ final class BreakEvens {
 
   private final FarmModel model;
   private final Plan plan;
-  private final ThreadLocal<Workspace> workspaces;
+  private final Workspaces<Workspace> workspaces = new Workspaces<>(Workspace::new);
   private final Map<Moved, double[]> gains = new ConcurrentHashMap<>();
   private final List<Question> questions = new ArrayList<>();
 
   private BreakEvens(FarmModel model, Plan plan) {
     this.model = model;
     this.plan = plan;
-    workspaces = ThreadLocal.withInitial(Workspace::new);
   }
 
   /**
@@ -48,7 +48,7 @@ final class BreakEvens {
   }
 
   private void ask() {
-    OutcomeFunction run = workspaces.get().ofFarm;
+    OutcomeFunction run = model.newRun();
     Farm farm = model.farm();
     UncertainNumbers inputs = model.inputs();
     addPrice(inputs.place(OutcomeFunction.LAMB_VALUE));
@@ -100,15 +100,15 @@ final class BreakEvens {
   private double gain(Question question, double value) {
     int paddock = question.paddock();
     if (paddock >= 0 && model.inputs().isOf(paddock, question.input())) {
-      return workspaces.get().gain(question.input(), value, paddock);
+      return workspaces.with(one -> one.gain(question.input(), value, paddock));
     }
     double[] all =
         gains.computeIfAbsent(
-            new Moved(question.input(), value), moved -> workspaces.get().gains(moved));
+            new Moved(question.input(), value), moved -> workspaces.with(one -> one.gains(moved)));
     return all[paddock < 0 ? plan.paddocks() : paddock];
   }
 
-  /** What one thread needs. */
+  /** What one question needs at a time. */
   private final class Workspace {
 
     private final OutcomeFunction ofFarm = model.newRun();

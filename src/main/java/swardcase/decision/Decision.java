@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import swardcase.chance.Range;
+import swardcase.decision.DecisionMeasures.OfAction;
 import swardcase.decision.DecisionMeasures.OfFarm;
 import swardcase.decision.DecisionMeasures.OfMob;
-import swardcase.decision.DecisionMeasures.OfOption;
 import swardcase.decision.DecisionMeasures.OfPaddock;
 import swardcase.draws.OneAtATime;
 import swardcase.evidence.Assumption;
@@ -21,8 +21,8 @@ import swardcase.search.PlanLimit;
 import swardcase.search.PlanSearch;
 
 /**
- * The answer for a farm, as numbers: the plan, every option it was weighed against, and the range
- * of each number. The words are made elsewhere.
+ * The answer for a farm, as numbers: the plan, every action on a paddock alone it was weighed
+ * against, and the range of each number. The words are made elsewhere.
  */
 public final class Decision {
 
@@ -35,16 +35,16 @@ public final class Decision {
    * @param costPerHa undiscounted, per ha
    * @param npv for the paddock
    */
-  public record Option(int action, int start, Outcome outcome, Range costPerHa, Range npv) {}
+  public record ActionAlone(int action, int start, Outcome outcome, Range costPerHa, Range npv) {}
 
   private final FarmModel model;
   private final OutcomeFunction run;
   private final Plan plan;
   private final Outcome outcome;
-  private final List<DecisionMeasures.Option> places = new ArrayList<>();
+  private final List<DecisionMeasures.OnePaddock> places = new ArrayList<>();
   private final DecisionMeasures measures;
   private final OneAtATime ranges;
-  private final List<List<Option>> options = new ArrayList<>();
+  private final List<List<ActionAlone>> alone = new ArrayList<>();
 
   private final List<FixedChoice> fixed;
   private final PlanSearch.Found found;
@@ -77,13 +77,13 @@ public final class Decision {
     for (int i = 0; i < plan.paddocks(); i++) {
       for (int a = 0; a < model.actions().size(); a++) {
         if (a != model.keep() && run.allowed(i, a)) {
-          places.add(new DecisionMeasures.Option(i, a, search.bestStart(i, a)));
+          places.add(new DecisionMeasures.OnePaddock(i, a, search.bestStart(i, a)));
         }
       }
     }
     measures = new DecisionMeasures(model, plan, places);
     ranges = OneAtATime.of(model, measures);
-    collectOptions();
+    collectAlone();
   }
 
   /** Decides. */
@@ -100,23 +100,23 @@ public final class Decision {
     return new Decision(model, fixed);
   }
 
-  private void collectOptions() {
+  private void collectAlone() {
     for (int i = 0; i < plan.paddocks(); i++) {
-      options.add(new ArrayList<>());
+      alone.add(new ArrayList<>());
     }
     for (int k = 0; k < places.size(); k++) {
-      DecisionMeasures.Option place = places.get(k);
-      Outcome alone = new Outcome(model.years());
-      run.evaluate(model.keepAll().with(place.paddock(), place.action(), place.start()), alone);
-      Range npv = ranges.range(measures.at(k, OfOption.NPV));
-      options
+      DecisionMeasures.OnePaddock place = places.get(k);
+      Outcome ofThis = new Outcome(model.years());
+      run.evaluate(model.keepAll().with(place.paddock(), place.action(), place.start()), ofThis);
+      Range npv = ranges.range(measures.at(k, OfAction.NPV));
+      alone
           .get(place.paddock())
           .add(
-              new Option(
+              new ActionAlone(
                   place.action(),
                   place.start(),
-                  alone,
-                  ranges.range(measures.at(k, OfOption.COST_PER_HA)),
+                  ofThis,
+                  ranges.range(measures.at(k, OfAction.COST_PER_HA)),
                   npv));
     }
   }
@@ -177,9 +177,9 @@ public final class Decision {
     return outcome;
   }
 
-  /** Every option of a paddock, in the order of the actions, keeping aside. */
-  public List<Option> options(int paddock) {
-    return List.copyOf(options.get(paddock));
+  /** Every action that can be done on a paddock, in the order of the actions, keeping aside. */
+  public List<ActionAlone> alone(int paddock) {
+    return List.copyOf(alone.get(paddock));
   }
 
   /** What a change of a paddock must be worth to be made. */
@@ -187,13 +187,13 @@ public final class Decision {
     return model.effort(paddock);
   }
 
-  /** The input that moves the plan's gain on a paddock, or its best option's, most. */
+  /** The input that moves the plan's gain on a paddock, or its best action's alone, most. */
   public Optional<Assumption> deciding(int paddock) {
     int measure = measures.at(paddock, OfPaddock.PLAN_NPV);
     if (plan.action(paddock) == model.keep()) {
       int best = -1;
       for (int k = 0; k < places.size(); k++) {
-        int candidate = measures.at(k, OfOption.NPV);
+        int candidate = measures.at(k, OfAction.NPV);
         if (places.get(k).paddock() == paddock
             && (best < 0 || ranges.likely(candidate) > ranges.likely(best))) {
           best = candidate;

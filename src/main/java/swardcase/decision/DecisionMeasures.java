@@ -50,35 +50,33 @@ final class DecisionMeasures implements Measures {
     PLAN_NPV
   }
 
-  /** Numbers of an option. */
-  enum OfOption {
+  /** Numbers of an action on one paddock alone. */
+  enum OfAction {
     COST_PER_HA,
     NPV
   }
 
   /** An action on one paddock alone. */
-  record Option(int paddock, int action, int start) {}
+  record OnePaddock(int paddock, int action, int start) {}
 
   private static final int MONTHS = 12;
   private static final int OF_FARM = OfFarm.values().length;
   private static final int OF_MOB = OfMob.values().length;
   private static final int OF_PADDOCK = OfPaddock.values().length;
-  private static final int OF_OPTION = OfOption.values().length;
+  private static final int OF_ACTION = OfAction.values().length;
 
   private final FarmModel model;
   private final Plan plan;
-  private final List<Option> options;
-  private final ThreadLocal<Outcome> outcomes;
+  private final List<OnePaddock> actions;
   private final int firstOfPaddocks;
-  private final int firstOfOptions;
+  private final int firstOfActions;
 
-  DecisionMeasures(FarmModel model, Plan plan, List<Option> options) {
+  DecisionMeasures(FarmModel model, Plan plan, List<OnePaddock> actions) {
     this.model = model;
     this.plan = plan;
-    this.options = List.copyOf(options);
+    this.actions = List.copyOf(actions);
     firstOfPaddocks = doseOfMonth(MONTHS);
-    firstOfOptions = at(model.farm().paddocks().size(), OfPaddock.WINTER_LOSS_KG_DM_PER_HA);
-    outcomes = ThreadLocal.withInitial(() -> new Outcome(model.years()));
+    firstOfActions = at(model.farm().paddocks().size(), OfPaddock.WINTER_LOSS_KG_DM_PER_HA);
   }
 
   int at(OfFarm measure) {
@@ -98,13 +96,13 @@ final class DecisionMeasures implements Measures {
     return firstOfPaddocks + paddock * OF_PADDOCK + measure.ordinal();
   }
 
-  int at(int option, OfOption measure) {
-    return firstOfOptions + option * OF_OPTION + measure.ordinal();
+  int at(int place, OfAction measure) {
+    return firstOfActions + place * OF_ACTION + measure.ordinal();
   }
 
   @Override
   public int size() {
-    return at(options.size(), OfOption.COST_PER_HA);
+    return at(actions.size(), OfAction.COST_PER_HA);
   }
 
   /** Numbers of the farm, of its mobs and its months: everybody asks what moves them. */
@@ -115,7 +113,7 @@ final class DecisionMeasures implements Measures {
 
   @Override
   public void read(OutcomeFunction run, double[] into) {
-    Outcome outcome = outcomes.get();
+    Outcome outcome = new Outcome(model.years());
     readFarm(run, into);
     readFlock(run, into);
     run.evaluate(plan, outcome);
@@ -128,12 +126,10 @@ final class DecisionMeasures implements Measures {
     into[at(OfFarm.PLAN_NPV)] = npv;
     readPaddocks(run, into, npv);
     run.setBase(model.keepAll());
-    for (int k = 0; k < options.size(); k++) {
-      Option option = options.get(k);
-      into[at(k, OfOption.COST_PER_HA)] =
-          run.costPerHa(option.paddock(), option.action(), option.start());
-      into[at(k, OfOption.NPV)] =
-          run.npvOfBaseWith(option.paddock(), option.action(), option.start());
+    for (int k = 0; k < actions.size(); k++) {
+      OnePaddock one = actions.get(k);
+      into[at(k, OfAction.COST_PER_HA)] = run.costPerHa(one.paddock(), one.action(), one.start());
+      into[at(k, OfAction.NPV)] = run.npvOfBaseWith(one.paddock(), one.action(), one.start());
     }
   }
 

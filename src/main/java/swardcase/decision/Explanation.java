@@ -9,8 +9,9 @@ import swardcase.evidence.Assumption;
 /**
  * Where a number comes from: how it is put together, from which parts, and which inputs move it.
  *
- * @param name what it is
- * @param formula how it is put together, in words; blank for an input
+ * @param what what it is
+ * @param names of which paddock, mob, cultivar, action or year it is, as its words need them; of an
+ *     input its name
  * @param value the number
  * @param unit its unit; {@code money} for a sum in the farm's currency
  * @param joined how the parts make the number
@@ -18,8 +19,8 @@ import swardcase.evidence.Assumption;
  * @param movers the inputs that move it, most first; of an input, the input itself
  */
 public record Explanation(
-    String name,
-    String formula,
+    Quantity what,
+    List<String> names,
     Range value,
     String unit,
     Joined joined,
@@ -55,11 +56,11 @@ public record Explanation(
 
   /** Checks that nothing is missing and copies the lists. */
   public Explanation {
-    Check.notBlank(name, "name of a number");
-    Check.notNull(formula, "formula of " + name);
-    Check.notNull(value, name);
-    Check.notNull(unit, "unit of " + name);
-    Check.notNull(joined, "how " + name + " is made");
+    Check.notNull(what, "what a number is");
+    Check.notNull(value, "value of " + what);
+    Check.notNull(unit, "unit of " + what);
+    Check.notNull(joined, "how " + what + " is made");
+    names = List.copyOf(names);
     parts = List.copyOf(parts);
     movers = List.copyOf(movers);
   }
@@ -68,8 +69,8 @@ public record Explanation(
   static Explanation of(Assumption input) {
     Range range = input.range();
     return new Explanation(
-        input.name(),
-        "",
+        Quantity.INPUT,
+        List.of(input.name()),
         range,
         input.unit(),
         Joined.INPUT,
@@ -79,9 +80,14 @@ public record Explanation(
 
   /** A number without a range of its own. */
   static Explanation likely(
-      String name, String formula, double value, String unit, Joined joined, Explanation... parts) {
+      Quantity what,
+      List<String> names,
+      double value,
+      String unit,
+      Joined joined,
+      Explanation... parts) {
     return new Explanation(
-        name, formula, Range.exactly(value), unit, joined, List.of(parts), List.of());
+        what, names, Range.exactly(value), unit, joined, List.of(parts), List.of());
   }
 
   /** The likely value that the parts make; of a model or an input, its own. */

@@ -48,8 +48,8 @@ public final class Explanations {
 
   /** A number of the decision with its movers. */
   Explanation measured(
-      String name,
-      String formula,
+      Quantity what,
+      List<String> names,
       Range value,
       int measure,
       String unit,
@@ -64,7 +64,7 @@ public final class Explanations {
                         ranges.atLow(j, measure),
                         ranges.atHigh(j, measure)))
             .toList();
-    return new Explanation(name, formula, value, unit, joined, parts, movers);
+    return new Explanation(what, names, value, unit, joined, parts, movers);
   }
 
   private int at(OfFarm measure) {
@@ -74,8 +74,8 @@ public final class Explanations {
   /** Supplement bought in winter because of outdated clover, t as fed. */
   public Explanation winterFeed() {
     return measured(
-        "supplement bought in winter because of outdated clover",
-        "energy short in winter ÷ energy in a tonne of supplement",
+        Quantity.WINTER_FEED,
+        List.of(),
         decision.winterSupplementTonnes(),
         at(OfFarm.WINTER_SUPPLEMENT_TONNES),
         "t as fed",
@@ -86,8 +86,8 @@ public final class Explanations {
   /** The same as money. */
   public Explanation winterFeedCost() {
     return measured(
-        "cost of that supplement",
-        "tonnes × price",
+        Quantity.WINTER_FEED_COST,
+        List.of(),
         decision.winterSupplementCost(),
         at(OfFarm.WINTER_SUPPLEMENT_COST),
         MONEY,
@@ -98,38 +98,29 @@ public final class Explanations {
   private Explanation winterShortfall() {
     double now = run.winterGrowthNow();
     return measured(
-        "energy short in winter because of outdated clover",
-        "bought in winter with the stands as they are − bought with current cultivars, never below"
-            + " 0",
+        Quantity.WINTER_SHORTFALL,
+        List.of(),
         decision.winterShortfallMj(),
         at(OfFarm.WINTER_SHORTFALL_MJ),
         "MJ",
         Joined.EXCESS,
-        List.of(
-            bought("energy bought in winter, stands as they are", now),
-            bought("energy bought in winter, current cultivars", 1)));
+        List.of(bought(Quantity.BOUGHT_NOW, now), bought(Quantity.BOUGHT_WITH_CURRENT, 1)));
   }
 
-  private Explanation bought(String name, double winterGrowth) {
+  private Explanation bought(Quantity what, double winterGrowth) {
     return Explanation.likely(
-        name,
-        "feed budget by half-months over poor, average and good seasons: what the stock need less"
-            + " what they eat of pasture",
+        what,
+        List.of(),
         run.boughtInWinterMj(winterGrowth),
         "MJ",
         Joined.MODEL,
-        Explanation.likely(
-            "winter growth of the farm against current cultivars everywhere",
-            "mean of the paddocks by area and growth index",
-            winterGrowth,
-            "",
-            Joined.MODEL));
+        Explanation.likely(Quantity.WINTER_GROWTH, List.of(), winterGrowth, "", Joined.MODEL));
   }
 
   private Explanation energyPerTonne() {
     return Explanation.likely(
-        "energy in a tonne of " + farm.supplement().name(),
-        "1000 × dry matter × energy × (1 − waste)",
+        Quantity.ENERGY_PER_TONNE,
+        List.of(farm.supplement().name()),
         SupplementCost.of(farm.supplement()).energyMjPerTonne(),
         "MJ/t",
         Joined.MODEL,
@@ -145,17 +136,17 @@ public final class Explanations {
       double area = farm.paddocks().get(i).areaHa();
       parts.add(
           Explanation.likely(
-              farm.paddocks().get(i).name(),
-              "lost per ha × area",
+              Quantity.GROWTH_LOST_OF_PADDOCK,
+              List.of(farm.paddocks().get(i).name()),
               run.winterLossKgDmPerHa(i) * area,
               "kg DM",
               Joined.PRODUCT,
               paddocks.growthLost(i),
-              Explanation.likely("area", "", area, "ha", Joined.MODEL)));
+              Explanation.likely(Quantity.AREA, List.of(), area, "ha", Joined.MODEL)));
     }
     return measured(
-        "winter growth lost to outdated clover, whole farm",
-        "sum of the paddocks",
+        Quantity.WINTER_GROWTH_LOST,
+        List.of(),
         decision.winterLossKgDm(),
         at(OfFarm.WINTER_LOSS_KG_DM),
         "kg DM",
@@ -170,8 +161,8 @@ public final class Explanations {
       parts.add(lambsOf(g));
     }
     return measured(
-        "lambs not marked because of oestrogenic clover",
-        "sum of the mobs",
+        Quantity.LAMBS_LOST,
+        List.of(),
         decision.lambsLost(),
         at(OfFarm.LAMBS_LOST),
         "lambs",
@@ -182,15 +173,15 @@ public final class Explanations {
   private Explanation lambsOf(int g) {
     Mob mob = farm.mobs().get(g);
     return Explanation.likely(
-        "lambs lost, " + mob.name(),
-        "ewes fewer in lamb × lambs marked for each ewe in lamb",
+        Quantity.LAMBS_LOST_OF_MOB,
+        List.of(mob.name()),
         run.lambsLost(g),
         "lambs",
         Joined.PRODUCT,
         fewerInLamb(g),
         Explanation.likely(
-            "lambs marked for each ewe in lamb",
-            "marked per 100 joined ÷ in lamb per 100 joined",
+            Quantity.LAMBS_PER_EWE_IN_LAMB,
+            List.of(),
             OutcomeFunction.lambsPerPregnantEwe(mob),
             "lambs",
             Joined.QUOTIENT,
@@ -202,34 +193,33 @@ public final class Explanations {
     Mob mob = farm.mobs().get(g);
     double fewer = run.flock(g).unaffectedShare() - run.flock(g).shareNow();
     return Explanation.likely(
-        "ewes fewer in lamb, " + mob.name(),
-        "ewes joined × share lost",
+        Quantity.EWES_FEWER_IN_LAMB,
+        List.of(mob.name()),
         fewer * mob.ewes(),
         "ewes",
         Joined.PRODUCT,
-        Explanation.likely("ewes joined", "", mob.ewes(), "ewes", Joined.MODEL),
+        Explanation.likely(Quantity.EWES_JOINED, List.of(), mob.ewes(), "ewes", Joined.MODEL),
         Explanation.likely(
-            "share of ewes in lamb that is lost",
-            "in lamb without oestrogen − in lamb as paddocks are grazed now",
+            Quantity.SHARE_LOST,
+            List.of(),
             fewer,
             "",
             Joined.DIFFERENCE,
             Explanation.likely(
-                "in lamb without oestrogen",
-                "the mob's own figure, what oestrogen takes already added back",
+                Quantity.IN_LAMB_WITHOUT_OESTROGEN,
+                List.of(),
                 run.flock(g).unaffectedShare(),
                 "",
                 Joined.MODEL),
             Explanation.likely(
-                "in lamb as paddocks are grazed now",
-                "chances to conceive in each cycle of joining at the dose met then, less ewes made"
-                    + " sterile by green seasons before",
+                Quantity.IN_LAMB_NOW,
+                List.of(),
                 run.flock(g).shareNow(),
                 "",
                 Joined.MODEL,
                 measured(
-                    "formononetin over joining, " + mob.name(),
-                    "mean of the paddocks the mob grazes, by feed eaten, over joining",
+                    Quantity.DOSE_OVER_JOINING,
+                    List.of(mob.name()),
                     decision.doseAtJoining(g),
                     decision.measures().at(g, DecisionMeasures.OfMob.DOSE_AT_JOINING),
                     "% of intake",
@@ -245,17 +235,17 @@ public final class Explanations {
       Explanation ewes = fewerInLamb(g);
       parts.add(
           Explanation.likely(
-              "lost, " + farm.mobs().get(g).name(),
-              "lambs lost and further costs of dry ewes",
+              Quantity.LAMB_COST_OF_MOB,
+              List.of(farm.mobs().get(g).name()),
               run.lambCost(g),
               MONEY,
               Joined.SUM,
-              times("value of the lambs lost", lambs, farm.prices().netValuePerLamb()),
-              times("further costs of dry ewes", ewes, farm.prices().costPerDryEwe())));
+              times(Quantity.LAMB_VALUE, lambs, farm.prices().netValuePerLamb()),
+              times(Quantity.DRY_EWE_COST, ewes, farm.prices().costPerDryEwe())));
     }
     return measured(
-        "money lost because of oestrogenic clover",
-        "sum of the mobs",
+        Quantity.LAMB_COST,
+        List.of(),
         decision.lambCost(),
         at(OfFarm.LAMB_COST),
         MONEY,
@@ -263,10 +253,10 @@ public final class Explanations {
         parts);
   }
 
-  private static Explanation times(String name, Explanation count, Assumption price) {
+  private static Explanation times(Quantity what, Explanation count, Assumption price) {
     return Explanation.likely(
-        name,
-        "number × price",
+        what,
+        List.of(),
         count.value().likely() * price.likely(),
         MONEY,
         Joined.PRODUCT,
@@ -283,8 +273,8 @@ public final class Explanations {
       }
     }
     return measured(
-        "cost of the plan, not discounted",
-        "sum of the paddocks that change",
+        Quantity.PLAN_COST,
+        List.of(),
         decision.planCost(),
         at(OfFarm.PLAN_COST),
         MONEY,
@@ -304,8 +294,8 @@ public final class Explanations {
     }
     parts.add(endValue(factor));
     return measured(
-        "gain of the plan: net present value against keeping every paddock",
-        "sum over the years of net × discount factor, and the end value",
+        Quantity.PLAN_GAIN,
+        List.of(),
         decision.planNpv(),
         at(OfFarm.PLAN_NPV),
         MONEY,
@@ -315,33 +305,33 @@ public final class Explanations {
 
   private Explanation year(Outcome outcome, int t, double factor) {
     return Explanation.likely(
-        "year " + (t + 1) + ", discounted",
-        "net × discount factor",
+        Quantity.YEAR,
+        List.of(Integer.toString(t + 1)),
         outcome.net(t) * factor,
         MONEY,
         Joined.PRODUCT,
         Explanation.likely(
-            "net of year " + (t + 1),
-            "gains − costs of the work",
+            Quantity.NET_OF_YEAR,
+            List.of(Integer.toString(t + 1)),
             outcome.net(t),
             MONEY,
             Joined.SUM,
-            part("supplement not bought", outcome.supplementSaved(t)),
-            part("lambs not lost", outcome.lambsSaved(t)),
-            part("crop margins", outcome.cropMargin(t)),
-            part("spare feed or more ewes", outcome.spareFeed(t)),
-            part("costs of the work", -outcome.actionCost(t))),
+            part(Quantity.SUPPLEMENT_SAVED, outcome.supplementSaved(t)),
+            part(Quantity.LAMBS_SAVED, outcome.lambsSaved(t)),
+            part(Quantity.CROP_MARGINS, outcome.cropMargin(t)),
+            part(Quantity.SPARE_FEED, outcome.spareFeed(t)),
+            part(Quantity.WORK_COSTS, -outcome.actionCost(t))),
         factor(factor));
   }
 
-  private static Explanation part(String name, double value) {
-    return Explanation.likely(name, "", value, MONEY, Joined.MODEL);
+  private static Explanation part(Quantity what, double value) {
+    return Explanation.likely(what, List.of(), value, MONEY, Joined.MODEL);
   }
 
   private Explanation factor(double factor) {
     return Explanation.likely(
-        "discount factor",
-        "1 ÷ (1 + rate) for each year after the first",
+        Quantity.DISCOUNT_FACTOR,
+        List.of(),
         factor,
         "",
         Joined.MODEL,
@@ -356,12 +346,12 @@ public final class Explanations {
     }
     Assumption perHa = farm.finance().endValuePerHa();
     return Explanation.likely(
-        "end value, discounted as the last year",
-        "hectares sown × end value × discount factor",
+        Quantity.END_VALUE,
+        List.of(),
         sown * perHa.likely() * factor,
         MONEY,
         Joined.PRODUCT,
-        Explanation.likely("hectares sown", "", sown, "ha", Joined.MODEL),
+        Explanation.likely(Quantity.HECTARES_SOWN, List.of(), sown, "ha", Joined.MODEL),
         Explanation.of(perHa),
         factor(factor));
   }

@@ -80,14 +80,14 @@ public final class HowSure {
   /**
    * The findings.
    *
-   * @param options for each paddock the actions to weigh, with their starts, keeping aside
+   * @param courses for each paddock the actions to weigh, with their starts, keeping aside
    * @param draws a multiple of {@link #BLOCKS}
    * @param progress told the share of the draws done, from any thread
    */
   public static HowSure of(
       FarmModel model,
       Plan plan,
-      List<List<Course>> options,
+      List<List<Course>> courses,
       long seed,
       int draws,
       DoubleConsumer progress) {
@@ -97,22 +97,22 @@ public final class HowSure {
         BLOCKS,
         draws);
     Alternatives alternatives =
-        new Alternatives(model, plan, options, new PlanSearch(model)::feasible);
+        new Alternatives(model, plan, courses, new PlanSearch(model)::feasible);
     Draws drawn = new Draws(model, seed, BLOCKS, draws / BLOCKS);
     return new HowSure(Simulation.of(drawn, alternatives, progress), alternatives);
   }
 
   /** The findings for a decision. */
   public static HowSure of(Decision decision, long seed, int draws, DoubleConsumer progress) {
-    List<List<Course>> options =
+    List<List<Course>> courses =
         IntStream.range(0, decision.plan().paddocks())
             .mapToObj(
                 i ->
-                    decision.options(i).stream()
-                        .map(option -> new Course(option.action(), option.start()))
+                    decision.alone(i).stream()
+                        .map(alone -> new Course(alone.action(), alone.start()))
                         .toList())
             .toList();
-    return of(decision.model(), decision.plan(), options, seed, draws, progress);
+    return of(decision.model(), decision.plan(), courses, seed, draws, progress);
   }
 
   /** Tolerances are multiples of the standard deviation, so that they fit any farm and money. */

@@ -37,21 +37,25 @@ public final class PaddockExplanations {
     return decision.measures().at(i, measure);
   }
 
-  private String of(int i) {
-    return ", " + farm.paddocks().get(i).name();
+  private String name(int i) {
+    return farm.paddocks().get(i).name();
   }
 
   private Explanation area(int i) {
     return Explanation.likely(
-        "area" + of(i), "", farm.paddocks().get(i).areaHa(), "ha", Joined.MODEL);
+        Quantity.AREA_OF_PADDOCK,
+        List.of(name(i)),
+        farm.paddocks().get(i).areaHa(),
+        "ha",
+        Joined.MODEL);
   }
 
   /** What the planned action costs. */
   public Explanation cost(int i) {
     Plan plan = decision.plan();
     return farmWide.measured(
-        "cost" + of(i),
-        "area × cost per ha of: " + action(i),
+        Quantity.COST,
+        List.of(name(i), action(i)),
         decision.planCost(i),
         at(i, OfPaddock.PLAN_COST),
         Explanations.MONEY,
@@ -59,9 +63,8 @@ public final class PaddockExplanations {
         List.of(
             area(i),
             Explanation.likely(
-                "cost per ha" + of(i),
-                "every cost line of the action over all years, not discounted; sown again where it"
-                    + " may fail",
+                Quantity.COST_PER_HA,
+                List.of(name(i)),
                 run.costPerHa(i, plan.action(i), plan.start(i)),
                 "money/ha",
                 Joined.MODEL)));
@@ -77,24 +80,22 @@ public final class PaddockExplanations {
     Outcome without = new Outcome(decision.model().years());
     run.evaluate(decision.plan().with(i, decision.model().keep(), 0), without);
     return farmWide.measured(
-        "gain" + of(i),
-        keeps
-            ? "kept as it is, which is what gains are counted against"
-            : "gain of the plan − gain of the plan with this paddock kept as it is",
+        keeps ? Quantity.GAIN_OF_KEEPING : Quantity.GAIN,
+        List.of(name(i)),
         decision.planNpv(i),
         at(i, OfPaddock.PLAN_NPV),
         Explanations.MONEY,
         Joined.DIFFERENCE,
         List.of(
             Explanation.likely(
-                "gain of the plan",
-                "see plan-gain",
+                Quantity.GAIN_OF_PLAN,
+                List.of(),
                 decision.outcome().npv(),
                 Explanations.MONEY,
                 Joined.MODEL),
             Explanation.likely(
-                "gain of the plan with this paddock kept",
-                "the same calculation once more",
+                Quantity.GAIN_OF_PLAN_WITHOUT,
+                List.of(),
                 without.npv(),
                 Explanations.MONEY,
                 Joined.MODEL)));
@@ -104,16 +105,16 @@ public final class PaddockExplanations {
   public Explanation growthLost(int i) {
     Paddock paddock = farm.paddocks().get(i);
     return farmWide.measured(
-        "winter growth lost" + of(i),
-        "winter growth × growth index × clover share × shortfall of its cultivars",
+        Quantity.GROWTH_LOST,
+        List.of(name(i)),
         decision.winterLossKgDmPerHa(i),
         at(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA),
         "kg DM/ha",
         Joined.PRODUCT,
         List.of(
             Explanation.likely(
-                "winter growth of the farm's profile",
-                "daily growth over the winter months, mean of the seasons",
+                Quantity.GROWTH_OF_PROFILE,
+                List.of(),
                 decision.model().year().winterGrowthKgDmPerHa(),
                 "kg DM/ha",
                 Joined.MODEL),
@@ -132,33 +133,28 @@ public final class PaddockExplanations {
       sum += clover.likelyShare(c) * lost;
       parts.add(
           Explanation.likely(
-              cultivar.name(),
-              "share of the clover × (1 − its winter growth against a current cultivar)",
+              Quantity.SHORTFALL_OF_CULTIVAR,
+              List.of(cultivar.name()),
               clover.likelyShare(c) * lost,
               "",
               Joined.PRODUCT,
               share(clover, c),
               Explanation.likely(
-                  "winter growth short of a current cultivar",
-                  "1 − relative winter growth",
+                  Quantity.SHORT_OF_CURRENT,
+                  List.of(),
                   lost,
                   "",
                   Joined.MODEL,
                   Explanation.of(cultivar.relativeWinterYield()))));
     }
     return Explanation.likely(
-        "winter growth that the clover falls short by",
-        "sum of the names",
-        sum,
-        "",
-        Joined.SUM,
-        parts.toArray(Explanation[]::new));
+        Quantity.SHORTFALL, List.of(), sum, "", Joined.SUM, parts.toArray(Explanation[]::new));
   }
 
   private static Explanation share(Composition clover, int c) {
     return new Explanation(
-        "share of the clover: " + clover.cultivar(c).name(),
-        "plants found among all; the range counts them down for clumping",
+        Quantity.SHARE_OF_CLOVER,
+        List.of(clover.cultivar(c).name()),
         clover.estimate(c),
         "",
         Joined.MODEL,
@@ -171,8 +167,8 @@ public final class PaddockExplanations {
     double lost = decision.winterLossKgDm().likely();
     double mine = run.winterLossKgDmPerHa(i) * farm.paddocks().get(i).areaHa();
     return farmWide.measured(
-        "supplement because of outdated clover" + of(i),
-        "the farm's supplement × the paddock's part of the growth lost",
+        Quantity.SUPPLEMENT,
+        List.of(name(i)),
         decision.supplementTonnes(i),
         at(i, OfPaddock.SUPPLEMENT_TONNES),
         "t as fed",
@@ -180,8 +176,8 @@ public final class PaddockExplanations {
         List.of(
             farmWide.winterFeed(),
             Explanation.likely(
-                "part of the growth lost on the farm",
-                "lost on the paddock ÷ lost on the farm",
+                Quantity.PART_OF_GROWTH_LOST,
+                List.of(),
                 lost > 0 ? mine / lost : 0,
                 "",
                 Joined.MODEL,
@@ -191,8 +187,8 @@ public final class PaddockExplanations {
   /** The same as money. */
   public Explanation supplementCost(int i) {
     return farmWide.measured(
-        "cost of supplement because of outdated clover" + of(i),
-        "tonnes × price",
+        Quantity.SUPPLEMENT_COST,
+        List.of(name(i)),
         decision.supplementCost(i),
         at(i, OfPaddock.SUPPLEMENT_COST),
         Explanations.MONEY,
@@ -211,8 +207,8 @@ public final class PaddockExplanations {
           cultivar.formononetin().orElse(tables.parameter("dose.unknown-formononetin"));
       parts.add(
           Explanation.likely(
-              cultivar.name(),
-              "share of the clover × formononetin",
+              Quantity.FORMONONETIN_OF_CULTIVAR,
+              List.of(cultivar.name()),
               clover.likelyShare(c) * content.likely(),
               "% of leaf",
               Joined.PRODUCT,
@@ -220,10 +216,8 @@ public final class PaddockExplanations {
               Explanation.of(content)));
     }
     return farmWide.measured(
-        "formononetin in the clover leaf" + of(i),
-        test.isPresent()
-            ? "the laboratory's leaf test, which stands in place of the cultivar table"
-            : "sum over the names of share of the clover × formononetin of the table",
+        test.isPresent() ? Quantity.FORMONONETIN_TESTED : Quantity.FORMONONETIN,
+        List.of(name(i)),
         decision.leafFormononetin(i),
         at(i, OfPaddock.LEAF_FORMONONETIN),
         "% of leaf",
@@ -242,9 +236,8 @@ public final class PaddockExplanations {
       parts.add(Explanation.of(tables.parameter("dose.waterlogged-factor")));
     }
     return farmWide.measured(
-        "formononetin in the diet on green feed" + of(i),
-        "formononetin in the leaf × clover share × leaf share of the clover eaten"
-            + (paddock.waterlogged() ? " × factor for waterlogging" : ""),
+        paddock.waterlogged() ? Quantity.DOSE_ON_WET_GROUND : Quantity.DOSE,
+        List.of(name(i)),
         decision.greenDose(i),
         at(i, OfPaddock.GREEN_DOSE),
         "% of intake",
@@ -262,8 +255,8 @@ public final class PaddockExplanations {
       }
     }
     return new Explanation(
-        "old cultivars, share of the clover" + of(i),
-        "sum of the names that are old kinds; plants that may be several count in parts",
+        Quantity.OLD_SHARE,
+        List.of(name(i)),
         clover.estimate(Cultivar::isOld),
         "",
         Joined.SUM,

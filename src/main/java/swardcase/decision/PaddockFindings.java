@@ -9,7 +9,7 @@ import swardcase.draws.Spread;
  * How sure the answer for a paddock is.
  *
  * @param verdict what to do
- * @param options every choice, keeping first
+ * @param courses every choice, keeping first
  * @param weighed place of the choice the verdict is about: the planned one, or the likeliest to pay
  *     if the plan keeps the paddock; 0 if nothing else can be done
  * @param alone gain of what is planned with every other paddock kept; nil if the paddock is kept
@@ -20,7 +20,7 @@ import swardcase.draws.Spread;
  */
 public record PaddockFindings(
     Verdict verdict,
-    List<CourseFindings> options,
+    List<CourseFindings> courses,
     int weighed,
     Spread alone,
     DrawnInformation perfect,
@@ -29,7 +29,7 @@ public record PaddockFindings(
 
   /** Copies the lists. */
   public PaddockFindings {
-    options = List.copyOf(options);
+    courses = List.copyOf(courses);
     plants = List.copyOf(plants);
   }
 

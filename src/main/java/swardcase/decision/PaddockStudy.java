@@ -20,8 +20,8 @@ import swardcase.outcome.FarmModel;
 final class PaddockStudy {
 
   private static final Comparator<CourseFindings> LIKELIER_TO_PAY =
-      Comparator.comparingDouble((CourseFindings option) -> option.judgement().chanceItPays())
-          .thenComparingDouble(option -> option.gain().mean());
+      Comparator.comparingDouble((CourseFindings course) -> course.judgement().chanceItPays())
+          .thenComparingDouble(course -> course.gain().mean());
 
   private final FarmModel model;
   private final Simulation simulation;
@@ -52,9 +52,9 @@ final class PaddockStudy {
     double[] regret = payoffs.expectedRegret();
     double effort = model.effort(paddock);
     LatinHypercube uniforms = simulation.draws().uniforms();
-    List<CourseFindings> options = new ArrayList<>();
+    List<CourseFindings> courses = new ArrayList<>();
     for (int c = 0; c < payoff.length; c++) {
-      options.add(
+      courses.add(
           new CourseFindings(
               alternatives.choices(paddock).get(c),
               Spread.of(gain[c], sorted[c], uniforms),
@@ -65,10 +65,10 @@ final class PaddockStudy {
               beaten(sorted, c, true),
               beaten(sorted, c, false)));
     }
-    int weighed = weighed(paddock, options);
+    int weighed = weighed(paddock, courses);
     return new PaddockFindings(
-        verdict(paddock, options, weighed),
-        options,
+        verdict(paddock, courses, weighed),
+        courses,
         weighed,
         Spread.of(
             Sample.difference(simulation.alone(paddock), simulation.npv(Alternatives.KEEP_ALL)),
@@ -105,25 +105,25 @@ final class PaddockStudy {
   }
 
   /**
-   * The planned action stands behind keeping; a kept paddock is judged by the option likeliest to
+   * The planned action stands behind keeping; a kept paddock is judged by the course likeliest to
    * pay, the better one on average of two alike.
    */
-  private int weighed(int paddock, List<CourseFindings> options) {
-    if (options.size() == 1 || alternatives.isActedOn(paddock)) {
-      return options.size() == 1 ? 0 : 1;
+  private int weighed(int paddock, List<CourseFindings> courses) {
+    if (courses.size() == 1 || alternatives.isActedOn(paddock)) {
+      return courses.size() == 1 ? 0 : 1;
     }
     int best = 1;
-    for (int c = 2; c < options.size(); c++) {
-      best = LIKELIER_TO_PAY.compare(options.get(c), options.get(best)) > 0 ? c : best;
+    for (int c = 2; c < courses.size(); c++) {
+      best = LIKELIER_TO_PAY.compare(courses.get(c), courses.get(best)) > 0 ? c : best;
     }
     return best;
   }
 
-  private Verdict verdict(int paddock, List<CourseFindings> options, int weighed) {
-    if (options.stream().skip(1).allMatch(option -> option.judgement().speaksForKeeping())) {
+  private Verdict verdict(int paddock, List<CourseFindings> courses, int weighed) {
+    if (courses.stream().skip(1).allMatch(course -> course.judgement().speaksForKeeping())) {
       return Verdict.KEEP;
     }
-    CourseFindings planned = options.get(weighed);
+    CourseFindings planned = courses.get(weighed);
     if (!alternatives.isActedOn(paddock) || !planned.judgement().speaksForActing()) {
       return Verdict.TOO_CLOSE;
     }

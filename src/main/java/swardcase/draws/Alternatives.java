@@ -68,10 +68,12 @@ public final class Alternatives {
     changed.add(paddock);
   }
 
+  /** How many plans there are. */
   public int size() {
     return plans.size();
   }
 
+  /** The plan at a place, {@link #PLAN} and {@link #KEEP_ALL} first. */
   public Plan plan(int place) {
     return plans.get(place);
   }
@@ -86,6 +88,7 @@ public final class Alternatives {
     return plans.get(PLAN).action(paddock) != plans.get(KEEP_ALL).action(paddock);
   }
 
+  /** How many paddocks the farm has. */
   public int paddocks() {
     return choices.size();
   }

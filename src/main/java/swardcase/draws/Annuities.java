@@ -8,6 +8,7 @@ public final class Annuities {
 
   private final double[] perUnit;
 
+  /** For the draws of a simulation. */
   public Annuities(Simulation simulation) {
     var model = simulation.draws().model();
     int rate = model.inputs().place(OutcomeFunction.DISCOUNT_RATE);
@@ -18,6 +19,9 @@ public final class Annuities {
     }
   }
 
+  /**
+   * The equal yearly sum, in money, that is worth each present value at its draw's discount rate.
+   */
   public double[] of(double[] presentValues) {
     double[] annuities = new double[presentValues.length];
     for (int d = 0; d < annuities.length; d++) {

@@ -48,6 +48,7 @@ public final class Draws {
   private final long[] part;
   private final double[] chanceOfSeason;
 
+  /** The draws of a farm: so many blocks of so many draws each, all from one seed. */
   public Draws(FarmModel model, long seed, int blocks, int perBlock) {
     this.model = model;
     this.seed = seed;
@@ -135,14 +136,17 @@ public final class Draws {
         : low[input] + width[input] * shape[input].quantile(uniform);
   }
 
+  /** How many draws there are. */
   public int count() {
     return uniforms.draws();
   }
 
+  /** The farm. */
   public FarmModel model() {
     return model;
   }
 
+  /** The seed that every stream starts from. */
   public long seed() {
     return seed;
   }
@@ -152,10 +156,12 @@ public final class Draws {
     return dimension[input];
   }
 
+  /** The uniform numbers, which know the standard error of a mean over the draws. */
   public LatinHypercube uniforms() {
     return uniforms;
   }
 
+  /** What the clover of a paddock is drawn from. */
   public Composition composition(int paddock) {
     return composition[paddock];
   }

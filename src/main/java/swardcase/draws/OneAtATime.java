@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import swardcase.chance.Range;
+import swardcase.chance.Workspaces;
 import swardcase.check.Check;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.UncertainNumbers;
@@ -66,7 +67,7 @@ public final class OneAtATime {
     double[] likely = new double[measures.size()];
     measures.read(model.newRun(), likely);
     OneAtATime all = new OneAtATime(model.inputs().all(), likely, kept);
-    ThreadLocal<Ends> ends = ThreadLocal.withInitial(() -> new Ends(model, measures, likely));
+    Workspaces<Ends> ends = new Workspaces<>(() -> new Ends(model, measures, likely));
     double[][] low = new double[INPUTS_AT_A_TIME][];
     double[][] high = new double[INPUTS_AT_A_TIME][];
     for (int from = 0; from < all.inputs.size(); from += INPUTS_AT_A_TIME) {
@@ -77,8 +78,8 @@ public final class OneAtATime {
           .forEach(
               k -> {
                 Range range = all.inputs.get(first + k).range();
-                low[k] = ends.get().readAt(first + k, range.low());
-                high[k] = ends.get().readAt(first + k, range.high());
+                low[k] = ends.with(one -> one.readAt(first + k, range.low()));
+                high[k] = ends.with(one -> one.readAt(first + k, range.high()));
               });
       for (int k = 0; k < count; k++) {
         all.add(first + k, low[k], high[k]);
@@ -87,7 +88,7 @@ public final class OneAtATime {
     return all;
   }
 
-  /** One thread's readings with one input moved. */
+  /** Readings with one input moved, one input at a time. */
   private static final class Ends {
 
     private final UncertainNumbers inputs;

@@ -4,6 +4,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import swardcase.chance.CountedRandom;
+import swardcase.chance.Workspaces;
 import swardcase.outcome.Draw;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
@@ -54,25 +55,27 @@ public final class Simulation {
   /** Runs all draws; {@code progress} is told the share done, from any thread. */
   public static Simulation of(Draws draws, Alternatives alternatives, DoubleConsumer progress) {
     Simulation simulation = new Simulation(draws, alternatives);
-    ThreadLocal<Workspace> workspaces =
-        ThreadLocal.withInitial(() -> simulation.new Workspace(alternatives));
+    Workspaces<Workspace> workspaces =
+        new Workspaces<>(() -> simulation.new Workspace(alternatives));
     int tasks = (draws.count() + DRAWS_PER_TASK - 1) / DRAWS_PER_TASK;
     AtomicInteger done = new AtomicInteger();
     IntStream.range(0, tasks)
         .parallel()
         .forEach(
             task -> {
-              Workspace workspace = workspaces.get();
               int end = Math.min(draws.count(), (task + 1) * DRAWS_PER_TASK);
-              for (int d = task * DRAWS_PER_TASK; d < end; d++) {
-                workspace.run(d);
-              }
+              workspaces.use(
+                  workspace -> {
+                    for (int d = task * DRAWS_PER_TASK; d < end; d++) {
+                      workspace.run(d);
+                    }
+                  });
               progress.accept((double) done.incrementAndGet() / tasks);
             });
     return simulation;
   }
 
-  /** What one thread needs for a draw. */
+  /** What one draw needs at a time. */
   final class Workspace {
 
     private final FarmModel model = draws.model();
@@ -124,6 +127,7 @@ public final class Simulation {
     return new Simulation(draws, alternatives).new Workspace(alternatives);
   }
 
+  /** The draws. */
   public Draws draws() {
     return draws;
   }

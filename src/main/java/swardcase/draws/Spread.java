@@ -26,12 +26,14 @@ public record Spread(
     double high,
     double chanceAboveZero) {
 
+  /** The spread of values, one a draw in the order of the draws. */
   public static Spread of(double[] values, LatinHypercube draws) {
     double[] sorted = values.clone();
     Arrays.sort(sorted);
     return of(values, sorted, draws);
   }
 
+  /** The same of values that stand sorted beside. */
   public static Spread of(double[] values, double[] sorted, LatinHypercube draws) {
     return new Spread(
         Sample.mean(values),

@@ -24,7 +24,7 @@ public record PastureYear(
     String qualityName,
     List<PastureQuality> quality) {
 
-  /** Checks shapes and that the season chances sum to 1 within 0.001. */
+  /** Checks shapes, that the season chances sum to 1 within 0.001, and that something grows. */
   public PastureYear {
     Check.notBlank(growthName, "name of the growth profile");
     seasons = List.copyOf(seasons);
@@ -39,7 +39,15 @@ public record PastureYear(
     double chances = seasons.stream().mapToDouble(s -> s.chance().likely()).sum();
     Check.that(
         Math.abs(chances - 1) <= 0.001, "chances of seasons must sum to 1, but was %s", chances);
+    Check.that(
+        seasons.stream().anyMatch(PastureYear::grows),
+        "pasture must grow in at least one month of a season that comes");
     Check.that(!winterMonths.isEmpty(), "there must be a winter month");
     Check.that(quality.size() == 12, "pasture quality must have 12 months");
+  }
+
+  private static boolean grows(SeasonGrowth season) {
+    return season.chance().likely() > 0
+        && season.growthKgDmPerHaPerDay().stream().anyMatch(growth -> growth > 0);
   }
 }

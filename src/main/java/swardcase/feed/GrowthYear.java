@@ -19,6 +19,7 @@ public final class GrowthYear {
   private final double winterGrowthKgDmPerHa;
   private final double winterShare;
 
+  /** The year of a farm, mean over season types by their chances. */
   public GrowthYear(Farm farm) {
     PastureYear year = farm.feedYear();
     List<Month> winterMonths = year.winterMonths();

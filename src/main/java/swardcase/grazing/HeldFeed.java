@@ -22,6 +22,7 @@ public final class HeldFeed {
   private double grownWhenHeld;
   private double appetiteWhenHeld;
 
+  /** For a farm with these mobs, each with its own held weeks. */
   public HeldFeed(GrowthYear year, FeedSurface feed, FlockEffect[] flock) {
     for (int p = 0; p < HalfMonths.COUNT; p++) {
       grownInYear += year.growthKgDmPerHa(p);

@@ -26,6 +26,7 @@ public final class JoiningFeed {
   private final double[][] part;
   private final double[] needed;
 
+  /** For a farm whose mob g grazes paddock i where {@code grazes[g][i]}. */
   public JoiningFeed(Farm farm, boolean[][] grazes) {
     ewes = farm.mobs().stream().mapToInt(Mob::ewes).toArray();
     liveweightKg = farm.mobs().stream().mapToDouble(mob -> mob.liveweightKg().likely()).toArray();

@@ -3,11 +3,17 @@ package swardcase.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import swardcase.evidence.Assumption;
+import swardcase.evidence.SetBy;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
 import swardcase.farm.OtherStock;
 import swardcase.farm.Paddock;
 import swardcase.farm.SeasonGrowth;
+import swardcase.sward.Composition;
+import swardcase.sward.LeafAgreement;
+import swardcase.sward.LeafAgreement.Side;
 import swardcase.tables.Cultivar;
 import swardcase.tables.Tables;
 
@@ -21,7 +27,7 @@ final class Doubts {
   private static final double MUCH_CLOVER = 0.9;
 
   /** A share below this is probably a fraction written where per cent is meant. */
-  private static final double HARDLY_CLOVER = 0.01;
+  private static final double HARDLY_ANY = 0.01;
 
   /** Fewer plants than this say little about a paddock. */
   private static final int FEW_PLANTS = 30;
@@ -31,6 +37,9 @@ final class Doubts {
 
   /** Joinings are seldom longer. */
   private static final int LONG_JOINING_WEEKS = 12;
+
+  /** Fewer lambs for 100 ewes are probably lambs for each ewe. */
+  private static final double HARDLY_LAMBS = 4;
 
   private static final double DAYS_PER_MONTH = 365 / 12.0;
   private static final double MONTHS = 12;
@@ -44,20 +53,27 @@ final class Doubts {
     this.tables = tables;
   }
 
-  /** The doubts in a fixed order: paddocks, stock, sowing. */
+  /** The doubts in a fixed order: paddocks, stock, per cent, sowing. */
   static List<Doubt> of(Farm farm, Tables tables) {
     Doubts all = new Doubts(farm, tables);
     farm.paddocks().forEach(all::paddock);
     all.stock();
     farm.mobs().forEach(all::joining);
+    farm.mobs().forEach(all::grazing);
     all.stocking();
+    all.fractions();
     all.sowing();
     return List.copyOf(all.doubts);
   }
 
   private void paddock(Paddock paddock) {
     double plants = paddock.plantsLookedAt();
-    if (plants > 0 && plants < FEW_PLANTS) {
+    if (plants == 0 && !paddock.identifications().isEmpty()) {
+      doubt(
+          said("All names given for %s have 0 plants.", paddock.name()),
+          "What does grow there is not said, so that its clover counts as unknown: add the plants"
+              + " that were found, named or not.");
+    } else if (plants > 0 && plants < FEW_PLANTS) {
       doubt(
           said("Only %s plants were looked at in %s.", Math.round(plants), paddock.name()),
           said(
@@ -72,13 +88,14 @@ final class Doubts {
           "A patch of another cultivar is easily walked past, and the ranges count only chance, not"
               + " patches nobody saw.");
     }
+    leafTest(paddock);
     double clover = paddock.cloverShare().likely();
     if (clover > MUCH_CLOVER) {
       doubt(
           said(
               "Clover is given as %s %% of the green feed in %s.", percent(clover), paddock.name()),
           "Growth lost and oestrogen rise with it: if there is half as much, both are about half.");
-    } else if (clover > 0 && clover < HARDLY_CLOVER) {
+    } else if (clover > 0 && clover < HARDLY_ANY) {
       doubt(
           said(
               "Clover is given as %s %% of the green feed in %s.", percent(clover), paddock.name()),
@@ -87,6 +104,31 @@ final class Doubts {
                   + " hundred times too small.",
               percent(100 * clover)));
     }
+  }
+
+  /** Names and leaf test that cannot both be right. */
+  private void leafTest(Paddock paddock) {
+    double designEffect = tables.parameter("stand.design-effect").likely();
+    Optional<LeafAgreement> test =
+        LeafAgreement.of(paddock, Composition.of(paddock, tables, designEffect), tables);
+    if (test.isEmpty() || test.get().side() == Side.WITHIN) {
+      return;
+    }
+    boolean below = test.get().side() == Side.BELOW;
+    doubt(
+        said(
+            "The leaf test of %s, %s %%, is far %s the %s to %s %% that the cultivars named there"
+                + " can have.",
+            paddock.name(),
+            NumberText.plain(test.get().tested().likely()),
+            below ? "below" : "above",
+            hundredths(test.get().ofNames().low()),
+            hundredths(test.get().ofNames().high())),
+        (below
+                ? "The test counts and not the names, so that a wrong test hides what is there: "
+                : "The test counts, and oestrogenic plants may have been missed or misnamed: ")
+            + "is the result in per cent of leaf dry matter? Have the names and a second sample"
+            + " looked at before money is spent.");
   }
 
   private void stock() {
@@ -107,6 +149,55 @@ final class Doubts {
               "More than %s weeks gives ewes many chances to conceive, so that less is seen of the"
                   + " effect of oestrogen, and their lambs come over as many weeks.",
               LONG_JOINING_WEEKS));
+    }
+  }
+
+  private void grazing(Mob mob) {
+    List<Paddock> grazed = farm.paddocks().stream().filter(p -> p.isGrazedBy(mob)).toList();
+    if (grazed.isEmpty()) {
+      doubt(
+          said("No paddock is grazed by %s.", mob.name()),
+          "They count as meeting no oestrogen on this farm: if they graze here, say where in the"
+              + " column use.");
+    } else if (grazed.size() == 1 && farm.paddocks().size() > 1) {
+      doubt(
+          said("%s graze a single paddock, %s.", mob.name(), grazed.get(0).name()),
+          "Its clover alone decides what oestrogen they meet, all year: if they go elsewhere too,"
+              + " write ewes or their name in the column use of those paddocks.");
+    }
+  }
+
+  /** Fractions written where per cent is meant, in the farm's own numbers. */
+  private void fractions() {
+    fraction("discount_rate_percent", farm.finance().discountRate());
+    fraction("most_out_of_grazing_percent", farm.finance().mostOutOfGrazing());
+    fraction("condition_deficit_percent", farm.management().conditionDeficit());
+    fraction("most_ewe_increase_percent", farm.management().mostEweIncrease());
+    fraction("waste_percent", farm.supplement().wasteFraction());
+    farm.finance().loan().ifPresent(loan -> fraction("rate_percent of the loan", loan.rate()));
+    for (Mob mob : farm.mobs()) {
+      double marked = mob.markingPercent().likely();
+      if (mob.markingPercent().setBy() == SetBy.USER && marked > 0 && marked < HARDLY_LAMBS) {
+        doubt(
+            said("marking_percent of %s is given as %s.", mob.name(), NumberText.plain(marked)),
+            said(
+                "It counts lambs for 100 ewes: if %s is meant, almost all lambs are left out.",
+                percent(marked)));
+      }
+    }
+  }
+
+  private void fraction(String key, Assumption given) {
+    if (given.setBy() == SetBy.USER) {
+      fraction(key, given.likely());
+    }
+  }
+
+  private void fraction(String key, double given) {
+    if (given > 0 && given < HARDLY_ANY) {
+      doubt(
+          said("%s is given as %s.", key, percent(given)),
+          said("It is in per cent: if %s %% is meant, write %1$s.", percent(100 * given)));
     }
   }
 
@@ -154,10 +245,16 @@ final class Doubts {
 
   private void sowing() {
     Cultivar sown = tables.cultivar(farm.sownCultivar());
-    if (sown.era() != Cultivar.Era.CURRENT || sown.highOestrogen()) {
+    if (!sown.isCurrent()) {
       doubt(
           said("%s is to be sown, and it is not a current cultivar of the table.", sown.name()),
           "A resown paddock may then give as little winter growth, or as much oestrogen, as before.");
+    } else if (sown.highOestrogen() || sown.isOutdated()) {
+      doubt(
+          said(
+              "%s is to be sown, and the table has it as %s.",
+              sown.name(), sown.highOestrogen() ? "high in formononetin" : "outdated"),
+          "A resown paddock may then be no better than before.");
     }
   }
 
@@ -167,6 +264,10 @@ final class Doubts {
 
   private static String percent(double fraction) {
     return NumberText.plain(Math.rint(fraction * 1e4) / 100);
+  }
+
+  private static String hundredths(double value) {
+    return NumberText.plain(Math.rint(value * 100) / 100);
   }
 
   private static String rounded(double value) {

@@ -78,7 +78,16 @@ final class PaddocksCsv {
       }
       find(row).ifPresent(paddock -> paddocks.put(key, paddock));
     }
+    demandGrowth(table, paddocks);
     return paddocks;
+  }
+
+  /** The farm's growth is shared out by the index, so that it must not be 0 everywhere. */
+  private static void demandGrowth(CsvTable table, Map<String, Paddock> paddocks) {
+    boolean sound = paddocks.size() == table.rows().size() && !paddocks.isEmpty();
+    if (sound && paddocks.values().stream().allMatch(p -> p.growthIndex().range().high() == 0)) {
+      table.rows().get(0).fault("growth_index", "must be more than 0 in at least one paddock");
+    }
   }
 
   /** The names given in the file, whether or not their rows are sound. */

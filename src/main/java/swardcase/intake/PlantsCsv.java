@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import swardcase.check.NearestName;
 import swardcase.farm.Identification;
 import swardcase.tables.CsvRow;
@@ -23,11 +24,44 @@ final class PlantsCsv {
   /** The row of the cultivar table for plants nobody could name. */
   static final String UNIDENTIFIED = "unidentified";
 
+  /** The row for plants of an old kind that nobody could name. */
+  private static final String UNIDENTIFIED_OLD = "unidentified old";
+
   private static final List<String> REQUIRED = List.of("paddock", "cultivar");
   private static final List<String> OPTIONAL = List.of("plants", "percent", "plants_looked_at");
 
+  /** What people write for a plant without a name, by the name that stands for it. */
+  private static final Map<String, List<String>> EVERYDAY_WORDS =
+      Map.of(
+          UNIDENTIFIED,
+          List.of(
+              "?",
+              "??",
+              "clover",
+              "don't know",
+              "no name",
+              "not known",
+              "other",
+              "others",
+              "rest",
+              "sub",
+              "sub clover",
+              "subclover",
+              "subterranean clover",
+              "unknown",
+              "unnamed"),
+          UNIDENTIFIED_OLD,
+          List.of("old clover", "old kind", "old sub clover", "old type", "unknown old"),
+          FarmYaml.USUAL_SOWN,
+          List.of("new", "new clover", "new sub clover", "modern"));
+
   /** Percentages may miss 100 by what rounding to whole numbers does. */
   private static final double ROUNDING = 1;
+
+  /** The same for fractions of one. */
+  private static final double FRACTIONS_ROUNDING = 0.01;
+
+  private static final int MOST_PLANTS = 100_000;
 
   private final Tables tables;
 
@@ -40,6 +74,7 @@ final class PlantsCsv {
     private final List<Identification> found = new ArrayList<>();
     private final Map<List<String>, Integer> lines = new LinkedHashMap<>();
     private Boolean inPercent;
+    private CsvRow firstInPercent;
     private double percent;
     private double lookedAt = Double.NaN;
     private boolean over;
@@ -75,7 +110,7 @@ final class PlantsCsv {
     if (first != null && !candidates.isEmpty()) {
       row.fault("cultivar", "must be in one row for a paddock; line " + first + " has it already");
     }
-    OptionalDouble plants = row.findNumber("plants", 0, 100_000);
+    OptionalInt plants = row.findWhole("plants", 0, MOST_PLANTS);
     OptionalDouble percent = row.findNumber("percent", 0, 100);
     boolean inPercent = row.findText("percent").isPresent();
     if (inPercent == row.findText("plants").isPresent()) {
@@ -86,17 +121,25 @@ final class PlantsCsv {
       row.fault(inPercent ? "percent" : "plants", "must be one way throughout a paddock");
     }
     walk.inPercent = inPercent;
-    OptionalDouble counted = inPercent ? inPlants(row, walk, percent) : plants;
+    OptionalDouble counted =
+        inPercent ? inPlants(row, walk, percent) : plants.stream().asDoubleStream().findFirst();
     counted.ifPresent(
         count -> row.make(() -> new Identification(candidates, count)).ifPresent(walk.found::add));
   }
 
   private static OptionalDouble inPlants(CsvRow row, Walk walk, OptionalDouble percent) {
-    double lookedAt = row.number("plants_looked_at", 1, 100_000);
+    double lookedAt =
+        row.text("plants_looked_at").isEmpty()
+            ? Double.NaN
+            : row.findWhole("plants_looked_at", 1, MOST_PLANTS).stream()
+                .asDoubleStream()
+                .findFirst()
+                .orElse(Double.NaN);
     if (!Double.isNaN(walk.lookedAt) && !Double.isNaN(lookedAt) && walk.lookedAt != lookedAt) {
       row.fault("plants_looked_at", "must be the same in all rows of a paddock");
     }
     walk.lookedAt = Double.isNaN(walk.lookedAt) ? lookedAt : walk.lookedAt;
+    walk.firstInPercent = walk.firstInPercent == null ? row : walk.firstInPercent;
     walk.percent += percent.orElse(0);
     if (walk.percent > 100 + ROUNDING && !walk.over) {
       walk.over = true;
@@ -107,8 +150,19 @@ final class PlantsCsv {
         : OptionalDouble.empty();
   }
 
-  /** Plants that the percentages leave over are plants nobody named. */
+  /**
+   * Plants that the percentages leave over are plants nobody named. Percentages that add up to 1
+   * are fractions: almost the whole paddock would count as unnamed.
+   */
   private static List<Identification> completed(Walk walk) {
+    if (walk.percent > 0 && walk.percent <= 1 + FRACTIONS_ROUNDING) {
+      walk.firstInPercent.fault(
+          "percent",
+          "must be in per cent, 88 and not 0.88: those of the paddock add up to "
+              + NumberText.plain(Math.rint(walk.percent * 1e6) / 1e6)
+              + "; if so little was named, give the rest as "
+              + UNIDENTIFIED);
+    }
     double left = 100 - walk.percent;
     if (Boolean.TRUE.equals(walk.inPercent) && left > ROUNDING && !Double.isNaN(walk.lookedAt)) {
       walk.found.add(new Identification(List.of(UNIDENTIFIED), left / 100 * walk.lookedAt));
@@ -133,14 +187,21 @@ final class PlantsCsv {
 
   private void unknown(CsvRow row, String name, boolean alone) {
     String rule = "must be in the table of cultivars";
+    String nearest = NearestName.find(name, tables.cultivars().keySet()).orElse(everydayWord(name));
     if (alone) {
-      row.faultName("cultivar", rule, tables.cultivars().keySet());
-      return;
+      row.fault("cultivar", rule, nearest);
+    } else {
+      String hint = nearest.isEmpty() ? "' is not" : "' is nearest to '" + nearest + "'";
+      row.fault("cultivar", rule + ": '" + name + hint);
     }
-    String nearest =
-        NearestName.find(name, tables.cultivars().keySet())
-            .map(found -> ": '" + name + "' is nearest to '" + found + "'")
-            .orElse(": '" + name + "' is not");
-    row.fault("cultivar", rule + nearest);
+  }
+
+  private static String everydayWord(String typed) {
+    String word = Names.key(typed);
+    return EVERYDAY_WORDS.entrySet().stream()
+        .filter(meaning -> meaning.getValue().contains(word))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse("");
   }
 }

@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.farm.OtherStock;
+import swardcase.tables.DryStock;
 import swardcase.tables.Tables;
 
 /** Reads stock other than ewes. */
@@ -31,7 +33,12 @@ final class StockReader {
     if (!stock.has("head")) {
       stock.fault("head", "must be given", "");
     }
-    Optional<Assumption> dse = dse(stock, name);
+    Optional<DryStock> kind =
+        stock
+            .findName("kind", "a class of stock in the tables", tables.dryStock().keySet())
+            .map(tables.dryStock()::get);
+    Optional<Assumption> dse = dse(stock, name, kind);
+    Optional<Assumption> riskyDays = riskyDays(stock, name, kind);
     List<Month> months = months(stock);
     stock.finish();
     return stock
@@ -39,14 +46,10 @@ final class StockReader {
         .build(
             before,
             stock.place(),
-            () -> new OtherStock(name, head.orElseThrow(), dse.orElseThrow(), months));
+            () -> new OtherStock(name, head.orElseThrow(), dse.orElseThrow(), riskyDays, months));
   }
 
-  private Optional<Assumption> dse(Fields stock, String name) {
-    Optional<Assumption> ofKind =
-        stock
-            .findName("kind", "a class of stock in the tables", tables.dryStock().keySet())
-            .map(kind -> tables.dryStock().get(kind));
+  private static Optional<Assumption> dse(Fields stock, String name, Optional<DryStock> kind) {
     Optional<Assumption> own =
         stock
             .findRange("dse_per_head", 0, 40)
@@ -54,7 +57,17 @@ final class StockReader {
     if (stock.has("kind") == stock.has("dse_per_head")) {
       stock.fault("kind", "must be given, or dse_per_head in its place, but not both", "");
     }
-    return own.or(() -> ofKind);
+    return own.or(() -> kind.map(DryStock::dsePerHead));
+  }
+
+  private static Optional<Assumption> riskyDays(
+      Fields stock, String name, Optional<DryStock> kind) {
+    OptionalInt own = stock.findWhole("most_risky_days", 0, 366);
+    return own.isPresent()
+        ? Optional.of(
+            Assumption.ofFarm(
+                "most days on risky green feed, " + name, Range.exactly(own.getAsInt()), "days"))
+        : kind.flatMap(DryStock::mostRiskyDays);
   }
 
   /** A list of months, or from one month to another, over the new year too; else all twelve. */

@@ -60,7 +60,7 @@ final class GrazingPlan {
       addFeedLeft(i);
     }
     for (int g = 0; g < problem.groups; g++) {
-      if (problem.limited[g]) {
+      if (problem.isLimited(g)) {
         addRiskyDays(g);
       }
     }
@@ -111,7 +111,8 @@ final class GrazingPlan {
         }
       }
     }
-    programme.atMost(Arrays.copyOf(places, used), Arrays.copyOf(days, used), problem.mostRiskyDays);
+    programme.atMost(
+        Arrays.copyOf(places, used), Arrays.copyOf(days, used), problem.mostRiskyDays[g]);
   }
 
   int variables() {

@@ -30,8 +30,7 @@ final class GrazingProblem {
   final double[][] pastureNeedMj;
   final double pricePerMj;
   final double[][] riskyDays;
-  final boolean[] limited;
-  final double mostRiskyDays;
+  final double[] mostRiskyDays;
 
   /**
    * @param ewes groups that are ewe mobs; the first ones
@@ -44,8 +43,8 @@ final class GrazingProblem {
    * @param pastureNeedMj what each group takes from pasture, by group and half-month, MJ
    * @param pricePerMj money for one MJ bought instead
    * @param riskyDays days of the half-month if the paddock is then risky, else 0
-   * @param limited groups that may be on risky feed for a limited time only
-   * @param mostRiskyDays that time, days over the whole plan
+   * @param mostRiskyDays days over the whole plan that each group may be on risky feed; infinite
+   *     where they are not limited
    */
   GrazingProblem(
       int ewes,
@@ -58,13 +57,12 @@ final class GrazingProblem {
       double[][] pastureNeedMj,
       double pricePerMj,
       double[][] riskyDays,
-      boolean[] limited,
-      double mostRiskyDays) {
+      double[] mostRiskyDays) {
     this.ewes = ewes;
     groups = pastureNeedMj.length;
     halfMonths = kept.length;
     paddocks = startKg.length;
-    Check.that(ewes <= groups && limited.length == groups, "groups must be ewes and others");
+    Check.that(ewes <= groups && mostRiskyDays.length == groups, "groups must be ewes and others");
     Check.that(grownKg.length == halfMonths && leastKg.length == halfMonths, "half-months differ");
     this.weight = weight;
     this.startKg = startKg;
@@ -75,8 +73,12 @@ final class GrazingProblem {
     this.pastureNeedMj = pastureNeedMj;
     this.pricePerMj = Check.notNegative(pricePerMj, "price of energy");
     this.riskyDays = riskyDays;
-    this.limited = limited;
     this.mostRiskyDays = mostRiskyDays;
+  }
+
+  /** Whether a group may be on risky feed for a limited time only. */
+  boolean isLimited(int group) {
+    return Double.isFinite(mostRiskyDays[group]);
   }
 
   /**
@@ -107,7 +109,6 @@ final class GrazingProblem {
         pastureNeedMj,
         pricePerMj,
         risky,
-        limited,
         mostRiskyDays);
   }
 

@@ -1,7 +1,7 @@
 package swardcase.joining;
 
+import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalInt;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
@@ -22,13 +22,6 @@ final class JoiningCase {
    * normal variation (inferred).
    */
   static final double RISKY_DOSE = 0.15;
-
-  /**
-   * Days that wethers may spend on risky green feed within one plan. Published advice says limited
-   * periods only, since wethers are harmed too (milk secretion, urethral blockage), and gives no
-   * number; four weeks are our judgement (inferred).
-   */
-  static final double MOST_RISKY_DAYS_OF_WETHERS = 28;
 
   /**
    * Feed that must be left on a paddock relative to what the feed budget leaves on the average
@@ -167,9 +160,11 @@ final class JoiningCase {
         need[g][k] = share * days * needMjPerDay(g, p);
       }
     }
-    boolean[] limited = new boolean[groups];
+    double[] mostRiskyDays = new double[groups];
+    Arrays.fill(mostRiskyDays, Double.POSITIVE_INFINITY);
     for (int o = 0; o < others.size(); o++) {
-      limited[ewes.length + o] = isWether(others.get(o));
+      int group = ewes.length + o;
+      others.get(o).mostRiskyDays().ifPresent(days -> mostRiskyDays[group] = days.likely());
     }
     return new GrazingProblem(
         ewes.length,
@@ -182,8 +177,7 @@ final class JoiningCase {
         need,
         run.pricePerMj(),
         riskyDays,
-        limited,
-        MOST_RISKY_DAYS_OF_WETHERS);
+        mostRiskyDays);
   }
 
   /** A paddock's part of the farm's feed, as hectares of the average. */
@@ -207,10 +201,5 @@ final class JoiningCase {
     }
     double own = stock.head() * stock.dsePerHead().likely();
     return all > 0 ? demand.otherMjPerDay(p) * own / all : 0;
-  }
-
-  static boolean isWether(OtherStock stock) {
-    String words = (stock.name() + " " + stock.dsePerHead().name()).toLowerCase(Locale.ROOT);
-    return words.contains("wether");
   }
 }

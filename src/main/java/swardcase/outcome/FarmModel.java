@@ -125,6 +125,7 @@ public final class FarmModel {
     return StockDemand.of(farm, tables, method, pregnant);
   }
 
+  /** When in the year the pasture grows. */
   public GrowthYear year() {
     return year;
   }
@@ -133,10 +134,12 @@ public final class FarmModel {
     return compositions;
   }
 
+  /** What the stock need at the likely shares of ewes in lamb, by the usual energy method. */
   public StockDemand demand() {
     return demand;
   }
 
+  /** The feed budget at that need. */
   public FeedBudget budget() {
     return budget;
   }

@@ -21,6 +21,7 @@ public final class Outcome {
   double endValue;
   double npv;
 
+  /** A workspace for so many years, filled by {@link OutcomeFunction#evaluate}. */
   public Outcome(int years) {
     actionCost = new double[years];
     supplementSaved = new double[years];

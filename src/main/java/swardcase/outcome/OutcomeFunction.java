@@ -561,6 +561,7 @@ public final class OutcomeFunction {
     return held;
   }
 
+  /** How many mobs there are. */
   public int mobs() {
     return flock.length;
   }

@@ -85,6 +85,7 @@ public final class Canvas {
     text(clean, middle - file.lettering().width(clean, style) / 2, baseline, style);
   }
 
+  /** A line between two points, in points from the top left corner of the page. */
   public void line(double x1, double y1, double x2, double y2, double width, Tint tint) {
     run(
         () -> {

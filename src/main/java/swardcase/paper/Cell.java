@@ -21,10 +21,12 @@ public record Cell(List<Piece> pieces, Mark mark) {
     void draw(Canvas canvas, double x, double top, double width, double height);
   }
 
+  /** Text in the usual type of a table. */
   public static Cell of(String text) {
     return of(text, Style.CELL);
   }
 
+  /** Text in a type of its own. */
   public static Cell of(String text, Style style) {
     return new Cell(List.of(new Piece(text, style)), null);
   }
@@ -46,6 +48,7 @@ public record Cell(List<Piece> pieces, Mark mark) {
     return of(Words.range(range), Style.FINE);
   }
 
+  /** A mark that is drawn. */
   public static Cell ofMark(Mark mark) {
     return new Cell(List.of(), mark);
   }

@@ -14,14 +14,17 @@ public record Column(String header, double width, boolean right, boolean below) 
   /** Room between two columns, part of the width. */
   static final double GAP = 7;
 
+  /** A column of words, of a width in points. */
   public static Column words(String header, double width) {
     return new Column(header, width, false, false);
   }
 
+  /** A column of numbers, set to the right. */
   public static Column numbers(String header, double width) {
     return new Column(header, width, true, false);
   }
 
+  /** A cell that stands below its row, over the whole width. */
   public static Column below(String header) {
     return new Column(header, 0, false, true);
   }

@@ -23,23 +23,28 @@ public final class Flow {
   private double y;
   private PDOutlineItem section;
 
+  /** Begins on a first page of the file. */
   public Flow(TaggedFile file, RunningHead head) {
     this.file = file;
     this.head = head;
   }
 
+  /** The file that is written. */
   public TaggedFile file() {
     return file;
   }
 
+  /** The faces, which measure and break text. */
   public Lettering lettering() {
     return file.lettering();
   }
 
+  /** The page at hand. */
   public Canvas canvas() {
     return canvas;
   }
 
+  /** Its number, from 1. */
   public int page() {
     return file.pageCount();
   }
@@ -54,14 +59,17 @@ public final class Flow {
     return BOTTOM - y;
   }
 
+  /** Goes on at a height, in points from the top of the page. */
   public void moveTo(double newY) {
     y = newY;
   }
 
+  /** Leaves so many points free. */
   public void gap(double height) {
     y += height;
   }
 
+  /** Goes on on a new page. */
   public void newPage() {
     end();
     canvas = file.newPage();
@@ -69,6 +77,7 @@ public final class Flow {
     y = TOP;
   }
 
+  /** Ends the last page. */
   public void end() {
     if (canvas != null) {
       canvas.close();
@@ -112,6 +121,7 @@ public final class Flow {
     gap(2);
   }
 
+  /** A paragraph over the whole width. */
   public void paragraph(String text, Style style) {
     lines("P", text, style);
     gap(4);

@@ -21,6 +21,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
  */
 public final class Lettering {
 
+  static final String REGULAR = "Roboto-Regular.ttf";
   private static final String FOLDER = "/com/formdev/flatlaf/fonts/roboto/";
   private static final String ELLIPSIS = "\u2026";
 
@@ -32,7 +33,7 @@ public final class Lettering {
   private boolean replaced;
 
   Lettering(PDDocument document) {
-    TrueTypeFont regularFace = parse("Roboto-Regular.ttf");
+    TrueTypeFont regularFace = parse(REGULAR);
     TrueTypeFont boldFace = parse("Roboto-Bold.ttf");
     try {
       regular = PDType0Font.load(document, regularFace, true);
@@ -43,7 +44,7 @@ public final class Lettering {
     }
   }
 
-  private static TrueTypeFont parse(String name) {
+  static TrueTypeFont parse(String name) {
     try (InputStream in = Lettering.class.getResourceAsStream(FOLDER + name)) {
       TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(in));
       face.setEnableGsub(false);

@@ -7,6 +7,7 @@ public final class RangeBar {
 
   private RangeBar() {}
 
+  /** Draws a range at a height, {@code middle}, in points from the top of the page. */
   public static void draw(Canvas canvas, Range range, Scale scale, double middle, double height) {
     double low = scale.at(range.low());
     double high = scale.at(range.high());

@@ -32,6 +32,7 @@ public record Scale(double low, double high, double from, double to) {
     return new Scale(ends[0], ends[1], from, to);
   }
 
+  /** Where a value lies, in points. */
   public double at(double value) {
     return from + (value - low) / (high - low) * (to - from);
   }

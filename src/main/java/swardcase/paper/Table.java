@@ -23,6 +23,7 @@ public final class Table {
   private PDStructureElement table;
   private PDStructureElement body;
 
+  /** A table of these columns where the flow stands. */
   public Table(Flow flow, List<Column> columns) {
     this(flow, columns, Flow.LEFT, MOST_LINES);
   }

@@ -116,14 +116,17 @@ public final class TaggedFile implements AutoCloseable {
     }
   }
 
+  /** The faces, which measure and break text. */
   public Lettering lettering() {
     return lettering;
   }
 
+  /** The element that holds all others. */
   public PDStructureElement top() {
     return top;
   }
 
+  /** How many pages there are. */
   public int pageCount() {
     return parents.size();
   }

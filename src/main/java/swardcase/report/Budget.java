@@ -37,7 +37,7 @@ public record Budget(
    * A year of the plan.
    *
    * @param year calendar year
-   * @param work what is done where; blank if nothing
+   * @param work what is done where
    * @param cost paid for actions
    * @param supplementTonnes supplement not bought, t as fed; negative if more is bought
    * @param lambs lambs more
@@ -46,17 +46,23 @@ public record Budget(
    */
   public record Year(
       int year,
-      String work,
+      List<PlanResult.Work> work,
       double cost,
       double supplementTonnes,
       double lambs,
       double ewesInLamb,
-      double other) {}
+      double other) {
+
+    /** Copies the list. */
+    public Year {
+      work = List.copyOf(work);
+    }
+  }
 
   /**
    * The plan's budget.
    *
-   * @param report says in words what is done, and in which calendar year
+   * @param report says what is done, and in which calendar year
    */
   public static Budget of(Decision decision, Report report) {
     Farm farm = decision.model().farm();

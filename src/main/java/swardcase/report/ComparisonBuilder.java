@@ -106,20 +106,34 @@ public final class ComparisonBuilder {
     return names.stream()
         .map(
             name ->
-                new PaddockPair(
+                pair(
                     name,
                     Optional.ofNullable(ofFirst.get(name)),
                     Optional.ofNullable(ofSecond.get(name))))
         .toList();
   }
 
+  private static PaddockPair pair(
+      String name, Optional<PaddockSide> first, Optional<PaddockSide> second) {
+    boolean same =
+        first.map(ComparisonBuilder::answer).equals(second.map(ComparisonBuilder::answer));
+    return new PaddockPair(name, first, second, !same);
+  }
+
   private static Map<String, PaddockSide> byName(Report report) {
     Map<String, PaddockSide> paddocks = new LinkedHashMap<>();
     for (PaddockResult paddock : report.paddocks()) {
       paddocks.put(
-          paddock.name(), new PaddockSide(paddock.areaHa(), paddock.verdict(), paddock.npv()));
+          paddock.name(),
+          new PaddockSide(paddock.areaHa(), paddock.call(), paddock.actionName(), paddock.npv()));
     }
     return paddocks;
+  }
+
+  /** What is to be done: the action where there is one to do, else the call. */
+  private static String answer(PaddockSide side) {
+    boolean acts = side.call() == Call.ACT || side.call() == Call.KEEP_OFF;
+    return acts ? side.actionName() : side.call().name();
   }
 
   /** The last step arrives at the second farm, whose plan is known, so that all steps add up. */
@@ -136,7 +150,7 @@ public final class ComparisonBuilder {
           steps.size() == groups.size() - 1
               ? second.outcome().npv()
               : likelyNpv(FarmPart.mix(from, to, taken), first.model().tables());
-      steps.add(new Step(FarmPart.label(group), after - before, after));
+      steps.add(new Step(List.copyOf(group), after - before, after));
       before = after;
     }
     return steps;

@@ -92,25 +92,37 @@ public record ComparisonReport(
    * @param name its name, the same in both
    * @param first what it is in the first farm; empty if it is not there
    * @param second what it is in the other
+   * @param answerChanges whether another thing is to be done there, or the paddock is in one only
    */
   public record PaddockPair(
-      String name, Optional<PaddockSide> first, Optional<PaddockSide> second) {}
+      String name,
+      Optional<PaddockSide> first,
+      Optional<PaddockSide> second,
+      boolean answerChanges) {}
 
   /**
    * A paddock in one farm.
    *
    * @param areaHa hectares
-   * @param verdict what to do, in a few words
+   * @param call what to do
+   * @param actionName name of the chosen action
    * @param npv net present value of doing it, the rest of the plan being done; 0 for keeping
    */
-  public record PaddockSide(double areaHa, String verdict, Range npv) {}
+  public record PaddockSide(double areaHa, Call call, String actionName, Range npv) {}
 
   /**
    * A group of inputs taken from the other farm, after those before it.
    *
-   * @param what the group
+   * @param parts the group; flock and paddocks go together where one would not fit without the
+   *     other
    * @param change what it changes the plan's likely net present value by, a new plan being searched
    * @param npv the likely net present value with this group and all before it
    */
-  public record Step(String what, double change, double npv) {}
+  public record Step(List<FarmPart> parts, double change, double npv) {
+
+    /** Copies the list. */
+    public Step {
+      parts = List.copyOf(parts);
+    }
+  }
 }

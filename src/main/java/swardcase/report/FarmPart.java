@@ -12,26 +12,23 @@ import swardcase.farm.Paddock;
 import swardcase.farm.PaddockUse;
 
 /** A group of inputs that is taken from one farm into another, in the order they are taken. */
-enum FarmPart {
-  PRICES("prices"),
-  SUPPLEMENT("supplement"),
-  FINANCE("finance"),
-  SEASONS("growth, seasons, quality and climate"),
-  FLOCK("flock and other stock"),
-  MANAGEMENT("management and use of extra feed"),
-  ACTIONS("actions, costs and cultivar to sow"),
-  PADDOCKS("paddocks and plants");
-
-  private final String label;
-
-  FarmPart(String label) {
-    this.label = label;
-  }
-
-  /** The groups in words. */
-  static String label(Set<FarmPart> parts) {
-    return parts.stream().map(part -> part.label).collect(Collectors.joining("; "));
-  }
+public enum FarmPart {
+  /** What lambs, ewes, tests and plants are worth. */
+  PRICES,
+  /** The supplement and its price. */
+  SUPPLEMENT,
+  /** Discount rate, years, budget and loan. */
+  FINANCE,
+  /** Growth, seasons, quality and climate. */
+  SEASONS,
+  /** Ewe mobs and other stock. */
+  FLOCK,
+  /** Choices of management and the use of extra feed. */
+  MANAGEMENT,
+  /** Actions, their costs and the cultivar to sow. */
+  ACTIONS,
+  /** Paddocks and the plants counted there. */
+  PADDOCKS;
 
   /**
    * The steps from one farm to another: groups that are alike in both are left out. Flock and

@@ -1,9 +1,11 @@
 package swardcase.report;
 
+import java.time.Month;
+
 /**
  * A month of the feed budget, per hectare, average over season types, likely values.
  *
- * @param month three letters, such as {@code Jun}
+ * @param month 1 is January
  * @param winter whether it is one of the winter months
  * @param demandMjPerHa energy the stock need, MJ/ha
  * @param eatenMjPerHa energy they find, MJ/ha, as the stands are
@@ -16,7 +18,7 @@ package swardcase.report;
  * @param dryKgDmPerHa dry feed on offer at the end of the month
  */
 public record FeedMonth(
-    String month,
+    Month month,
     boolean winter,
     double demandMjPerHa,
     double eatenMjPerHa,

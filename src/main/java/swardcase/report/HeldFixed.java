@@ -1,5 +1,8 @@
 package swardcase.report;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,22 +16,27 @@ import swardcase.farm.HalfMonths;
 import swardcase.farm.PastureQuality;
 import swardcase.farm.SeasonGrowth;
 import swardcase.outcome.FarmModel;
-import swardcase.wording.Texts;
-import swardcase.wording.Words;
 
 /**
  * A number that no draw moves: what the tables say of animals and pasture, taken as it is. Such
  * numbers bear on the answer like the others, so they are printed with their marks.
  *
  * @param name what it is
- * @param value in words; of numbers that go by month, the least and the most
+ * @param least the number; of numbers that go by month, the least
+ * @param most the same; of numbers that go by month, the most
  * @param unit {@code -} for a ratio
  * @param evidence how well it is supported; of several rows, the weakest
  * @param source keys into the sources table, or blank
  * @param setBy who set it
  */
 public record HeldFixed(
-    String name, String value, String unit, Evidence evidence, String source, SetBy setBy) {
+    String name,
+    double least,
+    double most,
+    String unit,
+    Evidence evidence,
+    String source,
+    SetBy setBy) {
 
   /** Rows that stand in for what a farm does not tell; the farm's own numbers are inputs. */
   private static final String OF_THE_FARM = "default.";
@@ -57,31 +65,40 @@ public record HeldFixed(
       all.add(growth(season));
     }
     List<PastureQuality> quality = model.farm().feedYear().quality();
-    all.add(byMonth("fixed.greenDigestibility", quality, PastureQuality::greenDigestibility));
-    all.add(byMonth("fixed.dryDigestibility", quality, PastureQuality::dryDigestibility));
-    all.add(byMonth("fixed.greenDying", quality, PastureQuality::greenDyingPerMonth));
-    all.add(byMonth("fixed.dryLost", quality, PastureQuality::dryLostPerMonth));
+    all.add(
+        byMonth(
+            "digestibility of green feed, by month", quality, PastureQuality::greenDigestibility));
+    all.add(
+        byMonth("digestibility of dry feed, by month", quality, PastureQuality::dryDigestibility));
+    all.add(
+        byMonth("green feed that dies in a month", quality, PastureQuality::greenDyingPerMonth));
+    all.add(byMonth("dry feed that decays in a month", quality, PastureQuality::dryLostPerMonth));
     return List.copyOf(all);
   }
 
   private static HeldFixed of(Assumption number) {
     return new HeldFixed(
         number.name(),
-        Words.figures(number.likely()),
+        number.likely(),
+        number.likely(),
         number.unit(),
         number.evidence(),
         number.source(),
         number.setBy());
   }
 
+  /** A sum of rough numbers, to two figures. */
   private static HeldFixed growth(SeasonGrowth season) {
     double year = 0;
     for (int p = 0; p < HalfMonths.COUNT; p++) {
       year += season.growthKgDmPerHaPerDay().get(p / 2) * HalfMonths.days(p);
     }
+    double about =
+        new BigDecimal(year).round(new MathContext(2, RoundingMode.HALF_UP)).doubleValue();
     return new HeldFixed(
-        Texts.get("fixed.growth", season.type().label()),
-        Words.about(year),
+        "pasture grown in a " + season.type().label() + " season, a year",
+        about,
+        about,
         "kg DM/ha",
         season.evidence(),
         season.source(),
@@ -89,11 +106,12 @@ public record HeldFixed(
   }
 
   private static HeldFixed byMonth(
-      String key, List<PastureQuality> months, ToDoubleFunction<PastureQuality> of) {
+      String name, List<PastureQuality> months, ToDoubleFunction<PastureQuality> of) {
     var values = months.stream().mapToDouble(of).summaryStatistics();
     return new HeldFixed(
-        Texts.get(key),
-        Texts.get("fixed.months", Words.figures(values.getMin()), Words.figures(values.getMax())),
+        name,
+        values.getMin(),
+        values.getMax(),
         "fraction",
         months.stream().map(PastureQuality::evidence).max(Comparator.naturalOrder()).orElseThrow(),
         months.stream()

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import swardcase.decision.BreakEvenValue;
 import swardcase.decision.CourseFindings;
 import swardcase.decision.HowSure;
@@ -15,13 +17,14 @@ import swardcase.decision.Unknown;
 import swardcase.farm.Farm;
 import swardcase.outcome.FarmModel;
 import swardcase.report.HowSureReport.BreakEvenLine;
+import swardcase.report.HowSureReport.BreakEvenLine.Place;
 import swardcase.report.HowSureReport.CertaintyLine;
 import swardcase.report.HowSureReport.FindOut;
 import swardcase.report.HowSureReport.Mover;
 import swardcase.report.HowSureReport.PaddockSure;
-import swardcase.wording.Texts;
+import swardcase.report.HowSureReport.PaddockSure.Better;
 
-/** Turns the findings into records and sentences. */
+/** Turns the findings into records. */
 public final class HowSureBuilder {
 
   private static final int MOVERS = 10;
@@ -48,8 +51,6 @@ public final class HowSureBuilder {
   private HowSureReport build() {
     List<PaddockSure> paddocks =
         IntStream.range(0, farm.paddocks().size()).mapToObj(this::paddock).toList();
-    List<FindOut> findOut = findOut(paddocks);
-    HowSureWords words = new HowSureWords(farm, found);
     return new HowSureReport(
         found.seed(),
         found.draws(),
@@ -74,60 +75,75 @@ public final class HowSureBuilder {
             .toList(),
         found.breakEvens().stream().map(this::breakEven).toList(),
         found.perfect().value(),
-        findOut,
-        paddocks,
-        words.howSure(),
-        words.before(findOut));
+        findOut(),
+        paddocks);
   }
 
   private PaddockSure paddock(int i) {
     PaddockFindings findings = found.paddock(i);
-    CourseFindings weighed = findings.options().get(findings.weighed());
+    CourseFindings weighed = findings.courses().get(findings.weighed());
     String name = farm.paddocks().get(i).name();
     return new PaddockSure(
         name,
-        HowSureWords.verdict(findings.verdict()),
-        findings.weighed() == 0 ? "" : model.actions().get(weighed.choice().action()).name(),
+        Call.of(findings.verdict()),
+        findings.weighed() == 0
+            ? Optional.empty()
+            : Optional.of(model.actions().get(weighed.choice().action()).key()),
         weighed.gain().range(),
         weighed.gain().chanceAboveZero(),
         weighed.judgement().regretOfActing(),
         weighed.judgement().regretOfKeeping(),
         weighed.betterForAll().contains(0)
-            ? Texts.get("sure.everybody")
-            : weighed.betterForCautious().contains(0) ? Texts.get("sure.cautious") : "",
-        purchase(Texts.get("buy.leafTest", name), findings.leafTest()),
-        findings.plants().stream()
-            .map(plants -> purchase(Texts.get("buy.plants", plants.plants(), name), plants))
-            .toList(),
-        findings.bestPlants().map(Purchase::plants));
+            ? Better.FOR_EVERYBODY
+            : weighed.betterForCautious().contains(0) ? Better.FOR_THE_CAUTIOUS : Better.FOR_SOME,
+        purchase(name, findings.leafTest()),
+        findings.plants().stream().map(plants -> purchase(name, plants)).toList(),
+        findings.bestPlants().map(Purchase::plants),
+        worthKnowing(name, findings));
   }
 
-  private static FindOut purchase(String what, Purchase purchase) {
+  private static FindOut purchase(String paddock, Purchase purchase) {
     return new FindOut(
-        what,
+        purchase.plants() == 0 ? FindOut.Kind.LEAF_TEST : FindOut.Kind.PLANTS,
+        Optional.empty(),
+        Optional.of(paddock),
+        purchase.plants(),
         purchase.value(),
         OptionalDouble.of(purchase.price()),
-        HowSureWords.advice(purchase.advice()));
+        FindOut.Advice.valueOf(purchase.advice().name()));
+  }
+
+  private static List<FindOut> worthKnowing(String paddock, PaddockFindings findings) {
+    Stream<Purchase> best =
+        findings.plants().stream().max(Comparator.comparingDouble(Purchase::net)).stream();
+    return Stream.concat(Stream.of(findings.leafTest()), best)
+        .filter(purchase -> purchase.value() >= 1)
+        .map(purchase -> purchase(paddock, purchase))
+        .toList();
   }
 
   /** What can be bought and is worth it, and the numbers most worth knowing, by value. */
-  private List<FindOut> findOut(List<PaddockSure> paddocks) {
+  private List<FindOut> findOut() {
     List<FindOut> all = new ArrayList<>();
-    for (int i = 0; i < paddocks.size(); i++) {
+    for (int i = 0; i < farm.paddocks().size(); i++) {
       PaddockFindings findings = found.paddock(i);
+      String name = farm.paddocks().get(i).name();
       if (findings.leafTest().advice() == Purchase.Advice.WORTH_DOING) {
-        all.add(paddocks.get(i).leafTest());
+        all.add(purchase(name, findings.leafTest()));
       }
-      String name = paddocks.get(i).name();
-      findings
-          .bestPlants()
-          .ifPresent(best -> all.add(purchase(Texts.get("buy.plants", best.plants(), name), best)));
+      findings.bestPlants().ifPresent(best -> all.add(purchase(name, best)));
     }
     for (Unknown unknown : found.unknowns()) {
       if (unknown.value().value() > ERRORS * unknown.value().standardError()) {
-        String advice = Texts.get(isOfTheFarm(unknown) ? "buy.ask" : "buy.research");
         all.add(
-            new FindOut(unknown.name(), unknown.value().value(), OptionalDouble.empty(), advice));
+            new FindOut(
+                FindOut.Kind.INPUT,
+                Optional.of(unknown.name()),
+                Optional.empty(),
+                0,
+                unknown.value().value(),
+                OptionalDouble.empty(),
+                isOfTheFarm(unknown) ? FindOut.Advice.ASK : FindOut.Advice.RESEARCH));
       }
     }
     return all.stream()
@@ -148,10 +164,16 @@ public final class HowSureBuilder {
   private BreakEvenLine breakEven(BreakEvenValue value) {
     return new BreakEvenLine(
         value.input().name(),
-        value.paddock() < 0 ? "" : farm.paddocks().get(value.paddock()).name(),
+        value.paddock() < 0
+            ? Optional.empty()
+            : Optional.of(farm.paddocks().get(value.paddock()).name()),
         value.input().unit(),
         value.input().likely(),
+        value.low(),
+        value.high(),
         value.value(),
-        HowSureWords.breakEven(value));
+        value.value().isEmpty()
+            ? Place.NOWHERE
+            : value.isWithinRange() ? Place.WITHIN_RANGE : Place.BEYOND_RANGE);
   }
 }

@@ -26,8 +26,6 @@ import swardcase.chance.Range;
  * @param perfect what it would be worth to know everything before choosing
  * @param findOut what is worth finding out, most valuable first
  * @param paddocks one entry a paddock
- * @param howSure sentences that answer "How sure?"
- * @param before sentences that answer "What should I find out before I spend?"
  */
 public record HowSureReport(
     long seed,
@@ -47,9 +45,7 @@ public record HowSureReport(
     List<BreakEvenLine> breakEvens,
     double perfect,
     List<FindOut> findOut,
-    List<PaddockSure> paddocks,
-    List<String> howSure,
-    List<String> before) {
+    List<PaddockSure> paddocks) {
 
   /** Copies the lists. */
   public HowSureReport {
@@ -59,8 +55,6 @@ public record HowSureReport(
     breakEvens = List.copyOf(breakEvens);
     findOut = List.copyOf(findOut);
     paddocks = List.copyOf(paddocks);
-    howSure = List.copyOf(howSure);
-    before = List.copyOf(before);
   }
 
   /**
@@ -83,62 +77,125 @@ public record HowSureReport(
    * Where a gain turns into a loss.
    *
    * @param input name of the input
-   * @param paddock whose gain is meant; blank for the whole plan
+   * @param paddock whose gain is meant; empty for the whole plan
    * @param unit of the input
    * @param likely its likely value
+   * @param low lower end of what was searched
+   * @param high upper end of what was searched
    * @param value the break-even; empty if there is none
-   * @param words the same in words
+   * @param found where it lies
    */
   public record BreakEvenLine(
       String input,
-      String paddock,
+      Optional<String> paddock,
       String unit,
       double likely,
+      double low,
+      double high,
       OptionalDouble value,
-      String words) {}
+      Place found) {
+
+    /** Where a break-even lies. */
+    public enum Place {
+      /** Nowhere in what was searched. */
+      NOWHERE,
+      /** Within the input's own range: it may well happen. */
+      WITHIN_RANGE,
+      /** Beyond it. */
+      BEYOND_RANGE
+    }
+  }
 
   /**
    * Something to find out.
    *
-   * @param what in words
+   * @param what which kind of thing
+   * @param input name of the input that would be known; empty for a leaf test or plants
+   * @param paddock whose leaf or plants; empty for an input
+   * @param plants how many plants more; 0 for a leaf test or an input
    * @param value what knowing it is worth
    * @param price what it costs; empty where it cannot simply be bought
-   * @param advice {@code worth doing}, {@code not worth doing} or {@code about even}; without a
-   *     price, who could tell
+   * @param advice whether to do it; without a price, who could tell
    */
-  public record FindOut(String what, double value, OptionalDouble price, String advice) {}
+  public record FindOut(
+      Kind what,
+      Optional<String> input,
+      Optional<String> paddock,
+      int plants,
+      double value,
+      OptionalDouble price,
+      Advice advice) {
+
+    /** Which kind of thing. */
+    public enum Kind {
+      /** A laboratory test of a paddock's clover leaf. */
+      LEAF_TEST,
+      /** More plants of a paddock identified. */
+      PLANTS,
+      /** An input known for certain. */
+      INPUT
+    }
+
+    /** What to do about it. */
+    public enum Advice {
+      /** Worth its price, beyond the error of the draws. */
+      WORTH_DOING,
+      /** Not worth its price, beyond the error of the draws. */
+      NOT_WORTH_DOING,
+      /** Value and price are too near to each other to say. */
+      ABOUT_EVEN,
+      /** Somebody on the farm could ask, measure or get a quote. */
+      ASK,
+      /** Only research can tell. */
+      RESEARCH
+    }
+  }
 
   /**
    * A paddock.
    *
    * @param name its name
-   * @param verdict in words
-   * @param option what was weighed against keeping; blank if nothing can be done
+   * @param verdict what to do
+   * @param option key of the option that was weighed against keeping; empty if nothing can be done
    * @param gain of that against keeping, the rest of the plan being done
    * @param chanceItPays 0 to 1
    * @param regretOfActing lost on average by acting where keeping is better
    * @param regretOfKeeping missed on average by keeping where acting is better
-   * @param betterThanKeeping {@code for everybody}, {@code for the cautious} or blank
+   * @param betterThanKeeping who prefers it outright
    * @param leafTest a laboratory test of its clover leaf
    * @param plants identifying more plants, by number
    * @param bestPlants the number of plants worth doing, if any
+   * @param worthKnowing the leaf test and the number of plants worth most beyond its price; neither
+   *     if knowing it is worth nothing
    */
   public record PaddockSure(
       String name,
-      String verdict,
-      String option,
+      Call verdict,
+      Optional<String> option,
       Range gain,
       double chanceItPays,
       double regretOfActing,
       double regretOfKeeping,
-      String betterThanKeeping,
+      Better betterThanKeeping,
       FindOut leafTest,
       List<FindOut> plants,
-      Optional<Integer> bestPlants) {
+      Optional<Integer> bestPlants,
+      List<FindOut> worthKnowing) {
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public PaddockSure {
       plants = List.copyOf(plants);
+      worthKnowing = List.copyOf(worthKnowing);
+    }
+
+    /** Who prefers an option to keeping, whatever else they think. */
+    public enum Better {
+      /** Everybody: first-degree dominance. */
+      FOR_EVERYBODY,
+      /** All who dislike risk: second-degree dominance. */
+      FOR_THE_CAUTIOUS,
+      /** It depends. */
+      FOR_SOME
     }
   }
 }

@@ -2,46 +2,52 @@ package swardcase.report;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Mob;
+import swardcase.farm.Paddock;
 import swardcase.joining.JoiningPlan;
 import swardcase.joining.JoiningPlan.Policy;
+import swardcase.report.JoiningReport.Answer;
 import swardcase.report.JoiningReport.Cell;
+import swardcase.report.JoiningReport.DateEnds;
 import swardcase.report.JoiningReport.DatePoint;
+import swardcase.report.JoiningReport.Finding;
 import swardcase.report.JoiningReport.Gate;
-import swardcase.report.JoiningReport.GroupMoves;
+import swardcase.report.JoiningReport.Ground;
+import swardcase.report.JoiningReport.HalfMonth;
 import swardcase.report.JoiningReport.MobCalendar;
-import swardcase.report.JoiningReport.Move;
 import swardcase.report.JoiningReport.PaddockRow;
 import swardcase.report.JoiningReport.PolicyResult;
 import swardcase.report.JoiningReport.Rating;
+import swardcase.report.JoiningReport.Reason;
+import swardcase.report.JoiningReport.YoungRating;
 import swardcase.report.JoiningReport.YoungRow;
-import swardcase.wording.Cautions;
-import swardcase.wording.Texts;
-import swardcase.wording.Words;
+import swardcase.sward.Composition;
+import swardcase.tables.Cultivar;
 
 /** Turns a joining plan into the tree of records that is printed and saved. */
 public final class JoiningReportBuilder {
 
   /** Version of the layout of the result document. */
-  public static final String SCHEMA_VERSION = "1.0";
+  public static final String SCHEMA_VERSION = "2.0";
 
   private static final double FEWEST_YOUNG_DAYS = 14;
 
   private final JoiningPlan plan;
   private final Farm farm;
-  private final JoiningWords words;
+  private final JoiningMovesBuilder moves;
 
   private JoiningReportBuilder(JoiningPlan plan) {
     this.plan = plan;
     farm = plan.farm();
-    words = new JoiningWords(plan);
+    moves = new JoiningMovesBuilder(plan);
   }
 
   /**
@@ -58,71 +64,69 @@ public final class JoiningReportBuilder {
   }
 
   private JoiningReport build(String program, LocalDate date, List<String> notices) {
+    List<DatePoint> dates = IntStream.range(0, HalfMonths.COUNT).mapToObj(this::datePoint).toList();
     return new JoiningReport(
         SCHEMA_VERSION,
         program,
         ReportBuilder.head(farm, date),
-        headline(),
-        plan.halfMonths().stream().map(words::halfMonth).toList(),
+        answer(),
+        plan.halfMonths().stream().map(p -> halfMonth(plan, p)).toList(),
         IntStream.range(0, farm.mobs().size()).mapToObj(this::calendar).toList(),
         IntStream.range(0, farm.paddocks().size()).mapToObj(this::young).toList(),
         policies(),
-        moves(),
+        moves.all(),
         gates(),
-        new SafeFeedWords(plan, words).safeFeed(),
-        IntStream.range(0, HalfMonths.COUNT).mapToObj(this::datePoint).toList(),
-        Texts.get("joining.notModelled"),
-        Cautions.beforeJoining(),
+        SafeFeedBuilder.build(plan),
+        dates,
+        IntStream.range(0, farm.mobs().size()).mapToObj(g -> dateEnds(g, dates)).toList(),
+        Cautions.JOINING,
         notices,
         plan.model().inputs().all());
   }
 
-  private String headline() {
-    long shut = IntStream.range(0, farm.paddocks().size()).filter(this::isEverKeptOff).count();
+  /** First and last day of half-month {@code p}. */
+  static HalfMonth halfMonth(JoiningPlan plan, int p) {
+    boolean firstHalf = p % 2 == 0;
+    int half = plan.daysIn(firstHalf ? p : p - 1);
+    int from = firstHalf ? 1 : 1 + half;
+    int to = firstHalf ? half : half + plan.daysIn(p);
+    return new HalfMonth(
+        MonthDay.of(HalfMonths.month(p), from), MonthDay.of(HalfMonths.month(p), to));
+  }
+
+  private Answer answer() {
+    int shut = (int) IntStream.range(0, farm.paddocks().size()).filter(this::isEverKeptOff).count();
     double worst = 0;
-    boolean dry = true;
+    boolean nothingGreen = true;
     for (int g = 0; g < farm.mobs().size(); g++) {
       double lost = plan.ewesNotInLamb(Policy.AS_NOW, g) / farm.mobs().get(g).ewes();
       worst = Math.max(worst, 100 * lost);
       for (int p : plan.halfMonths()) {
-        dry &= !plan.isRated(g, p) || words.isAnywhere(g, p);
+        nothingGreen &= !plan.isRated(g, p) || moves.isAnywhere(g, p);
       }
     }
-    if (shut == 0 && worst >= plan.tellablePoints()) {
-      return Texts.get("joining.headline.fewDays");
-    }
-    if (shut == 0) {
-      return dry
-          ? Texts.get("joining.headline.dry")
-          : Texts.get("joining.headline.none", Words.exact(plan.tellablePoints()));
-    }
-    return Texts.get("joining.headline.keepOff", shut, farm.paddocks().size())
-        + " "
-        + gain(worst < plan.tellablePoints());
-  }
-
-  private String gain(boolean untold) {
-    double spared = plan.lambs(Policy.AS_NOW).likely() - plan.lambs(Policy.PLAN).likely();
-    if (spared < 1) {
-      return Texts.get("joining.headline.noLambs");
-    }
-    String saved =
-        Texts.get(
-            "joining.headline.saves",
-            Words.about(spared),
-            Words.money(farm.currency(), plan.saved(Policy.PLAN)));
-    return untold ? saved + " " + Texts.get("joining.headline.untold") : saved;
+    Finding finding =
+        shut > 0
+            ? Finding.KEEP_OFF
+            : worst >= plan.tellablePoints()
+                ? Finding.FEW_DAYS
+                : nothingGreen ? Finding.NOTHING_GREEN : Finding.NOTHING_TO_SHUT;
+    return new Answer(
+        finding,
+        shut,
+        farm.paddocks().size(),
+        plan.lambs(Policy.AS_NOW).likely() - plan.lambs(Policy.PLAN).likely(),
+        worst,
+        plan.tellablePoints());
   }
 
   private boolean isEverKeptOff(int paddock) {
-    for (int g = 0; g < farm.mobs().size(); g++) {
-      for (int p : plan.halfMonths()) {
-        if (plan.isRated(g, p) && plan.daysAllowed(g, p, paddock) == 0) {
-          return true;
-        }
-      }
-    }
-    return false;
+    return IntStream.range(0, farm.mobs().size())
+        .anyMatch(g -> plan.halfMonths().stream().anyMatch(p -> isKeptOff(g, p, paddock)));
+  }
+
+  private boolean isKeptOff(int mob, int p, int paddock) {
+    return plan.isRated(mob, p) && plan.daysAllowed(mob, p, paddock) == 0;
   }
 
   private MobCalendar calendar(int mob) {
@@ -130,17 +134,31 @@ public final class JoiningReportBuilder {
     return new MobCalendar(
         of.name(),
         of.ewes(),
-        words.joining(of),
+        of.joiningStart(),
+        of.joiningWeeks().likely(),
         IntStream.range(0, farm.paddocks().size()).mapToObj(i -> row(mob, i)).toList());
   }
 
   private PaddockRow row(int mob, int paddock) {
+    List<Cell> cells = plan.halfMonths().stream().map(p -> cell(mob, p, paddock)).toList();
+    boolean unknown = plan.isUnknown(paddock);
+    DoubleSummaryStatistics sure =
+        cells.stream()
+            .filter(cell -> cell.rating() != Rating.NOT_RATED)
+            .mapToDouble(Cell::chanceRight)
+            .summaryStatistics();
     return new PaddockRow(
         farm.paddocks().get(paddock).name(),
         plan.greenDose(paddock),
-        plan.isUnknown(paddock),
-        words.reason(paddock),
-        plan.halfMonths().stream().map(p -> cell(mob, p, paddock)).toList());
+        unknown,
+        unknown
+            && cells.stream()
+                .map(Cell::rating)
+                .anyMatch(rating -> rating == Rating.LIMITED || rating == Rating.KEEP_OFF),
+        reason(paddock),
+        sure.getMin(),
+        sure.getMax(),
+        cells);
   }
 
   private Cell cell(int mob, int p, int paddock) {
@@ -150,44 +168,81 @@ public final class JoiningReportBuilder {
         !plan.isRated(mob, p)
             ? Rating.NOT_RATED
             : days == in ? Rating.OPEN : days == 0 ? Rating.KEEP_OFF : Rating.LIMITED;
-    String label =
-        switch (rating) {
-          case OPEN -> Texts.get("joining.open");
-          case LIMITED -> Texts.get("joining.days", days);
-          case KEEP_OFF -> Texts.get("joining.keepOff");
-          case NOT_RATED -> Texts.get("none");
-        };
     return new Cell(
         rating,
         days,
         in,
         plan.points(mob, p, paddock),
-        rating == Rating.NOT_RATED ? 0 : 100 * plan.chanceRight(mob, p, paddock),
-        label);
+        rating == Rating.NOT_RATED ? 0 : 100 * plan.chanceRight(mob, p, paddock));
+  }
+
+  private Reason reason(int paddock) {
+    Paddock place = farm.paddocks().get(paddock);
+    double clover = place.cloverShare().likely();
+    if (place.leafTest().isPresent()) {
+      double tested = place.leafTest().get().formononetinPercentOfLeaf();
+      return new Reason(
+          Ground.LEAF_TEST,
+          OptionalDouble.of(tested),
+          Optional.empty(),
+          OptionalDouble.empty(),
+          clover,
+          place.waterlogged());
+    }
+    if (plan.isUnknown(paddock)) {
+      return new Reason(
+          Ground.UNKNOWN,
+          OptionalDouble.empty(),
+          Optional.empty(),
+          OptionalDouble.empty(),
+          clover,
+          place.waterlogged());
+    }
+    Composition composition = plan.likely().composition(paddock);
+    int strongest = strongest(composition);
+    return new Reason(
+        Ground.CULTIVAR,
+        OptionalDouble.empty(),
+        Optional.of(composition.cultivar(strongest).name()),
+        OptionalDouble.of(composition.likelyShare(strongest)),
+        clover,
+        place.waterlogged());
+  }
+
+  /** The place of the cultivar that brings most formononetin. */
+  private static int strongest(Composition composition) {
+    int most = 0;
+    for (int c = 1; c < composition.size(); c++) {
+      most = brought(composition, c) > brought(composition, most) ? c : most;
+    }
+    return most;
+  }
+
+  private static double brought(Composition composition, int c) {
+    Cultivar cultivar = composition.cultivar(c);
+    double leaf = cultivar.formononetin().map(value -> value.likely()).orElse(0.0);
+    return leaf * composition.likelyShare(c);
   }
 
   private YoungRow young(int paddock) {
     double days = plan.youngDaysAllowed(paddock);
-    String label =
+    YoungRating rating =
         plan.isUnknown(paddock) && plan.barrenPercent(paddock).high() >= plan.tellablePoints()
-            ? Texts.get("joining.young.test")
+            ? YoungRating.TEST_FIRST
             : days >= plan.greenDays()
-                ? Texts.get("joining.open")
-                : days < FEWEST_YOUNG_DAYS
-                    ? Texts.get("joining.young.keepOff")
-                    : Texts.get("joining.young.upTo", Words.whole(days));
+                ? YoungRating.OPEN
+                : days < FEWEST_YOUNG_DAYS ? YoungRating.KEEP_OFF : YoungRating.LIMITED;
     return new YoungRow(
-        farm.paddocks().get(paddock).name(), plan.barrenPercent(paddock), days, label);
+        farm.paddocks().get(paddock).name(), plan.barrenPercent(paddock), rating, days);
   }
 
   private List<PolicyResult> policies() {
     List<PolicyResult> results = new ArrayList<>();
-    String[] names = {"joining.policy.asNow", "joining.policy.avoid", "joining.policy.plan"};
     for (Policy policy : Policy.values()) {
       double mj = plan.boughtMj(policy);
       results.add(
           new PolicyResult(
-              Texts.get(names[policy.ordinal()]),
+              policy,
               plan.lambs(policy),
               plan.lambMoney(policy),
               negligible(mj * plan.likely().tonnesPerMj()),
@@ -198,26 +253,8 @@ public final class JoiningReportBuilder {
   }
 
   /** What is left by rounding is nothing. */
-  private static double negligible(double value) {
+  static double negligible(double value) {
     return Math.abs(value) < 1e-6 ? 0 : value;
-  }
-
-  private List<GroupMoves> moves() {
-    List<GroupMoves> all = new ArrayList<>();
-    for (int group = 0; group < plan.groups(); group++) {
-      boolean ewes = group < farm.mobs().size();
-      String name =
-          ewes
-              ? farm.mobs().get(group).name()
-              : farm.otherStock().get(group - farm.mobs().size()).name();
-      List<Move> moves = new ArrayList<>();
-      for (int k = 0; k < plan.halfMonths().size(); k++) {
-        double tonnes = plan.boughtMj(group, k) * plan.likely().tonnesPerMj();
-        moves.add(new Move(words.where(group, k), negligible(tonnes)));
-      }
-      all.add(new GroupMoves(name, ewes, moves));
-    }
-    return all;
   }
 
   private List<Gate> gates() {
@@ -227,18 +264,36 @@ public final class JoiningReportBuilder {
             i ->
                 new Gate(
                     farm.paddocks().get(i).name(),
-                    plan.halfMonths().stream().map(p -> words.shutTo(i, p)).toList()))
+                    plan.halfMonths().stream().map(p -> keptOff(i, p)).toList()))
+        .toList();
+  }
+
+  private List<String> keptOff(int paddock, int p) {
+    return IntStream.range(0, farm.mobs().size())
+        .filter(g -> isKeptOff(g, p, paddock))
+        .mapToObj(g -> farm.mobs().get(g).name())
         .toList();
   }
 
   private DatePoint datePoint(int k) {
-    MonthDay date = plan.date(k);
-    String label =
-        date.getDayOfMonth()
-            + " "
-            + date.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
-    return new DatePoint(
-        label,
-        IntStream.range(0, farm.mobs().size()).mapToObj(g -> plan.pointsAtDate(g, k)).toList());
+    List<Double> lost =
+        IntStream.range(0, farm.mobs().size()).mapToObj(g -> plan.pointsAtDate(g, k)).toList();
+    double most = lost.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    return new DatePoint(plan.date(k), lost, most);
+  }
+
+  private DateEnds dateEnds(int mob, List<DatePoint> dates) {
+    DatePoint best = dates.get(0);
+    DatePoint worst = best;
+    for (DatePoint date : dates) {
+      worst = date.lost().get(mob) > worst.lost().get(mob) ? date : worst;
+      best = date.lost().get(mob) < best.lost().get(mob) ? date : best;
+    }
+    return new DateEnds(
+        farm.mobs().get(mob).name(),
+        best.date(),
+        best.lost().get(mob),
+        worst.date(),
+        worst.lost().get(mob));
   }
 }

@@ -7,8 +7,6 @@ import swardcase.farm.Loan;
 import swardcase.money.Repayment;
 import swardcase.money.RunningBalance;
 import swardcase.outcome.Outcome;
-import swardcase.wording.Texts;
-import swardcase.wording.Words;
 
 /**
  * The plan's account if its costs are borrowed: each year's action costs are a loan of their own,
@@ -78,16 +76,5 @@ public record LoanAccount(
         RunningBalance.peakDebt(discountRate, flows),
         out.isPresent() ? OptionalInt.of(firstYear + out.getAsInt()) : out,
         owedAfter);
-  }
-
-  /** The account in a sentence. */
-  String sentence(String currency) {
-    return Texts.get(
-        yearPositive.isPresent() ? "loan.repaid" : "loan.open",
-        Words.aboutMoney(currency, borrowed),
-        years,
-        Words.exact(ratePercent),
-        Words.aboutMoney(currency, peakDebt),
-        yearPositive.orElse(0));
   }
 }

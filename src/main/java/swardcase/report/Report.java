@@ -1,9 +1,11 @@
 package swardcase.report;
 
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.List;
 import java.util.Optional;
 import swardcase.evidence.Assumption;
+import swardcase.farm.ExtraFeedUse;
 import swardcase.tables.Source;
 
 /**
@@ -66,8 +68,8 @@ public record Report(
    * @param discountRatePercent real, per year
    * @param growthProfile district or the user's own name
    * @param supplement what is bought when feed is short
-   * @param winterMonths such as {@code June, July, August}
-   * @param extraFeedUse hold numbers, or run more ewes
+   * @param winterMonths the months counted as winter, 1 is January
+   * @param extraFeedUse what extra feed is for
    */
   public record FarmHead(
       String name,
@@ -79,6 +81,12 @@ public record Report(
       double discountRatePercent,
       String growthProfile,
       String supplement,
-      String winterMonths,
-      String extraFeedUse) {}
+      List<Month> winterMonths,
+      ExtraFeedUse extraFeedUse) {
+
+    /** Copies the list. */
+    public FarmHead {
+      winterMonths = List.copyOf(winterMonths);
+    }
+  }
 }

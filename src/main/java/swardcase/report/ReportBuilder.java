@@ -2,14 +2,12 @@ package swardcase.report;
 
 import java.time.LocalDate;
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import swardcase.chance.Range;
 import swardcase.decision.Decision;
@@ -18,17 +16,15 @@ import swardcase.decision.HowSure;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
+import swardcase.report.Reproduction.DoseMonth;
 import swardcase.tables.Source;
 import swardcase.tables.Tables;
-import swardcase.wording.Cautions;
-import swardcase.wording.Texts;
-import swardcase.wording.Words;
 
 /** Turns a decision into the tree of records that is printed and saved. */
 public final class ReportBuilder {
 
   /** Version of the layout of the result document. */
-  public static final String SCHEMA_VERSION = "1.0";
+  public static final String SCHEMA_VERSION = "2.0";
 
   private static final int SWINGS = 10;
 
@@ -37,9 +33,9 @@ public final class ReportBuilder {
   private final Farm farm;
   private final Tables tables;
   private final LocalDate date;
-  private final OestrogenWords oestrogen;
-  private final PaddockReport paddocks;
-  private final PlanReport plan;
+  private final OestrogenBuilder oestrogen;
+  private final PaddockBuilder paddocks;
+  private final PlanBuilder plan;
 
   private ReportBuilder(Decision decision, HowSure howSure, LocalDate date) {
     this.decision = decision;
@@ -47,9 +43,9 @@ public final class ReportBuilder {
     this.date = date;
     farm = decision.model().farm();
     tables = decision.model().tables();
-    oestrogen = new OestrogenWords(tables);
-    paddocks = new PaddockReport(decision, howSure, oestrogen, date);
-    plan = new PlanReport(decision, howSure, date);
+    oestrogen = new OestrogenBuilder(tables);
+    paddocks = new PaddockBuilder(decision, howSure, oestrogen, date);
+    plan = new PlanBuilder(decision, howSure, date);
   }
 
   /**
@@ -68,27 +64,29 @@ public final class ReportBuilder {
 
   /** The calendar year that is called the coming one: the one after the sheet's date. */
   public static int firstYear(LocalDate date) {
-    return PlanReport.firstYear(date);
+    return PlanBuilder.firstYear(date);
   }
 
   private Report build(String program, List<String> notices) {
     List<Assumption> assumptions = decision.model().inputs().all();
+    List<FeedMonth> months = feedYear();
     List<HeldFixed> fixed = HeldFixed.of(decision.model());
     List<String> allNotices = new ArrayList<>(notices);
     if (!tables.overridden().isEmpty()) {
-      allNotices.add(Texts.get("notice.ownTables", String.join("; ", tables.overridden())));
+      allNotices.add("Rows of your own tables are used: " + String.join("; ", tables.overridden()));
     }
+    List<PaddockResult> results = paddocks.all();
     return new Report(
         SCHEMA_VERSION,
         program,
         head(farm, date),
-        winterFeed(),
-        feedYear(),
+        winterFeed(months),
+        months,
         reproduction(),
-        paddocks.all(),
-        plan.result(),
+        results,
+        plan.result(results),
         swings(),
-        Cautions.all(),
+        Cautions.DECISION,
         allNotices,
         assumptions,
         fixed,
@@ -108,21 +106,19 @@ public final class ReportBuilder {
         100 * farm.finance().discountRate().likely(),
         farm.feedYear().growthName(),
         farm.supplement().name(),
-        farm.feedYear().winterMonths().stream()
-            .map(month -> month.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
-            .collect(Collectors.joining(", ")),
-        farm.extraFeedUse().label());
+        List.copyOf(farm.feedYear().winterMonths()),
+        farm.extraFeedUse());
   }
 
-  private WinterFeed winterFeed() {
+  private WinterFeed winterFeed(List<FeedMonth> months) {
     Range tonnes = decision.winterSupplementTonnes();
-    String statement;
+    WinterFeed.Finding finding;
     if (decision.winterLossKgDm().high() < 1) {
-      statement = "winter.none";
+      finding = WinterFeed.Finding.NONE_LOST;
     } else if (decision.supplementTonnesNow().likely() * 0.01 > tonnes.likely()) {
-      statement = "winter.notShort";
+      finding = WinterFeed.Finding.HARDLY_SHORT;
     } else {
-      statement = "winter.unsure";
+      finding = WinterFeed.Finding.UNSURE;
     }
     return new WinterFeed(
         decision.winterLossKgDm(),
@@ -134,7 +130,8 @@ public final class ReportBuilder {
         decision.supplementKgPerEweNow(),
         decision.moreEwesGain(),
         decision.extraEwes(),
-        Texts.get(statement));
+        first(months, FeedMonth::boughtMjPerHa).month(),
+        finding);
   }
 
   private List<FeedMonth> feedYear() {
@@ -145,7 +142,7 @@ public final class ReportBuilder {
               Month month = Month.of(m + 1);
               double days = month.minLength();
               return new FeedMonth(
-                  shortName(month),
+                  month,
                   farm.feedYear().winterMonths().contains(month),
                   months.demandMj(m),
                   months.eatenMj(m),
@@ -168,16 +165,19 @@ public final class ReportBuilder {
           new Reproduction.MobResult(
               mob.name(),
               mob.ewes(),
-              Texts.get(
-                  "ewes.joining",
+              new Reproduction.Joining(
+                  mob.joiningStart().getMonth(),
                   mob.joiningStart().getDayOfMonth(),
-                  shortName(mob.joiningStart().getMonth()),
-                  Words.exact(mob.joiningWeeks().likely())),
+                  mob.joiningWeeks().likely()),
               decision.doseAtJoining(g),
               decision.unaffectedPercent(g),
               decision.pregnantPercent(g),
               oestrogen.mob(decision, g)));
     }
+    List<DoseMonth> dose =
+        IntStream.range(0, 12)
+            .mapToObj(m -> new DoseMonth(Month.of(m + 1), decision.doseOfMonth(m)))
+            .toList();
     return new Reproduction(
         farm.ewesJoined(),
         decision.unaffectedPercent(),
@@ -186,12 +186,21 @@ public final class ReportBuilder {
         decision.lambsLost(),
         decision.lambCost(),
         oestrogen.flock(decision),
+        oestrogen.tellablePoints(),
+        oestrogen.isDry(decision),
+        oestrogen.hardestHit(decision),
         mobs,
-        IntStream.range(0, 12)
-            .mapToObj(
-                m ->
-                    new Reproduction.DoseMonth(shortName(Month.of(m + 1)), decision.doseOfMonth(m)))
-            .toList());
+        dose,
+        first(dose, month -> month.formononetinPercentOfIntake().likely()).month());
+  }
+
+  /** The first of the largest. */
+  private static <T> T first(List<T> of, ToDoubleFunction<T> size) {
+    T largest = of.get(0);
+    for (T each : of) {
+      largest = size.applyAsDouble(each) > size.applyAsDouble(largest) ? each : largest;
+    }
+    return largest;
   }
 
   private List<Swing> swings() {
@@ -222,9 +231,5 @@ public final class ReportBuilder {
     for (String key : source.split(";")) {
       keys.add(key.strip());
     }
-  }
-
-  static String shortName(Month month) {
-    return month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
   }
 }

@@ -1,6 +1,8 @@
 package swardcase.report;
 
+import java.time.Month;
 import java.util.List;
+import java.util.Optional;
 import swardcase.chance.Range;
 
 /**
@@ -13,9 +15,13 @@ import swardcase.chance.Range;
  * @param sterilePercent ewes lost for good per 100 joined, part of the above
  * @param lambsLostPerYear lambs not marked
  * @param costPerYear their value and the other costs the user turned on
- * @param statement the finding in a sentence, with "at least" or "not distinguishable" where due
+ * @param statement the finding
+ * @param tellablePoints ewes in lamb per 100 that can be told from normal variation
+ * @param dryJoining whether joining falls on dry feed, which carries little oestrogen
+ * @param hardestHit the mob that loses what can be told though the flock as a whole does not
  * @param mobs the same for each mob
  * @param dose dose of the ewes by month
+ * @param highestDoseIn month in which its likely value is highest
  */
 public record Reproduction(
     int ewesJoined,
@@ -24,9 +30,13 @@ public record Reproduction(
     Range sterilePercent,
     Range lambsLostPerYear,
     Range costPerYear,
-    String statement,
+    Finding statement,
+    double tellablePoints,
+    boolean dryJoining,
+    Optional<HardestHit> hardestHit,
     List<MobResult> mobs,
-    List<DoseMonth> dose) {
+    List<DoseMonth> dose,
+    Month highestDoseIn) {
 
   /** Copies the lists. */
   public Reproduction {
@@ -39,26 +49,64 @@ public record Reproduction(
    *
    * @param name the mob
    * @param ewes ewes joined
-   * @param joining such as {@code 30 Jan, 6 weeks}
+   * @param joining when the rams are in
    * @param doseAtJoining formononetin, % of dry matter eaten, mean over joining
    * @param pregnantPercentUnaffected ewes in lamb per 100 joined without oestrogen
    * @param pregnantPercent the same with it
-   * @param statement the finding in a sentence
+   * @param statement the finding
    */
   public record MobResult(
       String name,
       int ewes,
-      String joining,
+      Joining joining,
       Range doseAtJoining,
       Range pregnantPercentUnaffected,
       Range pregnantPercent,
-      String statement) {}
+      Finding statement) {}
+
+  /**
+   * The finding of a flock or a mob.
+   *
+   * @param kind which
+   * @param points ewes in lamb fewer per 100 joined, likely
+   */
+  public record Finding(Kind kind, double points) {
+
+    /** Which finding. */
+    public enum Kind {
+      /** No ewes are joined. */
+      NO_EWES,
+      /** The loss cannot be told from normal variation. */
+      NOT_TOLD,
+      /** At least so many are lost: the dose is above those that were tried. */
+      AT_LEAST,
+      /** About so many are lost. */
+      ABOUT
+    }
+  }
+
+  /**
+   * The mob that loses most.
+   *
+   * @param mob its name
+   * @param points ewes in lamb fewer per 100 joined, likely
+   */
+  public record HardestHit(String mob, double points) {}
+
+  /**
+   * When the rams are in.
+   *
+   * @param month of the first day, 1 is January
+   * @param day of that month
+   * @param weeks how long, likely
+   */
+  public record Joining(Month month, int day, double weeks) {}
 
   /**
    * Dose in a month.
    *
-   * @param month three letters
+   * @param month 1 is January
    * @param formononetinPercentOfIntake formononetin, % of dry matter eaten by the ewes
    */
-  public record DoseMonth(String month, Range formononetinPercentOfIntake) {}
+  public record DoseMonth(Month month, Range formononetinPercentOfIntake) {}
 }

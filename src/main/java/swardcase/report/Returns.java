@@ -7,24 +7,40 @@ import swardcase.money.ModifiedRate;
 import swardcase.money.Payback;
 import swardcase.money.RunningBalance;
 import swardcase.outcome.Outcome;
-import swardcase.wording.Texts;
-import swardcase.wording.Words;
 
 /**
- * The returns of a cash flow in words.
+ * The returns of a likely cash flow.
  *
- * @param irrPercent internal rate of return: a number, {@code none} or {@code several}
- * @param mirrPercent modified internal rate of return at the discount rate, or {@code none}
- * @param paybackYears discounted payback, or {@code over 15}
+ * @param irr internal rate of return
+ * @param mirrPercent modified internal rate of return at the discount rate; empty if there is none
+ * @param paybackYears discounted payback; empty if it is not paid back in the years counted
  * @param peakDebt deepest running balance at the discount rate, a positive number
- * @param benefitCost present value of gains for each unit of action costs, or {@code none}
+ * @param benefitCost present value of gains for each unit of action costs; empty without costs
  */
-record Returns(
-    String irrPercent,
-    String mirrPercent,
-    String paybackYears,
+public record Returns(
+    Rate irr,
+    OptionalDouble mirrPercent,
+    OptionalDouble paybackYears,
     double peakDebt,
-    String benefitCost) {
+    OptionalDouble benefitCost) {
+
+  /**
+   * A rate that a cash flow may not have, or have several of.
+   *
+   * @param status whether there is one
+   * @param percent the rate, per year; empty unless there is exactly one
+   */
+  public record Rate(Status status, OptionalDouble percent) {}
+
+  /** How many rates there are. */
+  public enum Status {
+    /** No rate makes the net present value nil. */
+    NONE,
+    /** Exactly one does. */
+    VALUE,
+    /** Several do, so that none of them is the return. */
+    SEVERAL
+  }
 
   static Returns of(Outcome outcome, double rate) {
     double[] flows = outcome.cashFlow();
@@ -35,26 +51,16 @@ record Returns(
       gains[t] = flows[t] + costs[t];
     }
     InternalRate.Rates rates = InternalRate.of(flows);
-    String irr =
-        rates.none()
-            ? Texts.get("returns.none")
-            : rates.several() ? Texts.get("returns.several") : percent(rates.rates().get(0));
-    OptionalDouble payback = Payback.discountedYears(rate, flows);
+    Status status = rates.none() ? Status.NONE : rates.several() ? Status.SEVERAL : Status.VALUE;
     return new Returns(
-        irr,
-        orNone(ModifiedRate.of(flows, rate, rate), Returns::percent),
-        payback.isPresent()
-            ? Words.rounded(payback.getAsDouble(), 1)
-            : Texts.get("returns.over", flows.length),
+        new Rate(status, percent(rates.find())),
+        percent(ModifiedRate.of(flows, rate, rate)),
+        Payback.discountedYears(rate, flows),
         RunningBalance.peakDebt(rate, flows),
-        orNone(BenefitCost.ratio(rate, gains, costs), ratio -> Words.rounded(ratio, 0.1)));
+        BenefitCost.ratio(rate, gains, costs));
   }
 
-  private static String percent(double rate) {
-    return Words.rounded(100 * rate, 1) + " %";
-  }
-
-  private static String orNone(OptionalDouble value, java.util.function.DoubleFunction<String> as) {
-    return value.isPresent() ? as.apply(value.getAsDouble()) : Texts.get("returns.none");
+  private static OptionalDouble percent(OptionalDouble rate) {
+    return rate.isPresent() ? OptionalDouble.of(100 * rate.getAsDouble()) : rate;
   }
 }

@@ -1,5 +1,6 @@
 package swardcase.report;
 
+import java.time.Month;
 import swardcase.chance.Range;
 
 /**
@@ -16,7 +17,8 @@ import swardcase.chance.Range;
  * @param runMoreEwesGain yearly gain if extra feed carried more ewes instead of replacing
  *     supplement
  * @param extraEwes how many more
- * @param statement the finding in a sentence
+ * @param mostBoughtIn month of the feed budget in which most is bought as the stands are
+ * @param statement the finding
  */
 public record WinterFeed(
     Range dryMatterLostKg,
@@ -28,4 +30,16 @@ public record WinterFeed(
     Range supplementKgPerEweNow,
     Range runMoreEwesGain,
     Range extraEwes,
-    String statement) {}
+    Month mostBoughtIn,
+    Finding statement) {
+
+  /** What the lost winter growth means. */
+  public enum Finding {
+    /** No outdated cultivars are known. */
+    NONE_LOST,
+    /** Growth is lost, but feed is hardly short in winter. */
+    HARDLY_SHORT,
+    /** The loss may be nothing: field trials differ. */
+    UNSURE
+  }
+}

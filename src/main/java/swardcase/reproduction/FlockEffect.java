@@ -138,6 +138,7 @@ public final class FlockEffect {
     return heldWindow[halfMonth];
   }
 
+  /** The mob. */
   public Mob mob() {
     return mob;
   }

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import swardcase.paper.Cell;
 import swardcase.paper.Style;
+import swardcase.report.LeafTestResult;
 import swardcase.report.PaddockResult;
+import swardcase.wording.LeafTestWords;
+import swardcase.wording.OestrogenWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -25,8 +28,12 @@ final class CardFacts {
     add("fact.outdated", Words.percent(paddock.outdatedShare()));
     add("fact.highShare", Words.percent(paddock.highOestrogenShareOfSward()));
     add("fact.chance", chance());
-    add("fact.rating", paddock.oestrogenRating());
+    add("fact.rating", OestrogenWords.rating(paddock.oestrogenRating()));
     add("fact.formononetin", formononetin());
+    paddock
+        .leafTest()
+        .filter(LeafTestResult::isContrary)
+        .ifPresent(test -> add("fact.leafTest", LeafTestWords.note(test)));
     add("fact.lost", Words.range(paddock.dryMatterLostKgPerHa(), "kg DM/ha"));
     add(
         "fact.supplement",
@@ -51,10 +58,10 @@ final class CardFacts {
   }
 
   private String formononetin() {
-    String note = paddock.formononetinNote();
+    String from = Texts.of("formononetin", paddock.formononetinFrom());
     return paddock
         .formononetinPercentOfLeaf()
-        .map(range -> note.isBlank() ? Words.range(range) : Words.range(range) + ", " + note)
-        .orElse(note.isBlank() ? Texts.get("fact.unknown") : note);
+        .map(range -> Words.range(range) + ", " + from)
+        .orElse(from);
   }
 }

@@ -7,6 +7,7 @@ import swardcase.paper.Lettering;
 import swardcase.paper.Scale;
 import swardcase.paper.Style;
 import swardcase.paper.Tint;
+import swardcase.report.PlanResult;
 import swardcase.report.PlanResult.PlanYear;
 import swardcase.wording.Words;
 
@@ -16,12 +17,14 @@ final class CashChart {
   static final double HEIGHT = 190;
 
   private final List<PlanYear> years;
+  private final int lowest;
   private final double step;
   private final Lettering lettering;
   private final double left;
 
-  CashChart(List<PlanYear> years, double step, Lettering lettering) {
-    this.years = years;
+  CashChart(PlanResult plan, double step, Lettering lettering) {
+    this.years = plan.years();
+    this.lowest = plan.lowestYear() - years.get(0).year();
     this.step = step;
     this.lettering = lettering;
     this.left = Flow.LEFT + axis();
@@ -68,21 +71,10 @@ final class CashChart {
       }
     }
     canvas.line(left, zero, Flow.RIGHT, zero, 1, Tint.INK);
-    label(canvas, scale, column, lowest());
-    if (lowest() != years.size() - 1) {
+    label(canvas, scale, column, lowest);
+    if (lowest != years.size() - 1) {
       label(canvas, scale, column, years.size() - 1);
     }
-  }
-
-  /** The year with the deepest debt. */
-  int lowest() {
-    int lowest = 0;
-    for (int i = 1; i < years.size(); i++) {
-      if (years.get(i).cumulative() < years.get(lowest).cumulative()) {
-        lowest = i;
-      }
-    }
-    return lowest;
   }
 
   private void label(Canvas canvas, Scale scale, double column, int year) {

@@ -1,8 +1,6 @@
 package swardcase.sheet;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 import swardcase.chance.Range;
 import swardcase.paper.Cell;
 import swardcase.paper.Column;
@@ -15,6 +13,9 @@ import swardcase.paper.Table;
 import swardcase.paper.Tint;
 import swardcase.report.PaddockResult;
 import swardcase.report.Report;
+import swardcase.wording.OestrogenWords;
+import swardcase.wording.PaddockWords;
+import swardcase.wording.PlanWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -29,12 +30,14 @@ final class DecisionPage {
   private final Report report;
   private final Contents contents;
   private final String currency;
+  private final PaddockWords words;
 
   DecisionPage(Flow flow, Report report, Contents contents) {
     this.flow = flow;
     this.report = report;
     this.contents = contents;
     this.currency = report.farm().currency();
+    this.words = new PaddockWords(report.farm());
   }
 
   void draw() {
@@ -42,26 +45,12 @@ final class DecisionPage {
     List<String> title =
         flow.lettering().wrap(Texts.get("title", report.farm().name()), Style.TITLE, Flow.WIDTH, 2);
     flow.title(String.join(" ", title), Texts.get("decision.heading"));
-    flow.paragraph(report.plan().headline(), Style.LEAD);
-    flow.paragraph(facts(), Style.NOTE);
+    flow.paragraph(PlanWords.headline(report.plan()), Style.LEAD);
+    flow.paragraph(PlanWords.facts(report.farm()), Style.NOTE);
     flow.gap(2);
     boxes();
     paddocks();
     cautions();
-  }
-
-  private String facts() {
-    var farm = report.farm();
-    return Texts.get(
-        "decision.facts",
-        Words.exact(farm.areaHa()),
-        Words.exact(farm.ewesJoined()),
-        farm.growthProfile(),
-        farm.supplement(),
-        farm.winterMonths(),
-        farm.horizonYears(),
-        Words.exact(farm.discountRatePercent()),
-        farm.extraFeedUse());
   }
 
   private void boxes() {
@@ -130,30 +119,18 @@ final class DecisionPage {
   }
 
   /** A paddock with its place in the user's file, which its card carries too. */
-  private record Numbered(int number, PaddockResult paddock) {}
+  private record Numbered(int number, PaddockResult paddock) {
 
-  /** Sure work, unsure work, too close to call, keep. */
-  private static int rank(PaddockResult paddock) {
-    boolean unsure = !paddock.deciding().isBlank();
-    if (paddock.startYear().isPresent()) {
-      return unsure ? 1 : 0;
+    boolean starts() {
+      return paddock.start().isPresent();
     }
-    return unsure ? 2 : 3;
-  }
-
-  /** Sure work first, then what to find out more about, then what to keep; each by year. */
-  private List<Numbered> inOrderOfUse() {
-    List<PaddockResult> paddocks = report.paddocks();
-    return IntStream.range(0, paddocks.size())
-        .mapToObj(i -> new Numbered(i + 1, paddocks.get(i)))
-        .sorted(
-            Comparator.comparingInt((Numbered one) -> rank(one.paddock()))
-                .thenComparing(one -> one.paddock().startYear().orElse(Integer.MAX_VALUE)))
-        .toList();
   }
 
   private void paddocks() {
-    List<Numbered> sorted = inOrderOfUse();
+    List<Numbered> sorted =
+        report.plan().order().stream()
+            .map(number -> new Numbered(number, report.paddocks().get(number - 1)))
+            .toList();
     if (sorted.isEmpty()) {
       flow.paragraph(Texts.get("decision.noPaddocks"), Style.BODY);
       return;
@@ -179,7 +156,7 @@ final class DecisionPage {
   }
 
   private String more(List<Numbered> rest) {
-    long toStart = rest.stream().filter(one -> one.paddock().startYear().isPresent()).count();
+    long toStart = rest.stream().filter(Numbered::starts).count();
     return Texts.get(
         toStart == 0 ? "decision.more.keep" : "decision.more",
         rest.size(),
@@ -203,12 +180,12 @@ final class DecisionPage {
 
   private List<Cell> row(Numbered one, Scale scale) {
     PaddockResult paddock = one.paddock();
-    boolean starts = paddock.startYear().isPresent();
+    boolean starts = one.starts();
     return List.of(
         Cell.of(Texts.get("decision.name", one.number(), paddock.name()), Style.CELL_BOLD),
         Cell.of(Words.exact(paddock.areaHa())),
-        Cell.of(paddock.verdict(), starts ? Style.CELL_BOLD : Style.CELL),
-        Cell.of(when(paddock)),
+        Cell.of(PaddockWords.verdict(paddock), starts ? Style.CELL_BOLD : Style.CELL),
+        Cell.of(PaddockWords.year(paddock.start(), Texts.get("none"))),
         starts ? Cell.of(paddock.cost()) : Cell.of(Texts.get("none")),
         starts ? Cell.of(paddock.npv()) : Cell.of(Texts.get("none")),
         Cell.ofMark(
@@ -220,14 +197,8 @@ final class DecisionPage {
               }
             }),
         Cell.of(paddock.dryMatterLostKgPerHa()),
-        Cell.of(paddock.oestrogenRating()),
-        Cell.of(paddock.reason(), Style.NOTE));
-  }
-
-  static String when(PaddockResult paddock) {
-    return paddock.startYear().isPresent()
-        ? Integer.toString(paddock.startYear().getAsInt())
-        : Texts.get("none");
+        Cell.of(OestrogenWords.rating(paddock.oestrogenRating())),
+        Cell.of(words.reason(paddock), Style.NOTE));
   }
 
   private List<String> cautionLines() {

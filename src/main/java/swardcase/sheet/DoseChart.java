@@ -49,7 +49,7 @@ final class DoseChart {
       double likely = scale.at(dose.likely());
       canvas.line(middle - half - 3, likely, middle + half + 3, likely, 1.8, Tint.INK);
       canvas.textAround(
-          lettering.shorten(months.get(i).month(), Style.CELL, column),
+          lettering.shorten(Words.shortName(months.get(i).month()), Style.CELL, column),
           middle,
           bottom + 11,
           Style.CELL);

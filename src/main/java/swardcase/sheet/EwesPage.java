@@ -11,6 +11,7 @@ import swardcase.report.Report;
 import swardcase.report.Reproduction;
 import swardcase.report.Reproduction.DoseMonth;
 import swardcase.report.Reproduction.MobResult;
+import swardcase.wording.OestrogenWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -29,13 +30,13 @@ final class EwesPage {
     flow.newPage();
     flow.section(Texts.get("ewes.heading"));
     Reproduction flock = report.reproduction();
-    flow.paragraph(flock.statement(), Style.BODY_BOLD);
+    flow.paragraph(OestrogenWords.flock(flock), Style.BODY_BOLD);
     flow.paragraph(Texts.get("ewes.vet"), Style.BODY);
     totals(flock);
     flow.part(Texts.get("ewes.mobs"));
-    mobs(flock.mobs());
+    mobs(flock);
     if (!flock.dose().isEmpty()) {
-      dose(flock.dose());
+      dose(flock);
     }
   }
 
@@ -60,8 +61,8 @@ final class EwesPage {
     table.row(List.of(Cell.of(Texts.get(key)), Cell.of(value)));
   }
 
-  private void mobs(List<MobResult> mobs) {
-    if (mobs.isEmpty()) {
+  private void mobs(Reproduction flock) {
+    if (flock.mobs().isEmpty()) {
       flow.paragraph(Texts.get("ewes.noMobs"), Style.BODY);
       return;
     }
@@ -77,35 +78,29 @@ final class EwesPage {
                 Column.numbers(Texts.get("column.affected"), 75),
                 Column.below(Texts.get("column.finding"))));
     table.head();
-    for (MobResult mob : mobs) {
+    for (MobResult mob : flock.mobs()) {
       table.row(
           List.of(
               Cell.of(mob.name(), Style.CELL_BOLD),
               Cell.of(Words.exact(mob.ewes())),
-              Cell.of(mob.joining()),
+              Cell.of(OestrogenWords.joining(mob.joining())),
               Cell.of(mob.doseAtJoining()),
               Cell.of(mob.pregnantPercentUnaffected()),
               Cell.of(mob.pregnantPercent()),
-              Cell.of(mob.statement())));
+              Cell.of(OestrogenWords.mob(mob, flock))));
     }
     flow.gap(4);
   }
 
-  private void dose(List<DoseMonth> months) {
+  private void dose(Reproduction flock) {
     flow.need(DoseChart.HEIGHT + 60);
     flow.part(Texts.get("ewes.dose"));
     flow.paragraph(Texts.get("ewes.dose.note"), Style.NOTE);
-    DoseMonth most = months.get(0);
-    for (DoseMonth month : months) {
-      if (month.formononetinPercentOfIntake().likely()
-          > most.formononetinPercentOfIntake().likely()) {
-        most = month;
-      }
-    }
+    DoseMonth most = flock.dose().get(flock.highestDoseIn().ordinal());
     Range highest = most.formononetinPercentOfIntake();
     flow.figure(
         DoseChart.HEIGHT,
-        Texts.get("ewes.dose.alt", most.month(), Words.range(highest)),
-        new DoseChart(months, flow.lettering())::paint);
+        Texts.get("ewes.dose.alt", Words.shortName(most.month()), Words.range(highest)),
+        new DoseChart(flock.dose(), flow.lettering())::paint);
   }
 }

@@ -102,7 +102,7 @@ final class FeedChart {
         canvas.box(left(i), top + KEYS, column, bottom - top - KEYS, Tint.PALE);
       }
       canvas.textAround(
-          lettering.shorten(months.get(i).month(), Style.FINE, column),
+          lettering.shorten(Words.shortName(months.get(i).month()), Style.FINE, column),
           left(i) + column / 2,
           bottom + 10.5,
           Style.FINE);

@@ -13,7 +13,10 @@ import swardcase.report.WinterFeed;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
-/** Winter feed: what the farm is short of month by month, and how much of it old stands explain. */
+/**
+ * Winter feed: what the farm is short of month by month, and how much of it outdated clover
+ * explains.
+ */
 final class FeedPage {
 
   private final Flow flow;
@@ -27,7 +30,7 @@ final class FeedPage {
   void draw() {
     flow.newPage();
     flow.section(Texts.get("feed.heading"));
-    flow.paragraph(report.winterFeed().statement(), Style.BODY_BOLD);
+    flow.paragraph(Texts.of("winter", report.winterFeed().statement()), Style.BODY_BOLD);
     totals();
     List<FeedMonth> months = report.feedYear();
     if (months.isEmpty()) {
@@ -44,14 +47,15 @@ final class FeedPage {
     double second = Flow.RIGHT - width;
     flow.need(FeedChart.HEIGHT + 60);
     flow.part(Texts.get("feed.charts"));
-    FeedMonth worst = worst(months);
+    FeedMonth worst = months.get(report.winterFeed().mostBoughtIn().ordinal());
+    String worstName = Words.shortName(worst.month());
     flow.figureAt(
         Flow.LEFT,
         width,
         FeedChart.HEIGHT,
         Texts.get(
             "feed.budget.alt",
-            worst.month(),
+            worstName,
             Words.about(worst.demandMjPerHa()),
             Words.about(worst.eatenMjPerHa()),
             Words.about(worst.boughtMjPerHa())),
@@ -62,22 +66,12 @@ final class FeedPage {
         FeedChart.HEIGHT,
         Texts.get(
             "feed.bought.alt",
-            worst.month(),
+            worstName,
             Words.about(worst.boughtMjPerHa()),
             Words.about(worst.boughtWithCurrentMjPerHa())),
         new FeedChart(months, second, width, flow.lettering())::paintBought);
     flow.gap(FeedChart.HEIGHT + 6);
     flow.paragraph(Texts.get("feed.budget.note"), Style.NOTE);
-  }
-
-  private static FeedMonth worst(List<FeedMonth> months) {
-    FeedMonth worst = months.get(0);
-    for (FeedMonth month : months) {
-      if (month.boughtMjPerHa() > worst.boughtMjPerHa()) {
-        worst = month;
-      }
-    }
-    return worst;
   }
 
   private void totals() {
@@ -126,7 +120,7 @@ final class FeedPage {
       Style style = month.winter() ? Style.CELL_BOLD : Style.CELL;
       table.row(
           List.of(
-              Cell.of(month.month(), Style.CELL_BOLD),
+              Cell.of(Words.shortName(month.month()), Style.CELL_BOLD),
               cell(month, FeedMonth::demandMjPerHa, style),
               cell(month, FeedMonth::eatenMjPerHa, style),
               cell(month, FeedMonth::boughtMjPerHa, style),

@@ -8,6 +8,7 @@ import swardcase.paper.Scale;
 import swardcase.paper.Style;
 import swardcase.paper.Tint;
 import swardcase.report.HowSureReport.FindOut;
+import swardcase.wording.HowSureWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -44,7 +45,10 @@ final class FindOutChart {
       FindOut item = items.get(i);
       double y = top + HEAD + i * ROW + ROW / 2;
       canvas.text(
-          lettering.shorten(item.what(), Style.CELL, LABELS - 8), Flow.LEFT, y + 3, Style.CELL);
+          lettering.shorten(HowSureWords.what(item), Style.CELL, LABELS - 8),
+          Flow.LEFT,
+          y + 3,
+          Style.CELL);
       double to = scale.at(item.value());
       double width = Math.max(0.6, to - scale.from());
       canvas.box(scale.from(), y - 4, width, 8, Tint.OCHRE);

@@ -122,7 +122,7 @@ final class GroundsPage {
     for (HeldFixed number : report.heldFixed()) {
       table.row(
           row(
-              List.of(number.name(), number.value()),
+              List.of(number.name(), Words.figures(number.least(), number.most())),
               number.unit(),
               number.evidence(),
               number.source(),

@@ -12,13 +12,14 @@ import swardcase.report.HowSureReport;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
 import swardcase.report.Swing;
+import swardcase.wording.HowSureWords;
+import swardcase.wording.PlanWords;
+import swardcase.wording.ReturnsWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
 /** How sure the answer is: its totals as ranges and the inputs that move it most. */
 final class HowSurePage {
-
-  private static final int MOST_SWINGS = 10;
 
   /** Room for the heading and the words above the chart, so that the three stay together. */
   private static final double HEAD_OF_SWINGS = 70;
@@ -40,7 +41,7 @@ final class HowSurePage {
     report.howSure().ifPresent(this::drawn);
     totals();
     swings();
-    list("sure.notes", report.plan().notes());
+    list("sure.notes", PlanWords.notes(report));
     List<String> notices = new ArrayList<>(report.notices());
     if (contents.replaced()) {
       notices.add(Texts.get("sure.replaced"));
@@ -52,7 +53,8 @@ final class HowSurePage {
   private void drawn(HowSureReport sure) {
     String currency = report.farm().currency();
     flow.part(Texts.get("sure.question"));
-    flow.bullets(sure.howSure(), Style.BODY);
+    HowSureWords words = new HowSureWords(report, sure);
+    flow.bullets(words.howSure(), Style.BODY);
     if (sure.npv().low() < sure.npv().high()) {
       SpreadChart spread = new SpreadChart(sure, currency, flow.lettering());
       String finding =
@@ -63,13 +65,13 @@ final class HowSurePage {
       flow.figure(SpreadChart.HEIGHT, finding, spread::paint);
     }
     flow.part(Texts.get("sure.before"));
-    flow.bullets(sure.before(), Style.BODY);
+    flow.bullets(words.before(), Style.BODY);
     if (!sure.findOut().isEmpty()) {
       FindOutChart chart = new FindOutChart(sure.findOut(), currency, flow.lettering());
       String finding =
           Texts.get(
               "sure.findOut.alt",
-              sure.findOut().get(0).what(),
+              HowSureWords.what(sure.findOut().get(0)),
               Words.aboutMoney(currency, sure.findOut().get(0).value()));
       flow.figure(chart.height(), finding, chart::paint);
     }
@@ -78,6 +80,7 @@ final class HowSurePage {
 
   private void totals() {
     PlanResult plan = report.plan();
+    ReturnsWords returns = ReturnsWords.of(plan.returns(), report.farm().horizonYears());
     String currency = report.farm().currency();
     Table table =
         new Table(
@@ -90,11 +93,11 @@ final class HowSurePage {
     total(table, "npv", Words.money(currency, plan.npv()));
     total(table, "annuity", Words.money(currency, plan.annuity()));
     total(table, "cost", Words.money(currency, plan.cost()));
-    total(table, "peakDebt", Words.aboutMoney(currency, plan.peakDebt()));
-    total(table, "irr", plan.irrPercent());
-    total(table, "mirr", plan.mirrPercent());
-    total(table, "payback", plan.paybackYears());
-    total(table, "benefitCost", plan.benefitCost());
+    total(table, "peakDebt", Words.aboutMoney(currency, plan.returns().peakDebt()));
+    total(table, "irr", returns.irr());
+    total(table, "mirr", returns.mirr());
+    total(table, "payback", returns.payback());
+    total(table, "benefitCost", returns.benefitCost());
     flow.gap(6);
   }
 
@@ -107,7 +110,7 @@ final class HowSurePage {
   }
 
   private void swings() {
-    List<Swing> most = report.swings().subList(0, Math.min(MOST_SWINGS, report.swings().size()));
+    List<Swing> most = report.swings();
     if (most.isEmpty()) {
       flow.part(Texts.get("sure.swings"));
       flow.paragraph(Texts.get("sure.noSwings"), Style.BODY);

@@ -13,6 +13,7 @@ import swardcase.report.JoiningReport.Cell;
 import swardcase.report.JoiningReport.HalfMonth;
 import swardcase.report.JoiningReport.MobCalendar;
 import swardcase.report.JoiningReport.PaddockRow;
+import swardcase.wording.JoiningWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -41,7 +42,11 @@ final class JoiningCalendarTable {
 
   void draw(MobCalendar mob) {
     flow.part(
-        Texts.get("joining.calendar.mob", mob.name(), Words.exact(mob.ewes()), mob.joining()));
+        Texts.get(
+            "joining.calendar.mob",
+            mob.name(),
+            Words.exact(mob.ewes()),
+            JoiningWords.joining(mob)));
     int first = firstRated(mob);
     int last = lastRated(mob);
     int count = last - first + 1;
@@ -80,7 +85,7 @@ final class JoiningCalendarTable {
     List<Column> columns = new ArrayList<>();
     columns.add(Column.words(Texts.get("column.paddock"), NAME_WIDTH));
     for (HalfMonth half : report.halfMonths().subList(from, to)) {
-      columns.add(Column.words(half.from(), width));
+      columns.add(Column.words(JoiningWords.day(half.from()), width));
     }
     columns.add(Column.words(Texts.get("joining.why"), WHY_WIDTH));
     Table table = new Table(flow, columns);
@@ -92,24 +97,21 @@ final class JoiningCalendarTable {
       for (Cell cell : row.cells().subList(from, to)) {
         cells.add(cell(cell, row.unknown()));
       }
-      cells.add(swardcase.paper.Cell.of(row.reason(), CHANCE));
+      cells.add(swardcase.paper.Cell.of(JoiningWords.reason(row.reason()), CHANCE));
       table.row(cells);
     }
   }
 
   private static swardcase.paper.Cell cell(Cell cell, boolean unknown) {
     boolean dark = cell.rating() == JoiningReport.Rating.KEEP_OFF;
-    String chance =
-        unknown && cell.rating() != JoiningReport.Rating.OPEN
-            ? Texts.get("joining.test")
-            : Texts.get("joining.sure", Words.whole(cell.chanceRight()));
+    String rating = JoiningWords.rating(cell);
+    String chance = JoiningWords.sure(cell, unknown);
     Style words = dark ? ON_DARK : SMALL_BOLD;
     return switch (cell.rating()) {
-      case NOT_RATED -> swardcase.paper.Cell.of(cell.label(), CHANCE);
-      case OPEN -> cell(cell.label(), SMALL, chance, CHANCE, null);
-      case LIMITED -> cell(cell.label(), words, chance, CHANCE, JoiningCalendarTable::frame);
-      case KEEP_OFF ->
-          cell(cell.label(), words, chance, CHANCE_ON_DARK, JoiningCalendarTable::fill);
+      case NOT_RATED -> swardcase.paper.Cell.of(rating, CHANCE);
+      case OPEN -> cell(rating, SMALL, chance, CHANCE, null);
+      case LIMITED -> cell(rating, words, chance, CHANCE, JoiningCalendarTable::frame);
+      case KEEP_OFF -> cell(rating, words, chance, CHANCE_ON_DARK, JoiningCalendarTable::fill);
     };
   }
 

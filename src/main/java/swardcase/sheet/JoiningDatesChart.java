@@ -1,6 +1,7 @@
 package swardcase.sheet;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import swardcase.paper.Canvas;
 import swardcase.paper.Flow;
 import swardcase.paper.Lettering;
@@ -9,7 +10,7 @@ import swardcase.paper.Style;
 import swardcase.paper.Tint;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.DatePoint;
-import swardcase.wording.Texts;
+import swardcase.wording.JoiningWords;
 import swardcase.wording.Words;
 
 /** Ewes in lamb lost by the day the rams go in: a column for each mob and date. */
@@ -32,32 +33,13 @@ final class JoiningDatesChart {
 
   /** The picture in words. */
   String alternative() {
-    StringBuilder words = new StringBuilder();
-    for (int g = 0; g < report.mobs().size(); g++) {
-      DatePoint worst = report.dates().get(0);
-      DatePoint best = worst;
-      for (DatePoint date : report.dates()) {
-        worst = date.lost().get(g) > worst.lost().get(g) ? date : worst;
-        best = date.lost().get(g) < best.lost().get(g) ? date : best;
-      }
-      words.append(
-          Texts.get(
-              "joining.dates.alt",
-              report.mobs().get(g).name(),
-              best.date(),
-              Words.rounded(best.lost().get(g), 1),
-              worst.date(),
-              Words.rounded(worst.lost().get(g), 1)));
-      words.append(' ');
-    }
-    return words.toString().strip();
+    return report.dateEnds().stream().map(JoiningWords::dates).collect(Collectors.joining(" "));
   }
 
   void paint(Canvas canvas, double top) {
     List<DatePoint> dates = report.dates();
     int mobs = Math.min(MOST_MOBS, report.mobs().size());
-    double most =
-        dates.stream().flatMap(d -> d.lost().stream()).mapToDouble(v -> v).max().orElse(1);
+    double most = dates.stream().mapToDouble(DatePoint::most).max().orElse(1);
     double bottom = top + HEIGHT - 18;
     Scale scale = new Scale(0, Math.max(most, 3), bottom, top + LEGEND + 8);
     for (double tick : scale.ticks(5)) {
@@ -75,7 +57,10 @@ final class JoiningDatesChart {
       }
       if (k % 2 == 0) {
         canvas.textAround(
-            lettering.clean(dates.get(k).date()), left + column * 0.4, bottom + 11, Style.NOTE);
+            lettering.clean(JoiningWords.day(dates.get(k).date())),
+            left + column * 0.4,
+            bottom + 11,
+            Style.NOTE);
       }
     }
     canvas.line(Flow.LEFT + AXIS, bottom, Flow.RIGHT, bottom, 0.8, Tint.INK);

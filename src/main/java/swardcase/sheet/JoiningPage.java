@@ -16,6 +16,8 @@ import swardcase.report.JoiningReport.HalfMonth;
 import swardcase.report.JoiningReport.Move;
 import swardcase.report.JoiningReport.PolicyResult;
 import swardcase.report.JoiningReport.YoungRow;
+import swardcase.wording.JoiningWords;
+import swardcase.wording.SafeFeedWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -47,7 +49,7 @@ final class JoiningPage {
       flow.title(title, title);
     }
     flow.section(Texts.get("joining.heading"));
-    flow.paragraph(report.headline(), Style.BODY_BOLD);
+    flow.paragraph(JoiningWords.answer(report), Style.BODY_BOLD);
     moves();
     flow.part(Texts.get("joining.before"));
     flow.bullets(report.cautions(), Style.BODY);
@@ -87,7 +89,9 @@ final class JoiningPage {
       for (Gate gate : report.gates()) {
         List<Cell> cells = new ArrayList<>();
         cells.add(Cell.of(gate.paddock(), Style.CELL_BOLD));
-        gate.to().subList(from, to).forEach(who -> cells.add(shut(who)));
+        gate.shutTo()
+            .subList(from, to)
+            .forEach(mobs -> cells.add(shut(JoiningWords.shutTo(mobs, report))));
         table.row(cells);
       }
       flow.gap(4);
@@ -100,7 +104,10 @@ final class JoiningPage {
     List<Column> columns = new ArrayList<>();
     columns.add(Column.words(Texts.get(first), NAME_WIDTH));
     for (HalfMonth half : report.halfMonths().subList(from, to)) {
-      columns.add(Column.words(Texts.get("joining.from", half.from(), half.to()), width));
+      columns.add(
+          Column.words(
+              Texts.get("joining.from", JoiningWords.day(half.from()), JoiningWords.day(half.to())),
+              width));
     }
     Table table = new Table(flow, columns, Flow.LEFT, 4);
     table.head();
@@ -115,7 +122,7 @@ final class JoiningPage {
 
   private Cell cell(Move move) {
     List<Cell.Piece> pieces = new ArrayList<>();
-    for (String stay : move.where().split(", ")) {
+    for (String stay : JoiningWords.where(move)) {
       pieces.add(new Cell.Piece(stay.replaceAll("(\\d) d", "$1\u00a0d"), WHERE));
     }
     if (move.feedTonnes() > 0) {
@@ -141,7 +148,7 @@ final class JoiningPage {
       table.row(
           List.of(
               Cell.of(row.paddock(), Style.CELL_BOLD),
-              Cell.of(row.label()),
+              Cell.of(JoiningWords.young(row)),
               Cell.of(Words.count(row.barrenPercent()))));
     }
     flow.gap(4);
@@ -153,14 +160,15 @@ final class JoiningPage {
     policies();
     flow.paragraph(Texts.get("joining.compared.note"), Style.NOTE);
     flow.part(Texts.get("joining.safe"));
-    flow.paragraph(report.safeFeed().statement(), Style.BODY);
-    flow.bullets(report.safeFeed().waysOut(), Style.BODY);
-    flow.paragraph(report.safeFeed().worthStatement(), Style.BODY);
+    SafeFeedWords safeFeed = new SafeFeedWords(report);
+    flow.paragraph(safeFeed.statement(), Style.BODY);
+    flow.bullets(safeFeed.waysOut(), Style.BODY);
+    flow.paragraph(safeFeed.worth(), Style.BODY);
     flow.need(JoiningDatesChart.HEIGHT + 40);
     flow.part(Texts.get("joining.dates"));
     JoiningDatesChart chart = new JoiningDatesChart(report, flow.lettering());
     flow.figure(JoiningDatesChart.HEIGHT, chart.alternative(), chart::paint);
-    flow.paragraph(report.notModelled(), Style.NOTE);
+    flow.paragraph(JoiningWords.notModelled(), Style.NOTE);
   }
 
   private void policies() {
@@ -178,7 +186,7 @@ final class JoiningPage {
     for (PolicyResult policy : report.policies()) {
       table.row(
           List.of(
-              Cell.of(policy.name(), Style.CELL_BOLD),
+              Cell.of(JoiningWords.policy(policy.policy()), Style.CELL_BOLD),
               count(policy.lambs()),
               count(policy.lambMoney()),
               Cell.of(

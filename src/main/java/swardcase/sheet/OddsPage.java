@@ -1,9 +1,7 @@
 package swardcase.sheet;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
+import java.util.Optional;
 import swardcase.paper.Cell;
 import swardcase.paper.Column;
 import swardcase.paper.Flow;
@@ -15,7 +13,9 @@ import swardcase.report.HowSureReport.CertaintyLine;
 import swardcase.report.HowSureReport.FindOut;
 import swardcase.report.HowSureReport.Mover;
 import swardcase.report.HowSureReport.PaddockSure;
+import swardcase.report.PaddockResult;
 import swardcase.report.Report;
+import swardcase.wording.HowSureWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -28,11 +28,13 @@ final class OddsPage {
   private static final double HEAD_OF_TABLE = 90;
 
   private final Flow flow;
+  private final Report report;
   private final HowSureReport sure;
   private final String currency;
 
   OddsPage(Flow flow, Report report, HowSureReport sure) {
     this.flow = flow;
+    this.report = report;
     this.sure = sure;
     currency = report.farm().currency();
   }
@@ -65,18 +67,24 @@ final class OddsPage {
             Column.numbers(Texts.get("column.regretOfActing"), 53),
             Column.numbers(Texts.get("column.regretOfKeeping"), 53),
             Column.words(Texts.get("column.beats"), 64));
+    String none = Texts.get("none");
     for (int i = 0; i < sure.paddocks().size(); i++) {
       PaddockSure paddock = sure.paddocks().get(i);
-      boolean weighed = !paddock.option().isBlank();
+      Optional<String> option =
+          paddock
+              .option()
+              .flatMap(report.paddocks().get(i)::option)
+              .map(PaddockResult.OptionResult::name);
+      boolean weighed = option.isPresent();
       table.row(
           List.of(
               name(i),
-              text(paddock.option()),
-              weighed ? Cell.inLine(paddock.gain()) : text(""),
-              weighed ? Cell.of(Words.whole(100 * paddock.chanceItPays())) : text(""),
-              weighed ? Cell.of(Words.about(paddock.regretOfActing())) : text(""),
-              weighed ? Cell.of(Words.about(paddock.regretOfKeeping())) : text(""),
-              text(paddock.betterThanKeeping())));
+              Cell.of(option.orElse(none)),
+              weighed ? Cell.inLine(paddock.gain()) : Cell.of(none),
+              weighed ? Cell.of(Words.whole(100 * paddock.chanceItPays())) : Cell.of(none),
+              weighed ? Cell.of(Words.about(paddock.regretOfActing())) : Cell.of(none),
+              weighed ? Cell.of(Words.about(paddock.regretOfKeeping())) : Cell.of(none),
+              Cell.of(Texts.of("sure", paddock.betterThanKeeping()))));
     }
     flow.gap(6);
   }
@@ -85,12 +93,12 @@ final class OddsPage {
   private void purchases() {
     part(
         "odds.purchases",
-        IntStream.range(0, sure.paddocks().size()).allMatch(i -> worthKnowing(i).isEmpty())
+        sure.paddocks().stream().allMatch(paddock -> paddock.worthKnowing().isEmpty())
             ? Texts.get("odds.purchases.none")
             : Texts.get("odds.purchases.note", currency));
     Table table = null;
     for (int i = 0; i < sure.paddocks().size(); i++) {
-      for (FindOut what : worthKnowing(i)) {
+      for (FindOut what : sure.paddocks().get(i).worthKnowing()) {
         if (table == null) {
           table =
               table(
@@ -103,33 +111,17 @@ final class OddsPage {
         table.row(
             List.of(
                 name(i),
-                Cell.of(what.what()),
+                Cell.of(HowSureWords.what(what)),
                 Cell.of(Words.about(what.value())),
-                Cell.of(Words.about(price(what))),
-                Cell.of(what.advice())));
+                Cell.of(Words.about(what.price().orElseThrow())),
+                Cell.of(HowSureWords.advice(what))));
       }
     }
     flow.gap(6);
   }
 
-  /** The leaf test, and the count that is worth most beyond its price; neither if worth nothing. */
-  private List<FindOut> worthKnowing(int paddock) {
-    PaddockSure of = sure.paddocks().get(paddock);
-    Stream<FindOut> bestCount =
-        of.plants().stream()
-            .max(Comparator.comparingDouble(what -> what.value() - price(what)))
-            .stream();
-    return Stream.concat(Stream.of(of.leafTest()), bestCount)
-        .filter(what -> what.value() >= 1)
-        .toList();
-  }
-
-  private static double price(FindOut what) {
-    return what.price().orElse(0);
-  }
-
   private void breakEvens() {
-    if (sure.breakEvens().isEmpty() || keepsAll()) {
+    if (sure.breakEvens().isEmpty() || report.plan().keepsAll()) {
       return;
     }
     part("odds.breakEvens", Texts.get("odds.breakEvens.note"));
@@ -142,8 +134,8 @@ final class OddsPage {
       table.row(
           List.of(
               Cell.of(line.input()),
-              Cell.of(line.paddock().isBlank() ? Texts.get("odds.thePlan") : line.paddock()),
-              Cell.of(line.words())));
+              Cell.of(line.paddock().orElse(Texts.get("odds.thePlan"))),
+              Cell.of(HowSureWords.breakEven(line))));
     }
     flow.gap(6);
   }
@@ -152,7 +144,9 @@ final class OddsPage {
     if (sure.movers().isEmpty()) {
       return;
     }
-    part("odds.movers", Texts.get(keepsAll() ? "odds.movers.other" : "odds.movers.note"));
+    part(
+        "odds.movers",
+        Texts.get(report.plan().keepsAll() ? "odds.movers.other" : "odds.movers.note"));
     Table table =
         table(
             Column.words(Texts.get("column.input"), 314),
@@ -178,10 +172,6 @@ final class OddsPage {
     }
   }
 
-  private boolean keepsAll() {
-    return sure.npv().low() == 0 && sure.npv().high() == 0;
-  }
-
   private void part(String heading, String note) {
     flow.need(HEAD_OF_TABLE);
     flow.part(Texts.get(heading));
@@ -197,10 +187,6 @@ final class OddsPage {
   private Cell name(int i) {
     return Cell.of(
         Texts.get("decision.name", i + 1, sure.paddocks().get(i).name()), Style.CELL_BOLD);
-  }
-
-  private static Cell text(String text) {
-    return Cell.of(text.isBlank() ? Texts.get("none") : text);
   }
 
   private String money(double value) {

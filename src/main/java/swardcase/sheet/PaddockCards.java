@@ -12,6 +12,8 @@ import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.NamedShare;
 import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.Report;
+import swardcase.wording.PaddockWords;
+import swardcase.wording.ReturnsWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -23,10 +25,12 @@ final class PaddockCards {
 
   private final Flow flow;
   private final Report report;
+  private final PaddockWords words;
 
   PaddockCards(Flow flow, Report report) {
     this.flow = flow;
     this.report = report;
+    this.words = new PaddockWords(report.farm());
   }
 
   /** Draws the cards and gives the page of the first. */
@@ -82,28 +86,26 @@ final class PaddockCards {
   }
 
   private static String heading(int number, PaddockResult paddock) {
+    String from =
+        paddock.start().isPresent()
+            ? Texts.get("cards.from", PaddockWords.year(paddock.start(), ""))
+            : "";
     return Texts.get(
         "cards.name",
         number,
         paddock.name(),
         Words.exact(paddock.areaHa()),
-        paddock.verdict() + startWords(paddock));
+        PaddockWords.verdict(paddock) + from);
   }
 
-  private static String reason(PaddockResult paddock) {
-    return paddock.deciding().isBlank()
-        ? paddock.reason()
-        : paddock.reason() + " " + Texts.get("cards.deciding", paddock.deciding());
+  private String reason(PaddockResult paddock) {
+    String deciding =
+        paddock.deciding().map(input -> " " + Texts.get("cards.deciding", input)).orElse("");
+    return words.reason(paddock) + deciding;
   }
 
   private static double height(Table table, List<List<Cell>> rows) {
     return rows.stream().mapToDouble(table::height).sum();
-  }
-
-  private static String startWords(PaddockResult paddock) {
-    return paddock.startYear().isPresent()
-        ? Texts.get("cards.from", DecisionPage.when(paddock))
-        : "";
   }
 
   private static List<Column> optionColumns() {
@@ -120,45 +122,28 @@ final class PaddockCards {
         Column.below(Texts.get("column.whyNot")));
   }
 
-  private static List<List<Cell>> options(PaddockResult paddock) {
+  private List<List<Cell>> options(PaddockResult paddock) {
     List<List<Cell>> rows = new ArrayList<>();
     for (OptionResult option : paddock.options()) {
+      ReturnsWords returns = ReturnsWords.of(option.returns(), report.farm().horizonYears());
       String name = option.chosen() ? Texts.get("cards.chosen", option.name()) : option.name();
       rows.add(
           List.of(
               Cell.of(name, option.chosen() ? Style.FINE.inBold() : Style.FINE),
-              Cell.of(
-                  option.startYear().isPresent()
-                      ? Integer.toString(option.startYear().getAsInt())
-                      : Texts.get("none"),
-                  Style.FINE),
+              Cell.of(PaddockWords.year(option.start(), Texts.get("none")), Style.FINE),
               Cell.inLine(option.costPerHa()),
               Cell.inLine(option.npv()),
               Cell.of(Words.likely(option.annuityPerHa()), Style.FINE),
-              Cell.of(option.irrPercent(), Style.FINE),
-              Cell.of(option.mirrPercent(), Style.FINE),
-              Cell.of(option.paybackYears(), Style.FINE),
-              Cell.of(option.benefitCost(), Style.FINE),
+              Cell.of(returns.irr(), Style.FINE),
+              Cell.of(returns.mirr(), Style.FINE),
+              Cell.of(returns.payback(), Style.FINE),
+              Cell.of(returns.benefitCost(), Style.FINE),
               Cell.of(below(option), Style.NOTE)));
     }
     return rows;
   }
 
-  private static String below(OptionResult option) {
-    List<Double> old = option.oldShareByYear();
-    if (old.size() < 2) {
-      return option.whyNot();
-    }
-    int last = old.size() - 1;
-    int later = Math.min(5, last);
-    String path =
-        Texts.get(
-            later == last ? "cards.oldShare" : "cards.oldShare.later",
-            Words.percent(old.get(0)),
-            Words.percent(old.get(later)),
-            later,
-            Words.percent(old.get(last)),
-            last);
-    return option.whyNot().isBlank() ? path : option.whyNot() + " " + path;
+  private String below(OptionResult option) {
+    return (words.whyNot(option) + " " + PaddockWords.oldClover(option)).strip();
   }
 }

@@ -8,6 +8,7 @@ import swardcase.paper.Style;
 import swardcase.paper.Table;
 import swardcase.report.PlanResult.PlanYear;
 import swardcase.report.Report;
+import swardcase.wording.PlanWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -24,7 +25,7 @@ final class YearsPage {
 
   void draw() {
     List<PlanYear> years = report.plan().years();
-    if (years.stream().allMatch(year -> year.work().isBlank() && year.net() == 0)) {
+    if (report.plan().keepsAll()) {
       return; // a plan that keeps everything has no years to tell of
     }
     flow.newPage();
@@ -49,7 +50,7 @@ final class YearsPage {
       table.row(
           List.of(
               Cell.of(Integer.toString(year.year()), Style.CELL_BOLD),
-              Cell.of(year.work().isBlank() ? Texts.get("none") : year.work()),
+              Cell.of(year.work().isEmpty() ? Texts.get("none") : PlanWords.work(year.work())),
               Cell.of(Words.rounded(year.cost(), step)),
               Cell.of(Words.rounded(year.supplementSaved(), step)),
               Cell.of(Words.rounded(year.lambsSaved(), step)),
@@ -76,8 +77,8 @@ final class YearsPage {
   private void chart(List<PlanYear> years, double step) {
     flow.need(CashChart.HEIGHT + 40);
     flow.part(Texts.get("years.chart", report.farm().currency()));
-    CashChart chart = new CashChart(years, step, flow.lettering());
-    PlanYear lowest = years.get(chart.lowest());
+    CashChart chart = new CashChart(report.plan(), step, flow.lettering());
+    PlanYear lowest = years.get(report.plan().lowestYear() - years.get(0).year());
     PlanYear last = years.get(years.size() - 1);
     String currency = report.farm().currency();
     flow.figure(

@@ -7,7 +7,7 @@ import swardcase.tables.Cultivar;
 /** Keys of the seed bank's rows in the parameter table. */
 public final class SeedKeys {
 
-  /** Seed in the ground under an old stand in autumn, before it germinates, kg/ha. */
+  /** Seed in the ground under the present stand in autumn, before it germinates, kg/ha. */
   public static final String INITIAL_BANK = "seed.initial-bank";
 
   /** Seed set by a full stand in a year, kg/ha. */

@@ -2,7 +2,6 @@ package swardcase.sward;
 
 import java.util.ArrayList;
 import java.util.List;
-import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
@@ -30,7 +29,6 @@ public final class StandingClover {
   private static final String GROWTH_INDEX = ".growth-index";
   private static final String OLD_SHARE = ".old-share";
   private static final String LEAF_TEST = ".leaf-test";
-  private static final double NORMAL_90 = 1.645;
 
   private final Composition[] composition;
   private final Cultivar[][] species;
@@ -38,6 +36,7 @@ public final class StandingClover {
   private final int[] growthIndex;
   private final int[] oldShare;
   private final double[] likelyOldShare;
+  private final double[][] weight;
   private final int[] leafTest;
   private final int[][] winterYield;
   private final int[][] formononetin;
@@ -56,7 +55,7 @@ public final class StandingClover {
       UncertainNumbers.Builder numbers, Farm farm, Tables tables, List<Composition> compositions) {
     for (int i = 0; i < farm.paddocks().size(); i++) {
       Paddock paddock = farm.paddocks().get(i);
-      boolean counted = !paddock.identifications().isEmpty();
+      boolean counted = compositions.get(i).lookedAt();
       numbers.addOf(
           i,
           key(paddock, CLOVER_SHARE),
@@ -131,6 +130,7 @@ public final class StandingClover {
     growthIndex = new int[n];
     oldShare = new int[n];
     likelyOldShare = new double[n];
+    weight = new double[n][];
     leafTest = new int[n];
     winterYield = new int[n][];
     formononetin = new int[n][];
@@ -142,6 +142,7 @@ public final class StandingClover {
       growthIndex[i] = numbers.place(key(paddock, GROWTH_INDEX));
       oldShare[i] = numbers.place(key(paddock, OLD_SHARE));
       likelyOldShare[i] = numbers.get(oldShare[i]).likely();
+      weight[i] = weights(composition[i], likelyOldShare[i]);
       leafTest[i] = numbers.find(key(paddock, LEAF_TEST)).orElse(-1);
       winterYield[i] = new int[species[i].length];
       formononetin[i] = new int[species[i].length];
@@ -153,19 +154,41 @@ public final class StandingClover {
     }
   }
 
+  /**
+   * What the names of a group, the old cultivars or all others, stand in proportion to: the plants
+   * counted; where none of the group was counted, the small mean shares that the count leaves to
+   * what was looked for and not found, as parts of the group.
+   */
+  private static double[] weights(Composition composition, double likelyOld) {
+    double[] weights = new double[composition.size()];
+    double meanOld = 0;
+    double meanOthers = 0;
+    for (int c = 0; c < weights.length; c++) {
+      meanOld += composition.cultivar(c).isOld() ? composition.meanShare(c) : 0;
+      meanOthers += composition.cultivar(c).isOld() ? 0 : composition.meanShare(c);
+    }
+    for (int c = 0; c < weights.length; c++) {
+      boolean old = composition.cultivar(c).isOld();
+      boolean counted = old ? likelyOld > 0 : likelyOld < 1;
+      weights[c] =
+          counted
+              ? composition.likelyShare(c)
+              : composition.meanShare(c) / (old ? meanOld : meanOthers);
+    }
+    return weights;
+  }
+
   private static Assumption asInput(Paddock paddock, LeafTest test) {
-    double half = NORMAL_90 * test.standardErrorPercent();
-    double mean = test.formononetinPercentOfLeaf();
     return Assumption.ofFarm(
         "formononetin, leaf test: " + paddock.name(),
-        Range.of(Math.max(0, mean - half), mean, mean + half),
+        LeafAgreement.interval(test),
         "% of leaf dry matter");
   }
 
   /**
    * Takes the shares for a run: the likely ones of the composition, with the old cultivars as a
    * group moved to the share in {@code x} and the rest filling up, each group in its own
-   * proportions.
+   * proportions. They add up to one, also where none of a group was counted.
    */
   public void set(double[] x) {
     for (int i = 0; i < species.length; i++) {
@@ -177,17 +200,14 @@ public final class StandingClover {
   public void set(double[] x, int i) {
     double old = x[oldShare[i]];
     double usual = likelyOldShare[i];
+    double ofOld = usual > 0 ? usual : 1;
+    double ofOthers = usual < 1 ? 1 - usual : 1;
     int present = species[i].length - 1;
     for (int c = 0; c < present; c++) {
-      double likely = composition[i].likelyShare(c);
-      if (species[i][c].isOld()) {
-        share[i][c] = usual > 0 ? Math.min(1, likely * old / usual) : 0;
-      } else {
-        share[i][c] = usual < 1 ? Math.min(1, likely * (1 - old) / (1 - usual)) : 0;
-      }
-    }
-    if (usual == 1) {
-      share[i][present - 1] = Math.max(0, 1 - old); // nothing else was counted: what was missed
+      share[i][c] =
+          species[i][c].isOld()
+              ? Math.min(1, weight[i][c] * old / ofOld)
+              : Math.min(1, weight[i][c] * Math.max(0, 1 - old) / ofOthers);
     }
     share[i][present] = 0;
   }
@@ -201,10 +221,12 @@ public final class StandingClover {
     }
   }
 
+  /** How many paddocks there are. */
   public int size() {
     return species.length;
   }
 
+  /** Names and shares of the clover in a paddock, with their doubt. */
   public Composition composition(int paddock) {
     return composition[paddock];
   }
@@ -214,6 +236,7 @@ public final class StandingClover {
     return species[paddock].length;
   }
 
+  /** A species of a paddock, from 0; the sown one stands last. */
   public Cultivar cultivar(int paddock, int c) {
     return species[paddock][c];
   }
@@ -223,14 +246,17 @@ public final class StandingClover {
     return share[paddock];
   }
 
+  /** Clover as a share of the green feed, 0 to 1. */
   public double cloverShare(double[] x, int paddock) {
     return x[cloverShare[paddock]];
   }
 
+  /** Growth of a paddock relative to the district's profile: 1.2 grows a fifth more. */
   public double growthIndex(double[] x, int paddock) {
     return x[growthIndex[paddock]];
   }
 
+  /** Winter growth of a species relative to a current cultivar: 0.9 grows a tenth less. */
   public double winterYield(double[] x, int paddock, int c) {
     return x[winterYield[paddock][c]];
   }

@@ -239,6 +239,11 @@ public final class CsvRow {
     report(column, rule, found, NearestName.find(found, names).orElse(""));
   }
 
+  /** Reports a fault of this cell with the word that was probably meant; blank if none is near. */
+  public void fault(String column, String rule, String nearest) {
+    report(column, rule, findText(column).orElse(""), nearest);
+  }
+
   private OptionalDouble refused(String column, String rule) {
     fault(column, rule);
     return OptionalDouble.empty();

@@ -39,7 +39,7 @@ final class CsvText {
   /** The lines that hold something, and the separator; faults make the list empty or short. */
   static List<Line> lines(String file, byte[] bytes, List<Fault> faults) {
     String text = decode(file, bytes, faults);
-    hashDigits(file, text, faults);
+    hashNames(file, text, faults);
     List<Line> lines = new ArrayList<>();
     try (CsvParser parser = FACTORY.createParser(text)) {
       parser.setSchema(CsvSchema.emptySchema().withComments().withColumnSeparator(separator(text)));
@@ -97,18 +97,18 @@ final class CsvText {
     return text.startsWith("\uFEFF") ? text.substring(1) : text;
   }
 
-  /** A name such as #3 at the start of a line would be skipped as a comment without a word. */
-  private static void hashDigits(String file, String text, List<Fault> faults) {
+  /** A name such as #3 or #Back at the start of a line would be skipped as a comment. */
+  private static void hashNames(String file, String text, List<Fault> faults) {
     List<String> lines = text.lines().toList();
     for (int i = 0; i < lines.size(); i++) {
-      if (lines.get(i).indexOf('#') >= 0 && lines.get(i).matches("\\s*#\\d.*")) {
+      if (lines.get(i).indexOf('#') >= 0 && lines.get(i).matches("\\s*#[\\p{L}\\p{N}].*")) {
         faults.add(
             new Fault(
                 file,
                 i + 1,
                 "",
-                "must not start with # and a digit: put a name in quotation marks, or a space"
-                    + " after the # of a comment",
+                "must not start with # and a letter or digit: put a name in quotation marks, or a"
+                    + " space after the # of a comment",
                 lines.get(i).strip(),
                 ""));
       }

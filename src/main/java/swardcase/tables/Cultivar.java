@@ -10,7 +10,7 @@ import swardcase.evidence.Assumption;
  *
  * @param name the key, as the trade writes it
  * @param subspecies subterraneum, yanninicum or brachycalycinum; blank if unknown
- * @param era old, transition or current
+ * @param era when it was bred: old, transition (between old and current) or current
  * @param releaseYear year of release, if known
  * @param maturity maturity class in words; blank if unknown
  * @param rainMinMm least annual rain, if known
@@ -71,8 +71,22 @@ public record Cultivar(
     Check.notBlank(winterYieldClass, "winter yield class of " + name);
   }
 
-  /** Whether it counts into the old-cultivar share. */
+  /** Whether it is old: bred before about 1965, or the row of an old kind nobody could name. */
   public boolean isOld() {
     return era == Era.OLD;
+  }
+
+  /** Whether it is current: bred since about 1990. It need not suit the farm's rain and soil. */
+  public boolean isCurrent() {
+    return era == Era.CURRENT;
+  }
+
+  /**
+   * Whether it is outdated, whatever its age: a current cultivar that suits the same rain probably
+   * outgrows it in winter. Old cultivars need not be (Yarloop), those from between old and current
+   * mostly are, and a plant nobody could name counts as one.
+   */
+  public boolean isOutdated() {
+    return relativeWinterYield.likely() < 1;
   }
 }

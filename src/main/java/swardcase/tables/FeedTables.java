@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -175,16 +176,32 @@ final class FeedTables {
     return row.assumption(name, range, "-", stem + "_evidence", stem + "_source");
   }
 
-  static SortedMap<String, Assumption> dryStock(List<TableRow> rows) {
-    SortedMap<String, Assumption> stock = new TreeMap<>();
+  static SortedMap<String, DryStock> dryStock(List<TableRow> rows) {
+    SortedMap<String, DryStock> stock = new TreeMap<>();
     for (TableRow row : rows) {
       String name = row.cells().text("stock");
       Optional<Range> range =
           row.cells().range("dse_low_per_head", "dse_likely_per_head", "dse_high_per_head", 0, 40);
+      Optional<Assumption> riskyDays = mostRiskyDays(row, name);
       row.assumption("dry sheep equivalents of a " + name, range, "DSE/head", "evidence", "source")
-          .ifPresent(dse -> stock.put(name, dse));
+          .ifPresent(dse -> stock.put(name, new DryStock(dse, riskyDays)));
     }
     return stock;
+  }
+
+  private static Optional<Assumption> mostRiskyDays(TableRow row, String name) {
+    row.evidenceOf("most_risky_days", "risky_days_evidence");
+    OptionalInt days = row.cells().findWhole("most_risky_days", 0, 366);
+    return days.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Assumption(
+                "most days on risky green feed of a " + name,
+                Range.exactly(days.getAsInt()),
+                "days",
+                row.evidence("risky_days_evidence"),
+                "",
+                row.setBy()));
   }
 
   private static String label(Month month) {

@@ -95,6 +95,8 @@ enum TableFile {
       "dse_high_per_head",
       "evidence",
       "source",
+      "most_risky_days",
+      "risky_days_evidence",
       "note"),
   ACTIONS(
       "actions",

@@ -19,7 +19,7 @@ import swardcase.farm.PastureQuality;
  * @param districts by name
  * @param pastureQuality by profile, twelve months each
  * @param supplements by name
- * @param dryStock dry sheep equivalents a head, by class of stock
+ * @param dryStock stock other than joined ewes, by class
  * @param parameters every scalar of the calculators, by key such as {@code dose.leaf-share}
  * @param actions in the order of the table
  * @param sources by key
@@ -30,7 +30,7 @@ public record Tables(
     SortedMap<String, District> districts,
     SortedMap<String, List<PastureQuality>> pastureQuality,
     SortedMap<String, SupplementRow> supplements,
-    SortedMap<String, Assumption> dryStock,
+    SortedMap<String, DryStock> dryStock,
     SortedMap<String, Assumption> parameters,
     List<Action> actions,
     SortedMap<String, Source> sources,

@@ -9,6 +9,7 @@ import swardcase.report.ComparisonReport.Other;
 import swardcase.report.ComparisonReport.PaddockPair;
 import swardcase.report.ComparisonReport.PaddockSide;
 import swardcase.report.ComparisonReport.Side;
+import swardcase.wording.PaddockWords;
 import swardcase.wording.Words;
 
 /**
@@ -20,22 +21,25 @@ public final class ComparisonTerminalView {
   private final ComparisonReport report;
   private final Other other;
   private final String currency;
+  private final int width;
   private final List<String> lines = new ArrayList<>();
 
-  private ComparisonTerminalView(ComparisonReport report) {
+  private ComparisonTerminalView(ComparisonReport report, int width) {
     this.report = report;
+    this.width = width;
     other = report.others().get(0);
     currency = report.first().farm().currency();
   }
 
-  /** The comparison as lines. */
-  public static List<String> of(ComparisonReport report) {
+  /** The comparison as lines for a terminal of so many columns. */
+  public static List<String> of(ComparisonReport report, int width) {
     List<String> lines =
         report.others().size() == 1
-            ? new ComparisonTerminalView(report).all()
-            : ScenariosTerminalView.of(report);
+            ? new ComparisonTerminalView(report, width).all()
+            : ScenariosTerminalView.of(report, width);
     lines.add("");
-    lines.addAll(TerminalView.wrap(report.cautions().get(0) + " " + report.cautions().get(1)));
+    lines.addAll(
+        TerminalView.wrap(report.cautions().get(0) + " " + report.cautions().get(1), width));
     return lines;
   }
 
@@ -48,8 +52,8 @@ public final class ComparisonTerminalView {
     lines.addAll(paddocks());
     lines.add("");
     lines.add("What makes the difference");
-    lines.addAll(DifferenceTable.of(report.first(), other));
-    lines.addAll(TerminalView.wrap(DifferenceTable.NOTE));
+    lines.addAll(DifferenceTable.of(report.first(), other, width));
+    lines.addAll(TerminalView.wrap(DifferenceTable.NOTE, width));
     return lines;
   }
 
@@ -82,7 +86,7 @@ public final class ComparisonTerminalView {
     row(table, "  costs", side -> Words.money(currency, side.planCost()));
     row(table, "  gains", side -> Words.money(currency, side.planNpv()));
     row(table, "  over years", side -> Words.exact(side.farm().horizonYears()));
-    return table.lines();
+    return table.lines(width);
   }
 
   private void row(TextTable table, String what, Function<Side, String> number) {
@@ -105,12 +109,14 @@ public final class ComparisonTerminalView {
           verdict(pair.second()),
           gain(pair.second()));
     }
-    return table.lines();
+    return table.lines(width);
   }
 
   /** What to do, where the paddock is on that farm. */
   static String verdict(Optional<PaddockSide> paddock) {
-    return paddock.map(PaddockSide::verdict).orElse("not on this farm");
+    return paddock
+        .map(side -> PaddockWords.verdict(side.call(), side.actionName()))
+        .orElse("not on this farm");
   }
 
   private static String gain(Optional<PaddockSide> paddock) {

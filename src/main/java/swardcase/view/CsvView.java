@@ -1,11 +1,9 @@
 package swardcase.view;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
@@ -13,6 +11,10 @@ import swardcase.report.FeedMonth;
 import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
+import swardcase.wording.OestrogenWords;
+import swardcase.wording.PaddockWords;
+import swardcase.wording.PlanWords;
+import swardcase.wording.ReturnsWords;
 import swardcase.wording.SafeText;
 import swardcase.wording.Words;
 
@@ -42,9 +44,9 @@ public final class CsvView {
         List.of(
             "paddock",
             "area_ha",
-            "verdict",
+            "call",
             "action",
-            "start_year",
+            "start",
             "cost",
             "npv_low",
             "npv_likely",
@@ -58,14 +60,15 @@ public final class CsvView {
             "formononetin_percent_of_leaf",
             "oestrogen_rating",
             "reason"));
+    PaddockWords words = new PaddockWords(report.farm());
     for (PaddockResult p : report.paddocks()) {
       rows.add(
           List.of(
               p.name(),
               p.areaHa(),
-              p.verdict(),
+              JsonView.word(p.call()),
               p.actionName(),
-              p.startYear().isPresent() ? p.startYear().getAsInt() : "",
+              PaddockWords.year(p.start(), ""),
               p.cost().likely(),
               p.npv().low(),
               p.npv().likely(),
@@ -77,8 +80,8 @@ public final class CsvView {
               p.supplementTonnes().likely(),
               p.supplementCost().likely(),
               p.formononetinPercentOfLeaf().<Object>map(Range::likely).orElse(""),
-              p.oestrogenRating(),
-              p.reason()));
+              OestrogenWords.rating(p.oestrogenRating()),
+              words.reason(p)));
     }
     return text(rows);
   }
@@ -89,7 +92,7 @@ public final class CsvView {
         List.of(
             "paddock",
             "action",
-            "start_year",
+            "start",
             "cost_per_ha",
             "npv_low",
             "npv_likely",
@@ -102,25 +105,27 @@ public final class CsvView {
             "benefit_cost",
             "chosen",
             "why_not"));
+    PaddockWords words = new PaddockWords(report.farm());
     for (PaddockResult p : report.paddocks()) {
       for (PaddockResult.OptionResult o : p.options()) {
+        ReturnsWords returns = ReturnsWords.of(o.returns(), report.farm().horizonYears());
         rows.add(
             List.of(
                 p.name(),
                 o.name(),
-                o.startYear().isPresent() ? o.startYear().getAsInt() : "",
+                PaddockWords.year(o.start(), ""),
                 o.costPerHa().likely(),
                 o.npv().low(),
                 o.npv().likely(),
                 o.npv().high(),
                 o.annuityPerHa().likely(),
-                o.irrPercent(),
-                o.mirrPercent(),
-                o.paybackYears(),
-                o.peakDebt(),
-                o.benefitCost(),
+                returns.irr(),
+                returns.mirr(),
+                returns.payback(),
+                o.returns().peakDebt(),
+                returns.benefitCost(),
                 o.chosen() ? "yes" : "no",
-                o.whyNot()));
+                words.whyNot(o)));
       }
     }
     return text(rows);
@@ -129,21 +134,17 @@ public final class CsvView {
   /** Share of old cultivars by year, for every option of every paddock. */
   private static String oldShare(Report report) {
     List<List<Object>> rows = new ArrayList<>();
-    rows.add(List.of("paddock", "action", "start_year", "chosen", "cheapest", "year", "old_share"));
+    rows.add(List.of("paddock", "action", "start", "chosen", "cheapest", "year", "old_share"));
     for (PaddockResult p : report.paddocks()) {
-      Optional<PaddockResult.OptionResult> cheapest =
-          p.options().stream()
-              .filter(o -> o.costPerHa().likely() > 0)
-              .min(Comparator.comparingDouble(o -> o.costPerHa().likely()));
       for (PaddockResult.OptionResult o : p.options()) {
         for (int t = 0; t < o.oldShareByYear().size(); t++) {
           rows.add(
               List.of(
                   p.name(),
                   o.name(),
-                  o.startYear().isPresent() ? o.startYear().getAsInt() : "",
+                  PaddockWords.year(o.start(), ""),
                   o.chosen() ? "yes" : "no",
-                  cheapest.equals(Optional.of(o)) ? "yes" : "no",
+                  o.cheapest() ? "yes" : "no",
                   report.plan().years().get(t).year(),
                   o.oldShareByYear().get(t)));
         }
@@ -169,7 +170,7 @@ public final class CsvView {
       rows.add(
           List.of(
               y.year(),
-              y.work(),
+              PlanWords.work(y.work()),
               y.cost(),
               y.supplementSaved(),
               y.lambsSaved(),
@@ -199,7 +200,7 @@ public final class CsvView {
     for (FeedMonth m : report.feedYear()) {
       rows.add(
           List.of(
-              m.month(),
+              Words.shortName(m.month()),
               m.winter() ? "yes" : "no",
               m.demandMjPerHa(),
               m.eatenMjPerHa(),

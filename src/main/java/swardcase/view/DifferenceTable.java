@@ -5,6 +5,7 @@ import java.util.List;
 import swardcase.report.ComparisonReport.Other;
 import swardcase.report.ComparisonReport.Side;
 import swardcase.report.ComparisonReport.Step;
+import swardcase.wording.ComparisonWords;
 import swardcase.wording.Words;
 
 /** The way from one farm to another by steps, printed so that it adds up. */
@@ -18,8 +19,8 @@ final class DifferenceTable {
 
   private DifferenceTable() {}
 
-  /** The table as lines. */
-  static List<String> of(Side first, Other other) {
+  /** The table as lines for a terminal of so many columns. */
+  static List<String> of(Side first, Other other, int width) {
     if (other.steps().isEmpty()) {
       return List.of("Nothing: the two are alike in all that is calculated with.");
     }
@@ -41,9 +42,12 @@ final class DifferenceTable {
     for (Step one : other.steps()) {
       double after = rounded(one.npv(), step);
       if (after == before) {
-        silent.add(one.what());
+        silent.add(ComparisonWords.parts(one));
       } else {
-        table.row(one.what(), Words.rounded(after - before, step), Words.rounded(after, step));
+        table.row(
+            ComparisonWords.parts(one),
+            Words.rounded(after - before, step),
+            Words.rounded(after, step));
       }
       before = after;
     }
@@ -51,11 +55,12 @@ final class DifferenceTable {
         scenario ? "all: the scenario" : "all: the second farm",
         Words.rounded(before - start, step),
         Words.rounded(before, step));
-    List<String> lines = new ArrayList<>(table.lines());
+    List<String> lines = new ArrayList<>(table.lines(width));
     if (!silent.isEmpty()) {
       String names = String.join("; ", silent);
       lines.addAll(
-          TerminalView.wrap("These differ too, but make no change that shows: " + names + "."));
+          TerminalView.wrap(
+              "These differ too, but make no change that shows: " + names + ".", width));
     }
     return lines;
   }

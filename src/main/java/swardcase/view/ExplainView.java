@@ -2,14 +2,10 @@ package swardcase.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import swardcase.chance.Range;
-import swardcase.decision.Decision;
-import swardcase.decision.Explanation;
-import swardcase.decision.Explanation.Joined;
-import swardcase.decision.Explanation.Mover;
-import swardcase.evidence.Assumption;
-import swardcase.report.OestrogenWords;
-import swardcase.wording.Words;
+import swardcase.report.ExplanationReport;
+import swardcase.wording.ExplanationWords;
+import swardcase.wording.ExplanationWords.Moved;
+import swardcase.wording.OestrogenWords;
 
 /**
  * An explanation as an indented tree: each number with its formula, then its parts; below a number
@@ -18,104 +14,53 @@ import swardcase.wording.Words;
 public final class ExplainView {
 
   private static final int MOST_MOVERS = 5;
-  private static final String MONEY = "money";
 
-  private final String currency;
   private final int depth;
   private final List<String> lines = new ArrayList<>();
 
-  private ExplainView(String currency, int depth) {
-    this.currency = currency;
+  private ExplainView(int depth) {
     this.depth = depth;
   }
 
   /**
    * The tree as lines.
    *
-   * @param currency sign printed before money
    * @param depth levels of parts shown; 0 shows the number alone
    */
-  public static List<String> of(Explanation explanation, String currency, int depth) {
-    ExplainView view = new ExplainView(currency, depth);
-    view.add(explanation, 0);
+  public static List<String> of(ExplanationReport report, int depth) {
+    ExplainView view = new ExplainView(depth);
+    report
+        .oestrogen()
+        .ifPresent(
+            rated -> view.lines.addAll(OestrogenWords.explained(rated.rating(), rated.rule())));
+    view.add(new ExplanationWords(report), 0);
     return view.lines;
   }
 
-  /** The oestrogen rating of a paddock and how it comes from the dose, in two sentences. */
-  public static List<String> rating(Decision decision, int paddock) {
-    OestrogenWords words = new OestrogenWords(decision.model().tables());
-    return List.of("Oestrogen: " + words.rating(decision, paddock) + ".", words.rule());
-  }
-
-  private void add(Explanation of, int level) {
+  private void add(ExplanationWords of, int level) {
     String indent = "  ".repeat(level);
-    lines.add(indent + of.name() + ": " + amount(of.value(), of.unit()));
-    if (of.joined() == Joined.INPUT) {
-      lines.add(indent + "  " + origin(of.movers().get(0).input()));
+    lines.add(indent + of.amount());
+    if (of.origin().isPresent()) {
+      lines.add(indent + "  " + of.origin().get());
       return;
     }
-    if (!of.formula().isEmpty()) {
-      lines.add(indent + "  = " + of.formula());
-    }
+    of.formula().ifPresent(formula -> lines.add(indent + "  = " + formula));
     if (level == 0 && !of.movers().isEmpty()) {
-      movers(of);
+      movers(of.movers());
     }
     if (level < depth) {
       of.parts().forEach(part -> add(part, level + 1));
     }
   }
 
-  private void movers(Explanation of) {
-    lines.add("  moved most by, each alone from its low to its high end:");
-    for (Mover mover : of.movers().stream().limit(MOST_MOVERS).toList()) {
-      Assumption input = mover.input();
-      String from = number(mover.atLow(), of.value());
-      String to = number(mover.atHigh(), of.value());
-      lines.add(
-          "  - "
-              + input.name()
-              + " "
-              + amount(input.range(), input.unit())
-              + ": "
-              + from
-              + " to "
-              + to);
-      lines.add("    " + origin(input));
+  private void movers(List<Moved> movers) {
+    lines.add("  " + ExplanationWords.moversHead());
+    for (Moved mover : movers.stream().limit(MOST_MOVERS).toList()) {
+      lines.add("  - " + mover.by());
+      lines.add("    " + mover.origin());
     }
-    int more = of.movers().size() - MOST_MOVERS;
-    if (more > 0) {
-      lines.add(
-          "  - and " + more + (more == 1 ? " more that moves" : " more that move") + " it less");
+    if (movers.size() > MOST_MOVERS) {
+      lines.add("  - " + ExplanationWords.moreMovers(movers.size() - MOST_MOVERS));
     }
-  }
-
-  private static String number(double value, Range like) {
-    return Words.rounded(value, Words.step(like));
-  }
-
-  private static String origin(Assumption input) {
-    String source = input.source().isBlank() ? "no source" : "source " + input.source();
-    return "["
-        + input.evidence().label()
-        + "; "
-        + source
-        + "; set by "
-        + input.setBy().label()
-        + "]";
-  }
-
-  private String amount(Range value, String unit) {
-    if (unit.equals(MONEY)) {
-      return Words.money(currency, value);
-    }
-    String number = value.isExact() ? exact(value.likely()) : Words.range(value);
-    return unit.isEmpty() || unit.equals("-") ? number : number + " " + unit;
-  }
-
-  /** Parts are shown so that a reader can reckon with them: four significant digits. */
-  private static String exact(double value) {
-    return value == Math.rint(value)
-        ? Words.exact(value)
-        : Words.rounded(value, Words.step(value, value) / 100);
   }
 }

@@ -8,6 +8,7 @@ import swardcase.report.JoiningReport.HalfMonth;
 import swardcase.report.JoiningReport.MobCalendar;
 import swardcase.report.JoiningReport.PaddockRow;
 import swardcase.report.JoiningReport.Rating;
+import swardcase.wording.JoiningWords;
 
 /** The calendar as one file for a spreadsheet: a row for each mob, paddock and half-month. */
 public final class JoiningCsvView {
@@ -49,9 +50,9 @@ public final class JoiningCsvView {
     return List.of(
         mob.name(),
         row.paddock(),
-        half.from(),
-        half.to(),
-        cell.label(),
+        JoiningWords.day(half.from()),
+        JoiningWords.day(half.to()),
+        JoiningWords.rating(cell),
         cell.days(),
         cell.daysIn(),
         cell.lost().low(),
@@ -59,6 +60,6 @@ public final class JoiningCsvView {
         cell.lost().high(),
         cell.chanceRight(),
         row.unknown() ? "yes" : "no",
-        row.reason());
+        JoiningWords.reason(row.reason()));
   }
 }

@@ -11,10 +11,17 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.cfg.MapperConfig;
+import com.fasterxml.jackson.databind.introspect.AnnotatedClass;
+import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import java.io.IOException;
 import java.time.LocalDate;
+import java.time.Month;
+import java.time.MonthDay;
+import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -29,13 +36,16 @@ public final class JsonView {
 
   private static final ObjectMapper MAPPER =
       JsonMapper.builder()
+          .annotationIntrospector(new EnumWords())
           .visibility(PropertyAccessor.IS_GETTER, Visibility.NONE)
           .addMixIn(Assumption.class, FlatAssumption.class)
           .addModule(
               new SimpleModule()
                   .addSerializer(Double.class, write(JsonView::number))
                   .addSerializer(double.class, write(JsonView::number))
+                  .addSerializer(Month.class, write((of, to) -> to.writeNumber(of.getValue())))
                   .addSerializer(LocalDate.class, write((date, to) -> to.writeString("" + date)))
+                  .addSerializer(MonthDay.class, write((day, to) -> to.writeString("" + day)))
                   .addSerializer(OptionalInt.class, write(JsonView::optional))
                   .addSerializer(OptionalDouble.class, write(JsonView::optional))
                   .addSerializer(raw(Optional.class), write(JsonView::optional)))
@@ -64,6 +74,22 @@ public final class JsonView {
       return MAPPER.writer().with(JsonWriteFeature.ESCAPE_NON_ASCII).writeValueAsString(record);
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a record must be writable as JSON", e);
+    }
+  }
+
+  /** How a constant is written: {@code KEEP_OFF} reads {@code keep off}. */
+  static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /** Writes constants that say nothing else in lower-case words. */
+  private static final class EnumWords extends JacksonAnnotationIntrospector {
+    private static final long serialVersionUID = 1;
+
+    @Override
+    public String[] findEnumValues(
+        MapperConfig<?> config, AnnotatedClass type, Enum<?>[] constants, String[] names) {
+      return Arrays.stream(constants).map(JsonView::word).toArray(String[]::new);
     }
   }
 

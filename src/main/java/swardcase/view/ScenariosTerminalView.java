@@ -16,16 +16,18 @@ final class ScenariosTerminalView {
 
   private final ComparisonReport report;
   private final String currency;
+  private final int width;
   private final List<String> lines = new ArrayList<>();
 
-  private ScenariosTerminalView(ComparisonReport report) {
+  private ScenariosTerminalView(ComparisonReport report, int width) {
     this.report = report;
+    this.width = width;
     currency = report.first().farm().currency();
   }
 
   /** The comparison as lines. */
-  static List<String> of(ComparisonReport report) {
-    ScenariosTerminalView view = new ScenariosTerminalView(report);
+  static List<String> of(ComparisonReport report, int width) {
+    ScenariosTerminalView view = new ScenariosTerminalView(report, width);
     view.lines.add(ComparisonTerminalView.head(report.first()));
     view.lines.add("");
     view.summary();
@@ -47,7 +49,7 @@ final class ScenariosTerminalView {
                     Words.exact(side.hectaresSown()),
                     Words.range(side.planCost()),
                     Words.range(side.planNpv())));
-    lines.addAll(table.lines());
+    lines.addAll(table.lines(width));
     lines.add("");
   }
 
@@ -68,7 +70,7 @@ final class ScenariosTerminalView {
                     Words.count(side.winterFeedCost()),
                     Words.count(side.lambsLost()),
                     Words.count(side.lambCost())));
-    lines.addAll(table.lines());
+    lines.addAll(table.lines(width));
     lines.add("");
   }
 
@@ -86,17 +88,19 @@ final class ScenariosTerminalView {
     boolean any = false;
     for (Other other : report.others()) {
       for (PaddockPair pair : other.paddocks()) {
-        String here = ComparisonTerminalView.verdict(pair.first());
-        String there = ComparisonTerminalView.verdict(pair.second());
-        if (!here.equals(there)) {
-          table.row(pair.name(), other.side().called(), there, here);
+        if (pair.answerChanges()) {
+          table.row(
+              pair.name(),
+              other.side().called(),
+              ComparisonTerminalView.verdict(pair.second()),
+              ComparisonTerminalView.verdict(pair.first()));
           any = true;
         }
       }
     }
     if (any) {
       lines.add("Paddocks where the answer changes");
-      lines.addAll(table.lines());
+      lines.addAll(table.lines(width));
     } else {
       lines.add("The answer is the same for every paddock.");
     }
@@ -108,9 +112,9 @@ final class ScenariosTerminalView {
     for (Other other : report.others()) {
       lines.add("");
       lines.add(other.side().called());
-      lines.addAll(DifferenceTable.of(report.first(), other));
+      lines.addAll(DifferenceTable.of(report.first(), other, width));
     }
     lines.add("");
-    lines.addAll(TerminalView.wrap(DifferenceTable.NOTE));
+    lines.addAll(TerminalView.wrap(DifferenceTable.NOTE, width));
   }
 }

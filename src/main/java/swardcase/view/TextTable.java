@@ -1,10 +1,22 @@
 package swardcase.view;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
-/** A table of plain text: columns as wide as their widest cell, two spaces between them. */
+/**
+ * A table of plain text: columns as wide as their widest cell, two spaces between them. Where that
+ * is wider than the page, cells are broken between words into several lines, in the columns where
+ * it makes the table longer by least.
+ */
 public final class TextTable {
+
+  /** Blanks between two columns: usual, and where there is no room for that. */
+  private static final int GAP = 2;
+
+  private static final int NARROW_GAP = 1;
 
   private final List<Boolean> right;
   private final List<List<String>> rows = new ArrayList<>();
@@ -34,35 +46,114 @@ public final class TextTable {
     rows.add(List.of(cells));
   }
 
-  /** The table as lines, a rule below its head. */
-  public List<String> lines() {
-    int[] width = new int[right.size()];
-    for (List<String> row : rows) {
-      for (int c = 0; c < width.length; c++) {
-        width[c] = Math.max(width[c], length(row.get(c)));
-      }
+  /**
+   * The table as lines, a rule below its head.
+   *
+   * @param width signs a line may have; a table of many columns may need more
+   */
+  public List<String> lines(int width) {
+    int[] columns = columns(width, GAP);
+    int gap = GAP;
+    if (total(columns, GAP) > width) {
+      columns = columns(width, NARROW_GAP);
+      gap = NARROW_GAP;
     }
+    return lines(columns, " ".repeat(gap));
+  }
+
+  private List<String> lines(int[] columns, String gap) {
     List<String> lines = new ArrayList<>();
     for (List<String> row : rows) {
-      StringBuilder line = new StringBuilder();
-      for (int c = 0; c < width.length; c++) {
-        String pad = " ".repeat(width[c] - length(row.get(c)));
-        line.append(c > 0 ? "  " : "");
-        line.append(right.get(c) ? pad + row.get(c) : row.get(c) + pad);
+      List<List<String>> cells =
+          IntStream.range(0, columns.length).mapToObj(c -> broken(row.get(c), columns[c])).toList();
+      int height = cells.stream().mapToInt(List::size).max().orElse(0);
+      for (int k = 0; k < height; k++) {
+        lines.add(line(cells, k, columns, gap));
       }
-      lines.add(line.toString().stripTrailing());
-      if (lines.size() == 1) {
-        int total = 2 * (width.length - 1);
-        for (int w : width) {
-          total += w;
-        }
-        lines.add("-".repeat(total));
+      if (row == rows.get(0)) {
+        lines.add("-".repeat(total(columns, gap.length())));
       }
     }
     return lines;
   }
 
-  private static int length(String text) {
-    return text.codePointCount(0, text.length());
+  private String line(List<List<String>> cells, int k, int[] columns, String gap) {
+    StringBuilder line = new StringBuilder();
+    for (int c = 0; c < columns.length; c++) {
+      String text = k < cells.get(c).size() ? cells.get(c).get(k) : "";
+      String pad = " ".repeat(columns[c] - TextLines.length(text));
+      line.append(c > 0 ? gap : "").append(right.get(c) ? pad + text : text + pad);
+    }
+    return line.toString().stripTrailing();
+  }
+
+  /** Widths of the columns: each sign too many is taken where it adds fewest lines. */
+  private int[] columns(int width, int gap) {
+    int[] columns = new int[right.size()];
+    int[] least = new int[columns.length];
+    int[][] heights = new int[columns.length][rows.size()];
+    for (int c = 0; c < columns.length; c++) {
+      for (List<String> row : rows) {
+        columns[c] = Math.max(columns[c], TextLines.length(row.get(c)));
+        for (String piece : broken(row.get(c), 1)) {
+          least[c] = Math.max(least[c], TextLines.length(piece));
+        }
+      }
+      Arrays.fill(heights[c], 1);
+    }
+    while (total(columns, gap) > width) {
+      int best = -1;
+      int[] ofBest = {};
+      int fewest = Integer.MAX_VALUE;
+      for (int c = 0; c < columns.length; c++) {
+        if (columns[c] > least[c]) {
+          int[] usual = heights[c];
+          heights[c] = heights(c, columns[c] - 1);
+          int lines = height(heights);
+          if (lines < fewest || lines == fewest && columns[c] > columns[best]) {
+            fewest = lines;
+            best = c;
+            ofBest = heights[c];
+          }
+          heights[c] = usual;
+        }
+      }
+      if (best < 0) {
+        return columns;
+      }
+      columns[best]--;
+      heights[best] = ofBest;
+    }
+    return columns;
+  }
+
+  /** Lines of each cell of a column of a width. */
+  private int[] heights(int column, int width) {
+    return rows.stream().mapToInt(row -> broken(row.get(column), width).size()).toArray();
+  }
+
+  /** Lines of the whole table. */
+  private int height(int[][] heights) {
+    return IntStream.range(0, rows.size())
+        .map(row -> Stream.of(heights).mapToInt(column -> column[row]).max().orElse(0))
+        .sum();
+  }
+
+  /** Signs of its lines where no cell is broken. */
+  int width() {
+    return total(columns(Integer.MAX_VALUE, GAP), GAP);
+  }
+
+  private static int total(int[] columns, int gap) {
+    return IntStream.of(columns).sum() + gap * (columns.length - 1);
+  }
+
+  /** A cell in lines no longer than a width where its words are not; set in as the cell is. */
+  private static List<String> broken(String cell, int width) {
+    String text = cell.stripLeading();
+    String indent = cell.substring(0, cell.length() - text.length());
+    return TextLines.length(cell) <= width
+        ? List.of(cell)
+        : TextLines.broken(text, width, indent, indent);
   }
 }

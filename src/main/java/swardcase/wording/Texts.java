@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Properties;
 import swardcase.check.Check;
 
@@ -40,6 +41,16 @@ public final class Texts {
       }
     }
     return words.append(pattern, done, pattern.length()).toString();
+  }
+
+  /** The words for a constant, under a key of its own: {@code advice.ABOUT_EVEN}. */
+  public static String of(String prefix, Enum<?> constant, Object... arguments) {
+    return get(prefix + "." + constant.name(), arguments);
+  }
+
+  /** The same words with a capital first. */
+  static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   private static boolean isDigit(char sign) {

@@ -3,6 +3,11 @@ package swardcase.wording;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
 import swardcase.chance.Range;
 
 /**
@@ -109,6 +114,25 @@ public final class Words {
   /** An uncertain sum of money to two significant figures: {@code A$ 12,000}. */
   public static String aboutMoney(String currency, double value) {
     return currency + " " + about(value);
+  }
+
+  /** A month in three letters: {@code Jun}. */
+  public static String shortName(Month month) {
+    return month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+  }
+
+  /** Months in full: {@code June, July, August}. */
+  public static String months(List<Month> months) {
+    return months.stream()
+        .map(month -> month.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
+        .collect(Collectors.joining(", "));
+  }
+
+  /** A number that no draw moves; of one that goes by month the least and the most. */
+  public static String figures(double least, double most) {
+    return least == most
+        ? figures(least)
+        : Texts.get("fixed.months", figures(least), figures(most));
   }
 
   /** A fraction as per cent, with its ends: 0.35 in 0.2 to 0.5 reads {@code 35 % (20 to 50 %)}. */

@@ -11,6 +11,8 @@ import swardcase.evidence.Assumption;
 import swardcase.report.Budget;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
+import swardcase.wording.PlanWords;
+import swardcase.wording.ReturnsWords;
 
 /**
  * Prices and rate in cells that may be changed, and every sum as a formula on them:
@@ -102,6 +104,7 @@ final class BudgetSheet {
 
   private void results() {
     PlanResult plan = report.plan();
+    ReturnsWords returns = ReturnsWords.of(plan.returns(), report.farm().horizonYears());
     String rate = fixed(RATE, VALUE);
     String net = column(NET, FIRST, last);
     int years = budget.years().size();
@@ -122,7 +125,7 @@ final class BudgetSheet {
         VALUE,
         "IF(" + turns() + "=0,\"none\",IFERROR(IRR(" + net + "," + rate + "),\"none\"))",
         Grid.PERCENT);
-    grid.right(row, 2, plan.irrPercent());
+    grid.right(row, 2, returns.irr());
     row++;
     grid.text(row, 0, "modified internal rate of return");
     grid.formula(
@@ -134,11 +137,11 @@ final class BudgetSheet {
             net,
             rate),
         Grid.PERCENT);
-    grid.right(row, 2, plan.mirrPercent());
+    grid.right(row, 2, returns.mirr());
     row++;
     grid.text(row, 0, "benefit : cost");
     grid.formula(row, VALUE, benefitCost(), "0.00");
-    grid.right(row, 2, plan.benefitCost());
+    grid.right(row, 2, returns.benefitCost());
     row++;
     grid.text(row, 0, "cost, not discounted");
     grid.formula(row, VALUE, "SUM(" + column(COST, FIRST, last) + ")", Grid.MONEY);
@@ -188,7 +191,7 @@ final class BudgetSheet {
 
   private void year(int row, int t, Budget.Year year) {
     grid.year(row, YEAR, year.year());
-    grid.wrapped(row, WORK, year.work());
+    grid.wrapped(row, WORK, PlanWords.work(year.work()));
     grid.number(row, COST, year.cost(), Grid.MONEY);
     grid.number(row, TONNES, year.supplementTonnes(), Grid.AMOUNT);
     grid.number(row, LAMBS, year.lambs(), Grid.AMOUNT);

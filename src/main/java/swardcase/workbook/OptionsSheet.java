@@ -4,6 +4,8 @@ import java.util.List;
 import org.dhatim.fastexcel.Worksheet;
 import swardcase.report.PaddockResult;
 import swardcase.report.Report;
+import swardcase.wording.PaddockWords;
+import swardcase.wording.ReturnsWords;
 
 /** Every action looked at on every paddock, each on its own against keeping. */
 final class OptionsSheet {
@@ -31,26 +33,28 @@ final class OptionsSheet {
             ">Benefit : cost",
             "Why not"));
     grid.freezeBelow(0);
+    PaddockWords words = new PaddockWords(report.farm());
     int row = 1;
     for (PaddockResult paddock : report.paddocks()) {
       for (PaddockResult.OptionResult option : paddock.options()) {
+        ReturnsWords returns = ReturnsWords.of(option.returns(), report.farm().horizonYears());
         grid.text(row, 0, paddock.name());
         grid.number(row, 1, paddock.areaHa(), Grid.AMOUNT);
         grid.text(row, 2, option.name());
         grid.text(row, 3, option.chosen() ? "yes" : "no");
-        if (option.startYear().isPresent()) {
-          grid.number(row, 4, option.startYear().getAsInt(), "0");
+        if (option.start().isPresent()) {
+          grid.number(row, 4, option.start().getAsInt(), "0");
         }
         grid.number(row, 5, option.costPerHa().likely(), Grid.MONEY);
         grid.number(row, 6, option.npv().low(), Grid.MONEY);
         grid.number(row, 7, option.npv().likely(), Grid.MONEY);
         grid.number(row, 8, option.npv().high(), Grid.MONEY);
         grid.number(row, 9, option.annuityPerHa().likely(), Grid.AMOUNT);
-        grid.right(row, 10, option.irrPercent());
-        grid.right(row, 11, option.mirrPercent());
-        grid.right(row, 12, option.paybackYears());
-        grid.right(row, 13, option.benefitCost());
-        grid.wrapped(row, 14, option.whyNot());
+        grid.right(row, 10, returns.irr());
+        grid.right(row, 11, returns.mirr());
+        grid.right(row, 12, returns.payback());
+        grid.right(row, 13, returns.benefitCost());
+        grid.wrapped(row, 14, words.whyNot(option));
         row++;
       }
     }

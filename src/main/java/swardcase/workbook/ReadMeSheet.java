@@ -3,6 +3,7 @@ package swardcase.workbook;
 import java.util.List;
 import org.dhatim.fastexcel.Worksheet;
 import swardcase.report.Report;
+import swardcase.wording.PlanWords;
 
 /** What the workbook is, what it cannot do, and the cautions in full. */
 final class ReadMeSheet {
@@ -31,7 +32,7 @@ final class ReadMeSheet {
     int row = 0;
     grid.bold(row++, 0, report.farm().name() + ", " + report.farm().date());
     grid.text(row++, 0, report.program() + ". Money in " + report.farm().currency() + ".");
-    row = part(grid, row + 1, "The answer", List.of(report.plan().headline()));
+    row = part(grid, row + 1, "The answer", List.of(PlanWords.headline(report.plan())));
     row = part(grid, row + 1, "How to use this workbook", USE);
     row = part(grid, row + 1, "Before you act", report.cautions());
     if (!report.notices().isEmpty()) {

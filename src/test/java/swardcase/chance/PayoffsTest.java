@@ -146,12 +146,6 @@ class PayoffsTest {
   }
 
   @Test
-  void best_ofChoices_isTheFirstOfThoseThatPayMost() {
-    assertThat(new Payoffs(new double[][] {{1, 1}, {0, 6}, {3, 3}}).best()).isEqualTo(1);
-    assertThat(new Payoffs(new double[][] {{0, 1}, {5, 5}, {4, 6}}).best()).isEqualTo(1);
-  }
-
-  @Test
   void payoffs_ofOtherNumbersOfDraws_areRefused() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new Payoffs(new double[][] {{1, 2}, {1, 2, 3}}));

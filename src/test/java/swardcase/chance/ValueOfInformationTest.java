@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -75,8 +76,8 @@ class ValueOfInformationTest {
 
   private static double[] shares(SplittableRandom random, int n) {
     double[] shares = new double[n];
-    Dirichlet.of(java.util.stream.DoubleStream.generate(() -> 1).limit(n).toArray())
-        .sample(random, shares);
+    Arrays.fill(shares, 1);
+    Dirichlet.sampleInPlace(random, shares);
     return shares;
   }
 

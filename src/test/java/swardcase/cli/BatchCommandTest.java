@@ -11,6 +11,7 @@ import java.io.Reader;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.io.Writer;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -98,7 +99,7 @@ class BatchCommandTest {
     JsonNode decided = new ObjectMapper().readTree(json.toFile());
     assertThat(answer.get("result")).isEqualTo(decided);
     assertThat(answer.at("/answer/planNpv")).isEqualTo(decided.at("/plan/npv"));
-    assertThat(answer.at("/paddocks/1/verdict")).isEqualTo(decided.at("/paddocks/1/verdict"));
+    assertThat(answer.at("/paddocks/1/call")).isEqualTo(decided.at("/paddocks/1/call"));
   }
 
   @Test
@@ -179,10 +180,10 @@ class BatchCommandTest {
     line.setErr(new PrintWriter(err, true));
     line.setOut(new PrintWriter(new Gone(), true));
 
-    int code = Main.heard(line, line.execute("batch", "--workers", "2"));
+    int code = Main.heard(line, line.execute("batch", "--workers", "2"), () -> true);
 
     assertThat(code).isEqualTo(ExitCodes.BAD_INPUT);
-    assertThat(err.toString()).contains("Cannot print all of the answer");
+    assertThat(err.toString()).contains("Cannot print all of the answers");
     assertThat(lines[0]).isLessThanOrEqualTo(2 * 4 + 1);
   }
 
@@ -216,5 +217,25 @@ class BatchCommandTest {
     assertThat(lines.next()).hasValue("b");
     assertThat(lines.next()).isEmpty();
     assertThat(lines.read()).isEqualTo(3);
+  }
+
+  /** The farm in the middle has forty paddocks, too many for this memory and number of draws. */
+  @Test
+  void farm_tooLargeForTheMemory_hasThatAsItsAnswerAndTheRestGoesOn() throws Exception {
+    Path large = Path.of("demo-data", "large-farm").toAbsolutePath();
+    Path lines = Files.writeString(folder.resolve("farms.txt"), farm + "\n" + large + "\n" + farm);
+    List<String> command =
+        List.of("batch", "--date", "2026-11-25", "--draws", "16000", "--workers", "2");
+
+    Ran ran = OwnProcess.run(lines, List.of("-Xmx64m"), command);
+
+    assertThat(ran.err()).isEqualTo("3 lines read, 1 of them with faults.\n");
+    assertThat(ran.code()).isZero();
+    List<JsonNode> answers = answers(ran);
+    assertThat(answers)
+        .extracting(answer -> answer.get("faults").isEmpty())
+        .containsExactly(true, false, true);
+    assertThat(answers.get(1).at("/faults/0").asText())
+        .startsWith("line 2: needs more memory than the program has");
   }
 }

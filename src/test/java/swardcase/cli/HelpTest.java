@@ -42,21 +42,6 @@ class HelpTest {
     }
   }
 
-  @Test
-  void line_beginningWithOneCommand_isAsInTheWholeProgram() {
-    CommandLine whole = Main.commandLine();
-    for (String name : whole.getSubcommands().keySet()) {
-      CommandLine alone = Main.commandLine(new String[] {name});
-
-      assertThat(alone.getSubcommands().get(name).getUsageMessage())
-          .isEqualTo(whole.getSubcommands().get(name).getUsageMessage());
-      assertThat(alone.getCommandSpec().qualifiedName()).isEqualTo("swardcase");
-    }
-    assertThat(Main.commandLine(new String[] {"decide"}).getSubcommands()).hasSize(1);
-    assertThat(Main.commandLine(new String[] {"decid"}).getSubcommands())
-        .hasSameSizeAs(whole.getSubcommands());
-  }
-
   @ParameterizedTest
   @ValueSource(strings = {"", "decide ", "check ", "tables "})
   void version_anywhere_saysAllThatDecidesAboutTheBytes(String command) {

@@ -25,11 +25,16 @@ record Ran(int code, String out, String err) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     CommandLine line = Main.commandLine(new BufferedReader(new StringReader(typed)));
-    line.setUsageHelpAutoWidth(false);
+    line.setUsageHelpAutoWidth(false).setUsageHelpWidth(80);
     line.setOut(new PrintWriter(out, true));
     line.setErr(new PrintWriter(err, true));
     int code = line.execute(Stream.of(arguments).map(String::valueOf).toArray(String[]::new));
     return new Ran(code, out.toString(), err.toString());
+  }
+
+  /** Signs of the longest line of a text. */
+  static int widest(String text) {
+    return text.lines().mapToInt(line -> line.codePointCount(0, line.length())).max().orElse(0);
   }
 
   /** Paths of all files and folders below a folder, relative to it, sorted. */

@@ -22,6 +22,7 @@ import java.util.stream.Collectors;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.report.Report;
+import swardcase.view.JsonView;
 
 /**
  * The JSON Schema of the result document, built from the report's records: their components, the
@@ -135,7 +136,10 @@ final class ResultSchema {
     } else if (type == LocalDate.class) {
       schema.put("type", "string").put("format", "date");
     } else if (type instanceof Class<?> known && known.isEnum()) {
-      schema.set("enum", MAPPER.valueToTree(known.getEnumConstants()));
+      ArrayNode values = schema.putArray("enum");
+      for (Object constant : known.getEnumConstants()) {
+        values.add(MAPPER.readTree(JsonView.line(new Written(constant))).get("value"));
+      }
     } else if (type instanceof Class<?> known && known.isRecord()) {
       schema.put("$ref", "#/$defs/" + known.getSimpleName());
       if (!definitions.has(known.getSimpleName())) {
@@ -147,6 +151,9 @@ final class ResultSchema {
     }
     return schema;
   }
+
+  /** What the JSON view writes stands as the one value of a record. */
+  private record Written(Object value) {}
 
   private static Type argument(ParameterizedType generic) {
     return generic.getActualTypeArguments()[0];

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -33,6 +34,8 @@ class StartCommandTest {
           "100 122 130",
           "92",
           "", // figures
+          "", // maidens
+          "", // another mob
           "150",
           "barley",
           "260, 330, 420",
@@ -151,7 +154,7 @@ class StartCommandTest {
     Ran key = Ran.command("start", folder, "--answer", "ews=900");
 
     assertThat(value.code()).isEqualTo(ExitCodes.BAD_INPUT);
-    assertThat(value.err()).startsWith("Answer 'ewes' must be a number");
+    assertThat(value.err()).startsWith("Answer 'ewes' must be one number, without words (head)");
     assertThat(key.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(key.err()).startsWith("There is no question 'ews'; did you mean 'ewes'?");
     assertThat(folder).doesNotExist();
@@ -240,7 +243,7 @@ class StartCommandTest {
 
   @Test
   void start_backOverSkippedQuestions_landsOnTheLastOneAsked() {
-    String typed = "Flats\n\nKatanning\n0\nback\n200\n1 Feb\n\n\n\n\n\n\n\n\n\n\nOne 20\n";
+    String typed = "Flats\n\nKatanning\n0\nback\n200\n1 Feb\n\n\n\n\n\n\n\n\n\n\n\n\nOne 20\n";
 
     Ran ran = Ran.typing(typed, "start", folder);
 
@@ -344,7 +347,10 @@ class StartCommandTest {
     assertThat(help)
         .contains(
             "Keys: "
-                + String.join(", ", Questions.of(TABLES).stream().map(Question::key).toList())
+                + Questions.of(TABLES).stream()
+                    .map(Question::key)
+                    .filter(key -> !key.startsWith("maidens-") && !key.startsWith("mob-"))
+                    .collect(Collectors.joining(", "))
                 + ".");
   }
 }

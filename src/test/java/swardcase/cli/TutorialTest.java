@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -65,11 +66,11 @@ class TutorialTest {
     for (String line : lines.subList(1, lines.size())) {
       Question asked =
           questions.stream()
-              .filter(question -> line.startsWith(question.line().strip()))
+              .filter(question -> line.startsWith(question.line(Map.of()).strip()))
               .findFirst()
               .orElseThrow(() -> new AssertionError("no such question: " + line));
-      prompts.append(asked.line());
-      typed.append(line.substring(asked.line().strip().length()).strip()).append('\n');
+      prompts.append(asked.line(Map.of()));
+      typed.append(line.substring(asked.line(Map.of()).strip().length()).strip()).append('\n');
     }
 
     Ran ran = Ran.typing(typed.toString(), (Object[]) arguments);

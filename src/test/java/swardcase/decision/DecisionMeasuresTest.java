@@ -9,9 +9,9 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import swardcase.FarmCopy;
 import swardcase.RandomFarms;
+import swardcase.decision.DecisionMeasures.OfAction;
 import swardcase.decision.DecisionMeasures.OfFarm;
 import swardcase.decision.DecisionMeasures.OfMob;
-import swardcase.decision.DecisionMeasures.OfOption;
 import swardcase.decision.DecisionMeasures.OfPaddock;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
@@ -29,7 +29,7 @@ class DecisionMeasuresTest {
   private final FarmModel model = PlanFarms.model(PlanFarms.demo("mixed-farm"));
   private final Farm farm = model.farm();
   private final OutcomeFunction run = model.newRun();
-  private final List<DecisionMeasures.Option> options = new ArrayList<>();
+  private final List<DecisionMeasures.OnePaddock> options = new ArrayList<>();
   private final Plan plan = plan();
   private final DecisionMeasures measures = new DecisionMeasures(model, plan, options);
   private final double[] read = new double[measures.size()];
@@ -44,7 +44,7 @@ class DecisionMeasuresTest {
     for (int i = 0; i < farm.paddocks().size(); i++) {
       for (int a = 0; a < model.actions().size(); a++) {
         if (a != model.keep() && run.allowed(i, a)) {
-          options.add(new DecisionMeasures.Option(i, a, random.nextInt(3)));
+          options.add(new DecisionMeasures.OnePaddock(i, a, random.nextInt(3)));
           any = random.nextInt(4) == 0 ? any.with(i, a, random.nextInt(3)) : any;
         }
       }
@@ -165,11 +165,11 @@ class DecisionMeasuresTest {
   @Test
   void option_onItsOwn_isThePlanWithNothingElse() {
     for (int k = 0; k < options.size(); k++) {
-      DecisionMeasures.Option option = options.get(k);
+      DecisionMeasures.OnePaddock option = options.get(k);
       Plan alone = model.keepAll().with(option.paddock(), option.action(), option.start());
-      assertThat(read[measures.at(k, OfOption.NPV)]).isCloseTo(npv(alone), within(1e-5));
+      assertThat(read[measures.at(k, OfAction.NPV)]).isCloseTo(npv(alone), within(1e-5));
       assertNear(
-          read[measures.at(k, OfOption.COST_PER_HA)],
+          read[measures.at(k, OfAction.COST_PER_HA)],
           run.costPerHa(option.paddock(), option.action(), option.start()));
     }
   }
@@ -195,7 +195,7 @@ class DecisionMeasuresTest {
       }
     }
     for (int k = 0; k < options.size(); k++) {
-      for (OfOption measure : OfOption.values()) {
+      for (OfAction measure : OfAction.values()) {
         places.add(measures.at(k, measure));
       }
     }

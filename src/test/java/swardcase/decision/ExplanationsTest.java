@@ -53,7 +53,7 @@ class ExplanationsTest {
   private static int check(Explanation of) {
     double value = of.value().likely();
     assertThat(of.joinedValue())
-        .as(of.name())
+        .as(of.what() + " of " + of.names())
         .isCloseTo(value, offset(1e-9 * Math.max(1, Math.abs(value))));
     return 1 + of.parts().stream().mapToInt(ExplanationsTest::check).sum();
   }
@@ -83,7 +83,7 @@ class ExplanationsTest {
     for (Explanation of : all(decision)) {
       for (Explanation.Mover mover : of.movers()) {
         assertThat(decision.model().inputs().all()).contains(mover.input());
-        assertThat(mover.atLow()).as(of.name()).isNotEqualTo(mover.atHigh());
+        assertThat(mover.atLow()).as(of.what() + " of " + of.names()).isNotEqualTo(mover.atHigh());
       }
     }
     assertThat(Explanations.of(decision).planGain().movers()).hasSizeGreaterThan(10);

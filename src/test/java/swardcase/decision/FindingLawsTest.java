@@ -69,7 +69,7 @@ class FindingLawsTest {
           double rounding = 1e-9 * Math.abs(found.perfect().value()) + 1e-6;
           for (int i = 0; i < found.plan().paddocks(); i++) {
             PaddockFindings paddock = found.paddock(i);
-            assertThat(paddock.options().stream().mapToDouble(CourseFindings::expectedRegret).min())
+            assertThat(paddock.courses().stream().mapToDouble(CourseFindings::expectedRegret).min())
                 .hasValueCloseTo(paddock.perfect().value(), within(rounding));
             assertThat(paddock.perfect().value())
                 .isLessThanOrEqualTo(found.perfect().value() + rounding);

@@ -54,7 +54,7 @@ class HowSureTest {
       for (Purchase plants : paddock.plants()) {
         assertThat(plants.value()).isBetween(0.0, most);
       }
-      assertThat(paddock.options().stream().mapToDouble(CourseFindings::expectedRegret).min())
+      assertThat(paddock.courses().stream().mapToDouble(CourseFindings::expectedRegret).min())
           .hasValueCloseTo(paddock.perfect().value(), within(1e-6));
     }
   }

@@ -12,6 +12,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
@@ -41,11 +43,15 @@ class DecidingValuesTest {
       # Reference values that move a decision
 
       Written by `mvn -q test -Dtest=DecidingValuesTest -Ddeciding=true`, which takes ten minutes to half an hour. Every number of `tables/` goes alone to the
-      ends of its range, a number without a range a tenth down and up, and the farm is read, valued and planned again at likely values. A row
-      is here if the net present value of some action on some paddock moves by more than 5 % of what the action costs (of its effort where it
-      costs nothing), or if something else is planned. A plan is looked for again only from 2 % on. *On the sheet as* says whether
-      the sheet prints the number with its mark among those that draws move, or among those held fixed. Sums of the farm's own stand in no table. See [evaluation](evaluation.md) for what this means.
+      ends of its range, a number without a range a tenth down and up, and the farm is read, valued and planned again at likely values. Of each farm
+      the ten stand here that move the net present value of some action on some paddock most, as a share of what the action costs (of its effort where it
+      costs nothing). *Planned otherwise* counts the paddocks in which something else is then planned, be it by a plan of nearly equal value. *On the sheet as*
+      says whether the sheet prints the number with its mark among those that draws move, or among those held fixed. The source of each stands in its table
+      (`swardcase tables dose-response`); sums of the farm's own stand in no table. See [evaluation](evaluation.md) for what this means.
       """;
+
+  /** How many values of a farm the document shows. */
+  private static final int SHOWN = 10;
 
   private static final List<String> FARMS =
       List.of("mixed-farm", "northern-farm", "current-farm", "risky-farm", "large-farm");
@@ -97,11 +103,14 @@ class DecidingValuesTest {
   @Test
   @EnabledIfSystemProperty(named = "deciding", matches = "true")
   void valuesThatMoveADecision_areWrittenDown() throws IOException {
-    StringBuilder text = new StringBuilder(HEAD);
+    StringBuilder text = new StringBuilder();
+    List<Effect> all = new ArrayList<>();
     for (String farm : FARMS) {
-      write(text, farm, effects(Path.of("demo-data", farm)));
-      Files.writeString(DOCUMENT, text, StandardCharsets.UTF_8);
+      List<Effect> effects = effects(Path.of("demo-data", farm));
+      all.addAll(effects);
+      write(text, farm, effects.subList(0, Math.min(SHOWN, effects.size())));
     }
+    Files.writeString(DOCUMENT, HEAD + counts(all) + text, StandardCharsets.UTF_8);
   }
 
   private List<Effect> effects(Path farm) {
@@ -114,8 +123,7 @@ class DecidingValuesTest {
         .map(change -> effect(change, base, plan, ends(change, farm, starts)))
         .filter(effect -> effect.share() > LIMIT || !effect.otherChoice().isEmpty())
         .sorted(
-            Comparator.comparing((Effect e) -> e.otherChoice().isEmpty())
-                .thenComparing(Effect::share, Comparator.reverseOrder())
+            Comparator.comparing(Effect::share, Comparator.reverseOrder())
                 .thenComparing(e -> e.change().input()))
         .toList();
   }
@@ -229,16 +237,49 @@ class DecidingValuesTest {
     return folder;
   }
 
+  /** How many values decide, by their marks; each value once, however many farms it moves. */
+  private static String counts(List<Effect> effects) {
+    StringBuilder text = new StringBuilder("\nBy marks, each value once, all farms:\n\n");
+    text.append("| | ")
+        .append(String.join(" | ", EvaluationDocumentTest.MARKS))
+        .append(" | all |\n");
+    text.append("|---|---|---|---|---|---|\n");
+    counts(text, "moves an action by more than 5 % of its cost", effects, e -> e.share() > LIMIT);
+    counts(text, "something else is planned", effects, e -> !e.otherChoice().isEmpty());
+    counts(text, "either, and printed as held fixed: no draw moves it", effects, e -> !e.printed());
+    return text.toString();
+  }
+
+  private static void counts(
+      StringBuilder text, String name, List<Effect> effects, Predicate<Effect> counted) {
+    List<String> marks =
+        effects.stream()
+            .filter(counted)
+            .map(Effect::change)
+            .collect(
+                Collectors.toMap(
+                    change -> change.file() + change.input(),
+                    ReferenceChange::evidence,
+                    (a, b) -> a))
+            .values()
+            .stream()
+            .toList();
+    EvaluationDocumentTest.row(
+        text,
+        name,
+        EvaluationDocumentTest.MARKS.stream()
+            .mapToLong(mark -> marks.stream().filter(mark::equals).count())
+            .toArray());
+  }
+
   private static void write(StringBuilder text, String farm, List<Effect> effects) {
     text.append("\n## ").append(farm).append("\n\n");
     if (effects.isEmpty()) {
       text.append("None.\n");
       return;
     }
-    text.append(
-        "| value | table | range tried | mark | source | NPV moves, % of cost | most for |");
-    text.append(" something else is planned in | on the sheet as |\n");
-    text.append("|---|---|---|---|---|---|---|---|---|\n");
+    text.append("| value | table | range tried | mark | NPV moves, % of cost | most for |");
+    text.append(" planned otherwise | on the sheet as |\n|---|---|---|---|---|---|---|---|\n");
     for (Effect effect : effects) {
       text.append(effect.change().cells())
           .append(
@@ -247,7 +288,7 @@ class DecidingValuesTest {
                   " %.0f | %s | %s | %s |\n",
                   100 * effect.share(),
                   effect.where(),
-                  String.join(", ", effect.otherChoice()),
+                  effect.otherChoice().size(),
                   effect.printed() ? "drawn" : "held fixed"));
     }
   }

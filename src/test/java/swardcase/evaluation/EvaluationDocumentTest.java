@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import swardcase.evaluation.PublishedChecks.Section;
@@ -22,13 +21,7 @@ class EvaluationDocumentTest {
   private static final Path TABLES = Path.of("tables");
   private static final String SOURCES = "sources.csv";
 
-  /** Columns of the document of deciding values. */
-  private static final int MARK = 4;
-
-  private static final int PLANNED = 8;
-  private static final int PRINTED = 9;
-
-  private static final List<String> MARKS =
+  static final List<String> MARKS =
       Stream.of(Evidence.PUBLISHED, Evidence.COMMON_PRACTICE, Evidence.MEMORY, Evidence.INFERRED)
           .map(Evidence::label)
           .toList();
@@ -84,7 +77,7 @@ class EvaluationDocumentTest {
     return marks.stream().filter(mark::equals).count();
   }
 
-  private static void row(StringBuilder text, String name, long[] counts) {
+  static void row(StringBuilder text, String name, long[] counts) {
     text.append("| ").append(name);
     long sum = 0;
     for (long count : counts) {
@@ -118,44 +111,12 @@ class EvaluationDocumentTest {
         .allSatisfy(row -> assertThat(known).anyMatch(cells -> row.startsWith(cells)));
   }
 
-  @Test
-  void decidingValues_inTheDocument_areCountedByTheirMarks() throws IOException {
-    StringBuilder text = new StringBuilder();
-    text.append("| decided by | " + String.join(" | ", MARKS) + " | all |\n");
-    text.append("|---|---|---|---|---|---|\n");
-    counts(text, "moves an action by more than 5 % of its cost", row -> true);
-    counts(text, "something else is planned", row -> !cell(row, PLANNED).isEmpty());
-    counts(
-        text,
-        "printed as held fixed: no draw moves it",
-        row -> cell(row, PRINTED).equals("held fixed"));
-    new GeneratedBlock("deciding values").assertHolds(text.toString());
-  }
-
-  /** Each value once, however many farms it moves. */
-  private static void counts(StringBuilder text, String name, Predicate<String> counted)
-      throws IOException {
-    List<String> rows =
-        decidingRows().stream()
-            .filter(counted)
-            .map(row -> cell(row, 1) + "|" + cell(row, 2) + "|" + cell(row, MARK))
-            .distinct()
-            .toList();
-    row(
-        text,
-        name,
-        MARKS.stream()
-            .mapToLong(mark -> rows.stream().filter(row -> row.endsWith("|" + mark)).count())
-            .toArray());
-  }
-
-  private static String cell(String row, int column) {
-    return row.split("\\|", -1)[column].strip();
-  }
-
   private static List<String> decidingRows() throws IOException {
     try (Stream<String> lines = Files.lines(DecidingValuesTest.DOCUMENT)) {
-      return lines.filter(line -> line.startsWith("| ") && !line.startsWith("| value |")).toList();
+      return lines
+          .dropWhile(line -> !line.startsWith("## "))
+          .filter(line -> line.startsWith("| ") && !line.startsWith("| value |"))
+          .toList();
     }
   }
 

@@ -19,7 +19,6 @@ import java.util.function.DoubleUnaryOperator;
  * @param input what is changed, in words
  * @param range its ends, in words
  * @param evidence mark of the row
- * @param source source keys of the row, blank if none
  * @param low rows of the table with the number at its low end
  * @param high the same at its high end
  */
@@ -28,7 +27,6 @@ record ReferenceChange(
     String input,
     String range,
     String evidence,
-    String source,
     List<Map<String, String>> low,
     List<Map<String, String>> high) {
 
@@ -82,16 +80,10 @@ record ReferenceChange(
     return changes;
   }
 
-  /** What the value is, where it stands, its range, mark and source, as cells of a table. */
+  /** What the value is, where it stands, its range and mark, as cells of a table. */
   String cells() {
     return String.format(
-        Locale.ROOT,
-        "| %s | %s | %s | %s | %s |",
-        input,
-        file.replace(".csv", ""),
-        range,
-        evidence,
-        source.replace(";", "; "));
+        Locale.ROOT, "| %s | %s | %s | %s |", input, file.replace(".csv", ""), range, evidence);
   }
 
   private static ReferenceChange ofRange(String file, Map<String, String> row, String column) {
@@ -106,8 +98,7 @@ record ReferenceChange(
         file,
         name(file, row, column),
         exact ? plain(likely) + " ± 10 %" : plain(low) + " to " + plain(high),
-        beside(row, column, "evidence"),
-        beside(row, column, "source"),
+        mark(row, column),
         List.of(with(row, columns, value -> exact ? likely * (1 - TENTH) : low)),
         List.of(with(row, columns, value -> exact ? likely * (1 + TENTH) : high)));
   }
@@ -120,7 +111,6 @@ record ReferenceChange(
         column.replace('_', ' ') + ", all rows",
         "± 10 %",
         rows.get(0).get("evidence"),
-        rows.get(0).get("source"),
         rows.stream().map(row -> with(row, List.of(column), v -> v * (1 - TENTH))).toList(),
         rows.stream()
             .map(row -> with(row, List.of(column), v -> Math.min(most, v * (1 + TENTH))))
@@ -140,15 +130,15 @@ record ReferenceChange(
         : first + ": " + column.replace("_likely", "").replace('_', ' ');
   }
 
-  /** The mark or source that stands beside a column: its own where the table has several. */
-  private static String beside(Map<String, String> row, String column, String kind) {
+  /** The mark that stands beside a column: its own where the table has several. */
+  private static String mark(Map<String, String> row, String column) {
     String stem = column.substring(0, column.indexOf("likely"));
     return row.keySet().stream()
-        .filter(name -> name.endsWith("_" + kind))
-        .filter(name -> stem.contains(name.substring(0, name.length() - kind.length())))
+        .filter(name -> name.endsWith("_evidence"))
+        .filter(name -> stem.contains(name.substring(0, name.length() - "evidence".length())))
         .findFirst()
         .map(row::get)
-        .orElseGet(() -> row.getOrDefault(kind, ""));
+        .orElseGet(() -> row.getOrDefault("evidence", ""));
   }
 
   private static Map<String, String> with(

@@ -128,7 +128,8 @@ final class FeedFixtures {
   }
 
   static OtherStock wethers(int head) {
-    return new OtherStock("wethers", head, told(1), Arrays.asList(Month.values()));
+    return new OtherStock(
+        "wethers", head, told(1), Optional.empty(), Arrays.asList(Month.values()));
   }
 
   static Paddock paddock(String name, double areaHa, double clover, double index) {

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.Month;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
@@ -88,7 +89,8 @@ class StockDemandTest {
   @Test
   void otherStock_countsByDryEquivalentsInItsMonthsOnly() {
     OtherStock steers =
-        new OtherStock("steers", 10, FeedFixtures.told(8), List.of(Month.MAY, Month.JUNE));
+        new OtherStock(
+            "steers", 10, FeedFixtures.told(8), Optional.empty(), List.of(Month.MAY, Month.JUNE));
     StockDemand demand =
         demand(
             FeedFixtures.farm(

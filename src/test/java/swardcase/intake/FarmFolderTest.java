@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.Month;
 import java.time.MonthDay;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -214,6 +215,37 @@ class FarmFolderTest {
 
     assertThat(read().farm().otherStock().get(0).months())
         .containsExactly(Month.JANUARY, Month.FEBRUARY, Month.NOVEMBER, Month.DECEMBER);
+  }
+
+  /** 28 days for wethers are those of the table: our judgement, marked inferred. */
+  @Test
+  void riskyDays_areThoseOfTheKindUnlessTheFarmSaysOthers() throws IOException {
+    addToYaml(
+        "other_stock:\n  - {name: boys, kind: wether 60 kg, head: 40}\n"
+            + "  - {name: old boys, kind: wether 60 kg, head: 40, most_risky_days: 10}\n"
+            + "  - {name: hoggets, dse_per_head: 1, head: 40, most_risky_days: 0}\n"
+            + "  - {name: wethers by weight, dse_per_head: 1, head: 40}\n"
+            + "  - {name: steers, kind: steer 450 kg, head: 40}\n");
+
+    assertThat(read().farm().otherStock())
+        .extracting(stock -> stock.mostRiskyDays().map(Assumption::likely))
+        .containsExactly(
+            Optional.of(28.0),
+            Optional.of(10.0),
+            Optional.of(0.0),
+            Optional.empty(),
+            Optional.empty());
+    assertThat(read().farm().otherStock().get(0).mostRiskyDays().orElseThrow().evidence())
+        .isEqualTo(Evidence.INFERRED);
+  }
+
+  @Test
+  void riskyDays_inPartsOfADay_areRefused() throws IOException {
+    addToYaml(
+        "other_stock:\n" + "  - {name: steers, dse_per_head: 8, head: 40, most_risky_days: 2.5}\n");
+
+    assertFaults(
+        "farm.yaml:4: other_stock[1].most_risky_days: must be a whole number; found '2.5'");
   }
 
   @Test

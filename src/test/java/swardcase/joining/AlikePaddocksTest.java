@@ -36,9 +36,9 @@ class AlikePaddocksTest {
     double[][] need = new double[GROUPS][];
     Arrays.setAll(need, g -> random.doubles(HALVES, 0.2 * feedMj, 1.2 * feedMj).toArray());
     double[] energy = random.doubles(HALVES, 8, 10).toArray();
-    boolean[] limited = {false, false, true};
+    double[] most = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 20};
     return new GrazingProblem(
-        2, weight, start, grown, least, kept, energy, need, PRICE, risky, limited, 20);
+        2, weight, start, grown, least, kept, energy, need, PRICE, risky, most);
   }
 
   private static double[][][] cost(GrazingProblem problem, double[] strength) {

@@ -3,6 +3,7 @@ package swardcase.joining;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 /** Feed of 10 MJ/kg; each group needs 100 MJ, so 10 kg, in each half-month. All cases by hand. */
@@ -36,6 +37,8 @@ class EvenGrazingTest {
         need[g][p] = 100;
       }
     }
+    double[] mostRiskyDays = new double[groups];
+    Arrays.fill(mostRiskyDays, Double.POSITIVE_INFINITY);
     return new GrazingProblem(
         ewes,
         weight,
@@ -47,8 +50,7 @@ class EvenGrazingTest {
         need,
         0.03,
         new double[halves][2],
-        new boolean[groups],
-        28);
+        mostRiskyDays);
   }
 
   private static Grazing graze(GrazingProblem problem, boolean[]... openByGroup) {

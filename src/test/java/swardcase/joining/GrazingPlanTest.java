@@ -44,8 +44,11 @@ class GrazingPlanTest {
         need[g][p] = random.nextInt(5) == 0 ? 0 : random.nextDouble(0, 400_000);
       }
     }
-    boolean[] limited = new boolean[groups];
-    limited[groups - 1] = groups > 1;
+    double[] mostRiskyDays = new double[groups];
+    Arrays.fill(mostRiskyDays, Double.POSITIVE_INFINITY);
+    if (groups > 1) {
+      mostRiskyDays[groups - 1] = 20;
+    }
     return new GrazingProblem(
         Math.max(1, groups - 1),
         weight,
@@ -57,8 +60,7 @@ class GrazingPlanTest {
         need,
         0.03,
         risky,
-        limited,
-        20);
+        mostRiskyDays);
   }
 
   private static double[][][] costs(SplittableRandom random, GrazingProblem problem) {
@@ -117,8 +119,8 @@ class GrazingPlanTest {
           days.set(share[g][p][i], problem.riskyDays[p][i]);
         }
       }
-      if (problem.limited[g]) {
-        days.upper(problem.mostRiskyDays);
+      if (problem.isLimited(g)) {
+        days.upper(problem.mostRiskyDays[g]);
       }
     }
     for (int i = 0; i < problem.paddocks; i++) {

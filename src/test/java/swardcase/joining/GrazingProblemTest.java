@@ -23,8 +23,7 @@ class GrazingProblemTest {
         new double[][] {{600, 50}, {400, 0}},
         PRICE,
         new double[][] {{15, 0, 15}, {16, 0, 16}},
-        new boolean[] {false, true},
-        20);
+        new double[] {Double.POSITIVE_INFINITY, 20});
   }
 
   private static GrazingProblem problem() {
@@ -60,8 +59,9 @@ class GrazingProblemTest {
     assertThat(joined.leastKg).isDeepEqualTo(new double[][] {{20, 40}, {2, 4}});
     assertThat(joined.riskyDays).isDeepEqualTo(new double[][] {{0, 15}, {0, 16}});
     assertThat(joined.takenKg(1, 0)).isEqualTo(40);
-    assertThat(joined.limited).containsExactly(false, true);
-    assertThat(joined.mostRiskyDays).isEqualTo(20);
+    assertThat(joined.isLimited(0)).isFalse();
+    assertThat(joined.isLimited(1)).isTrue();
+    assertThat(joined.mostRiskyDays[1]).isEqualTo(20);
     assertThat(joined.pricePerMj).isEqualTo(PRICE);
   }
 
@@ -73,13 +73,13 @@ class GrazingProblemTest {
     assertThatThrownBy(() -> problem(3, two, two)).hasMessageContaining("ewes and others");
     assertThatThrownBy(() -> problem(1, one, two)).hasMessageContaining("half-months");
     assertThatThrownBy(() -> problem(1, two, one)).hasMessageContaining("half-months");
-    assertThatThrownBy(() -> limited(new boolean[] {true})).hasMessageContaining("others");
+    assertThatThrownBy(() -> limited(new double[] {20})).hasMessageContaining("others");
   }
 
-  private static GrazingProblem limited(boolean[] limited) {
+  private static GrazingProblem limited(double[] mostRiskyDays) {
     double[] one = {1};
     double[][] ones = {{1}};
     double[][] needs = {{1}, {1}};
-    return new GrazingProblem(1, one, one, ones, ones, one, one, needs, PRICE, ones, limited, 20);
+    return new GrazingProblem(1, one, one, ones, ones, one, one, needs, PRICE, ones, mostRiskyDays);
   }
 }

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.Month;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import swardcase.FarmCopy;
 import swardcase.RandomFarms;
-import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.OtherStock;
@@ -37,7 +37,7 @@ class JoiningCaseTest {
     OtherStock wethers = risky.otherStock().get(0);
     OtherStock steers = risky.otherStock().get(1);
     List<Month> months = List.of(Month.APRIL, Month.MAY);
-    OtherStock autumn = new OtherStock("steers", 45, steers.dsePerHead(), months);
+    OtherStock autumn = new OtherStock("steers", 45, steers.dsePerHead(), Optional.empty(), months);
     return FarmCopy.of(risky).otherStock(List.of(autumn, wethers)).build();
   }
 
@@ -124,8 +124,8 @@ class JoiningCaseTest {
       }
     }
     assertThat(risky).isBetween(10, 70);
-    assertThat(problem.limited).containsExactly(false, false, false, true);
-    assertThat(problem.mostRiskyDays).isEqualTo(28);
+    double free = Double.POSITIVE_INFINITY;
+    assertThat(problem.mostRiskyDays).containsExactly(free, free, free, 28);
   }
 
   /** Another strength changes what is risky and nothing else. */
@@ -135,17 +135,6 @@ class JoiningCaseTest {
     for (double[] ofHalf : risky) {
       assertThat(ofHalf).containsOnly(0);
     }
-  }
-
-  @Test
-  void isWether_goesByTheNameOrTheKind() {
-    OtherStock stock = farm.otherStock().get(1);
-    Assumption steer = farm.otherStock().get(0).dsePerHead();
-    assertThat(JoiningCase.isWether(new OtherStock("Merino WETHERS", 1, steer, List.of())))
-        .isTrue();
-    assertThat(JoiningCase.isWether(new OtherStock("boys", 1, stock.dsePerHead(), List.of())))
-        .isTrue();
-    assertThat(JoiningCase.isWether(new OtherStock("boys", 1, steer, List.of()))).isFalse();
   }
 
   /**

@@ -60,7 +60,7 @@ class JoiningPlanNumbersTest {
 
   private static OtherStock notInMay(OtherStock stock) {
     List<Month> months = stock.months().stream().filter(month -> month != Month.MAY).toList();
-    return new OtherStock(stock.name(), 20, stock.dsePerHead(), months);
+    return new OtherStock(stock.name(), 20, stock.dsePerHead(), stock.mostRiskyDays(), months);
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -13,24 +14,32 @@ import swardcase.intake.FarmFolder;
 import swardcase.outcome.FarmModel;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
+import swardcase.wording.HowSureWords;
 
 class HowSureBuilderTest {
 
   private static HowSure found;
   private static HowSureReport report;
+  private static HowSureWords words;
 
   /** Not while the class is being loaded: other threads would wait for it for ever. */
   @BeforeAll
   static void findOut() {
     Decision decision = decide("mixed-farm");
     found = HowSure.of(decision, 1, 200, share -> {});
-    report = HowSureBuilder.build(decision.model(), found);
+    Report whole = report(decision, found);
+    report = whole.howSure().orElseThrow();
+    words = new HowSureWords(whole, report);
   }
 
   private static Decision decide(String farm) {
     Tables tables = TablesLoader.standard().load();
     return Decision.of(
         new FarmModel(FarmFolder.read(Path.of("demo-data", farm), tables).farm(), tables));
+  }
+
+  private static Report report(Decision decision, HowSure howSure) {
+    return ReportBuilder.build(decision, howSure, "test", LocalDate.of(2026, 11, 25), List.of());
   }
 
   @Test
@@ -46,19 +55,19 @@ class HowSureBuilderTest {
 
   @Test
   void build_sentences_sayChanceRangeDrawsAndWorth() {
-    assertThat(report.howSure().get(0)).startsWith("The plan pays in ").contains("A$");
-    assertThat(report.howSure()).last().asString().contains("200 draws from seed 1");
-    assertThat(report.before()).allSatisfy(line -> assertThat(line).contains("A$").endsWith("."));
+    assertThat(words.howSure().get(0)).startsWith("The plan pays in ").contains("A$");
+    assertThat(words.howSure()).last().asString().contains("200 draws from seed 1");
+    assertThat(words.before()).allSatisfy(line -> assertThat(line).contains("A$").endsWith("."));
   }
 
   @Test
   void build_planThatKeepsEverything_saysSo() {
     Decision keeps = decide("current-farm");
-    HowSureReport kept =
-        HowSureBuilder.build(keeps.model(), HowSure.of(keeps, 1, 100, share -> {}));
-    assertThat(kept.howSure().get(0)).contains("keeps everything");
+    Report whole = report(keeps, HowSure.of(keeps, 1, 100, share -> {}));
+    HowSureReport kept = whole.howSure().orElseThrow();
+    assertThat(new HowSureWords(whole, kept).howSure().get(0)).contains("keeps everything");
     assertThat(kept.breakEvens())
-        .extracting(HowSureReport.BreakEvenLine::words)
+        .extracting(HowSureWords::breakEven)
         .isNotEqualTo(List.of())
         .allSatisfy(words -> assertThat(words).startsWith("no break-even from "));
   }

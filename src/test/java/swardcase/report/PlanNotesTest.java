@@ -19,6 +19,7 @@ import swardcase.search.FixedChoice;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 import swardcase.view.CsvView;
+import swardcase.wording.PlanWords;
 
 /** What is said of how the plan was found, and the account of a loan. */
 class PlanNotesTest {
@@ -36,8 +37,8 @@ class PlanNotesTest {
   @Test
   void notes_farmWithNothingToGain_sayThatNothingBeatsKeeping() {
     Report report = report("current-farm", List.of());
-    assertThat(report.plan().headline()).startsWith("Keep");
-    assertThat(report.plan().notes())
+    assertThat(PlanWords.headline(report.plan())).startsWith("Keep");
+    assertThat(PlanWords.notes(report))
         .anyMatch(note -> note.contains("none that gains more than keeping everything"))
         .anyMatch(note -> note.contains("never sown in this plan: Sandplain"))
         .anyMatch(note -> note.startsWith("Next best: "));
@@ -48,13 +49,13 @@ class PlanNotesTest {
   void notes_choiceMadeBeforehand_sayWhatItCosts() {
     List<FixedChoice> sow = List.of(new FixedChoice(0, 3, OptionalInt.of(1)));
     Report report = report("current-farm", sow);
-    assertThat(report.plan().notes())
+    assertThat(PlanWords.notes(report))
         .anyMatch(
             note ->
                 note.matches(
                     "Fixing Homestead to spray-fallow and resow from 2028 costs A\\$ [0-9,]+ .*"));
     String files = CsvView.of(report).get("old-share.csv");
-    assertThat(files).startsWith("paddock,action,start_year,chosen,cheapest,year,old_share\n");
+    assertThat(files).startsWith("paddock,action,start,chosen,cheapest,year,old_share\n");
     assertThat(files.lines().filter(line -> line.startsWith("Homestead,spray-fallow")))
         .hasSize(report.farm().horizonYears());
   }

@@ -15,6 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import swardcase.report.PaddockResult;
 import swardcase.report.Report;
+import swardcase.wording.PaddockWords;
+import swardcase.wording.PlanWords;
 
 class DecisionSheetTest {
 
@@ -34,15 +36,28 @@ class DecisionSheetTest {
   void firstPage_ofAnyReport_holdsTheDecisionAlone(String name) throws IOException {
     byte[] sheet = Sheets.bytes(name);
     assertThat(inOneLine(PdfText.ofPage(sheet, 1)))
-        .contains(Sheets.report(name).plan().headline(), "Before you act");
+        .contains(PlanWords.headline(Sheets.report(name).plan()), "Before you act");
     assertThat(PdfText.ofPage(sheet, 2)).contains("How sure this is");
+  }
+
+  @Test
+  void card_ofAPaddockWhoseLeafTestIsContraryToItsNames_saysSo() throws IOException {
+    byte[] sheet = Sheets.bytes("twelve paddocks");
+    StringBuilder all = new StringBuilder();
+    for (int page = 1; page <= PdfText.pages(sheet); page++) {
+      all.append(inOneLine(PdfText.ofPage(sheet, page))).append(' ');
+    }
+    assertThat(all.toString().replaceAll("\\s+", " "))
+        .contains("far above the 0.02 to 0.31 % that the cultivars named here can have");
   }
 
   @Test
   void firstPage_ofTwelvePaddocks_namesThemAllWithTheirReasons() throws IOException {
     String first = inOneLine(PdfText.ofPage(Sheets.bytes("twelve paddocks"), 1));
-    for (PaddockResult paddock : Sheets.report("twelve paddocks").paddocks()) {
-      assertThat(first).contains(paddock.name(), paddock.reason());
+    Report report = Sheets.report("twelve paddocks");
+    PaddockWords words = new PaddockWords(report.farm());
+    for (PaddockResult paddock : report.paddocks()) {
+      assertThat(first).contains(paddock.name(), words.reason(paddock));
     }
   }
 
@@ -121,7 +136,7 @@ class DecisionSheetTest {
     List<String> order =
         List.of(
             "Clover decision sheet: Karradale",
-            "Resow 4 of 12",
+            "Resow 4 paddocks, hold joining ewes off 4, keep 1, find out more about 3.",
             "Winter feed short: outdated clover",
             "Why, in a sentence",
             "Before you act",

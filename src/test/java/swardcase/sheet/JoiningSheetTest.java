@@ -6,11 +6,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -18,20 +21,32 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import swardcase.chance.Range;
+import swardcase.joining.JoiningPlan.Policy;
 import swardcase.paper.BlankSheet;
 import swardcase.paper.Flow;
 import swardcase.report.JoiningReport;
+import swardcase.report.JoiningReport.Answer;
 import swardcase.report.JoiningReport.Cell;
+import swardcase.report.JoiningReport.DateEnds;
 import swardcase.report.JoiningReport.DatePoint;
+import swardcase.report.JoiningReport.Direction;
+import swardcase.report.JoiningReport.Finding;
 import swardcase.report.JoiningReport.Gate;
+import swardcase.report.JoiningReport.Ground;
 import swardcase.report.JoiningReport.GroupMoves;
 import swardcase.report.JoiningReport.HalfMonth;
 import swardcase.report.JoiningReport.MobCalendar;
 import swardcase.report.JoiningReport.Move;
+import swardcase.report.JoiningReport.OtherDate;
 import swardcase.report.JoiningReport.PaddockRow;
 import swardcase.report.JoiningReport.PolicyResult;
 import swardcase.report.JoiningReport.Rating;
+import swardcase.report.JoiningReport.Reason;
 import swardcase.report.JoiningReport.SafeFeed;
+import swardcase.report.JoiningReport.Shortage;
+import swardcase.report.JoiningReport.Stay;
+import swardcase.report.JoiningReport.Where;
+import swardcase.report.JoiningReport.YoungRating;
 import swardcase.report.JoiningReport.YoungRow;
 
 class JoiningSheetTest {
@@ -64,7 +79,7 @@ class JoiningSheetTest {
   private static JoiningReport report(int paddocks, int halves, int mobs) {
     List<HalfMonth> half =
         IntStream.range(0, halves)
-            .mapToObj(k -> new HalfMonth((k % 2 * 15 + 1) + " May", "31 May"))
+            .mapToObj(k -> new HalfMonth(MonthDay.of(5, k % 2 * 15 + 1), MonthDay.of(5, 31)))
             .toList();
     List<String> names = new ArrayList<>(List.of("Open Paddock"));
     IntStream.range(0, paddocks).forEach(i -> names.add("Long Paddock of Name " + i));
@@ -79,20 +94,35 @@ class JoiningSheetTest {
                 names.get(i),
                 Range.of(0.1, 0.2, 0.4),
                 i == 2,
-                "leaf test 1.1 %, 60 % clover, wet ground",
+                i == 2,
+                new Reason(
+                    Ground.LEAF_TEST,
+                    OptionalDouble.of(1.1),
+                    Optional.empty(),
+                    OptionalDouble.empty(),
+                    0.6,
+                    true),
+                91,
+                91,
                 IntStream.range(0, halves).mapToObj(k -> cell(paddock, k)).toList()));
       }
-      calendars.add(new MobCalendar("mob of ewes " + g, 500, "rams in 1 May for 6 weeks", rows));
+      calendars.add(new MobCalendar("mob of ewes " + g, 500, MonthDay.of(5, 1), 6, rows));
       List<Move> stays =
           IntStream.range(0, halves)
               .mapToObj(
                   k ->
                       k % 3 == 0
-                          ? new Move("any paddock", 0)
-                          : new Move("Open Paddock 11 d, Long Paddock of Name 1 4 d", 2.4))
+                          ? new Move(Where.ANY_PADDOCK, List.of(), 0)
+                          : new Move(
+                              Where.PADDOCKS,
+                              List.of(
+                                  new Stay("Open Paddock", 11, false),
+                                  new Stay("Long Paddock of Name 1", 4, false)),
+                              2.4))
               .toList();
       moves.add(new GroupMoves("mob of ewes " + g, true, stays));
     }
+    List<String> all = calendars.stream().map(MobCalendar::name).toList();
     List<Gate> gates =
         names.stream()
             .skip(1)
@@ -101,29 +131,35 @@ class JoiningSheetTest {
                     new Gate(
                         name,
                         IntStream.range(0, halves)
-                            .mapToObj(k -> k % 2 == 0 ? "" : "all ewes")
+                            .mapToObj(k -> k % 2 == 0 ? List.<String>of() : all)
                             .toList()))
             .toList();
     return new JoiningReport(
-        "1.0",
+        "2.0",
         "Swardcase test",
         SampleReports.onePaddock().farm(),
-        "Keep ewes off " + paddocks + " paddocks.",
+        new Answer(
+            paddocks > 0 ? Finding.KEEP_OFF : Finding.NOTHING_TO_SHUT,
+            paddocks,
+            paddocks + 1,
+            45,
+            6,
+            3),
         half,
         calendars,
         names.stream()
-            .map(name -> new YoungRow(name, Range.of(1, 5, 9), 40, "up to 40 green days"))
+            .map(name -> new YoungRow(name, Range.of(1, 5, 9), YoungRating.LIMITED, 40))
             .toList(),
         List.of(
             new PolicyResult(
-                "Graze as now",
+                Policy.AS_NOW,
                 Range.of(10, 50, 90),
                 Range.of(1e3, 5e3, 9e3),
                 0,
                 0,
                 Range.exactly(0)),
             new PolicyResult(
-                "The plan",
+                Policy.PLAN,
                 Range.of(0, 5, 20),
                 Range.of(0, 500, 2e3),
                 3,
@@ -131,15 +167,25 @@ class JoiningSheetTest {
                 Range.of(-100, 3e3, 8e3))),
         moves,
         gates,
-        new SafeFeed("Safe feed is enough.", List.of("Buy 3 t of barley."), 0, "Worth nothing."),
+        new SafeFeed(
+            Optional.of(new Shortage(3e4, 3, 990, MonthDay.of(5, 1), MonthDay.of(5, 31))),
+            List.of(new OtherDate(Direction.EARLIER, 8, OptionalDouble.empty())),
+            Optional.empty(),
+            5_000,
+            MonthDay.of(5, 1),
+            0,
+            330),
         IntStream.range(0, 24)
             .mapToObj(
                 k ->
                     new DatePoint(
-                        k + " May",
-                        IntStream.range(0, mobs).mapToObj(g -> (double) (k * (g + 1))).toList()))
+                        MonthDay.of(5, k + 1),
+                        IntStream.range(0, mobs).mapToObj(g -> (double) (k * (g + 1))).toList(),
+                        k * mobs))
             .toList(),
-        "Not counted: much.",
+        all.stream()
+            .map(name -> new DateEnds(name, MonthDay.of(5, 1), 0, MonthDay.of(5, 24), 23))
+            .toList(),
         List.of("Call a vet first.", "Never keep feed from late-pregnant ewes."),
         List.of(),
         List.of());
@@ -147,14 +193,7 @@ class JoiningSheetTest {
 
   private static Cell cell(int paddock, int k) {
     Rating rating = paddock == 0 ? Rating.OPEN : Rating.values()[(paddock + k) % 4];
-    String label =
-        switch (rating) {
-          case OPEN -> "open";
-          case LIMITED -> "9 days";
-          case KEEP_OFF -> "keep off";
-          case NOT_RATED -> "\u2013";
-        };
-    return new Cell(rating, 9, 15, Range.of(0, 1, 2), 91, label);
+    return new Cell(rating, 9, 15, Range.of(0, 1, 2), 91);
   }
 
   @ParameterizedTest

@@ -2,11 +2,21 @@ package swardcase.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import swardcase.chance.Range;
+import swardcase.report.Call;
+import swardcase.report.LeafTestResult;
 import swardcase.report.PaddockResult;
+import swardcase.report.PaddockResult.FormononetinFrom;
+import swardcase.report.PaddockResult.GainParts;
 import swardcase.report.PaddockResult.NamedShare;
+import swardcase.report.PaddockResult.OestrogenRating;
 import swardcase.report.PaddockResult.OptionResult;
+import swardcase.report.PaddockResult.WhyNot;
+import swardcase.report.Reason;
+import swardcase.report.Returns;
+import swardcase.sward.LeafAgreement;
 
 /** Invented paddock results: a third resown, a third kept with ewes off, a third kept. */
 final class SamplePaddocks {
@@ -17,7 +27,8 @@ final class SamplePaddocks {
     boolean sow = i % 3 == 0;
     boolean hold = i % 3 == 1;
     double area = 18 + (i * 7) % 23 + (i % 4 == 0 ? 0.5 : 0);
-    OptionalInt start = sow ? OptionalInt.of(2027 + i % 2) : OptionalInt.empty();
+    boolean close = !sow && !hold && i % 4 != 3;
+    OptionalInt start = sow || hold ? OptionalInt.of(2027 + i % 2) : OptionalInt.empty();
     Range npv =
         sow
             ? Range.of(-4_300 - 200 * (i % 5), 11_400 + 900 * (i % 7), 31_800 + 1_000 * (i % 6))
@@ -39,99 +50,99 @@ final class SamplePaddocks {
         63.4,
         i % 2 == 0 ? OptionalInt.of(60) : OptionalInt.empty(),
         sow ? Optional.of(Range.of(0.5, 0.94, 1.4)) : Optional.empty(),
-        sow ? "laboratory test" : "unknown: get a leaf test",
-        sow ? "high" : hold ? "may be high: get a leaf test" : "low",
+        sow ? FormononetinFrom.LEAF_TEST : FormononetinFrom.UNKNOWN,
+        sow
+            ? Optional.of(
+                new LeafTestResult(
+                    Range.of(0.5, 0.94, 1.4), Range.of(0.02, 0.12, 0.31), LeafAgreement.Side.ABOVE))
+            : Optional.empty(),
+        sow ? OestrogenRating.SEVERE : hold ? OestrogenRating.MARKED : OestrogenRating.LITTLE,
         Range.of(0, 132, 310),
         Range.of(0, 18_000, 41_000),
         Range.of(0, 1.9, 4.4),
         Range.of(0, 610, 1_500),
-        sow
-            ? "Crop for two seasons, then resow"
-            : hold ? "Keep, hold joining ewes off" : "Keep as it is",
+        sow ? Call.ACT : hold ? Call.KEEP_OFF : close ? Call.UNDECIDED : Call.KEEP,
         sow ? "crop-resow" : hold ? "hold-off" : "keep",
-        sow ? "crop one to three seasons, then resow" : hold ? "keep and hold ewes off" : "keep",
+        sow ? "crop, then resow" : hold ? "keep, ewes off" : "keep",
         start,
-        sow
-            ? "Old clover loses winter feed where the farm is short, and three years without seed"
-                + " set would clear most of its seed; lambs saved pay for half of the work."
-            : hold
-                ? "The clover may be oestrogenic, yet resowing costs more than it returns; other"
-                    + " paddocks have room for the ewes at joining."
-                : "Nothing that was looked at returns more than it costs.",
-        i % 4 == 3 ? "" : "price of oats above A$ 410/t",
+        new Reason(
+            sow || hold
+                ? Reason.Kind.PAYS
+                : close ? Reason.Kind.CLOSE : Reason.Kind.NOTHING_TO_GAIN,
+            Optional.of(sow ? "crop-resow" : hold ? "hold-off" : "oversow"),
+            OptionalDouble.of(0.78),
+            OptionalDouble.of(185 * area)),
+        close ? Optional.of("price of oats above A$ 410/t") : Optional.empty(),
         sow ? Range.of(7_100, 9_300, 12_200) : Range.exactly(0),
         npv,
+        npv,
+        sow || hold
+            ? Optional.of(new GainParts(i == 0 ? 9_000 : 0, 0, sow ? 26_000 : 0))
+            : Optional.empty(),
+        900,
         List.of(0.0, -9_300.0, 1_200.0, 2_900.0),
         options(sow, hold, npv, start));
   }
 
   private static List<OptionResult> options(
       boolean sow, boolean hold, Range npv, OptionalInt start) {
-    Range zero = Range.exactly(0);
+    OptionalDouble planned = sow || hold ? OptionalDouble.of(npv.likely()) : OptionalDouble.empty();
+    WhyNot.Kind kind = sow || hold ? WhyNot.Kind.LESS : WhyNot.Kind.LIMITS;
+    Optional<WhyNot> less = Optional.of(new WhyNot(kind, planned));
     return List.of(
         new OptionResult(
-            "keep",
-            "Keep as it is",
-            OptionalInt.empty(),
-            zero,
-            zero,
-            zero,
-            "none",
-            "none",
-            "none",
-            0,
-            "none",
-            List.of(),
-            List.of(),
-            !sow && !hold,
-            sow || hold ? "Another option is likely to return more." : ""),
-        new OptionResult(
             "hold-off",
-            "Keep, hold joining ewes off",
-            OptionalInt.empty(),
-            zero,
+            "keep, hold joining ewes off",
+            OptionalInt.of(2027),
+            Range.exactly(0),
             Range.of(-300, 2_100, 9_800),
             Range.of(-1, 8, 36),
-            "none",
-            "none",
-            "1",
-            0,
-            "none",
+            returns(0, 0, 1, 0, 0),
             List.of(),
             List.of(),
             hold,
-            hold ? "" : "Winter feed stays short."),
+            false,
+            hold ? Optional.empty() : less),
         new OptionResult(
             "oversow",
-            "Oversow into the stand",
+            "oversow into the stand",
             OptionalInt.of(2027),
             Range.of(130, 185, 260),
             Range.of(-8_400, -3_900, 900),
             Range.of(-29, -14, 3),
-            "none",
-            "1.4",
-            "over 15",
-            3_900,
-            "0.4",
+            returns(0, 1.4, 0, 3_900, 0.4),
             List.of(),
             List.of(0.8, 0.78, 0.8, 0.79, 0.8, 0.81),
             false,
-            "The old seed bank crowds out what is sown: almost nothing changes."),
+            true,
+            Optional.of(new WhyNot(WhyNot.Kind.LOSES, planned))),
         new OptionResult(
             "crop-resow",
-            "Crop for two seasons, then resow",
+            "crop for two seasons, then resow",
             sow ? start : OptionalInt.of(2028),
             Range.of(290, 385, 510),
-            sow ? npv : Range.of(-11_000, -2_300, 7_400),
+            sow ? npv : Range.of(-11_000, 2_300, 7_400),
             Range.of(-20, 48, 133),
-            sow ? "17.2" : "3.1",
-            sow ? "9.6" : "4.0",
-            sow ? "7" : "14",
-            9_300,
-            sow ? "1.8" : "0.8",
+            sow ? returns(17.2, 9.6, 7, 9_300, 1.8) : returns(3.1, 4, 14, 9_300, 0.8),
             List.of(),
             List.of(0.78, 0.7, 0.5, 0.12, 0.13, 0.15, 0.19, 0.24),
             sow,
-            sow ? "" : "It costs more than the winter feed it returns."));
+            false,
+            sow ? Optional.empty() : less));
+  }
+
+  /** Returns in which nothing stands for none. */
+  static Returns returns(
+      double irr, double mirr, double payback, double peakDebt, double benefitCost) {
+    return new Returns(
+        new Returns.Rate(irr > 0 ? Returns.Status.VALUE : Returns.Status.NONE, orNone(irr)),
+        orNone(mirr),
+        orNone(payback),
+        peakDebt,
+        orNone(benefitCost));
+  }
+
+  private static OptionalDouble orNone(double value) {
+    return value > 0 ? OptionalDouble.of(value) : OptionalDouble.empty();
   }
 }

@@ -1,28 +1,39 @@
 package swardcase.sheet;
 
+import java.time.Month;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
+import swardcase.report.Call;
 import swardcase.report.FeedMonth;
 import swardcase.report.HeldFixed;
+import swardcase.report.HowFound;
+import swardcase.report.HowFound.Choice;
+import swardcase.report.HowFound.LiftedLimit;
+import swardcase.report.HowFound.Limit;
+import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
+import swardcase.report.PlanResult.Calls;
 import swardcase.report.PlanResult.PlanYear;
+import swardcase.report.PlanResult.Work;
 import swardcase.report.Reproduction;
 import swardcase.report.Reproduction.DoseMonth;
+import swardcase.report.Reproduction.Finding;
+import swardcase.report.Reproduction.HardestHit;
+import swardcase.report.Reproduction.Joining;
 import swardcase.report.Reproduction.MobResult;
 import swardcase.report.Swing;
 import swardcase.report.WinterFeed;
 
 /** Parts of invented reports that do not depend on the paddocks. */
 final class SampleParts {
-
-  private static final List<String> MONTHS =
-      List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
 
   private SampleParts() {}
 
@@ -37,8 +48,8 @@ final class SampleParts {
         Range.of(25, 43, 67),
         Range.of(-1_200, 14_000, 37_000),
         Range.of(0, 140, 320),
-        "Outdated clover costs this farm about 26 t of oats each winter, but the range is wide"
-            + " because the winter growth of old cultivars is poorly known.");
+        Month.APRIL,
+        WinterFeed.Finding.UNSURE);
   }
 
   static List<FeedMonth> feedYear() {
@@ -51,7 +62,7 @@ final class SampleParts {
       boolean winter = i >= 5 && i <= 7;
       months.add(
           new FeedMonth(
-              MONTHS.get(i),
+              Month.of(i + 1),
               winter,
               need[i],
               need[i] * 0.93 - bought[i],
@@ -74,37 +85,59 @@ final class SampleParts {
         Range.of(0.5, 2.4, 6),
         Range.of(20, 140, 390),
         Range.of(1_700, 13_000, 39_000),
-        "About 6 in 100 more ewes are empty than without oestrogenic clover, perhaps none and"
-            + " perhaps 15.",
+        new Finding(Finding.Kind.ABOUT, 6),
+        3,
+        false,
+        Optional.of(new HardestHit("Crossbred ewes, joined late on " + paddock, 12)),
         List.of(
             new MobResult(
                 "Merino ewes",
                 1500,
-                "30 Jan, 6 weeks",
+                new Joining(Month.JANUARY, 30, 6),
                 Range.of(0.01, 0.05, 0.12),
                 Range.of(88, 92, 95),
                 Range.of(86, 90, 94),
-                "Not distinguishable from normal variation."),
+                new Finding(Finding.Kind.NOT_TOLD, 2)),
             new MobResult(
                 "Crossbred ewes, joined late on " + paddock,
                 900,
-                "10 Apr, 7 weeks",
+                new Joining(Month.APRIL, 10, 7),
                 Range.of(0.1, 0.34, 0.81),
                 Range.of(89, 93, 96),
                 Range.of(58, 81, 92),
-                "At least 12 in 100 ewes fewer in lamb is likely; move them before joining.")),
+                new Finding(Finding.Kind.AT_LEAST, 12))),
         IntStream.range(0, 12)
             .mapToObj(
                 i ->
                     new DoseMonth(
-                        MONTHS.get(i),
+                        Month.of(i + 1),
                         i < 3
                             ? Range.of(0, 0.01, 0.05)
                             : Range.of(0.08 + i * 0.005, 0.2 + i * 0.01, 0.55 + i * 0.01)))
-            .toList());
+            .toList(),
+        Month.DECEMBER);
   }
 
-  static PlanResult plan() {
+  private static Work work(Work.Kind kind, String paddock) {
+    return new Work(kind, paddock, "crop-resow", "crop for two seasons, then resow");
+  }
+
+  /** Paddocks with work first, then what is undecided, then what is kept. */
+  private static List<Integer> order(List<PaddockResult> paddocks) {
+    return IntStream.range(0, paddocks.size())
+        .boxed()
+        .sorted(
+            Comparator.comparing((Integer i) -> paddocks.get(i).start().isEmpty())
+                .thenComparing(i -> paddocks.get(i).call() != Call.UNDECIDED))
+        .map(i -> i + 1)
+        .toList();
+  }
+
+  private static int count(List<PaddockResult> paddocks, Call call) {
+    return (int) paddocks.stream().filter(paddock -> paddock.call() == call).count();
+  }
+
+  static PlanResult plan(List<PaddockResult> paddocks) {
     List<PlanYear> years = new ArrayList<>();
     double running = 0;
     for (int i = 0; i < 15; i++) {
@@ -117,8 +150,11 @@ final class SampleParts {
           new PlanYear(
               2027 + i,
               i == 0
-                  ? "Crop Creek Flat and Woolshed; oversow Windmill"
-                  : i == 1 ? "Resow Creek Flat; crop Red Gum" : "",
+                  ? List.of(
+                      work(Work.Kind.CROP, "Creek Flat"), work(Work.Kind.STOP_SEED_SET, "Woolshed"))
+                  : i == 1
+                      ? List.of(work(Work.Kind.SOW, "Creek Flat"), work(Work.Kind.BEGIN, "Red Gum"))
+                      : List.of(),
               cost,
               feed,
               lambs,
@@ -128,24 +164,42 @@ final class SampleParts {
               0.74 - 0.03 * Math.min(i, 10)));
     }
     return new PlanResult(
-        "Resow 4 of 12 paddocks over two years, hold joining ewes off 4 more and keep the rest: it"
-            + " probably pays, by about A$ 50,000 over 15 years.",
+        new Calls(
+            count(paddocks, Call.ACT),
+            count(paddocks, Call.KEEP_OFF),
+            count(paddocks, Call.KEEP),
+            count(paddocks, Call.UNDECIDED)),
+        false,
+        order(paddocks),
         84.5,
         Range.of(31_000, 40_500, 53_000),
         Range.of(-18_000, 51_200, 138_000),
         51_200,
         Range.of(-1_900, 5_300, 14_200),
-        "16.1",
-        "9.9",
-        "8",
-        39_300,
-        "1.9",
+        SamplePaddocks.returns(16.1, 9.9, 8, 39_300, 1.9),
         years,
-        List.of(
-            "No plan can return more than A$ 55,000; this one is within 7 % of that.",
-            "The money limit of A$ 25,000 a year binds in 2027.",
-            "Next best: leave Red Gum out, A$ 2,000 less."),
+        2028,
+        howFound(),
         Optional.empty());
+  }
+
+  static HowFound howFound() {
+    Choice choice =
+        new Choice(
+            "Red Gum", "crop-resow", "crop for two seasons, then resow", OptionalInt.of(2028));
+    return new HowFound(
+        2,
+        3,
+        51_000,
+        400,
+        List.of(),
+        Optional.empty(),
+        120,
+        List.of(),
+        List.of(new LiftedLimit(Limit.MONEY, 3_000)),
+        Optional.of(new HowFound.NextBest(List.of(choice), 2_000)),
+        List.of(),
+        0);
   }
 
   static List<Swing> swings() {
@@ -162,7 +216,7 @@ final class SampleParts {
             "-",
             33_000,
             69_000));
-    for (int i = 0; i < 8; i++) {
+    for (int i = 0; i < 3; i++) {
       swings.add(new Swing("input " + (i + 6), 1, 2, "kg/ha", 44_000 + i * 500, 58_000 - i * 700));
     }
     return swings;
@@ -189,10 +243,11 @@ final class SampleParts {
 
   static List<HeldFixed> heldFixed() {
     return List.of(
-        new HeldFixed("length of pregnancy", "150", "d", Evidence.MEMORY, "", SetBy.DEFAULT),
+        new HeldFixed("length of pregnancy", 150, 150, "d", Evidence.MEMORY, "", SetBy.DEFAULT),
         new HeldFixed(
             "digestibility of green feed, by month",
-            "0.5 to 0.77",
+            0.5,
+            0.77,
             "fraction",
             Evidence.INFERRED,
             "",

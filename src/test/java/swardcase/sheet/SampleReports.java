@@ -1,11 +1,13 @@
 package swardcase.sheet;
 
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import swardcase.chance.Range;
+import swardcase.farm.ExtraFeedUse;
 import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
 import swardcase.report.PlanResult.PlanYear;
@@ -78,21 +80,23 @@ final class SampleReports {
             flock.lambsLostPerYear().times(factor),
             flock.costPerYear().times(factor),
             flock.statement(),
+            flock.tellablePoints(),
+            flock.dryJoining(),
+            flock.hardestHit(),
             flock.mobs(),
-            flock.dose()),
+            flock.dose(),
+            flock.highestDoseIn()),
         full.paddocks(),
         new PlanResult(
-            plan.headline(),
+            plan.calls(),
+            plan.keepsAll(),
+            plan.order(),
             plan.hectaresSown(),
             plan.cost().times(factor),
             plan.npv().times(factor),
             plan.npvAtLikely() * factor,
             plan.annuity().times(factor),
-            plan.irrPercent(),
-            plan.mirrPercent(),
-            plan.paybackYears(),
-            plan.peakDebt() * factor,
-            plan.benefitCost(),
+            SamplePaddocks.returns(16.1, 9.9, 8, plan.returns().peakDebt() * factor, 1.9),
             plan.years().stream()
                 .map(
                     year ->
@@ -107,7 +111,8 @@ final class SampleReports {
                             year.cumulative() * factor,
                             year.oldShare()))
                 .toList(),
-            plan.notes(),
+            plan.lowestYear(),
+            plan.howFound(),
             plan.loan()),
         full.swings().stream()
             .map(
@@ -157,22 +162,33 @@ final class SampleReports {
         full.winterFeed(),
         List.of(),
         new Reproduction(
-            0, none, none, none, none, none, "No ewes are joined.", List.of(), List.of()),
+            0,
+            none,
+            none,
+            none,
+            none,
+            none,
+            new Reproduction.Finding(Reproduction.Finding.Kind.NO_EWES, 0),
+            3,
+            false,
+            Optional.empty(),
+            List.of(),
+            List.of(),
+            Month.JANUARY),
         List.of(),
         new PlanResult(
-            "Keep everything as it is.",
-            0,
-            none,
-            none,
-            0,
-            none,
-            "none",
-            "none",
-            "none",
-            0,
-            "none",
+            new PlanResult.Calls(0, 0, 0, 0),
+            true,
             List.of(),
+            0,
+            none,
+            none,
+            0,
+            none,
+            SamplePaddocks.returns(0, 0, 0, 0, 0),
             List.of(),
+            2027,
+            SampleParts.howFound(),
             Optional.empty()),
         List.of(),
         CAUTIONS,
@@ -200,13 +216,13 @@ final class SampleReports {
             6,
             "medium rainfall, south",
             "oats",
-            "June, July, August",
-            "hold numbers; spare feed has no price"),
+            List.of(Month.JUNE, Month.JULY, Month.AUGUST),
+            ExtraFeedUse.HOLD_NUMBERS),
         SampleParts.winterFeed(),
         SampleParts.feedYear(),
         SampleParts.reproduction(name.apply(0)),
         paddocks,
-        SampleParts.plan(),
+        SampleParts.plan(paddocks),
         SampleParts.swings(),
         CAUTIONS,
         List.of(

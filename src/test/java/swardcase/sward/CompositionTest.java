@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import java.util.Random;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import swardcase.RandomFarms;
 import swardcase.chance.Pert;
 import swardcase.chance.Proportion;
 import swardcase.chance.Range;
@@ -142,7 +143,7 @@ class CompositionTest {
     int n = 200_000;
     double above = 0;
     for (int k = 0; k < n; k++) {
-      found.shares().sample(random, draw);
+      found.sample(random, draw);
       double high = draw[1] + (random.nextDouble() < 0.25 ? draw[2] : 0);
       above += pert.quantile(random.nextDouble()) * high > 0.2 ? 1 : 0;
     }
@@ -234,6 +235,40 @@ class CompositionTest {
         .hasMessage("confidence must be between 0.5 and 1, but was 0.5");
     assertThatThrownBy(() -> of(1, plants(3, "Nobody")))
         .hasMessage("there is no cultivar 'Nobody' in the tables");
+  }
+
+  /** 40 of 40 plants with 1 %: the rest, 0.02 to 1.8 %, has at most the end of its interval. */
+  @Test
+  void formononetinOfNames_oneName_leavesRoomForWhatWasMissed() {
+    Composition found = of(1.5, plants(40, "Dinninup"));
+    double missed = found.share(1).high();
+    Range range = found.formononetinOfNames(Range.of(0.02, 0.3, 1.8));
+    assertThat(missed).isBetween(0.02, 0.1);
+    assertThat(range.likely()).isCloseTo(1, within(1e-12));
+    assertThat(range.low()).isCloseTo(1 - missed + 0.02 * missed, within(1e-9));
+    assertThat(range.high()).isCloseTo(1 - missed + 1.8 * missed, within(1e-9));
+  }
+
+  /** One walker's doubt between two names is no ground to call either of them wrong. */
+  @Test
+  void formononetinOfNames_twoCandidates_reachesFromOneToTheOther() {
+    Range unknown = Range.of(0.02, 0.3, 1.8);
+    Range either = of(1.5, plants(400, "Dinninup", "Riverina")).formononetinOfNames(unknown);
+    assertThat(either.low()).isLessThan(0.13);
+    assertThat(either.high()).isGreaterThan(0.99);
+    assertThat(either.likely()).isCloseTo(0.56, within(1e-12));
+  }
+
+  @Test
+  void formononetinOfNames_anyWalk_holdsTheLikelyAndLiesWithinTheTable() {
+    SplittableRandom random = new SplittableRandom(14);
+    List<String> names = List.copyOf(TABLES.cultivars().keySet());
+    for (int round = 0; round < 200; round++) {
+      Identification[] walk = RandomFarms.plants(random, names).toArray(new Identification[0]);
+      Range range = of(1.5, walk).formononetinOfNames(Range.of(0.02, 0.3, 1.8));
+      assertThat(range.low()).isBetween(0.02 - 1e-12, range.likely());
+      assertThat(range.high()).isBetween(range.likely(), 1.8 + 1e-12);
+    }
   }
 
   private static Composition of(double designEffect, Identification... found) {

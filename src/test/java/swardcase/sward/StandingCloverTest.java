@@ -3,6 +3,7 @@ package swardcase.sward;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -115,6 +116,38 @@ class StandingCloverTest {
     }
     assertThat(oldShare(stands, 0, stands.shares(0))).isCloseTo(0.9, within(1e-9));
     assertThat(sum).isCloseTo(1, within(1e-9));
+  }
+
+  /** What was looked for and not found has its small share wherever the old share ends up. */
+  @Test
+  void set_namesCountedAsNone_addUpToOneAtEveryOldShare() {
+    Farm base = PlanFarms.demo("mixed-farm");
+    List<List<Identification>> walks =
+        List.of(
+            List.of(found(0, "Dinninup"), found(40, "unidentified")),
+            List.of(found(0, "Dinninup"), found(0, "Yarloop"), found(40, "Riverina")),
+            List.of(found(40, "Dinninup"), found(0, "Riverina"), found(0, "unidentified")),
+            List.of(found(0, "Dinninup", "Riverina"), found(9, "unidentified old")),
+            List.of(found(0, "unidentified old"), found(0, "Riverina"), found(9, "Trikkala")));
+    for (List<Identification> walk : walks) {
+      Paddock paddock = FarmCopy.paddock(base.paddocks().get(0), walk);
+      Farm farm = FarmCopy.of(base).paddocks(List.of(paddock)).build();
+      UncertainNumbers inputs = numbers(farm);
+      StandingClover stands = stands(farm, inputs);
+      Assumption old = inputs.get(stands.oldShareInput(0));
+      for (double share :
+          new double[] {old.range().low(), old.range().likely(), old.range().high()}) {
+        double[] x = inputs.likely();
+        x[stands.oldShareInput(0)] = share;
+        stands.set(x);
+        assertThat(Arrays.stream(stands.shares(0)).sum()).as("%s", walk).isCloseTo(1, within(1e-9));
+        assertThat(oldShare(stands, 0, stands.shares(0))).isCloseTo(share, within(1e-9));
+      }
+    }
+  }
+
+  private static Identification found(int plants, String... names) {
+    return new Identification(List.of(names), plants);
   }
 
   @Test

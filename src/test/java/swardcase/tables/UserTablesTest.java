@@ -91,24 +91,24 @@ class UserTablesTest {
   @Test
   void with_laterFolder_winsOverEarlier() throws IOException {
     Path later = Files.createDirectory(temp.resolve("later"));
-    user("dry-stock.csv", "wether 50 kg,1.1,1.1,1.1,farm,,");
+    user("dry-stock.csv", "wether 50 kg,1.1,1.1,1.1,farm,,28,farm,");
     Files.writeString(
         later.resolve("dry-stock.csv"),
-        heading("dry-stock.csv") + "\nWether 50 kg,1.2,1.2,1.2,,,\n");
+        heading("dry-stock.csv") + "\nWether 50 kg,1.2,1.2,1.2,,,,,\n");
     Tables tables = TablesLoader.standard().with(mine).with(later).load();
-    assertThat(Tables.find(tables.dryStock(), "wether 50 kg").orElseThrow().likely())
+    assertThat(Tables.find(tables.dryStock(), "wether 50 kg").orElseThrow().dsePerHead().likely())
         .isEqualTo(1.2);
   }
 
   @Test
   void with_semicolonsAndDecimalCommas_readsTheSame() throws IOException {
-    user("dry-stock.csv", "wether 50 kg,1.1,1.15,1.2,,,");
+    user("dry-stock.csv", "wether 50 kg,1.1,1.15,1.2,,,,,");
     Tables commas = TablesLoader.standard().with(mine).load();
     Files.writeString(
         mine.resolve("dry-stock.csv"),
         "\uFEFF"
             + heading("dry-stock.csv").replace(',', ';')
-            + "\r\nwether 50 kg;1,1;1,15;1,2;;;\r\n");
+            + "\r\nwether 50 kg;1,1;1,15;1,2;;;;;\r\n");
     assertThat(TablesLoader.standard().with(mine).load()).isEqualTo(commas);
   }
 
@@ -126,7 +126,7 @@ class UserTablesTest {
 
   @Test
   void with_faultInUsersFile_namesTheUsersFile() throws IOException {
-    user("dry-stock.csv", "wether 50 kg,1.2,1.1,1.3,guess,,");
+    user("dry-stock.csv", "wether 50 kg,1.2,1.1,1.3,guess,,,,");
     assertThat(faults(TablesLoader.standard().with(mine)))
         .hasSize(2)
         .allSatisfy(message -> assertThat(message).startsWith("mine/dry-stock.csv:2: "));

@@ -16,6 +16,7 @@ import swardcase.intake.LoadedFarm;
 import swardcase.joining.JoiningPlan;
 import swardcase.outcome.FarmModel;
 import swardcase.report.JoiningReport;
+import swardcase.report.JoiningReport.Finding;
 import swardcase.report.JoiningReport.Gate;
 import swardcase.report.JoiningReport.MobCalendar;
 import swardcase.report.JoiningReport.PaddockRow;
@@ -23,6 +24,8 @@ import swardcase.report.JoiningReport.Rating;
 import swardcase.report.JoiningReportBuilder;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
+import swardcase.wording.JoiningWords;
+import swardcase.wording.SafeFeedWords;
 
 class JoiningViewsTest {
 
@@ -45,11 +48,15 @@ class JoiningViewsTest {
 
   @Test
   void report_ofARiskyFarm_saysWhatToShutAndWhatItSaves() {
-    assertThat(risky.headline()).startsWith("Keep ewes off 9 of 10 paddocks").contains("lambs");
+    assertThat(JoiningWords.answer(risky))
+        .startsWith("Keep ewes off 9 of 10 paddocks")
+        .contains("lambs");
+    assertThat(risky.answer().finding()).isEqualTo(Finding.KEEP_OFF);
     assertThat(risky.gates()).extracting(Gate::paddock).contains("Lagoon", "Lease");
     assertThat(risky.gates()).extracting(Gate::paddock).doesNotContain("New Ground");
-    assertThat(risky.safeFeed().statement()).contains("short by", "MJ", "barley", "from", "to");
-    assertThat(risky.safeFeed().waysOut())
+    SafeFeedWords safeFeed = new SafeFeedWords(risky);
+    assertThat(safeFeed.statement()).contains("short by", "MJ", "barley", "from", "to");
+    assertThat(safeFeed.waysOut())
         .anyMatch(way -> way.startsWith("Buy "))
         .anyMatch(way -> way.startsWith("Join 4 weeks earlier"))
         .anyMatch(way -> way.startsWith("Resow "));
@@ -57,16 +64,19 @@ class JoiningViewsTest {
 
   @Test
   void report_ofSummerJoining_saysThatNothingNeedBeShut() {
-    assertThat(summer.headline()).startsWith("Nothing to shut");
+    assertThat(JoiningWords.answer(summer)).startsWith("Nothing to shut");
+    assertThat(summer.answer().finding()).isEqualTo(Finding.NOTHING_TO_SHUT);
     assertThat(summer.gates()).isEmpty();
-    assertThat(summer.safeFeed().statement()).startsWith("Safe feed is enough");
-    assertThat(summer.safeFeed().waysOut()).isEmpty();
+    assertThat(summer.safeFeed().shortage()).isEmpty();
+    SafeFeedWords safeFeed = new SafeFeedWords(summer);
+    assertThat(safeFeed.statement()).startsWith("Safe feed is enough");
+    assertThat(safeFeed.waysOut()).isEmpty();
   }
 
   @Test
   void rows_ofTheCalendar_sayWhatMakesThemSo() {
     MobCalendar maidens = risky.mobs().get(1);
-    assertThat(maidens.joining()).isEqualTo("rams in 1 June for 5 weeks");
+    assertThat(JoiningWords.joining(maidens)).isEqualTo("rams in 1 June for 5 weeks");
     assertThat(reason(maidens, "Lagoon")).isEqualTo("leaf test 1.25 %, 60 % clover, wet ground");
     assertThat(reason(maidens, "Back Gate")).startsWith("Dwalganup ").contains("60 % clover");
     assertThat(reason(maidens, "Lease")).startsWith("unknown clover: get a leaf test");
@@ -76,6 +86,7 @@ class JoiningViewsTest {
     return mob.paddocks().stream()
         .filter(row -> row.paddock().equals(paddock))
         .map(PaddockRow::reason)
+        .map(JoiningWords::reason)
         .findFirst()
         .orElseThrow();
   }
@@ -83,7 +94,7 @@ class JoiningViewsTest {
   @Test
   void terminal_ofAnyPlan_carriesCautionsAndNoControlCharacters() {
     for (JoiningReport report : List.of(risky, summer)) {
-      String text = String.join("\n", JoiningTerminalView.of(report));
+      String text = String.join("\n", JoiningTerminalView.of(report, 160));
       assertThat(text.replaceAll("\\s+", " "))
           .contains(
               "call a vet first",
@@ -93,7 +104,7 @@ class JoiningViewsTest {
               "none of these is counted");
       assertThat(text.replace("\n", "")).doesNotContainPattern("\\p{Cntrl}");
     }
-    assertThat(String.join("\n", JoiningTerminalView.of(risky)))
+    assertThat(String.join("\n", JoiningTerminalView.of(risky, 160)))
         .contains("keep off", "test first", "Gates to keep shut", "hold on bare ground");
   }
 
@@ -113,11 +124,14 @@ class JoiningViewsTest {
   @Test
   void json_ofThePlan_holdsTheSameTree() throws IOException {
     JsonNode tree = new ObjectMapper().readTree(JsonView.of(risky));
-    assertThat(tree.path("schemaVersion").asText()).isEqualTo("1.0");
+    assertThat(tree.path("schemaVersion").asText()).isEqualTo("2.0");
     assertThat(tree.path("mobs")).hasSize(2);
     assertThat(tree.path("mobs").path(0).path("paddocks")).hasSize(10);
     assertThat(tree.path("policies")).hasSize(3);
     assertThat(tree.path("dates")).hasSize(24);
+    assertThat(tree.at("/answer/finding").asText()).isEqualTo("keep off");
+    assertThat(tree.at("/halfMonths/0/from").asText()).isEqualTo("--03-01");
+    assertThat(tree.at("/cautions/0").asText()).contains("call a vet first");
     assertThat(tree.path("farm").path("date").asText()).isEqualTo("2026-03-01");
   }
 
@@ -125,12 +139,12 @@ class JoiningViewsTest {
   void views_inAnyLocale_areTheSame() {
     Locale before = Locale.getDefault();
     String json = JsonView.of(risky);
-    List<String> terminal = JoiningTerminalView.of(risky);
+    List<String> terminal = JoiningTerminalView.of(risky, 160);
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG"));
       JoiningReport again = report("risky-farm");
       assertThat(JsonView.of(again)).isEqualTo(json);
-      assertThat(JoiningTerminalView.of(again)).isEqualTo(terminal);
+      assertThat(JoiningTerminalView.of(again, 160)).isEqualTo(terminal);
     } finally {
       Locale.setDefault(before);
     }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import swardcase.intake.FarmFolder;
+import swardcase.report.SamplingReportBuilder;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 
@@ -13,7 +14,10 @@ class SamplingViewTest {
 
   private final Tables tables = TablesLoader.standard().load();
   private final List<String> lines =
-      SamplingView.of(FarmFolder.read(Path.of("demo-data", "mixed-farm"), tables).farm(), tables);
+      SamplingView.of(
+          SamplingReportBuilder.build(
+              FarmFolder.read(Path.of("demo-data", "mixed-farm"), tables).farm(), tables),
+          130);
 
   private String line(String start) {
     return lines.stream().filter(each -> each.startsWith(start)).findFirst().orElseThrow();

@@ -9,13 +9,66 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Properties;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import swardcase.decision.Quantity;
+import swardcase.joining.JoiningPlan.Policy;
+import swardcase.report.Call;
+import swardcase.report.FarmPart;
+import swardcase.report.HowFound;
+import swardcase.report.HowSureReport.BreakEvenLine;
+import swardcase.report.HowSureReport.FindOut;
+import swardcase.report.HowSureReport.PaddockSure;
+import swardcase.report.PaddockResult;
+import swardcase.report.PaddockResult.OestrogenRating;
+import swardcase.report.PlanResult;
+import swardcase.report.Reason;
+import swardcase.report.Reproduction.Finding;
+import swardcase.report.SamplingReport.CountCall;
+import swardcase.report.SamplingReport.Further;
+import swardcase.report.WinterFeed;
+import swardcase.sward.LeafAgreement;
 
 class TextsTest {
+
+  /** Constants of the records that have words of their own, by the prefix of their keys. */
+  private static final Map<String, Collection<? extends Enum<?>>> OF_CONSTANTS =
+      Map.ofEntries(
+          Map.entry("advice", EnumSet.allOf(FindOut.Advice.class)),
+          Map.entry("breakEven", EnumSet.allOf(BreakEvenLine.Place.class)),
+          Map.entry("buy", EnumSet.of(FindOut.Kind.LEAF_TEST, FindOut.Kind.PLANTS)),
+          Map.entry("comparison", EnumSet.allOf(FarmPart.class)),
+          Map.entry("explain", EnumSet.allOf(Quantity.class)),
+          Map.entry("leafTest", EnumSet.allOf(LeafAgreement.Side.class)),
+          Map.entry("joining.policy", EnumSet.allOf(Policy.class)),
+          Map.entry("sampling", EnumSet.allOf(CountCall.class)),
+          Map.entry("sampling.further", EnumSet.allOf(Further.class)),
+          Map.entry("formononetin", EnumSet.allOf(PaddockResult.FormononetinFrom.class)),
+          Map.entry("oestrogen", with(OestrogenRating.values(), Finding.Kind.values())),
+          Map.entry("plan.limit", EnumSet.allOf(HowFound.Limit.class)),
+          Map.entry(
+              "reason",
+              with(
+                  new Call[] {Call.KEEP, Call.UNDECIDED},
+                  EnumSet.complementOf(
+                          EnumSet.of(
+                              Reason.Kind.PAYS, Reason.Kind.CLOSE, Reason.Kind.CLOSE_TO_EFFORT))
+                      .toArray(Reason.Kind[]::new))),
+          Map.entry("sure", EnumSet.allOf(PaddockSure.Better.class)),
+          Map.entry("whyNot", EnumSet.allOf(PaddockResult.WhyNot.Kind.class)),
+          Map.entry("winter", EnumSet.allOf(WinterFeed.Finding.class)),
+          Map.entry("work", EnumSet.allOf(PlanResult.Work.Kind.class)));
+
+  private static List<Enum<?>> with(Enum<?>[] some, Enum<?>[] others) {
+    return Stream.concat(Stream.of(some), Stream.of(others)).toList();
+  }
 
   @Test
   void get_putsArgumentsInTheirPlaces_onceOnly() {
@@ -49,7 +102,11 @@ class TextsTest {
     }
     TreeSet<String> unused = new TreeSet<>(words.stringPropertyNames());
     unused.removeIf(key -> code.contains("\"" + key + "\""));
-    unused.removeIf(key -> key.matches("glossary\\.\\d+\\.(term|text)|caution\\.(joining\\.)?\\d"));
+    unused.removeIf(key -> key.matches("glossary\\.\\d+\\.(term|text)"));
+    OF_CONSTANTS.forEach(
+        (prefix, constants) ->
+            constants.forEach(constant -> unused.remove(prefix + "." + constant.name())));
+    EnumSet.allOf(Quantity.class).forEach(what -> unused.remove("explain.how." + what.name()));
     unused.removeIf(
         key -> {
           String total = key.replaceAll("^total\\.|\\.means$", "");
@@ -57,6 +114,19 @@ class TextsTest {
         });
     assertThat(words.size()).isGreaterThan(100);
     assertThat(unused).isEmpty();
+  }
+
+  @Test
+  void bundle_ofEveryConstantThatIsPrinted_hasItsWords() {
+    OF_CONSTANTS.forEach(
+        (prefix, constants) ->
+            assertThat(constants)
+                .isNotEmpty()
+                .allSatisfy(
+                    constant ->
+                        assertThat(Texts.has(prefix + "." + constant.name()))
+                            .as(prefix + "." + constant.name())
+                            .isTrue()));
   }
 
   private static String read(Path file) {

@@ -1,0 +1,153 @@
+package swardcase.report;
+
+import java.util.Optional;
+import swardcase.chance.Range;
+import swardcase.decision.Decision;
+import swardcase.farm.Farm;
+import swardcase.farm.Paddock;
+import swardcase.report.PaddockResult.FormononetinFrom;
+import swardcase.report.PaddockResult.OestrogenRating;
+import swardcase.report.Reproduction.Finding;
+import swardcase.report.Reproduction.HardestHit;
+import swardcase.sward.Composition;
+import swardcase.tables.Tables;
+
+/**
+ * What the oestrogen of a paddock or a flock means.
+ *
+ * <p>A paddock is rated by the dose of a ewe that eats nothing but its green feed: below 0.15 % of
+ * intake nothing could be told from normal variation, and at the dose that halves conception in a
+ * cycle the effect is called severe (both inferred; see the dose-response table).
+ */
+public final class OestrogenBuilder {
+
+  private static final double TELLABLE_DOSE = 0.15;
+  private static final double DRY_FEED_DOSE = 0.02;
+
+  private final Tables tables;
+  private final double severeDose;
+  private final double reportLimitDose;
+  private final double tellablePoints;
+
+  /** Reads the limits of the ratings from the tables. */
+  public OestrogenBuilder(Tables tables) {
+    this.tables = tables;
+    severeDose = tables.parameter("oestrogen.d50").likely();
+    reportLimitDose = tables.parameter("oestrogen.report-limit-dose").likely();
+    tellablePoints = tables.parameter("oestrogen.distinguishable-points").likely();
+  }
+
+  /**
+   * How a rating comes from the dose.
+   *
+   * @param severeDose dose, % of intake, from which it is severe
+   * @param markedDose dose from which it is marked
+   * @param unknownShare share of the clover, 0 to 1, beyond which an unknown formononetin makes the
+   *     rating unknown
+   */
+  public record Rule(double severeDose, double markedDose, double unknownShare) {}
+
+  /** The rule of the ratings. */
+  public Rule rule() {
+    return new Rule(severeDose, TELLABLE_DOSE, Composition.MUCH_UNKNOWN);
+  }
+
+  /** The rating of a paddock. */
+  public OestrogenRating rating(Decision decision, int paddock) {
+    Range dose = decision.greenDose(paddock);
+    Paddock place = decision.model().farm().paddocks().get(paddock);
+    if (isUnknown(place, decision.likely().composition(paddock))) {
+      return OestrogenRating.UNKNOWN;
+    }
+    if (dose.likely() >= severeDose) {
+      return OestrogenRating.SEVERE;
+    }
+    if (dose.likely() >= TELLABLE_DOSE) {
+      return OestrogenRating.MARKED;
+    }
+    return dose.high() >= TELLABLE_DOSE ? OestrogenRating.SLIGHT : OestrogenRating.LITTLE;
+  }
+
+  /** Where a paddock's formononetin comes from. */
+  FormononetinFrom from(Paddock paddock, Composition composition) {
+    if (paddock.leafTest().isPresent()) {
+      return FormononetinFrom.LEAF_TEST;
+    }
+    return isUnknown(paddock, composition)
+        ? FormononetinFrom.UNKNOWN
+        : FormononetinFrom.CULTIVAR_TABLE;
+  }
+
+  /** Whether more than a fifth of the clover has a formononetin nobody knows. */
+  private static boolean isUnknown(Paddock paddock, Composition composition) {
+    return paddock.leafTest().isEmpty() && composition.unknownShare() > Composition.MUCH_UNKNOWN;
+  }
+
+  /** The finding for the whole flock. */
+  Finding flock(Decision decision) {
+    return decision.model().farm().ewesJoined() == 0
+        ? new Finding(Finding.Kind.NO_EWES, 0)
+        : finding(
+            decision.unaffectedPercent(), decision.pregnantPercent(), highestJoiningDose(decision));
+  }
+
+  /** Whether every mob is joined on dry feed. */
+  boolean isDry(Decision decision) {
+    return decision.model().farm().ewesJoined() > 0 && highestJoiningDose(decision) < DRY_FEED_DOSE;
+  }
+
+  private static double highestJoiningDose(Decision decision) {
+    double dose = 0;
+    for (int g = 0; g < decision.model().farm().mobs().size(); g++) {
+      dose = Math.max(dose, decision.doseAtJoining(g).likely());
+    }
+    return dose;
+  }
+
+  /** A mob that loses what can be told though the flock as a whole does not. */
+  Optional<HardestHit> hardestHit(Decision decision) {
+    Farm farm = decision.model().farm();
+    Optional<HardestHit> hardest = Optional.empty();
+    double most = tellablePoints;
+    for (int g = 0; g < farm.mobs().size(); g++) {
+      double points = points(decision.unaffectedPercent(g), decision.pregnantPercent(g));
+      if (points >= most) {
+        most = points;
+        hardest = Optional.of(new HardestHit(farm.mobs().get(g).name(), points));
+      }
+    }
+    double ofFlock = points(decision.unaffectedPercent(), decision.pregnantPercent());
+    return ofFlock >= tellablePoints ? Optional.empty() : hardest;
+  }
+
+  /** The finding for one mob. */
+  Finding mob(Decision decision, int mob) {
+    return finding(
+        decision.unaffectedPercent(mob),
+        decision.pregnantPercent(mob),
+        decision.doseAtJoining(mob).likely());
+  }
+
+  private Finding finding(Range unaffected, Range pregnant, double dose) {
+    double points = points(unaffected, pregnant);
+    if (points < tellablePoints) {
+      return new Finding(Finding.Kind.NOT_TOLD, points);
+    }
+    boolean beyondTrials = dose > reportLimitDose;
+    return new Finding(beyondTrials ? Finding.Kind.AT_LEAST : Finding.Kind.ABOUT, points);
+  }
+
+  private static double points(Range unaffected, Range pregnant) {
+    return unaffected.likely() - pregnant.likely();
+  }
+
+  /** Ewes in lamb per 100 joined that can be told from normal variation. */
+  double tellablePoints() {
+    return tellablePoints;
+  }
+
+  /** The share of the sward at which pastures are called risky. */
+  double riskShare() {
+    return tables.parameter("oestrogen.risk-share").likely();
+  }
+}

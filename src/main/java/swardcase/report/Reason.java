@@ -1,0 +1,44 @@
+package swardcase.report;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Why a paddock's answer is what it is. The gains it speaks of stand with the paddock and its
+ * options.
+ *
+ * @param kind which reason
+ * @param action key of the option it speaks of; empty where it speaks of none
+ * @param oldShare likely share of old cultivars in the clover, 0 to 1; empty where it plays no part
+ * @param cost likely cost of that option for the whole paddock, undiscounted, in money; empty where
+ *     it plays no part
+ */
+public record Reason(
+    Kind kind, Optional<String> action, OptionalDouble oldShare, OptionalDouble cost) {
+
+  /** Which reason. */
+  public enum Kind {
+    /** The planned action pays, by its parts. */
+    PAYS,
+    /** Nothing else can be done with the paddock. */
+    NOTHING_ELSE,
+    /** The best option gains less than the effort of doing it. */
+    EFFORT,
+    /** The best option gains too little, or in too few draws. */
+    SELDOM,
+    /** No old clover was found and no winter growth is lost. */
+    NOTHING_TO_GAIN,
+    /** No option gains, and the paddock cannot be resown. */
+    NOT_ARABLE,
+    /** The best way to resow it would lose. */
+    WOULD_LOSE,
+    /** It never loses, but may not repay the effort. */
+    CLOSE_TO_EFFORT,
+    /** It may gain and may lose. */
+    CLOSE
+  }
+
+  static Reason of(Kind kind, Optional<String> action) {
+    return new Reason(kind, action, OptionalDouble.empty(), OptionalDouble.empty());
+  }
+}

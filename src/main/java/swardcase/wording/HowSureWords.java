@@ -1,0 +1,120 @@
+package swardcase.wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import swardcase.chance.Range;
+import swardcase.report.HowSureReport;
+import swardcase.report.HowSureReport.BreakEvenLine;
+import swardcase.report.HowSureReport.BreakEvenLine.Place;
+import swardcase.report.HowSureReport.FindOut;
+import swardcase.report.Report;
+
+/** The findings in sentences a farmer reads in a minute. */
+public final class HowSureWords {
+
+  private static final Set<String> AS_PER_CENT = Set.of("-", "fraction", "per year");
+
+  private final String currency;
+  private final boolean keepsAll;
+  private final HowSureReport sure;
+
+  /** Words of the findings of a report. */
+  public HowSureWords(Report report, HowSureReport sure) {
+    this.sure = sure;
+    currency = report.farm().currency();
+    keepsAll = report.plan().keepsAll();
+  }
+
+  /** What could be found out. */
+  public static String what(FindOut what) {
+    return what.input()
+        .orElseGet(() -> Texts.of("buy", what.what(), what.plants(), what.paddock().orElseThrow()));
+  }
+
+  /** What to do about it. */
+  public static String advice(FindOut what) {
+    return Texts.of("advice", what.advice());
+  }
+
+  /** Where a gain turns into a loss. */
+  public static String breakEven(BreakEvenLine line) {
+    boolean share = AS_PER_CENT.contains(line.unit());
+    double factor = share ? 100 : 1;
+    String unit = share ? " %" : " " + line.unit();
+    return line.found() == Place.NOWHERE
+        ? Texts.of(
+            "breakEven",
+            line.found(),
+            Words.about(line.low() * factor),
+            Words.about(line.high() * factor),
+            unit)
+        : Texts.of(
+            "breakEven", line.found(), Words.about(line.value().orElseThrow() * factor), unit);
+  }
+
+  /** Sentences that answer "How sure?" */
+  public List<String> howSure() {
+    List<String> lines = new ArrayList<>();
+    if (keepsAll) {
+      lines.add(Texts.get("howSure.keepsAll"));
+    } else {
+      Range npv = sure.npv();
+      lines.add(
+          Texts.get(
+              npv.isExact() ? "howSure.paysExactly" : "howSure.pays",
+              outOfTen(sure.chanceItPays()),
+              Words.likelyMoney(currency, npv),
+              Words.ends(npv)));
+      lines.add(
+          Texts.get(
+              sure.lossLimit() > 0 ? "howSure.loses" : "howSure.losesAny",
+              outOfTen(sure.chanceOfUnbearableLoss()),
+              Words.aboutMoney(currency, sure.lossLimit())));
+    }
+    lines.add(
+        Texts.get(
+            "howSure.draws",
+            Words.exact(sure.draws()),
+            sure.seed(),
+            Words.aboutMoney(currency, 2 * sure.npvStandardError())));
+    return lines;
+  }
+
+  /** Sentences that answer "What should I find out before I spend?" */
+  public List<String> before() {
+    List<String> lines = new ArrayList<>();
+    if (sure.findOut().isEmpty()) {
+      lines.add(Texts.get("before.nothing"));
+    }
+    for (FindOut each : sure.findOut()) {
+      String worth = Words.aboutMoney(currency, each.value());
+      lines.add(
+          each.price().isPresent()
+              ? Texts.get(
+                  "before.buy",
+                  Texts.capital(what(each)),
+                  worth,
+                  Words.aboutMoney(currency, each.price().getAsDouble()),
+                  advice(each))
+              : Texts.get("before.know", lowerFirst(what(each)), worth, advice(each)));
+    }
+    return lines;
+  }
+
+  private static String lowerFirst(String name) {
+    return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+  }
+
+  /** 0.79 reads {@code 8 of 10}; the ends are said as they are. */
+  private static String outOfTen(double chance) {
+    if (chance < 0.05) {
+      return Texts.get(chance == 0 ? "chance.none" : "chance.few");
+    }
+    if (chance > 0.95) {
+      return Texts.get(chance == 1 ? "chance.all" : "chance.most");
+    }
+    return Texts.get("chance.ofTen", Math.max(1, Math.min(9, Math.round(10 * chance))));
+  }
+}

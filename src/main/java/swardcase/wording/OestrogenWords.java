@@ -1,0 +1,69 @@
+package swardcase.wording;
+
+import java.util.List;
+import swardcase.report.OestrogenBuilder;
+import swardcase.report.PaddockResult.OestrogenRating;
+import swardcase.report.Reproduction;
+import swardcase.report.Reproduction.Finding;
+import swardcase.report.Reproduction.Joining;
+import swardcase.report.Reproduction.MobResult;
+
+/** What the oestrogen of a paddock or a flock means, in plain words. */
+public final class OestrogenWords {
+
+  private OestrogenWords() {}
+
+  /** The rating of a paddock. */
+  public static String rating(OestrogenRating rating) {
+    return Texts.of("oestrogen", rating);
+  }
+
+  /** The rating of a paddock and how it comes from the dose, in two sentences. */
+  public static List<String> explained(OestrogenRating rating, OestrogenBuilder.Rule rule) {
+    return List.of(Texts.get("explain.rating", rating(rating)), rule(rule));
+  }
+
+  /** How a rating comes from the dose, in a sentence. */
+  private static String rule(OestrogenBuilder.Rule rule) {
+    return Texts.get(
+        "oestrogen.rule",
+        Words.exact(rule.severeDose()),
+        Words.exact(rule.markedDose()),
+        Words.percent(rule.unknownShare()));
+  }
+
+  /** The finding for the whole flock. */
+  public static String flock(Reproduction flock) {
+    String hardest =
+        flock
+            .hardestHit()
+            .map(
+                hit ->
+                    " " + Texts.get("oestrogen.hardestHit", hit.mob(), Words.whole(hit.points())))
+            .orElse("");
+    String dry = flock.dryJoining() ? " " + Texts.get("oestrogen.dry") : "";
+    return finding(flock.statement(), flock.tellablePoints()) + hardest + dry;
+  }
+
+  /** The finding for a mob of a flock. */
+  public static String mob(MobResult mob, Reproduction flock) {
+    return finding(mob.statement(), flock.tellablePoints());
+  }
+
+  private static String finding(Finding finding, double tellablePoints) {
+    boolean told = finding.kind() != Finding.Kind.NOT_TOLD;
+    return Texts.of(
+        "oestrogen",
+        finding.kind(),
+        told ? Words.whole(finding.points()) : Words.exact(tellablePoints));
+  }
+
+  /** When the rams are in: {@code 30 Jan, 6 weeks}. */
+  public static String joining(Joining joining) {
+    return Texts.get(
+        "ewes.joining",
+        joining.day(),
+        Words.shortName(joining.month()),
+        Words.exact(joining.weeks()));
+  }
+}
