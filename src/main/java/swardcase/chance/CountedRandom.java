@@ -26,6 +26,19 @@ public final class CountedRandom implements RandomGenerator {
     state = mix(mix(mix(seed) + draw * GOLDEN_GAMMA) + part * GOLDEN_GAMMA);
   }
 
+  /**
+   * The part of a stream that belongs to a name, so that a number is drawn alike whatever else is
+   * drawn beside it: FNV-1a over the UTF-16 units of the name, 64 bits (Fowler, Noll and Vo; IETF
+   * draft-eastlake-fnv).
+   */
+  public static long part(String name) {
+    long hash = 0xcbf29ce484222325L;
+    for (int i = 0; i < name.length(); i++) {
+      hash = (hash ^ name.charAt(i)) * 0x100000001b3L;
+    }
+    return hash;
+  }
+
   @Override
   public long nextLong() {
     state += GOLDEN_GAMMA;

@@ -1,5 +1,6 @@
 package swardcase.chance;
 
+import java.util.List;
 import java.util.stream.IntStream;
 import swardcase.check.Check;
 
@@ -32,23 +33,25 @@ public final class LatinHypercube {
    *
    * @param blocks blocks of draws, at least 2
    * @param perBlock draws in a block
-   * @param inputs inputs, each with one uniform number a draw
+   * @param keys a key for each input, which has one uniform number a draw; an input is drawn alike
+   *     whatever other inputs there are
    */
-  public static LatinHypercube of(long seed, int blocks, int perBlock, int inputs) {
+  public static LatinHypercube of(long seed, int blocks, int perBlock, List<String> keys) {
     Check.that(blocks >= 2, "blocks of draws must be 2 or more, but was %s", blocks);
     Check.that(perBlock >= 1, "draws in a block must be 1 or more, but was %s", perBlock);
-    double[][] uniform = new double[inputs][];
-    IntStream.range(0, inputs)
+    double[][] uniform = new double[keys.size()][];
+    IntStream.range(0, uniform.length)
         .parallel()
-        .forEach(j -> uniform[j] = ofInput(seed, j, blocks, perBlock));
+        .forEach(
+            j -> uniform[j] = ofInput(seed, CountedRandom.part(keys.get(j)), blocks, perBlock));
     return new LatinHypercube(blocks, perBlock, uniform);
   }
 
-  private static double[] ofInput(long seed, int input, int blocks, int perBlock) {
+  private static double[] ofInput(long seed, long part, int blocks, int perBlock) {
     CountedRandom random = new CountedRandom(seed);
     double[] u = new double[blocks * perBlock];
     for (int b = 0; b < blocks; b++) {
-      random.restart(seed, b, input);
+      random.restart(seed, b, part);
       int from = b * perBlock;
       for (int i = 0; i < perBlock; i++) {
         u[from + i] = (i + random.nextDouble()) / perBlock;

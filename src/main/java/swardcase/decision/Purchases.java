@@ -7,6 +7,7 @@ import swardcase.chance.DrawnInformation;
 import swardcase.chance.Payoffs;
 import swardcase.draws.Simulation;
 import swardcase.draws.Simulation.Kind;
+import swardcase.farm.Farm;
 import swardcase.farm.Prices;
 import swardcase.sward.Composition;
 
@@ -26,8 +27,6 @@ final class Purchases {
   static final String LEAF_TEST_ERROR = "default.leaf-test-relative-error";
 
   private static final int[] PLANTS = {20, 50, 100, 200, 400};
-  private static final long LEAF_STREAM = 1L << 20;
-  private static final long PLANT_STREAM = 1L << 21;
 
   private final Simulation simulation;
   private final Prices prices;
@@ -44,12 +43,18 @@ final class Purchases {
     draws = simulation.draws().count();
   }
 
+  private long stream(String test, int paddock) {
+    Farm farm = simulation.draws().model().farm();
+    return CountedRandom.part(test + farm.paddocks().get(paddock).name());
+  }
+
   Purchase leafTest(int paddock, Payoffs payoffs) {
     CountedRandom random = new CountedRandom(seed);
+    long stream = stream("leaf test of ", paddock);
     double[] leaf = simulation.leaf(paddock);
     double[] result = new double[draws];
     for (int d = 0; d < draws; d++) {
-      random.restart(seed, d, LEAF_STREAM + paddock);
+      random.restart(seed, d, stream);
       result[d] = leaf[d] * (1 + leafError * random.nextGaussian());
     }
     DrawnInformation value = payoffs.partial(result);
@@ -78,11 +83,12 @@ final class Purchases {
   /** Counts among the first plants of one long walk in each draw. */
   private void count(int paddock, double designEffect, double[][] old, double[][] high) {
     CountedRandom random = new CountedRandom(seed);
+    long stream = stream("plants of ", paddock);
     double[] oldHigh = simulation.share(paddock, Kind.OLD_HIGH);
     double[] oldLow = simulation.share(paddock, Kind.OLD_LOW);
     double[] currentHigh = simulation.share(paddock, Kind.CURRENT_HIGH);
     for (int d = 0; d < draws; d++) {
-      random.restart(seed, d, PLANT_STREAM + paddock);
+      random.restart(seed, d, stream);
       int oldSeen = 0;
       int highSeen = 0;
       int seen = 0;

@@ -12,6 +12,7 @@ import swardcase.chance.Pert;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Paddock;
+import swardcase.outcome.Draw;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.sward.Composition;
@@ -44,6 +45,7 @@ public final class Draws {
   private final int[] oldShareInput;
   private final boolean[][] isOld;
   private final int firstSeason;
+  private final long[] part;
   private final double[] chanceOfSeason;
 
   /** The draws of a farm: so many blocks of so many draws each, all from one seed. */
@@ -55,7 +57,14 @@ public final class Draws {
     inputs.add(model.farm().prices().priceCorrelation());
     dimension = dimensions(inputs);
     firstSeason = inputs.size();
-    uniforms = LatinHypercube.of(seed, blocks, perBlock, firstSeason + model.years());
+    List<String> keys = new ArrayList<>();
+    for (int j = 0; j < firstSeason; j++) {
+      keys.add(j < count ? model.inputs().doubt(j) : inputs.get(j).name());
+    }
+    for (int t = 0; t < model.years(); t++) {
+      keys.add("season of year " + t);
+    }
+    uniforms = LatinHypercube.of(seed, blocks, perBlock, keys);
     chanceOfSeason =
         model.farm().feedYear().seasons().stream()
             .mapToDouble(season -> season.chance().likely())
@@ -75,6 +84,10 @@ public final class Draws {
               value(count, uniforms.uniform(d, count)));
     }
     List<Paddock> paddocks = model.farm().paddocks();
+    part =
+        paddocks.stream()
+            .mapToLong(paddock -> CountedRandom.part("clover of " + paddock.name()))
+            .toArray();
     var run = model.newRun();
     composition = new Composition[paddocks.size()];
     oldShareInput = new int[composition.length];
@@ -158,29 +171,31 @@ public final class Draws {
   }
 
   /**
-   * Fills in the numbers of a draw. Allocates nothing.
+   * Fills in a draw. Allocates nothing.
    *
    * @param random a stream of the caller's own, which is started anew
-   * @param x as long as the register of inputs
-   * @param shares for each paddock as long as its composition
-   * @param seasons for each year the place of its season type
    */
-  void fill(int draw, CountedRandom random, double[] x, double[][] shares, int[] seasons) {
+  public void fill(int number, CountedRandom random, Draw draw) {
+    double[] x = draw.numbers;
     for (int j = 0; j < x.length; j++) {
-      x[j] = value(j, uniforms.uniform(draw, dimension[j]));
+      x[j] = value(j, uniforms.uniform(number, dimension[j]));
     }
-    x[supplementPrice] = value(supplementPrice, supplementUniform[draw]);
-    for (int i = 0; i < shares.length; i++) {
-      random.restart(seed, draw, i + 1L);
-      composition[i].sample(random, shares[i]);
+    x[supplementPrice] = value(supplementPrice, supplementUniform[number]);
+    for (int i = 0; i < draw.shares.length; i++) {
+      double[] shares = draw.shares[i];
+      random.restart(seed, number, part[i]);
+      composition[i].sample(random, shares);
       double old = 0;
-      for (int c = 0; c < shares[i].length; c++) {
-        old += isOld[i][c] ? shares[i][c] : 0;
+      for (int c = 0; c < shares.length; c++) {
+        old += isOld[i][c] ? shares[c] : 0;
       }
       x[oldShareInput[i]] = old;
+      for (int t = 0; t < draw.luck[i].length; t++) {
+        draw.luck[i][t] = random.nextDouble();
+      }
     }
-    for (int t = 0; t < seasons.length; t++) {
-      seasons[t] = season(uniforms.uniform(draw, firstSeason + t));
+    for (int t = 0; t < draw.seasons.length; t++) {
+      draw.seasons[t] = season(uniforms.uniform(number, firstSeason + t));
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import swardcase.chance.CountedRandom;
 import swardcase.chance.Workspaces;
+import swardcase.outcome.Draw;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
@@ -81,32 +82,29 @@ public final class Simulation {
     private final Alternatives alternatives;
     private final OutcomeFunction run = model.newRun();
     private final CountedRandom random = new CountedRandom(0);
-    private final double[] x = model.inputs().likely();
-    private final double[][] shares = new double[leaf.length][];
-    private final int[] seasons = new int[model.years()];
+    private final Draw draw = new Draw(model);
     private final Kind[][] kind = new Kind[leaf.length][];
 
     Workspace(Alternatives alternatives) {
       this.alternatives = alternatives;
-      for (int i = 0; i < shares.length; i++) {
-        shares[i] = new double[draws.composition(i).size()];
-        kind[i] = new Kind[shares[i].length];
-        for (int c = 0; c < shares[i].length; c++) {
+      for (int i = 0; i < kind.length; i++) {
+        kind[i] = new Kind[draw.shares[i].length];
+        for (int c = 0; c < kind[i].length; c++) {
           kind[i][c] = Kind.of(draws.composition(i).cultivar(c));
         }
       }
     }
 
     void run(int d) {
-      draws.fill(d, random, x, shares, seasons);
-      run.set(x, shares, seasons);
-      for (int j = 0; j < x.length; j++) {
-        drawn[j][d] = x[j];
+      draws.fill(d, random, draw);
+      run.set(draw);
+      for (int j = 0; j < drawn.length; j++) {
+        drawn[j][d] = draw.numbers[j];
       }
-      for (int i = 0; i < shares.length; i++) {
+      for (int i = 0; i < leaf.length; i++) {
         leaf[i][d] = run.leafFormononetin(i);
-        for (int c = 0; c < shares[i].length; c++) {
-          kinds[i][kind[i][c].ordinal()][d] += shares[i][c];
+        for (int c = 0; c < kind[i].length; c++) {
+          kinds[i][kind[i][c].ordinal()][d] += draw.shares[i][c];
         }
       }
       npv[Alternatives.KEEP_ALL][d] = run.setBase(alternatives.plan(Alternatives.KEEP_ALL));

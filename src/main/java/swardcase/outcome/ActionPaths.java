@@ -18,15 +18,19 @@ import swardcase.tables.Tables;
 /**
  * What every action does to every paddock, year by year from its start: growth in winter and in the
  * other months relative to a current stand, strength of the clover, cost and margin per ha, and the
- * share of old cultivars. Paths do not depend on the start year, so each is computed once per run.
+ * share of old cultivars.
  *
- * <p>A sowing that fails is sown again the year after and then takes. A path is the mean of the
- * two, weighted by the chance of establishment.
+ * <p>A sowing that fails is sown again the year after and then takes. In a draw each number of
+ * failures has a path of its own, and the year of sowing says which it is. Without draws a path is
+ * the mean of the two, weighted by the chance of establishment.
  */
 final class ActionPaths {
 
   private static final String WATERLOGGED_FACTOR = "dose.waterlogged-factor";
   private static final String LEAF_SHARE = "dose.leaf-share";
+
+  /** Most times that a sowing fails in a row. */
+  static final int MOST_FAILURES = 1;
 
   // Numbers of a year stand side by side.
   private static final int NUMBERS = 6;
@@ -59,6 +63,7 @@ final class ActionPaths {
   private final double[] yieldIn;
   private final double[] leafIn;
   private final double[] oldIn;
+  private boolean drawn;
 
   /** Enters the uncertain numbers of actions, of the dose and of the seed bank. */
   static void enter(
@@ -88,7 +93,7 @@ final class ActionPaths {
         allowed[i * actions.length + a] = paddock.arable() || !list.get(a).needsArable();
       }
     }
-    path = new double[paths * years * NUMBERS];
+    path = new double[paths * (MOST_FAILURES + 1) * years * NUMBERS];
     strongestOf = new double[stands.size()];
     plantShare = new double[years * mostSpecies];
     winterOpen = new double[actions.length];
@@ -111,8 +116,14 @@ final class ActionPaths {
     oldIn = new double[years];
   }
 
-  /** Computes every path for a run; the stands must have been set before. */
-  void set(double[] x) {
+  /**
+   * Computes every path for a run; the stands must have been set before.
+   *
+   * @param drawn whether each number of failures is to have a path of its own; else {@link #at}
+   *     must be asked for none, which gives the mean
+   */
+  void set(double[] x, boolean drawn) {
+    this.drawn = drawn;
     for (int i = 0; i < stands.size(); i++) {
       set(x, i);
     }
@@ -198,25 +209,50 @@ final class ActionPaths {
     }
     double chance = inputs.establishmentChance(x);
     double sowingCost = inputs.costPerHa(x, Phase.SOWING);
+    for (int f = 0; f <= MOST_FAILURES && drawn; f++) {
+      setSown(x, i, a, sowingCost, yearly, f, 1, f);
+    }
+    if (!drawn) {
+      double left = 1;
+      for (int f = 0; f <= MOST_FAILURES; f++) {
+        double share = f == MOST_FAILURES ? left : left * chance;
+        setSown(x, i, a, sowingCost, yearly, f, share, 0);
+        left -= share;
+      }
+    }
+  }
+
+  /**
+   * Adds the years from sowing on of a path that failed so often, by its share, to those that stand
+   * in a slot; the first one begins anew.
+   */
+  private void setSown(
+      double[] x,
+      int i,
+      int a,
+      double sowingCost,
+      double yearly,
+      int failures,
+      double share,
+      int slot) {
+    ActionInputs inputs = actions[a];
+    int sowing = inputs.action().runDownYears();
+    boolean begins = failures == slot;
     for (int k = sowing; k < years; k++) {
-      // Taken at first sowing: k - sowing years old. Failed and sown again: one year younger.
-      int before = Math.max(sowing, k - 1);
-      double taken = chance * standGrowth(x, inputs, k - sowing);
-      double again = (1 - chance) * standGrowth(x, inputs, before - sowing);
-      boolean shut = k == sowing;
-      boolean shutAgain = k <= sowing + 1;
-      double paid = shut ? sowingCost : k == sowing + 1 ? (1 - chance) * sowingCost : 0;
-      put(
-          i,
-          a,
-          k,
-          taken * yieldIn[k] * (shut ? winterOpen[a] : 1)
-              + again * yieldIn[before] * (shutAgain ? winterOpen[a] : 1),
-          taken * (shut ? otherOpen[a] : 1) + again * (shutAgain ? otherOpen[a] : 1),
-          chance * leafIn[k] + (1 - chance) * leafIn[before],
-          paid + yearly,
-          0,
-          chance * oldIn[k] + (1 - chance) * oldIn[before]);
+      // A stand that was sown again is so many years younger.
+      int as = Math.max(sowing, k - failures);
+      double growth = standGrowth(x, inputs, as - sowing);
+      boolean isShut = k <= sowing + failures;
+      int at = at(i, a, slot, k);
+      if (begins) {
+        Arrays.fill(path, at, at + NUMBERS, 0);
+      }
+      path[at + WINTER] += share * growth * yieldIn[as] * (isShut ? winterOpen[a] : 1);
+      path[at + OTHER] += share * growth * (isShut ? otherOpen[a] : 1);
+      path[at + STRENGTH] += share * leafIn[as];
+      path[at + COST] += share * ((isShut ? sowingCost : 0) + yearly);
+      path[at + OLD_SHARE] += share * oldIn[as];
+      strongestOf[i] = Math.max(strongestOf[i], path[at + STRENGTH]);
     }
   }
 
@@ -237,18 +273,23 @@ final class ActionPaths {
     };
   }
 
+  /** A year that is alike however often a sowing fails. */
   private void put(
       int i, int a, int k, double w, double o, double s, double c, double m, double old) {
-    int at = at(i, a, k);
+    int slots = drawn && actions[a].action().sows() ? MOST_FAILURES + 1 : 1;
+    for (int slot = 0; slot < slots; slot++) {
+      put(at(i, a, slot, k), w, o, s, c, m, old);
+    }
+    strongestOf[i] = Math.max(strongestOf[i], s);
+  }
+
+  private void put(int at, double w, double o, double s, double c, double m, double old) {
     path[at + WINTER] = w;
     path[at + OTHER] = o;
     path[at + STRENGTH] = s;
     path[at + COST] = c;
     path[at + MARGIN] = m;
     path[at + OLD_SHARE] = old;
-    if (s > strongestOf[i]) {
-      strongestOf[i] = s;
-    }
   }
 
   /** Winter growth is summed as losses, so that current cultivars alone give exactly 1. */
@@ -268,9 +309,19 @@ final class ActionPaths {
     return farm.paddocks().get(i).waterlogged() ? x[waterlogged] : 1;
   }
 
-  /** Where year {@code k} of an action on a paddock stands. */
+  /** Where year {@code k} of an action on a paddock stands whose sowing fails so often. */
+  int at(int i, int a, int failures, int k) {
+    return (((i * actions.length + a) * (MOST_FAILURES + 1) + failures) * years + k) * NUMBERS;
+  }
+
+  /** The same of an action that does not sow. */
   int at(int i, int a, int k) {
-    return ((i * actions.length + a) * years + k) * NUMBERS;
+    return at(i, a, 0, k);
+  }
+
+  /** The chance that a sowing takes, mean over seasons, 0 to 1. */
+  double establishmentChance(double[] x, int a) {
+    return actions[a].establishmentChance(x);
   }
 
   /** Whether the action can be done on the paddock at all. */

@@ -55,6 +55,7 @@ public final class OutcomeFunction {
   private final Farm farm;
   private final StandingClover stands;
   private final ActionPaths paths;
+  private final Sowings sowings;
   private final FeedSurface feed;
   private final FlockEffect[] flock;
   private final GrowthYear year;
@@ -115,6 +116,7 @@ public final class OutcomeFunction {
     UncertainNumbers.Builder numbers = new UncertainNumbers.Builder();
     StandingClover.enter(numbers, farm, tables, compositions);
     ActionPaths.enter(numbers, farm, tables, compositions);
+    Sowings.enter(numbers, farm, tables);
     FeedSurface.enter(numbers, farm, tables);
     farm.mobs().forEach(mob -> FlockEffect.enter(numbers, mob, tables));
     numbers.add(DISCOUNT_RATE, farm.finance().discountRate());
@@ -146,6 +148,7 @@ public final class OutcomeFunction {
     paddockWeight = new double[paddockArea.length];
     stands = new StandingClover(farm, model.tables(), numbers, model.compositions());
     paths = new ActionPaths(farm, numbers, stands, year);
+    sowings = new Sowings(farm, numbers, paths);
     feed =
         new FeedSurface(
             farm, model.tables(), year, numbers, model.demand(), model.budget(), runMoreEwes);
@@ -197,23 +200,21 @@ public final class OutcomeFunction {
    */
   public void set(double[] assumptions) {
     stands.set(assumptions);
-    setBesideStands(assumptions);
     Arrays.fill(seasonOfYear, feed.meanOfSeasons());
+    sowings.setMean();
+    setBesideStands(assumptions, false);
   }
 
   /**
-   * The same with clover and seasons drawn apart from the array. A season bears on the feed of its
-   * year: supplement and spare feed. What ewes eat before joining, and how many more ewes would be
-   * run, stay means over season types.
-   *
-   * @param shares for each paddock the share of each name in its {@link #composition}
-   * @param seasons for each year the place of its season type; the number of types stands for their
-   *     mean
+   * Takes a draw. A season bears on the feed of its year, supplement and spare feed, and on whether
+   * a sowing takes. What ewes eat before joining, and how many more ewes would be run, stay means
+   * over season types.
    */
-  public void set(double[] assumptions, double[][] shares, int[] seasons) {
-    stands.set(shares);
-    setBesideStands(assumptions);
-    System.arraycopy(seasons, 0, seasonOfYear, 0, years);
+  public void set(Draw draw) {
+    stands.set(draw.shares);
+    System.arraycopy(draw.seasons, 0, seasonOfYear, 0, years);
+    setBesideStands(draw.numbers, true);
+    sowings.set(draw);
   }
 
   /**
@@ -234,9 +235,9 @@ public final class OutcomeFunction {
     paths.set(assumptions, paddock);
   }
 
-  private void setBesideStands(double[] assumptions) {
+  private void setBesideStands(double[] assumptions, boolean drawn) {
     apart = NONE;
-    paths.set(assumptions);
+    paths.set(assumptions, drawn);
     setFarm(assumptions);
   }
 
@@ -284,7 +285,7 @@ public final class OutcomeFunction {
   private void addTo(double[] into, int to, int t, int i, int action, int start) {
     int a = t < start ? keep : action;
     int k = t < start ? 0 : t - start;
-    int at = paths.at(i, a, k);
+    int at = pathYear(t, i, action, start);
     double taken = taken(i, at);
     double strong = taken * paths.strength(at);
     boolean heldOff = paths.holdsOff(a);
@@ -363,7 +364,9 @@ public final class OutcomeFunction {
 
   /** Where the year of a choice stands among the paths. */
   private int pathYear(int t, int i, int action, int start) {
-    return t < start ? paths.at(i, keep, 0) : paths.at(i, action, t - start);
+    return t < start
+        ? paths.at(i, keep, 0)
+        : paths.at(i, action, sowings.failures(i, action, start), t - start);
   }
 
   /**
@@ -734,7 +737,7 @@ public final class OutcomeFunction {
   public double costPerHa(int paddock, int action, int start) {
     double sum = 0;
     for (int k = 0; k < years - start; k++) {
-      sum += paths.costPerHa(paths.at(paddock, action, k));
+      sum += paths.costPerHa(pathYear(start + k, paddock, action, start));
     }
     return sum;
   }

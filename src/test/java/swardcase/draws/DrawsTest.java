@@ -6,11 +6,19 @@ import static org.assertj.core.api.Assertions.within;
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import swardcase.FarmCopy;
+import swardcase.RandomFarms;
 import swardcase.chance.CountedRandom;
 import swardcase.chance.Range;
 import swardcase.chance.Sample;
 import swardcase.evidence.Assumption;
+import swardcase.farm.Action;
+import swardcase.farm.Farm;
+import swardcase.outcome.Draw;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 import swardcase.tables.Cultivar;
 
 class DrawsTest {
@@ -21,20 +29,15 @@ class DrawsTest {
 
   private final Draws draws = new Draws(FARM.model(), 4, BLOCKS, PER_BLOCK);
   private final CountedRandom random = new CountedRandom(0);
-  private final double[] x = FARM.model().inputs().likely();
-  private final double[][] shares = emptyShares();
-  private final int[] seasons = new int[FARM.model().years()];
-
-  private double[][] emptyShares() {
-    double[][] empty = new double[FARM.plan().paddocks()][];
-    Arrays.setAll(empty, i -> new double[draws.composition(i).size()]);
-    return empty;
-  }
+  private final Draw draw = new Draw(FARM.model());
+  private final double[] x = draw.numbers;
+  private final double[][] shares = draw.shares;
+  private final int[] seasons = draw.seasons;
 
   private double[] column(int input) {
     double[] column = new double[draws.count()];
     for (int d = 0; d < column.length; d++) {
-      draws.fill(d, random, x, shares, seasons);
+      draws.fill(d, random, draw);
       column[d] = x[input];
     }
     return column;
@@ -44,7 +47,7 @@ class DrawsTest {
   void fill_everyInput_hasTheMeanOfItsDistributionAndStaysInItsReach() {
     double[] sum = new double[x.length];
     for (int d = 0; d < draws.count(); d++) {
-      draws.fill(d, random, x, shares, seasons);
+      draws.fill(d, random, draw);
       for (int j = 0; j < x.length; j++) {
         Assumption input = FARM.model().inputs().get(j);
         sum[j] += x[j];
@@ -92,9 +95,9 @@ class DrawsTest {
 
   @Test
   void fill_cloverOfAPaddock_sumsToOneWithTheMeansOfItsComposition() {
-    double[][] sums = emptyShares();
+    double[][] sums = new Draw(FARM.model()).shares;
     for (int d = 0; d < draws.count(); d++) {
-      draws.fill(d, random, x, shares, seasons);
+      draws.fill(d, random, draw);
       for (int i = 0; i < shares.length; i++) {
         assertThat(Arrays.stream(shares[i]).sum()).isCloseTo(1, within(1e-12));
         double old = 0;
@@ -126,7 +129,7 @@ class DrawsTest {
     }
     double[] share = new double[draws.count()];
     for (int d = 0; d < share.length; d++) {
-      draws.fill(d, random, x, shares, seasons);
+      draws.fill(d, random, draw);
       share[d] = shares[paddock][place];
     }
     double mean = composition.meanShare(place);
@@ -135,6 +138,37 @@ class DrawsTest {
     double evenSplit = Math.sqrt(mean * (1 - mean) / (counted / effect + 2));
     assertThat(Sample.standardDeviation(share)).isGreaterThan(1.1 * evenSplit);
     assertThat(composition.share(Cultivar::isOld).isExact()).isFalse();
+  }
+
+  @Test
+  void fill_withAnActionMore_drawsEveryOtherNumberAsBefore() {
+    Farm farm = FARM.model().farm();
+    List<Action> fewer =
+        farm.actions().stream().filter(action -> !action.key().equals("crop-3")).toList();
+    FarmModel less = new FarmModel(FarmCopy.of(farm).actions(fewer).build(), RandomFarms.TABLES);
+    Draws ofLess = new Draws(less, 4, BLOCKS, PER_BLOCK);
+    Draw drawOfLess = new Draw(less);
+    List<String> keys =
+        List.of(
+            OutcomeFunction.LAMB_VALUE,
+            OutcomeFunction.SUPPLEMENT_PRICE,
+            "oestrogen.d50",
+            "action.spray-fallow.seed-set",
+            "action.crop-2.crop-margin",
+            "paddock." + farm.paddocks().get(1).name() + ".clover-share");
+    for (int d = 0; d < 50; d++) {
+      draws.fill(d, random, draw);
+      ofLess.fill(d, random, drawOfLess);
+      for (String key : keys) {
+        assertThat(drawOfLess.numbers[less.inputs().place(key)])
+            .as(key)
+            .isEqualTo(x[FARM.model().inputs().place(key)]);
+      }
+      assertThat(drawOfLess.shares).isDeepEqualTo(shares);
+      assertThat(drawOfLess.seasons).isEqualTo(seasons);
+      assertThat(drawOfLess.luck).isDeepEqualTo(draw.luck);
+    }
+    assertThat(less.inputs().size()).isLessThanOrEqualTo(FARM.model().inputs().size());
   }
 
   @Test
@@ -154,7 +188,7 @@ class DrawsTest {
       int first = draws.dimension(j);
       if (first != j && !inputs.get(j).range().isExact()) {
         pairs++;
-        draws.fill(3, random, x, shares, seasons);
+        draws.fill(3, random, draw);
         double u = place(inputs.get(j), x[j]);
         if (sameShape(inputs.get(j), inputs.get(first))) {
           assertThat(u).isCloseTo(place(inputs.get(first), x[first]), within(1e-9));
@@ -178,7 +212,7 @@ class DrawsTest {
     var types = FARM.model().farm().feedYear().seasons();
     int[][] count = new int[seasons.length][types.size()];
     for (int d = 0; d < draws.count(); d++) {
-      draws.fill(d, random, x, shares, seasons);
+      draws.fill(d, random, draw);
       for (int t = 0; t < seasons.length; t++) {
         count[t][seasons[t]]++;
       }
@@ -195,11 +229,11 @@ class DrawsTest {
   void fill_afterWarmingUp_allocatesNothing() {
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     for (int d = 0; d < draws.count(); d++) {
-      draws.fill(d, random, x, shares, seasons);
+      draws.fill(d, random, draw);
     }
     long before = threads.getCurrentThreadAllocatedBytes();
     for (int d = 0; d < 1000; d++) {
-      draws.fill(d, random, x, shares, seasons);
+      draws.fill(d, random, draw);
     }
     long bytes = threads.getCurrentThreadAllocatedBytes() - before;
     // The reading itself allocates a little once.

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import swardcase.chance.CountedRandom;
 import swardcase.chance.Sample;
 import swardcase.farm.SeasonGrowth;
+import swardcase.outcome.Draw;
 import swardcase.outcome.Outcome;
 import swardcase.outcome.OutcomeFunction;
 
@@ -25,23 +26,21 @@ class SeasonsTest {
     Farms farm = Farms.of(name);
     Draws draws = new Draws(farm.model(), 2, 20, 2);
     CountedRandom random = new CountedRandom(0);
-    double[] x = farm.model().inputs().likely();
-    double[][] shares = shares(farm, draws);
-    int[] seasons = new int[farm.model().years()];
+    Draw draw = new Draw(farm.model());
     List<SeasonGrowth> types = farm.model().farm().feedYear().seasons();
     OutcomeFunction run = farm.model().newRun();
     Outcome outcome = farm.model().newOutcome();
     for (int d = 0; d < draws.count(); d++) {
-      draws.fill(d, random, x, shares, seasons);
+      fill(draws, d, random, draw);
       double mean = 0;
       for (int season = 0; season < types.size(); season++) {
-        Arrays.fill(seasons, season);
-        run.set(x, shares, seasons);
+        Arrays.fill(draw.seasons, season);
+        run.set(draw);
         run.evaluate(farm.plan(), outcome);
         mean += types.get(season).chance().likely() * outcome.npv();
       }
-      Arrays.fill(seasons, types.size());
-      run.set(x, shares, seasons);
+      Arrays.fill(draw.seasons, types.size());
+      run.set(draw);
       run.evaluate(farm.plan(), outcome);
       assertThat(mean).isCloseTo(outcome.npv(), within(1e-9 * (1e3 + Math.abs(mean))));
     }
@@ -54,19 +53,17 @@ class SeasonsTest {
     Farms farm = Farms.of(name);
     Draws draws = new Draws(farm.model(), 3, 20, 20);
     CountedRandom random = new CountedRandom(0);
-    double[] x = farm.model().inputs().likely();
-    double[][] shares = shares(farm, draws);
-    int[] seasons = new int[farm.model().years()];
+    Draw draw = new Draw(farm.model());
     OutcomeFunction run = farm.model().newRun();
     Outcome outcome = farm.model().newOutcome();
     double[] difference = new double[draws.count()];
     for (int d = 0; d < draws.count(); d++) {
-      draws.fill(d, random, x, shares, seasons);
-      run.set(x, shares, seasons);
+      fill(draws, d, random, draw);
+      run.set(draw);
       run.evaluate(farm.plan(), outcome);
       difference[d] = outcome.npv();
-      Arrays.fill(seasons, farm.model().farm().feedYear().seasons().size());
-      run.set(x, shares, seasons);
+      Arrays.fill(draw.seasons, farm.model().farm().feedYear().seasons().size());
+      run.set(draw);
       run.evaluate(farm.plan(), outcome);
       difference[d] -= outcome.npv();
     }
@@ -75,9 +72,11 @@ class SeasonsTest {
     assertThat(Sample.mean(difference)).isCloseTo(0, within(3 * error));
   }
 
-  private static double[][] shares(Farms farm, Draws draws) {
-    double[][] shares = new double[farm.plan().paddocks()][];
-    Arrays.setAll(shares, i -> new double[draws.composition(i).size()]);
-    return shares;
+  /** Every sowing takes, so that seasons bear on feed alone. */
+  private static void fill(Draws draws, int d, CountedRandom random, Draw draw) {
+    draws.fill(d, random, draw);
+    for (double[] luck : draw.luck) {
+      Arrays.fill(luck, 0);
+    }
   }
 }

@@ -47,7 +47,7 @@ class ActionPathsTest {
 
   ActionPathsTest() {
     stands.set(x);
-    paths.set(x);
+    paths.set(x, false);
   }
 
   private static Farm farm() {

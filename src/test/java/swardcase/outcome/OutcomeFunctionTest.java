@@ -452,10 +452,11 @@ class OutcomeFunctionTest {
         12,
         (any, random) -> {
           int years = any.model.years();
-          double[][] shares = new double[any.plan.paddocks()][];
+          Draw draw = new Draw(any.model);
+          System.arraycopy(any.x, 0, draw.numbers, 0, any.x.length);
+          double[][] shares = draw.shares;
           for (int i = 0; i < shares.length; i++) {
             int size = any.run.composition(i).size();
-            shares[i] = new double[size];
             double left = 1;
             for (int c = 0; c < size; c++) {
               shares[i][c] = c == size - 1 ? left : left * random.nextDouble();
@@ -465,15 +466,14 @@ class OutcomeFunctionTest {
           OutcomeFunction apart = any.model.newRun();
           Outcome of = any.model.newOutcome();
           Outcome mean = any.model.newOutcome();
-          int[] seasons = new int[years];
-          Arrays.fill(seasons, any.seasons());
-          apart.set(any.x, shares, seasons);
+          Arrays.fill(draw.seasons, any.seasons());
+          apart.set(draw);
           apart.evaluate(any.plan, mean);
           double[] saved = new double[years];
           double[] spare = new double[years];
           for (int season = 0; season < any.seasons(); season++) {
-            Arrays.fill(seasons, season);
-            apart.set(any.x, shares, seasons);
+            Arrays.fill(draw.seasons, season);
+            apart.set(draw);
             apart.evaluate(any.plan, of);
             for (int t = 0; t < years; t++) {
               saved[t] += any.chance(season) * of.supplementSaved(t);

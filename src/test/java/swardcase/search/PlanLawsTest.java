@@ -21,6 +21,7 @@ import swardcase.farm.Farm;
 import swardcase.farm.Finance;
 import swardcase.farm.Paddock;
 import swardcase.intake.FarmFolder;
+import swardcase.outcome.Draw;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.Outcome;
 import swardcase.outcome.OutcomeFunction;
@@ -141,12 +142,13 @@ class PlanLawsTest {
       FarmModel model = PlanFarms.model(RandomFarms.any(random));
       OutcomeFunction run = model.newRun();
       int paddocks = model.farm().paddocks().size();
-      double[][] standing = new double[paddocks][];
+      Draw draw = new Draw(model);
+      System.arraycopy(draw(model, random), 0, draw.numbers, 0, draw.numbers.length);
+      double[][] standing = draw.shares;
       for (int i = 0; i < paddocks; i++) {
-        standing[i] = new double[run.composition(i).size()];
         standing[i][random.nextInt(standing[i].length)] = 1;
       }
-      run.set(draw(model, random), standing, new int[model.years()]);
+      run.set(draw);
       for (int i = 0; i < paddocks; i++) {
         for (int a = 0; a < model.actions().size(); a++) {
           int species = standing[i].length + 1;
