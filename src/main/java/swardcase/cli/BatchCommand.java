@@ -199,15 +199,23 @@ final class BatchCommand implements Callable<Integer> {
     beside.forEach(other -> await(other.answer()));
     try {
       return line.work().call();
-    } catch (OutOfMemoryError failure) {
-      return line.failed(
-          "line "
-              + line.number()
-              + ": needs more memory than the program has; give it more, such as java -Xmx2g, or"
-              + " fewer --draws");
-    } catch (Exception failure) {
+    } catch (Exception | VirtualMachineError | LinkageError failure) {
+      if (isOfMemory(failure)) {
+        return line.failed(
+            "line "
+                + line.number()
+                + ": needs more memory than the program has; give it more, such as java -Xmx2g, or"
+                + " fewer --draws");
+      }
       throw new IllegalStateException("a farm could not be worked on", failure);
     }
+  }
+
+  /** A class that found no memory when it was first used cannot be used any more either. */
+  private static boolean isOfMemory(Throwable failure) {
+    return failure instanceof OutOfMemoryError
+        || failure instanceof LinkageError
+        || failure.getCause() != null && isOfMemory(failure.getCause());
   }
 
   /** The answer, or empty where the memory ran out. */
@@ -218,7 +226,7 @@ final class BatchCommand implements Callable<Integer> {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("stopped while working on a farm", stopped);
     } catch (ExecutionException failure) {
-      if (failure.getCause() instanceof OutOfMemoryError) {
+      if (isOfMemory(failure)) {
         return Optional.empty();
       }
       throw new IllegalStateException("a farm could not be worked on", failure.getCause());

@@ -225,7 +225,7 @@ class BatchCommandTest {
     Path large = Path.of("demo-data", "large-farm").toAbsolutePath();
     Path lines = Files.writeString(folder.resolve("farms.txt"), farm + "\n" + large + "\n" + farm);
     List<String> command =
-        List.of("batch", "--date", "2026-11-25", "--draws", "16000", "--workers", "2");
+        List.of("batch", "--date", "2026-11-25", "--draws", "8000", "--workers", "2");
 
     Ran ran = OwnProcess.run(lines, List.of("-Xmx64m"), command);
 
