@@ -33,11 +33,11 @@ class PlanNotesTest {
   }
 
   @Test
-  void notes_farmWithNothingToGain_sayThatKeepingIsProvedBest() {
+  void notes_farmWithNothingToGain_sayThatNothingBetterWasFound() {
     Report report = report("current-farm", List.of());
     assertThat(report.plan().headline()).startsWith("Keep");
     assertThat(report.plan().notes())
-        .anyMatch(note -> note.contains("proved that no plan gains more than keeping everything"))
+        .anyMatch(note -> note.contains("found none that gains more than keeping everything"))
         .anyMatch(note -> note.contains("never sown in this plan: Sandplain"))
         .anyMatch(note -> note.startsWith("Next best: "));
     assertThat(report.plan().loan()).isEmpty();
