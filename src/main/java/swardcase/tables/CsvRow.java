@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import swardcase.chance.Range;
 import swardcase.check.Fault;
 import swardcase.check.NearestName;
+import swardcase.check.ReadLimits;
 
 /**
  * A row of a {@link CsvTable}. Methods that begin with {@code find} accept a blank cell or a column
@@ -163,7 +164,7 @@ public final class CsvRow {
         likely,
         String.format(Locale.ROOT, "%s, %s and %s must be in rising order", low, likely, high),
         Stream.of(low, likely, high).map(this::text).toList().toString(),
-        "");
+        List.of());
     return Optional.empty();
   }
 
@@ -223,20 +224,19 @@ public final class CsvRow {
     try {
       return Optional.of(maker.get());
     } catch (IllegalArgumentException e) {
-      report("", e.getMessage(), "", "");
+      report("", e.getMessage(), "", List.of());
       return Optional.empty();
     }
   }
 
   /** Reports a fault of this cell, with what was found there. */
   public void fault(String column, String rule) {
-    report(column, rule, findText(column).orElse(""), "");
+    faultName(column, rule, List.of());
   }
 
   /** Reports that this cell is none of the names, with the nearest of them. */
   public void faultName(String column, String rule, Collection<String> names) {
-    String found = findText(column).orElse("");
-    report(column, rule, found, NearestName.find(found, names).orElse(""));
+    report(column, rule, findText(column).orElse(""), names);
   }
 
   private OptionalDouble refused(String column, String rule) {
@@ -244,9 +244,13 @@ public final class CsvRow {
     return OptionalDouble.empty();
   }
 
-  private void report(String column, String rule, String found, String nearest) {
+  private void report(String column, String rule, String found, Collection<String> names) {
     good = false;
-    faults.add(new Fault(file, line(), column, rule, found, nearest));
+    if (faults.size() < ReadLimits.FAULTS) {
+      boolean few = faults.size() < ReadLimits.NEAREST;
+      String nearest = few ? NearestName.find(found, names).orElse("") : "";
+      faults.add(new Fault(file, line(), column, rule, found, nearest));
+    }
   }
 
   private static String rule(double least, double most) {
