@@ -17,7 +17,16 @@ public final class Main {
     CommandLine line = commandLine(arguments);
     line.setOut(EncodableWriter.printer(new FileOutputStream(FileDescriptor.out)));
     line.setErr(EncodableWriter.printer(new FileOutputStream(FileDescriptor.err)));
-    System.exit(heard(line, line.execute(arguments)));
+    System.exit(heard(line, run(line, arguments)));
+  }
+
+  /** The exit code of a command; running out of memory is told in words, too. */
+  static int run(CommandLine line, String... arguments) {
+    try {
+      return line.execute(arguments);
+    } catch (OutOfMemoryError | StackOverflowError tooMuch) {
+      return Failures.outOfRoom(tooMuch, line);
+    }
   }
 
   /** The exit code, which says so if what was printed did not arrive. */
