@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -67,19 +68,32 @@ public final class Damage {
 
   /** A workbook's archive with one of its parts changed: sound as an archive, whatever is in it. */
   public static byte[] toPartOf(byte[] archive, SplittableRandom random) throws IOException {
+    Map<String, byte[]> parts = parts(archive);
+    List<String> names = List.copyOf(parts.keySet());
+    String damaged = names.get(random.nextInt(names.size()));
+    parts.put(damaged, to(parts.get(damaged), random));
+    return archive(parts);
+  }
+
+  /** The parts of an archive in their order. */
+  public static Map<String, byte[]> parts(byte[] archive) throws IOException {
     Map<String, byte[]> parts = new LinkedHashMap<>();
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(archive))) {
       for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
         parts.put(part.getName(), in.readAllBytes());
       }
     }
-    List<String> names = List.copyOf(parts.keySet());
-    String damaged = names.get(random.nextInt(names.size()));
-    parts.put(damaged, to(parts.get(damaged), random));
+    return parts;
+  }
+
+  /** An archive without the time of day. */
+  public static byte[] archive(Map<String, byte[]> parts) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipOutputStream out = new ZipOutputStream(bytes)) {
       for (Map.Entry<String, byte[]> part : parts.entrySet()) {
-        out.putNextEntry(new ZipEntry(part.getKey()));
+        ZipEntry entry = new ZipEntry(part.getKey());
+        entry.setTimeLocal(LocalDateTime.of(1980, 1, 1, 0, 0));
+        out.putNextEntry(entry);
         out.write(part.getValue());
       }
     }
