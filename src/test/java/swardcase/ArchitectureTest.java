@@ -109,8 +109,8 @@ class ArchitectureTest {
     onlyIn("paper", "org.apache.pdfbox..");
     onlyIn("cli", "picocli..");
     onlyIn("intake", "org.yaml..");
-    onlyIn("intake", "org.dhatim.fastexcel.reader..");
-    onlyIn("workbook", "org.dhatim.fastexcel");
+    onlyIn("intake", "javax.xml.stream..");
+    onlyIn("workbook", "org.dhatim.fastexcel..");
   }
 
   private static void onlyIn(String room, String library) {

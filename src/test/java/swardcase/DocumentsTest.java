@@ -48,7 +48,10 @@ class DocumentsTest {
     assertThat(named).hasSizeGreaterThan(20).allSatisfy(name -> assertThat(source(name)).exists());
   }
 
-  /** The way of a plant count is short, and each of its files knows another of them or is known to it. */
+  /**
+   * The way of a plant count is short, and each of its files knows another of them or is known to
+   * it.
+   */
   @Test
   void wayOfAPlantCount_inTheGuide_hasAtMostTwentyFilesThatHangTogether() throws IOException {
     List<String> way =

@@ -16,13 +16,23 @@ import java.util.Comparator;
 public record Fault(String file, int line, String column, String rule, String found, String nearest)
     implements Comparable<Fault> {
 
-  /** Checks that nothing is null. */
+  private static final int MOST_FOUND = 60;
+
+  /** Checks that nothing is null; what was found is cut to what a message can bear. */
   public Fault {
     Check.notBlank(file, "file of a fault");
-    Check.notNull(column, "column of a fault");
+    column = brief(Check.notNull(column, "column of a fault"), ReadLimits.NAME_CHARACTERS);
     Check.notBlank(rule, "rule of a fault");
-    Check.notNull(found, "found of a fault");
+    found = brief(Check.notNull(found, "found of a fault"), MOST_FOUND);
     Check.notNull(nearest, "nearest of a fault");
+  }
+
+  /** On one line, with nothing hidden, and not longer than {@code most} signs. */
+  private static String brief(String text, int most) {
+    String line = VisibleText.of(text).replaceAll("\\s+", " ").strip();
+    return line.codePointCount(0, line.length()) <= most
+        ? line
+        : line.substring(0, line.offsetByCodePoints(0, most - 3)) + "...";
   }
 
   /** The fault in one line: {@code paddocks.csv:4: area_ha: must be more than zero; found '-3'}. */

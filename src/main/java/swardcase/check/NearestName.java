@@ -2,7 +2,6 @@ package swardcase.check;
 
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -10,6 +9,9 @@ import java.util.function.Predicate;
 
 /** Finds the valid name a mistyped one was probably meant to be. */
 public final class NearestName {
+
+  /** Letters of the longest name that is compared: what is longer was not typed by hand. */
+  private static final int LONGEST = 50;
 
   private NearestName() {}
 
@@ -22,14 +24,21 @@ public final class NearestName {
    */
   public static Optional<String> find(String typed, Collection<String> names) {
     String wanted = typed.strip().toLowerCase(Locale.ROOT);
-    return names.stream()
-        .min(
-            Comparator.<String>comparingInt(name -> changes(wanted, name.toLowerCase(Locale.ROOT)))
-                .thenComparing(Comparator.naturalOrder()))
-        .filter(
-            name ->
-                changes(wanted, name.toLowerCase(Locale.ROOT))
-                    <= Math.max(1, Math.max(name.length(), wanted.length()) / 3))
+    if (wanted.length() > LONGEST) {
+      return Optional.empty();
+    }
+    String nearest = null;
+    int fewest = Integer.MAX_VALUE;
+    for (String name : names) {
+      String other = name.toLowerCase(Locale.ROOT);
+      int most = Math.max(1, Math.max(other.length(), wanted.length()) / 3);
+      int changes = changes(wanted, other, Math.min(most, fewest));
+      if (changes < fewest || changes == fewest && nearest != null && name.compareTo(nearest) < 0) {
+        nearest = name;
+        fewest = changes;
+      }
+    }
+    return Optional.ofNullable(nearest)
         .or(() -> theOne(names, name -> !wanted.isEmpty() && name.startsWith(wanted)))
         .or(() -> theOne(names, name -> Arrays.asList(name.split(" ")).contains(wanted)));
   }
@@ -45,26 +54,45 @@ public final class NearestName {
     return fitting.size() == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
   }
 
-  /** Insertions, deletions, substitutions and swaps of neighbours. */
-  private static int changes(String from, String to) {
-    int[][] least = new int[from.length() + 1][to.length() + 1];
-    for (int i = 0; i <= from.length(); i++) {
-      for (int j = 0; j <= to.length(); j++) {
-        if (i == 0 || j == 0) {
-          least[i][j] = i + j;
-          continue;
-        }
+  /**
+   * Insertions, deletions, substitutions and swaps of neighbours: the least number that makes one
+   * of the other (optimal string alignment), row by row; {@link Integer#MAX_VALUE} if it is more
+   * than {@code most}. Letters further apart than {@code most} places cannot stand for each other,
+   * so that only a band beside the diagonal is worked out.
+   */
+  private static int changes(String from, String to, int most) {
+    if (Math.abs(from.length() - to.length()) > most || to.length() > LONGEST) {
+      return Integer.MAX_VALUE;
+    }
+    int[] before = new int[to.length() + 1];
+    int[] last = new int[to.length() + 1];
+    int[] least = new int[to.length() + 1];
+    for (int j = 0; j <= to.length(); j++) {
+      least[j] = j;
+    }
+    for (int i = 1; i <= from.length(); i++) {
+      int[] free = before;
+      before = last;
+      last = least;
+      least = free;
+      Arrays.fill(least, most + 1);
+      least[0] = i;
+      int leastOfRow = i;
+      for (int j = Math.max(1, i - most); j <= Math.min(to.length(), i + most); j++) {
         int same = from.charAt(i - 1) == to.charAt(j - 1) ? 0 : 1;
-        least[i][j] =
-            Math.min(least[i - 1][j - 1] + same, Math.min(least[i - 1][j], least[i][j - 1]) + 1);
+        least[j] = Math.min(last[j - 1] + same, Math.min(last[j], least[j - 1]) + 1);
         if (i > 1
             && j > 1
             && from.charAt(i - 1) == to.charAt(j - 2)
             && from.charAt(i - 2) == to.charAt(j - 1)) {
-          least[i][j] = Math.min(least[i][j], least[i - 2][j - 2] + 1);
+          least[j] = Math.min(least[j], before[j - 2] + 1);
         }
+        leastOfRow = Math.min(leastOfRow, least[j]);
+      }
+      if (leastOfRow > most) {
+        return Integer.MAX_VALUE;
       }
     }
-    return least[from.length()][to.length()];
+    return least[to.length()] <= most ? least[to.length()] : Integer.MAX_VALUE;
   }
 }

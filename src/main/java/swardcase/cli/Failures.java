@@ -58,6 +58,17 @@ final class Failures {
     return ExitCodes.INTERNAL_FAULT;
   }
 
+  /** A farm that needs more memory than the program was given. */
+  static int outOfRoom(Error tooMuch, CommandLine line) {
+    line.getErr()
+        .println(
+            "Swardcase ran out of memory ("
+                + tooMuch.getClass().getSimpleName()
+                + "). Give it more, such as java -Xmx2g -jar swardcase.jar ..., or report it with the"
+                + " farm folder.");
+    return ExitCodes.INTERNAL_FAULT;
+  }
+
   static void print(FaultsException faults, PrintWriter err) {
     for (Fault fault : faults.faults()) {
       err.println(PlainText.of(fault.message()));

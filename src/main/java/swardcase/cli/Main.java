@@ -25,8 +25,17 @@ public final class Main {
     StandardOutput out = new StandardOutput();
     line.setOut(EncodableWriter.printer(out));
     line.setErr(EncodableWriter.printer(new FileOutputStream(FileDescriptor.err)));
-    int code = line.execute(arguments);
+    int code = run(line, arguments);
     System.exit(heard(line, code, out::readerGone));
+  }
+
+  /** The exit code of a command; running out of memory is told in words, too. */
+  static int run(CommandLine line, String... arguments) {
+    try {
+      return line.execute(arguments);
+    } catch (OutOfMemoryError | StackOverflowError tooMuch) {
+      return Failures.outOfRoom(tooMuch, line);
+    }
   }
 
   /**

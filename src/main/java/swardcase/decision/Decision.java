@@ -141,7 +141,10 @@ public final class Decision {
     return costOfFixing;
   }
 
-  /** The plan's value, which is its net present value less effort, and the bound on it. */
+  /**
+   * The plan's value, which is its net present value less effort, and how near other starts of the
+   * search came.
+   */
   public PlanSearch.Found found() {
     return found;
   }

@@ -9,6 +9,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
+import swardcase.check.ReadLimits;
 import swardcase.intake.FaultList.Place;
 import swardcase.intake.YamlNode.Entries;
 import swardcase.intake.YamlNode.Entry;
@@ -86,6 +87,11 @@ public final class FarmDocument {
       if (row instanceof Entries cells) {
         columns.addAll(cells.entries().keySet());
       }
+    }
+    if (columns.size() > ReadLimits.COLUMNS) {
+      String rule = "must not have more than " + ReadLimits.COLUMNS + " columns";
+      faults.add(new Place(name, 0, part), rule, "");
+      return Optional.empty();
     }
     List<String> headings = List.copyOf(columns);
     SortedMap<Integer, List<String>> cells = new TreeMap<>();

@@ -1,6 +1,8 @@
 package swardcase.intake;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -41,7 +43,7 @@ final class FarmTables {
    */
   static FarmTables of(Path folder, List<Fault> ofTables, FaultList faults) {
     Path file = folder.resolve(FarmWorkbook.FILE);
-    boolean there = Files.exists(file);
+    boolean there = Files.exists(file, LinkOption.NOFOLLOW_LINKS);
     Optional<FarmWorkbook> workbook =
         there ? FarmWorkbook.find(file, ofTables, faults) : Optional.empty();
     return new FarmTables(folder, there, workbook, ofTables, faults);
@@ -84,7 +86,7 @@ final class FarmTables {
   }
 
   private boolean isCsv(String name) {
-    return Files.exists(folder.resolve(name + ".csv"));
+    return Files.exists(folder.resolve(name + ".csv"), LinkOption.NOFOLLOW_LINKS);
   }
 
   private boolean isSheet(String name) {
@@ -94,6 +96,7 @@ final class FarmTables {
   /** A file that is there, is text and is not too large. */
   private Optional<CsvTable> csv(String name) {
     Path file = folder.resolve(name + ".csv");
-    return FileText.find(file, faults).map(text -> CsvTable.read(file, ofTables));
+    return FileText.find(file, faults)
+        .map(text -> CsvTable.of(name + ".csv", text.getBytes(StandardCharsets.UTF_8), ofTables));
   }
 }

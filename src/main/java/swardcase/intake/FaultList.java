@@ -9,14 +9,11 @@ import java.util.function.Supplier;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.check.NearestName;
-import swardcase.check.VisibleText;
+import swardcase.check.ReadLimits;
 import swardcase.intake.YamlNode.Spot;
 
 /** Collects the faults of all files, so that the user sees them together. */
 final class FaultList {
-
-  /** Faults beyond this number are not kept: the file is then something else altogether. */
-  private static final int MOST = 500;
 
   private final Set<Fault> faults = new LinkedHashSet<>();
   private int count;
@@ -35,15 +32,17 @@ final class FaultList {
 
   /** A fault about a name, which offers the nearest of {@code names}. */
   void add(Place place, String rule, String found, Collection<String> names) {
-    String nearest = NearestName.find(found, names).orElse("");
-    addAll(
-        List.of(
-            new Fault(place.file(), place.line(), place.column(), rule, brief(found), nearest)));
+    count++;
+    if (faults.size() < ReadLimits.FAULTS) {
+      boolean few = faults.size() < ReadLimits.NEAREST;
+      String nearest = few ? NearestName.find(found, names).orElse("") : "";
+      faults.add(new Fault(place.file(), place.line(), place.column(), rule, found, nearest));
+    }
   }
 
   void addAll(Collection<Fault> more) {
     count += more.size();
-    more.stream().limit(MOST - faults.size()).forEach(faults::add);
+    more.stream().limit(ReadLimits.FAULTS - faults.size()).forEach(faults::add);
   }
 
   /** How many there are, to be handed to {@link #build} later. */
@@ -71,13 +70,5 @@ final class FaultList {
     if (!faults.isEmpty()) {
       throw new FaultsException(List.copyOf(faults));
     }
-  }
-
-  /** What stood there, on one line and not longer than a message can bear. */
-  private static String brief(String found) {
-    String line = VisibleText.of(found).replaceAll("\\s+", " ").strip();
-    return line.codePointCount(0, line.length()) <= 60
-        ? line
-        : line.substring(0, line.offsetByCodePoints(0, 57)) + "...";
   }
 }

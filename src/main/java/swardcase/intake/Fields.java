@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import swardcase.chance.Range;
 import swardcase.check.NearestName;
+import swardcase.check.ReadLimits;
 import swardcase.intake.FaultList.Place;
 import swardcase.intake.YamlNode.Entries;
 import swardcase.intake.YamlNode.Entry;
@@ -84,7 +85,14 @@ final class Fields {
   }
 
   Optional<String> findText(String key) {
-    return findScalar(key, "a word or a line of text").map(scalar -> Names.tidy(scalar.text()));
+    Optional<String> text =
+        findScalar(key, "a word or a line of text").map(scalar -> Names.tidy(scalar.text()));
+    if (text.isPresent() && text.get().length() > ReadLimits.NAME_CHARACTERS) {
+      String rule = "must not be longer than " + ReadLimits.NAME_CHARACTERS + " characters";
+      fault(key, rule, text.get());
+      return Optional.empty();
+    }
+    return text;
   }
 
   /** A text that must be one of {@code names}, case aside. */

@@ -1,19 +1,19 @@
 package swardcase.intake;
 
-import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Optional;
+import swardcase.check.ReadLimits;
+import swardcase.check.SmallFile;
 import swardcase.intake.FaultList.Place;
 
 /** Reads a file of the user as text: UTF-8, with or without a byte order mark. */
 final class FileText {
-
-  private static final long MOST_BYTES = 1_000_000;
 
   private FileText() {}
 
@@ -28,20 +28,13 @@ final class FileText {
    * @param name what the file is called in faults
    */
   static Optional<String> find(Path file, String name, FaultList faults) {
-    try {
-      if (!Files.isRegularFile(file)) {
-        faults.add(new Place(name, 0, ""), "must be in the farm folder", "");
-        return Optional.empty();
-      }
-      if (Files.size(file) > MOST_BYTES) {
-        faults.add(new Place(name, 0, ""), "must not be larger than 1 MB", "");
-        return Optional.empty();
-      }
-      return decode(Files.readAllBytes(file), name, faults);
-    } catch (IOException unreadable) {
-      faults.add(new Place(name, 0, ""), "must be readable", "");
+    Place whole = new Place(name, 0, "");
+    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      faults.add(whole, "must be in the farm folder", "");
       return Optional.empty();
     }
+    return SmallFile.find(file, ReadLimits.TEXT_BYTES, rule -> faults.add(whole, rule, ""))
+        .flatMap(bytes -> decode(bytes, name, faults));
   }
 
   private static Optional<String> decode(byte[] bytes, String name, FaultList faults) {

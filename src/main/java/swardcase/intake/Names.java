@@ -2,7 +2,9 @@ package swardcase.intake;
 
 import java.text.Normalizer;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import swardcase.check.VisibleText;
@@ -26,6 +28,13 @@ final class Names {
   /** Names that differ only in case, spacing or the coding of accents have one key. */
   static String key(String name) {
     return tidy(name).toLowerCase(Locale.ROOT);
+  }
+
+  /** The names by their keys; of two with the same key, the first. */
+  static Map<String, String> byKey(Collection<String> names) {
+    Map<String, String> byKey = new HashMap<>();
+    names.forEach(name -> byKey.putIfAbsent(key(name), name));
+    return byKey;
   }
 
   /** The one of {@code names} with the same key. */

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import swardcase.chance.Range;
 import swardcase.check.Fault;
+import swardcase.check.ReadLimits;
 import swardcase.farm.Identification;
 import swardcase.farm.LeafTest;
 import swardcase.farm.Mob;
@@ -69,6 +70,11 @@ final class PaddocksCsv {
     if (table.rows().isEmpty()) {
       faults.add(new Fault(table.name(), 0, "", "must have a paddock", "", ""));
     }
+    if (table.rows().size() > ReadLimits.PADDOCKS) {
+      String rule = "must not have more than " + ReadLimits.PADDOCKS + " paddocks";
+      faults.add(new Fault(table.name(), 0, "", rule, "", ""));
+      return paddocks;
+    }
     Map<String, Integer> lines = new LinkedHashMap<>();
     for (CsvRow row : table.rows()) {
       String key = Names.key(row.text("paddock"));
@@ -96,6 +102,9 @@ final class PaddocksCsv {
   }
 
   private Optional<Paddock> find(CsvRow row) {
+    if (row.findText("paddock").orElse("").length() > ReadLimits.NAME_CHARACTERS) {
+      row.fault("paddock", "must not be longer than " + ReadLimits.NAME_CHARACTERS + " characters");
+    }
     double area = row.number("area_ha");
     if (area <= 0 || area > MOST_HA) {
       row.fault("area_ha", "must be more than zero and not above " + NumberText.plain(MOST_HA));

@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import swardcase.check.NearestName;
+import swardcase.check.ReadLimits;
 import swardcase.farm.Identification;
 import swardcase.tables.CsvRow;
 import swardcase.tables.CsvTable;
@@ -26,6 +30,9 @@ final class PlantsCsv {
 
   /** The row for plants of an old kind that nobody could name. */
   private static final String UNIDENTIFIED_OLD = "unidentified old";
+
+  /** Between names of which the plant may be either. */
+  private static final Pattern BETWEEN = Pattern.compile(" (?i:or) |/");
 
   private static final List<String> REQUIRED = List.of("paddock", "cultivar");
   private static final List<String> OPTIONAL = List.of("plants", "percent", "plants_looked_at");
@@ -63,10 +70,10 @@ final class PlantsCsv {
 
   private static final int MOST_PLANTS = 100_000;
 
-  private final Tables tables;
+  private final Map<String, String> cultivars;
 
   PlantsCsv(Tables tables) {
-    this.tables = tables;
+    this.cultivars = Names.byKey(tables.cultivars().keySet());
   }
 
   /** What the rows of one paddock have in common. */
@@ -90,7 +97,7 @@ final class PlantsCsv {
       CsvTable table, List<String> paddocks, String paddocksName) {
     Map<String, Walk> walks = new LinkedHashMap<>();
     if (table.demand(REQUIRED, OPTIONAL)) {
-      List<String> keys = paddocks.stream().map(Names::key).toList();
+      Set<String> keys = paddocks.stream().map(Names::key).collect(Collectors.toSet());
       for (CsvRow row : table.rows()) {
         String key = Names.key(row.text("paddock"));
         if (!key.isEmpty() && !keys.isEmpty() && !keys.contains(key)) {
@@ -173,12 +180,16 @@ final class PlantsCsv {
   /** {@code Dinninup or Yarloop} and {@code Dinninup / Yarloop} are two candidates. */
   private List<String> candidates(CsvRow row) {
     List<String> candidates = new ArrayList<>();
-    String[] parts = row.text("cultivar").split("\\s+(?i:or)\\s+|/");
+    String[] parts = BETWEEN.split(Names.tidy(row.text("cultivar")));
+    if (parts.length > ReadLimits.CANDIDATES) {
+      row.fault("cultivar", "must not be more than " + ReadLimits.CANDIDATES + " names");
+      return candidates;
+    }
     for (String part : parts) {
-      Optional<String> known = Names.find(part, tables.cultivars().keySet());
-      if (known.isPresent() && !candidates.contains(known.get())) {
-        candidates.add(known.get());
-      } else if (known.isEmpty() && row.findText("cultivar").isPresent()) {
+      String known = cultivars.get(Names.key(part));
+      if (known != null && !candidates.contains(known)) {
+        candidates.add(known);
+      } else if (known == null && row.findText("cultivar").isPresent()) {
         unknown(row, part.strip(), parts.length == 1);
       }
     }
@@ -187,10 +198,12 @@ final class PlantsCsv {
 
   private void unknown(CsvRow row, String name, boolean alone) {
     String rule = "must be in the table of cultivars";
-    String nearest = NearestName.find(name, tables.cultivars().keySet()).orElse(everydayWord(name));
+    Supplier<String> meant =
+        () -> NearestName.find(name, cultivars.values()).orElse(everydayWord(name));
     if (alone) {
-      row.fault("cultivar", rule, nearest);
+      row.fault("cultivar", rule, meant);
     } else {
+      String nearest = meant.get();
       String hint = nearest.isEmpty() ? "' is not" : "' is nearest to '" + nearest + "'";
       row.fault("cultivar", rule + ": '" + name + hint);
     }

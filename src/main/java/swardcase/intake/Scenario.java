@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import swardcase.check.Fault;
 import swardcase.intake.FaultList.Place;
 import swardcase.intake.YamlNode.Entries;
@@ -40,17 +42,17 @@ public final class Scenario {
   /** The table of paddocks with the cells this scenario changes. */
   CsvTable over(CsvTable table, FaultList faults) {
     List<String> names = PaddocksCsv.names(table);
+    Set<String> known = names.stream().map(Names::key).collect(Collectors.toSet());
     Map<String, Entry> changes = new LinkedHashMap<>();
     paddocks
         .entries()
         .forEach(
             (paddock, entry) -> {
-              Optional<String> known = Names.find(paddock, names);
-              if (known.isEmpty()) {
+              if (!known.contains(Names.key(paddock))) {
                 Place place = new Place(entry.at(), ScenarioFile.PADDOCKS);
                 faults.add(place, "must be a paddock of the farm", paddock, names);
               }
-              known.ifPresent(found -> changes.put(Names.key(found), entry));
+              changes.put(Names.key(paddock), entry);
             });
     return table.with(
         table.rows().stream()

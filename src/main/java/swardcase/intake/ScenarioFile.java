@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import swardcase.check.FaultsException;
+import swardcase.check.ReadLimits;
 import swardcase.intake.FaultList.Place;
 import swardcase.intake.YamlNode.Entries;
 import swardcase.intake.YamlNode.Entry;
@@ -68,6 +69,11 @@ public final class ScenarioFile {
           place,
           "must have 'scenarios:' with a name for each below it, and below that what it changes",
           "");
+      return List.of();
+    }
+    if (named.entries().size() > ReadLimits.SCENARIOS) {
+      String rule = "must not be more than " + ReadLimits.SCENARIOS;
+      faults.add(new Place(below.at(), TOP), rule, "");
       return List.of();
     }
     List<Scenario> scenarios = new ArrayList<>();

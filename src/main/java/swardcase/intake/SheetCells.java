@@ -1,19 +1,18 @@
 package swardcase.intake;
 
-import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Stream;
-import org.dhatim.fastexcel.reader.Cell;
-import org.dhatim.fastexcel.reader.CellType;
-import org.dhatim.fastexcel.reader.Row;
-import org.dhatim.fastexcel.reader.Sheet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.stream.XMLStreamException;
+import swardcase.check.Check;
 import swardcase.check.Fault;
+import swardcase.check.ReadLimits;
+import swardcase.intake.NumberFormats.Shown;
 import swardcase.tables.CsvTable;
 
 /**
@@ -24,117 +23,170 @@ import swardcase.tables.CsvTable;
  */
 final class SheetCells {
 
-  private static final int MOST_ROWS = 10_000;
-  private static final int MOST_COLUMNS = 100;
+  private static final Pattern ERROR = Pattern.compile("#[A-Z0-9/]+[!?]?");
+  private static final Pattern CELL = Pattern.compile("([A-Z]+)[0-9]+");
 
   private final String name;
+  private final List<String> shared;
+  private final NumberFormats formats;
   private final List<Fault> faults;
   private final SortedMap<Integer, List<String>> rows = new TreeMap<>();
   private List<String> headings = List.of();
 
-  private SheetCells(String name, List<Fault> faults) {
+  /** A cell as it is stored: what kind it says it is, its style, and the value saved in it. */
+  private record Stored(String type, int style, Optional<String> value, boolean isFormula) {}
+
+  /**
+   * A sheet to be read.
+   *
+   * @param name what it is called in faults
+   * @param shared the texts that cells refer to by number
+   */
+  SheetCells(String name, List<String> shared, NumberFormats formats, List<Fault> faults) {
     this.name = name;
+    this.shared = shared;
+    this.formats = formats;
     this.faults = faults;
   }
 
   /** The sheet as a table, its rows numbered as the spreadsheet numbers them. */
-  static CsvTable read(String name, Sheet sheet, List<Fault> faults) throws IOException {
-    SheetCells cells = new SheetCells(name, faults);
-    try (Stream<Row> rows = sheet.openStream()) {
-      Iterator<Row> each = rows.iterator();
-      while (each.hasNext() && cells.add(each.next())) {}
+  CsvTable read(WorkbookParts.Part part) throws XMLStreamException {
+    int row = 0;
+    while (part.next() && !part.ends("sheetData") && rows.size() <= ReadLimits.ROWS) {
+      if (part.begins("row")) {
+        row = part.attribute("r").map(Integer::parseInt).orElse(row + 1);
+        add(row, cells(part, row));
+      }
     }
-    return CsvTable.ofCells(name, cells.rows, faults);
+    return CsvTable.ofCells(name, rows, faults);
   }
 
-  /** Whether there is room for more. */
-  private boolean add(Row row) {
+  private void add(int row, List<String> texts) {
+    if (!texts.isEmpty()) {
+      if (rows.put(row, texts) != null) {
+        fault(row, "", "must not be a row twice");
+      }
+      headings = headings.isEmpty() && !texts.get(0).startsWith("# ") ? texts : headings;
+    }
+  }
+
+  /** The texts of a row up to the last cell that has one. */
+  private List<String> cells(WorkbookParts.Part part, int row) throws XMLStreamException {
     List<String> texts = new ArrayList<>();
-    for (int c = 0; c < row.getCellCount(); c++) {
-      String text = text(row.getCell(c), row.getRowNum(), c);
-      if (text.isEmpty()) {
-        continue;
+    int column = -1;
+    boolean tooMany = false;
+    while (part.next() && !part.ends("row")) {
+      if (part.begins("c")) {
+        column = part.attribute("r").map(SheetCells::column).orElse(column + 1);
+        String text = text(stored(part), row, column);
+        if (text.isEmpty()) {
+          continue;
+        }
+        if (column >= ReadLimits.COLUMNS) {
+          tooMany = true;
+          continue;
+        }
+        while (texts.size() <= column) {
+          texts.add("");
+        }
+        texts.set(column, text);
       }
-      if (c >= MOST_COLUMNS) {
-        fault(row.getRowNum(), "", "must not have more than " + MOST_COLUMNS + " columns", "");
-        return false;
-      }
-      while (texts.size() < c) {
-        texts.add("");
-      }
-      texts.add(text);
     }
-    if (texts.isEmpty()) {
-      return true;
+    if (tooMany) {
+      fault(row, "", "must not have more than " + ReadLimits.COLUMNS + " columns");
     }
-    if (rows.size() >= MOST_ROWS) {
-      fault(row.getRowNum(), "", "must not have more than " + MOST_ROWS + " rows", "");
-      return false;
-    }
-    rows.put(row.getRowNum(), texts);
-    headings = headings.isEmpty() && !texts.get(0).startsWith("# ") ? texts : headings;
-    return true;
+    return texts;
   }
 
-  private String text(Cell cell, int row, int column) {
-    if (cell == null || cell.getType() == CellType.EMPTY) {
-      return "";
+  /** The column of a cell such as {@code AB12}, from 0. */
+  private static int column(String cell) {
+    Matcher place = CELL.matcher(cell);
+    Check.that(place.matches(), "a cell must have a place such as B3, but had %s", cell);
+    String letters = place.group(1);
+    WorkbookParts.refuse(letters.length() > 3, "must not have cells beyond column XFD");
+    return letters.chars().reduce(0, (column, letter) -> column * 26 + letter - 'A' + 1) - 1;
+  }
+
+  private static Stored stored(WorkbookParts.Part part) throws XMLStreamException {
+    String type = part.attribute("t").orElse("n");
+    int style = part.attribute("s").map(Integer::parseInt).orElse(0);
+    Optional<String> value = Optional.empty();
+    boolean isFormula = type.equals("str");
+    while (part.next() && !part.ends("c")) {
+      if (part.begins("v")) {
+        value = Optional.of(part.text());
+      } else if (part.begins("is")) {
+        value = Optional.of(part.runs("is"));
+      } else if (part.begins("f")) {
+        isFormula = true;
+      }
     }
+    return new Stored(type, style, value, isFormula);
+  }
+
+  private String text(Stored cell, int row, int column) {
     String heading = column < headings.size() ? headings.get(column) : "";
-    Object value = cell.getValue();
-    if (cell.getType() == CellType.ERROR || isError(cell, value)) {
-      fault(row, heading, "must not be an error of the spreadsheet", "");
-      return raw(cell);
-    }
-    if (value == null) {
-      if (cell.getType() == CellType.FORMULA) {
+    if (cell.value().isEmpty()) {
+      if (cell.isFormula()) {
         fault(
             row,
             heading,
-            "must be saved with its value: open the workbook in a spreadsheet and save it again",
-            "");
+            "must be saved with its value: open the workbook in a spreadsheet and save it again");
       }
       return "";
     }
-    if (value instanceof Boolean yes) {
-      return yes ? "yes" : "no";
+    String value = cell.value().get();
+    switch (cell.type()) {
+      case "s":
+        return value.isEmpty() ? "" : shared(value).strip();
+      case "b":
+        return value.equals("1") ? "yes" : "no";
+      case "n":
+        return value.isEmpty() ? "" : number(value, formats.get(cell.style()), row, heading);
+      case "d":
+        return date(value, row, heading);
+      default:
+        if (cell.type().equals("e") || cell.isFormula() && ERROR.matcher(value).matches()) {
+          fault(row, heading, "must not be an error of the spreadsheet");
+        }
+        return value.strip();
     }
-    return value instanceof BigDecimal number
-        ? number(number, cell.getDataFormatString(), row, heading)
-        : value.toString().strip();
   }
 
-  private String number(BigDecimal value, String format, int row, String heading) {
-    // The file holds 17 digits; the shortest that mean the same number are what was typed.
-    BigDecimal number = BigDecimal.valueOf(value.doubleValue());
-    String shape = shape(format);
-    if (shape.contains("%") && heading.contains("percent")) {
+  private String shared(String number) {
+    int index = Integer.parseInt(number);
+    WorkbookParts.refuse(
+        index >= shared.size(), "must not refer to text " + index + " of " + shared.size());
+    return shared.get(index);
+  }
+
+  private String number(String value, Shown shown, int row, String heading) {
+    if (value.length() > ReadLimits.DIGITS) {
+      fault(row, heading, "must not have more than " + ReadLimits.DIGITS + " digits");
+      return "";
+    }
+    BigDecimal number;
+    try {
+      // The file holds 17 digits; the shortest that mean the same number are what was typed.
+      number = BigDecimal.valueOf(new BigDecimal(value).doubleValue());
+    } catch (NumberFormatException none) {
+      return value;
+    }
+    if (shown == Shown.PER_CENT && heading.contains("percent")) {
       number = number.movePointRight(2);
-    } else if (shape.matches(".*[dmyhs].*")) {
-      fault(row, heading, "must not be a date: set the column to text and type it again", "");
     }
-    return number.stripTrailingZeros().toPlainString();
+    String text = number.stripTrailingZeros().toPlainString();
+    return shown == Shown.DATE ? date(text, row, heading) : text;
   }
 
-  /** A number format without the parts that are printed as they are. */
-  private static String shape(String format) {
-    return format == null || format.equalsIgnoreCase("General")
-        ? ""
-        : format.replaceAll("\"[^\"]*\"|\\\\.|_.|\\*.|\\[[^\\]]*\\]", "").toLowerCase(Locale.ROOT);
+  private String date(String text, int row, String heading) {
+    fault(row, heading, "must not be a date: set the column to text and type it again");
+    return text;
   }
 
-  /** A formula whose saved value is an error has the type of a formula. */
-  private static boolean isError(Cell cell, Object value) {
-    return cell.getType() == CellType.FORMULA
-        && value instanceof String text
-        && text.matches("#[A-Z0-9/]+[!?]?");
-  }
-
-  private static String raw(Cell cell) {
-    return cell.getRawValue() == null ? "" : cell.getRawValue();
-  }
-
-  private void fault(int row, String column, String rule, String found) {
-    faults.add(new Fault(name, row, column, rule, found, ""));
+  private void fault(int row, String column, String rule) {
+    if (faults.size() < ReadLimits.FAULTS) {
+      faults.add(new Fault(name, row, column, rule, "", ""));
+    }
   }
 }

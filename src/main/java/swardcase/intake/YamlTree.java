@@ -15,6 +15,7 @@ import org.yaml.snakeyaml.events.AliasEvent;
 import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.events.NodeEvent;
 import org.yaml.snakeyaml.events.ScalarEvent;
+import swardcase.check.ReadLimits;
 import swardcase.intake.FaultList.Place;
 import swardcase.intake.YamlNode.Entries;
 import swardcase.intake.YamlNode.Entry;
@@ -30,21 +31,9 @@ import swardcase.intake.YamlNode.Spot;
  */
 final class YamlTree {
 
-  private static final int DEEPEST = 12;
-
   private final String file;
   private final FaultList faults;
   private final Iterator<Event> events;
-
-  /** Ends the reading of a file that is nested beyond all sense. */
-  private static final class TooDeepException extends RuntimeException {
-    private static final long serialVersionUID = 1L;
-    private final transient Spot at;
-
-    TooDeepException(Spot at) {
-      this.at = at;
-    }
-  }
 
   private YamlTree(String file, Iterator<Event> events, FaultList faults) {
     this.file = file;
@@ -61,8 +50,8 @@ final class YamlTree {
       int line = broken.getProblemMark() == null ? 0 : broken.getProblemMark().getLine() + 1;
       String problem = broken.getProblem() == null ? "" : broken.getProblem();
       faults.add(new Place(file, line, ""), "must be YAML that can be read: " + problem, "");
-    } catch (TooDeepException deep) {
-      faults.add(new Place(deep.at, ""), "must not have lists in lists in lists", "");
+    } catch (TooMuchException beyond) {
+      beyond.addTo(faults);
     } catch (YAMLException broken) {
       faults.add(
           new Place(file, 0, ""), "must be plain text without control characters or odd signs", "");
@@ -99,9 +88,7 @@ final class YamlTree {
 
   private YamlNode node(Event event, String path, int depth) {
     Spot at = at(event);
-    if (depth > DEEPEST) {
-      throw new TooDeepException(at);
-    }
+    refuse(depth > ReadLimits.NESTED_KEYS, at, "", "must not have lists in lists in lists");
     if (event instanceof AliasEvent || ((NodeEvent) event).getAnchor() != null) {
       faults.add(new Place(at, path), "must be written out: no '&' and no '*' names", "");
     }
@@ -117,12 +104,24 @@ final class YamlTree {
     if (event.getTag() != null) {
       faults.add(new Place(at(event), path), "must not have a type", event.getTag());
     }
-    return new Scalar(at(event), event.getValue().strip(), !event.isPlain());
+    String text = event.getValue().strip();
+    refuse(text.length() > ReadLimits.CHARACTERS, at(event), path, longer(ReadLimits.CHARACTERS));
+    return new Scalar(at(event), text, !event.isPlain());
+  }
+
+  private static String longer(int most) {
+    return "must not be longer than " + most + " characters";
+  }
+
+  private static void refuse(boolean beyond, Spot at, String path, String rule) {
+    TooMuchException.refuse(beyond, new Place(at, path), rule);
   }
 
   private Items items(Spot at, String path, int depth) {
     List<YamlNode> items = new ArrayList<>();
     for (Event next = events.next(); !next.is(Event.ID.SequenceEnd); next = events.next()) {
+      boolean full = items.size() == ReadLimits.ITEMS;
+      refuse(full, at(next), path, "must not have more than " + ReadLimits.ITEMS + " items");
       items.add(node(next, path + "[" + (items.size() + 1) + "]", depth + 1));
     }
     return new Items(at, List.copyOf(items));
@@ -134,6 +133,10 @@ final class YamlTree {
       Spot keyAt = at(next);
       YamlNode key = node(next, path, depth + 1);
       String name = key instanceof Scalar scalar ? scalar.text() : "";
+      boolean full = entries.size() == ReadLimits.KEYS;
+      refuse(full, keyAt, path, "must not have more than " + ReadLimits.KEYS + " keys below it");
+      boolean longer = name.length() > ReadLimits.NAME_CHARACTERS;
+      refuse(longer, keyAt, path, longer(ReadLimits.NAME_CHARACTERS));
       String inner = path.isEmpty() ? name : path + "." + name;
       YamlNode value = node(events.next(), inner, depth + 1);
       if (name.isEmpty()) {

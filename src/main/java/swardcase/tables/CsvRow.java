@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import swardcase.chance.Range;
 import swardcase.check.Fault;
 import swardcase.check.NearestName;
+import swardcase.check.ReadLimits;
 
 /**
  * A row of a {@link CsvTable}. Methods that begin with {@code find} accept a blank cell or a column
@@ -158,7 +159,7 @@ public final class CsvRow {
         likely,
         String.format(Locale.ROOT, "%s, %s and %s must be in rising order", low, likely, high),
         Stream.of(low, likely, high).map(this::text).toList().toString(),
-        "");
+        () -> "");
     return Optional.empty();
   }
 
@@ -218,24 +219,27 @@ public final class CsvRow {
     try {
       return Optional.of(maker.get());
     } catch (IllegalArgumentException e) {
-      report("", e.getMessage(), "", "");
+      report("", e.getMessage(), "", () -> "");
       return Optional.empty();
     }
   }
 
   /** Reports a fault of this cell, with what was found there. */
   public void fault(String column, String rule) {
-    report(column, rule, findText(column).orElse(""), "");
+    faultName(column, rule, List.of());
   }
 
   /** Reports that this cell is none of the names, with the nearest of them. */
   public void faultName(String column, String rule, Collection<String> names) {
     String found = findText(column).orElse("");
-    report(column, rule, found, NearestName.find(found, names).orElse(""));
+    report(column, rule, found, () -> NearestName.find(found, names).orElse(""));
   }
 
-  /** Reports a fault of this cell with the word that was probably meant; blank if none is near. */
-  public void fault(String column, String rule, String nearest) {
+  /**
+   * Reports a fault of this cell with the word that was probably meant, which is looked for only if
+   * the fault is among the first; blank if none is near.
+   */
+  public void fault(String column, String rule, Supplier<String> nearest) {
     report(column, rule, findText(column).orElse(""), nearest);
   }
 
@@ -244,9 +248,12 @@ public final class CsvRow {
     return OptionalDouble.empty();
   }
 
-  private void report(String column, String rule, String found, String nearest) {
+  private void report(String column, String rule, String found, Supplier<String> nearest) {
     good = false;
-    faults.add(new Fault(file, line(), column, rule, found, nearest));
+    if (faults.size() < ReadLimits.FAULTS) {
+      boolean few = faults.size() < ReadLimits.NEAREST;
+      faults.add(new Fault(file, line(), column, rule, found, few ? nearest.get() : ""));
+    }
   }
 
   private static String rule(double least, double most) {

@@ -1,8 +1,7 @@
 package swardcase.tables;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -13,9 +12,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import swardcase.check.Fault;
 import swardcase.check.NearestName;
+import swardcase.check.ReadLimits;
+import swardcase.check.SmallFile;
 
 /**
  * A CSV file read whole: its columns and its rows, each row with its line number.
@@ -45,6 +47,10 @@ public final class CsvTable {
       return;
     }
     CsvText.Line heading = lines.get(0);
+    if (!isWithinLimits(lines)) {
+      this.columns = List.of();
+      return;
+    }
     this.columns = heading.cells();
     checkHeadings(heading);
     Map<String, Integer> places = new HashMap<>();
@@ -72,14 +78,24 @@ public final class CsvTable {
 
   /** Reads a file; its name in faults is the last part of the path. A missing file is a fault. */
   public static CsvTable read(Path file, List<Fault> faults) {
-    String name = String.valueOf(file.getFileName());
-    try {
-      return Files.isRegularFile(file)
-          ? of(name, Files.readAllBytes(file), faults)
-          : missing(name, faults);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    return read(String.valueOf(file.getFileName()), file, faults);
+  }
+
+  /** Reads a file under a name. One that is missing, too large or no file is a fault. */
+  static CsvTable read(String name, Path file, List<Fault> faults) {
+    Consumer<String> refused = rule -> faults.add(new Fault(name, 0, "", rule, "", ""));
+    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      refused.accept("must be there");
+      return unread(name, faults);
     }
+    return SmallFile.find(file, ReadLimits.TEXT_BYTES, refused)
+        .map(bytes -> of(name, bytes, faults))
+        .orElseGet(() -> unread(name, faults));
+  }
+
+  /** A table of which nothing is known, after a fault. */
+  private static CsvTable unread(String name, List<Fault> faults) {
+    return new CsvTable(name, List.of(new CsvText.Line(1, List.of())), faults);
   }
 
   /** Reads bytes under a name. */
@@ -87,7 +103,7 @@ public final class CsvTable {
     int before = faults.size();
     List<CsvText.Line> lines = CsvText.lines(name, bytes, faults);
     return lines.isEmpty() && faults.size() > before
-        ? new CsvTable(name, List.of(new CsvText.Line(1, List.of())), faults)
+        ? unread(name, faults)
         : new CsvTable(name, lines, faults);
   }
 
@@ -115,11 +131,6 @@ public final class CsvTable {
       lines.add(new CsvText.Line(row.getKey(), List.copyOf(filled)));
     }
     return new CsvTable(name, lines, faults);
-  }
-
-  private static CsvTable missing(String name, List<Fault> faults) {
-    faults.add(new Fault(name, 0, "", "must be there", "", ""));
-    return new CsvTable(name, List.of(new CsvText.Line(1, List.of())), faults);
   }
 
   /** The file's name as printed in faults. */
@@ -184,6 +195,19 @@ public final class CsvTable {
     }
   }
 
+  private boolean isWithinLimits(List<CsvText.Line> lines) {
+    int columns = lines.get(0).cells().size();
+    if (columns > ReadLimits.COLUMNS) {
+      fault(
+          lines.get(0).number(), "", "must not have more than " + ReadLimits.COLUMNS + " columns");
+    }
+    if (lines.size() > ReadLimits.ROWS) {
+      int first = lines.get(ReadLimits.ROWS).number();
+      fault(first, "", "must not have more than " + ReadLimits.ROWS + " rows");
+    }
+    return columns <= ReadLimits.COLUMNS && lines.size() <= ReadLimits.ROWS;
+  }
+
   private void checkHeadings(CsvText.Line heading) {
     Set<String> seen = new LinkedHashSet<>();
     for (String column : heading.cells()) {
@@ -211,6 +235,11 @@ public final class CsvTable {
       return false;
     }
     for (int i = 0; i < count; i++) {
+      if (cells.get(i).length() > ReadLimits.CHARACTERS) {
+        String rule = "must not be longer than " + ReadLimits.CHARACTERS + " characters";
+        fault(line.number(), columns.get(i), rule, cells.get(i), "");
+        return false;
+      }
       if (columns.get(i).isEmpty() && !cells.get(i).isEmpty()) {
         fault(line.number(), "", "must not have a cell without a heading", cells.get(i), "");
         return false;
@@ -219,7 +248,13 @@ public final class CsvTable {
     return true;
   }
 
+  private void fault(int line, String column, String rule) {
+    fault(line, column, rule, "", "");
+  }
+
   private void fault(int line, String column, String rule, String found, String nearest) {
-    faults.add(new Fault(name, line, column, rule, found, nearest));
+    if (faults.size() < ReadLimits.FAULTS) {
+      faults.add(new Fault(name, line, column, rule, found, nearest));
+    }
   }
 }

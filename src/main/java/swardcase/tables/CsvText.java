@@ -16,6 +16,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import swardcase.check.Fault;
+import swardcase.check.ReadLimits;
 
 /** Turns the bytes of a CSV file into lines of cells, each with its line number. */
 final class CsvText {
@@ -59,6 +60,7 @@ final class CsvText {
     return lines;
   }
 
+  /** Reads one line more than a table may have, so that the table can refuse them. */
   private static void read(CsvParser parser, List<Line> lines) throws IOException {
     List<String> cells = new ArrayList<>();
     int number = 0;
@@ -70,6 +72,9 @@ final class CsvText {
         Line line = new Line(number, List.copyOf(cells));
         if (!line.isBlank()) {
           lines.add(line);
+        }
+        if (lines.size() > ReadLimits.ROWS) {
+          return;
         }
       } else {
         number = number == 0 ? parser.currentTokenLocation().getLineNr() : number;
@@ -100,7 +105,7 @@ final class CsvText {
   /** A name such as #3 or #Back at the start of a line would be skipped as a comment. */
   private static void hashNames(String file, String text, List<Fault> faults) {
     List<String> lines = text.lines().toList();
-    for (int i = 0; i < lines.size(); i++) {
+    for (int i = 0; i < lines.size() && faults.size() < ReadLimits.FAULTS; i++) {
       if (lines.get(i).indexOf('#') >= 0 && lines.get(i).matches("\\s*#[\\p{L}\\p{N}].*")) {
         faults.add(
             new Fault(

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -18,6 +19,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import swardcase.check.Fault;
 import swardcase.check.NearestName;
+import swardcase.check.ReadLimits;
 import swardcase.evidence.SetBy;
 
 /**
@@ -58,8 +60,8 @@ final class TableLayers {
     }
     for (Path user : users) {
       Path path = user.resolve(file.fileName());
-      if (Files.exists(path)) {
-        for (CsvRow row : read(file, CsvTable.of(shown(path), bytes(path), faults))) {
+      if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+        for (CsvRow row : read(file, CsvTable.read(shown(path), path, faults))) {
           String title = file.key().stream().map(row::text).collect(Collectors.joining(", "));
           TableRow before =
               merged.put(key(file, row), new TableRow(row, SetBy.OVERRIDE, sourceKeys));
@@ -82,9 +84,7 @@ final class TableLayers {
     String shown = "tables/" + file.fileName();
     if (base != null) {
       Path path = base.resolve(file.fileName());
-      return Files.exists(path)
-          ? CsvTable.of(shown, bytes(path), faults)
-          : CsvTable.read(path, faults);
+      return CsvTable.read(Files.exists(path) ? shown : file.fileName(), path, faults);
     }
     try (InputStream in = TableLayers.class.getResourceAsStream("/tables/" + file.fileName())) {
       return in == null
@@ -107,31 +107,26 @@ final class TableLayers {
       return;
     }
     List<String> known = Arrays.stream(TableFile.values()).map(TableFile::fileName).toList();
+    List<Path> found;
     try (Stream<Path> files = Files.list(user)) {
-      files
-          .filter(path -> path.toString().toLowerCase(Locale.ROOT).endsWith(".csv"))
-          .filter(path -> !known.contains(name(path)))
-          .sorted()
-          .forEach(
-              path ->
-                  faults.add(
-                      new Fault(
-                          shown(path),
-                          0,
-                          "",
-                          "is not the name of a table",
-                          "",
-                          NearestName.find(name(path), known).orElse(""))));
+      found =
+          files
+              .filter(path -> path.toString().toLowerCase(Locale.ROOT).endsWith(".csv"))
+              .sorted()
+              .limit(ReadLimits.FAULTS)
+              .toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private static byte[] bytes(Path path) {
-    try {
-      return Files.readAllBytes(path);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    if (found.isEmpty()) {
+      String rule = "must hold a table of the program, such as " + known.get(1);
+      faults.add(new Fault(user.toString(), 0, "", rule, "", ""));
+    }
+    for (Path path : found) {
+      if (!known.contains(name(path))) {
+        String nearest = NearestName.find(name(path), known).orElse("");
+        faults.add(new Fault(shown(path), 0, "", "is not the name of a table", "", nearest));
+      }
     }
   }
 

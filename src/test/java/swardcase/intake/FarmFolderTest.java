@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import swardcase.chance.Range;
 import swardcase.check.FaultsException;
+import swardcase.check.ReadLimits;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
@@ -52,6 +53,31 @@ class FarmFolderTest {
 
   private void addToYaml(String text) throws IOException {
     write("farm.yaml", "name: Small Farm\ngrowth: Katanning\n" + text);
+  }
+
+  @Test
+  void tables_atTheLimits_areRead() throws IOException {
+    StringBuilder paddocks = new StringBuilder("paddock,area_ha\n");
+    StringBuilder plants = new StringBuilder("paddock,cultivar,plants\n");
+    for (int p = 0; p < ReadLimits.PADDOCKS; p++) {
+      paddocks.append("P").append(p).append(",10\n");
+      for (String cultivar : List.of("Yarloop", "Dinninup", "Geraldton", "unidentified")) {
+        plants.append("P").append(p).append(",").append(cultivar).append(",20\n");
+      }
+    }
+    write("paddocks.csv", paddocks.toString());
+    write("plants.csv", plants.toString());
+
+    assertThat(read().farm().paddocks())
+        .hasSize(ReadLimits.PADDOCKS)
+        .allMatch(paddock -> paddock.plantsLookedAt() == 80);
+  }
+
+  @Test
+  void plants_asALinkToNothing_areAFaultAndNotLeftOut() throws IOException {
+    Files.createSymbolicLink(folder.resolve("plants.csv"), folder.resolve("gone.csv"));
+
+    assertFaults("plants.csv: must be a file");
   }
 
   private void assertFaults(String... messages) {

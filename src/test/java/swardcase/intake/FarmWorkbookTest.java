@@ -6,10 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -210,6 +208,31 @@ class FarmWorkbookTest {
   }
 
   @Test
+  void formula_thatGivesAnEmptyText_countsAsABlankCell() throws IOException {
+    write(
+        book -> {
+          Sheet sheet =
+              sheet(book, "paddocks", row("paddock", "area_ha", "waterlogged"), row("House", 10));
+          sheet.getRow(1).createCell(2).setCellFormula("IF(B2>5,\"\",\"yes\")");
+        });
+
+    assertThat(read().paddocks().get(0).waterlogged()).isFalse();
+  }
+
+  @Test
+  void number_thatIsNone_isAFaultWithItsPlace() throws IOException {
+    write(
+        book -> {
+          Sheet sheet = sheet(book, "paddocks", row("paddock", "area_ha"), row("House", 10));
+          org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell stored =
+              ((org.apache.poi.xssf.usermodel.XSSFCell) sheet.getRow(1).getCell(1)).getCTCell();
+          stored.setV("1e400");
+        });
+
+    assertFaults("farm.xlsx, sheet paddocks:2: area_ha: must be a finite number; found '1e400'");
+  }
+
+  @Test
   void formula_savedWithoutItsValue_isAFault() throws IOException {
     try (OutputStream to = Files.newOutputStream(folder.resolve("farm.xlsx"));
         org.dhatim.fastexcel.Workbook book = new org.dhatim.fastexcel.Workbook(to, "Test", "1.0")) {
@@ -247,21 +270,6 @@ class FarmWorkbookTest {
   }
 
   @Test
-  void archive_thatUnpacksToTooMuch_isRefusedBeforeItIsRead() throws IOException {
-    Files.write(folder.resolve("farm.xlsx"), zip("xl/worksheets/sheet1.xml", new byte[60_000_000]));
-
-    assertFaults("farm.xlsx: must not hold more than 50 MB unpacked");
-  }
-
-  @Test
-  void archive_withACellBeyondTheLastColumn_isRefused() throws IOException {
-    byte[] sheet = "<row r='1'><c r='ZZZZZ1'/></row>".getBytes(StandardCharsets.UTF_8);
-    Files.write(folder.resolve("farm.xlsx"), zip("xl/worksheets/sheet1.xml", sheet));
-
-    assertFaults("farm.xlsx: must not have cells beyond column XFD");
-  }
-
-  @Test
   void archive_withAnEntryOutsideTheFolder_writesNothing() throws IOException {
     Files.write(folder.resolve("farm.xlsx"), zip("../../escaped.xml", new byte[] {1}));
 
@@ -277,26 +285,5 @@ class FarmWorkbookTest {
       zip.closeEntry();
     }
     return bytes.toByteArray();
-  }
-
-  @Test
-  void workbook_withBytesChanged_isReadOrRefusedButNeverBreaks() throws IOException {
-    write(book -> sheet(book, "paddocks", row("paddock", "area_ha"), row("House", 10)));
-    Path file = folder.resolve("farm.xlsx");
-    byte[] whole = Files.readAllBytes(file);
-    SplittableRandom random = new SplittableRandom(20);
-    for (int i = 0; i < 200; i++) {
-      byte[] changed =
-          i % 2 == 0 ? whole.clone() : java.util.Arrays.copyOf(whole, random.nextInt(whole.length));
-      for (int k = 0; k < 8 && changed.length > 0; k++) {
-        changed[random.nextInt(changed.length)] = (byte) random.nextInt(256);
-      }
-      Files.write(file, changed);
-      try {
-        assertThat(read().paddocks()).isNotEmpty();
-      } catch (FaultsException refused) {
-        assertThat(refused.faults()).allMatch(fault -> fault.file().startsWith("farm.xlsx"));
-      }
-    }
   }
 }
