@@ -40,8 +40,7 @@ public final class LatinHypercube {
     Check.that(blocks >= 2, "blocks of draws must be 2 or more, but was %s", blocks);
     Check.that(perBlock >= 1, "draws in a block must be 1 or more, but was %s", perBlock);
     double[][] uniform = new double[keys.size()][];
-    IntStream.range(0, uniform.length)
-        .parallel()
+    SideBySide.of(IntStream.range(0, uniform.length))
         .forEach(
             j -> uniform[j] = ofInput(seed, CountedRandom.part(keys.get(j)), blocks, perBlock));
     return new LatinHypercube(blocks, perBlock, uniform);

@@ -20,6 +20,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import swardcase.chance.SideBySide;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.decision.Decision;
@@ -112,7 +113,7 @@ final class BatchCommand implements Callable<Integer> {
     for (long passed = 0; passed < skip && lines.next().isPresent(); passed++) {
       // What was passed over has its answer already.
     }
-    ExecutorService pool = Executors.newFixedThreadPool(threads);
+    ExecutorService pool = Executors.newFixedThreadPool(threads, SideBySide.Worker::new);
     try {
       long failed = run(lines, pool, threads, tables, day);
       spec.commandLine()
@@ -160,7 +161,7 @@ final class BatchCommand implements Callable<Integer> {
         more = line.isPresent();
       }
       if (!waiting.isEmpty()) {
-        Answer answer = get(waiting.remove(), waiting);
+        Answer answer = get(waiting.remove(), waiting, pool);
         failed += answer.failed() ? 1 : 0;
         out.print(answer.json() + "\n");
         if (out.checkError()) {
@@ -191,24 +192,20 @@ final class BatchCommand implements Callable<Integer> {
    * The answer of a line. Where the memory ran out, the farms beside it may be to blame: the line
    * is worked on again when they are done, and only if it is too much alone that is its answer.
    */
-  private static Answer get(Line line, Deque<Line> beside) {
+  private static Answer get(Line line, Deque<Line> beside, ExecutorService pool) {
     Optional<Answer> answer = await(line.answer());
     if (answer.isPresent()) {
       return answer.get();
     }
     beside.forEach(other -> await(other.answer()));
-    try {
-      return line.work().call();
-    } catch (Exception | VirtualMachineError | LinkageError failure) {
-      if (isOfMemory(failure)) {
-        return line.failed(
-            "line "
-                + line.number()
-                + ": needs more memory than the program has; give it more, such as java -Xmx2g, or"
-                + " fewer --draws");
-      }
-      throw new IllegalStateException("a farm could not be worked on", failure);
-    }
+    return await(pool.submit(line.work()))
+        .orElseGet(
+            () ->
+                line.failed(
+                    "line "
+                        + line.number()
+                        + ": needs more memory than the program has; give it more, such as java"
+                        + " -Xmx2g, or fewer --draws"));
   }
 
   /** A class that found no memory when it was first used cannot be used any more either. */

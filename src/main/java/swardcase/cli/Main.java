@@ -16,11 +16,6 @@ public final class Main {
 
   /** Runs a command and leaves with its exit code. */
   public static void main(String[] arguments) {
-    if (arguments.length > 0 && arguments[0].equals("batch")) {
-      // Farms are worked on side by side. One that helpers share could wait for ever for a helper
-      // that ran out of memory.
-      System.setProperty("java.util.concurrent.ForkJoinPool.common.parallelism", "0");
-    }
     CommandLine line = commandLine();
     StandardOutput out = new StandardOutput();
     line.setOut(EncodableWriter.printer(out));

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleUnaryOperator;
 import swardcase.chance.BreakEven;
+import swardcase.chance.SideBySide;
 import swardcase.chance.Workspaces;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
@@ -44,7 +45,7 @@ final class BreakEvens {
   static List<BreakEvenValue> of(FarmModel model, Plan plan) {
     BreakEvens breakEvens = new BreakEvens(model, plan);
     breakEvens.ask();
-    return breakEvens.questions.parallelStream().map(breakEvens::answer).toList();
+    return SideBySide.of(breakEvens.questions.stream()).map(breakEvens::answer).toList();
   }
 
   private void ask() {

@@ -12,6 +12,7 @@ import swardcase.chance.DrawnInformation;
 import swardcase.chance.Payoffs;
 import swardcase.chance.Quantiles;
 import swardcase.chance.Sample;
+import swardcase.chance.SideBySide;
 import swardcase.check.Check;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Annuities;
@@ -71,7 +72,8 @@ public final class HowSure {
     expectedRegret = payoffs.expectedRegret();
     perfect = payoffs.perfect();
     PaddockStudy study = new PaddockStudy(simulation, alternatives);
-    paddocks = IntStream.range(0, alternatives.paddocks()).parallel().mapToObj(study::of).toList();
+    paddocks =
+        SideBySide.of(IntStream.range(0, alternatives.paddocks())).mapToObj(study::of).toList();
     unknowns = unknowns(payoffs, simulation.npv(subject()));
     breakEvens = BreakEvens.of(model, alternatives.plan(Alternatives.PLAN));
     better = BetterOnAverage.of(simulation, alternatives);
@@ -154,8 +156,7 @@ public final class HowSure {
         spokesman[first] = j;
       }
     }
-    return IntStream.range(0, inputs.size())
-        .parallel()
+    return SideBySide.of(IntStream.range(0, inputs.size()))
         .filter(j -> spokesman[simulation.draws().dimension(j)] == j)
         .filter(j -> !inputs.get(j).range().isExact())
         .mapToObj(

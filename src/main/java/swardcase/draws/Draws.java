@@ -10,6 +10,7 @@ import swardcase.chance.LatinHypercube;
 import swardcase.chance.PairedUniforms;
 import swardcase.chance.Pert;
 import swardcase.chance.Range;
+import swardcase.chance.SideBySide;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Paddock;
 import swardcase.outcome.Draw;
@@ -118,10 +119,7 @@ public final class Draws {
   /** Distributions of one shape share one table. */
   private static Pert[] shapes(List<Range> ranges) {
     Map<Double, Pert> ofMode =
-        ranges.stream()
-            .map(Draws::mode)
-            .distinct()
-            .parallel()
+        SideBySide.of(ranges.stream().map(Draws::mode).distinct())
             .collect(Collectors.toConcurrentMap(mode -> mode, m -> Pert.of(Range.of(0, m, 1))));
     return ranges.stream().map(range -> ofMode.get(mode(range))).toArray(Pert[]::new);
   }

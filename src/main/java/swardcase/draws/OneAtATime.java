@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import swardcase.chance.Range;
+import swardcase.chance.SideBySide;
 import swardcase.chance.Workspaces;
 import swardcase.check.Check;
 import swardcase.evidence.Assumption;
@@ -73,8 +74,7 @@ public final class OneAtATime {
     for (int from = 0; from < all.inputs.size(); from += INPUTS_AT_A_TIME) {
       int first = from;
       int count = Math.min(INPUTS_AT_A_TIME, all.inputs.size() - first);
-      IntStream.range(0, count)
-          .parallel()
+      SideBySide.of(IntStream.range(0, count))
           .forEach(
               k -> {
                 Range range = all.inputs.get(first + k).range();

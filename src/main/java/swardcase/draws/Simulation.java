@@ -4,6 +4,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import swardcase.chance.CountedRandom;
+import swardcase.chance.SideBySide;
 import swardcase.chance.Workspaces;
 import swardcase.outcome.Draw;
 import swardcase.outcome.FarmModel;
@@ -59,8 +60,7 @@ public final class Simulation {
         new Workspaces<>(() -> simulation.new Workspace(alternatives));
     int tasks = (draws.count() + DRAWS_PER_TASK - 1) / DRAWS_PER_TASK;
     AtomicInteger done = new AtomicInteger();
-    IntStream.range(0, tasks)
-        .parallel()
+    SideBySide.of(IntStream.range(0, tasks))
         .forEach(
             task -> {
               int end = Math.min(draws.count(), (task + 1) * DRAWS_PER_TASK);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import swardcase.chance.SideBySide;
 import swardcase.joining.JoiningPlan.Resown;
 import swardcase.joining.JoiningPlan.Shift;
 import swardcase.outcome.OutcomeFunction;
@@ -37,8 +38,7 @@ final class WaysOut {
    * of its own, so that a thread may look while another one looks at something else.
    */
   List<Shift> otherDates(double shortMj) {
-    return Stream.of(1, -1)
-        .parallel()
+    return SideBySide.of(Stream.of(1, -1))
         .map(direction -> nearest(direction, shortMj))
         .flatMap(Optional::stream)
         .toList();

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import swardcase.chance.Range;
+import swardcase.chance.SideBySide;
 import swardcase.decision.Decision;
 import swardcase.decision.Decision.ActionAlone;
 import swardcase.decision.HowSure;
@@ -48,7 +49,7 @@ final class PaddockBuilder {
 
   /** Each paddock rests on the decision alone, so they are worked out side by side. */
   List<PaddockResult> all() {
-    return IntStream.range(0, farm.paddocks().size()).parallel().mapToObj(this::of).toList();
+    return SideBySide.of(IntStream.range(0, farm.paddocks().size())).mapToObj(this::of).toList();
   }
 
   private PaddockResult of(int i) {
