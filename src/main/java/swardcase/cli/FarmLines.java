@@ -3,6 +3,7 @@ package swardcase.cli;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.util.Optional;
+import swardcase.check.ReadLimits;
 
 /** Lines of standard input, counted, none of them longer than a farm can be. */
 final class FarmLines {
@@ -10,7 +11,7 @@ final class FarmLines {
   /** What stands in place of a line that is too long to be held. */
   static final String TOO_LONG = "must not be longer than 1,000,000 characters";
 
-  private static final int MOST = 1_000_000;
+  private static final int MOST = ReadLimits.TEXT_BYTES;
 
   private final BufferedReader in;
   private long read;
