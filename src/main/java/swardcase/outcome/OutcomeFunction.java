@@ -51,6 +51,9 @@ public final class OutcomeFunction {
   private static final String DRY_FACTOR = "dose.dry-factor";
   private static final int NONE = -1;
 
+  /** Less feed than that of a square millimetre is what rounding leaves of none. */
+  private static final double NOTHING_HA = 1e-10;
+
   private final FarmModel model;
   private final Farm farm;
   private final StandingClover stands;
@@ -331,7 +334,7 @@ public final class OutcomeFunction {
   }
 
   private static double ratio(double dose, double grazed, double otherwise) {
-    return grazed > 0 ? dose / grazed : otherwise;
+    return grazed > NOTHING_HA ? dose / grazed : otherwise;
   }
 
   /** Strength of intake in each half-month: green counts whole, dry feed by its own factor. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
@@ -174,5 +175,24 @@ class PlanTableTest {
     assertThat(kept.keeps(kept.first(2))).isTrue();
     assertThatThrownBy(() -> fixed.pick(model.keepAll()))
         .hasMessageContaining("a choice for paddock 2 that is not open");
+  }
+
+  /** Where every paddock of a mob is held, sums that were exchanged may leave a remainder. */
+  @Test
+  void value_ofFeedThatIsARemainderOfRounding_isThatOfNone() {
+    PlanTable table = table(PlanFarms.model(PlanFarms.demo("mixed-farm")));
+    double[] none = new double[table.years() * table.sums()];
+    int[] pick = new int[table.paddocks()];
+    Arrays.setAll(pick, table::first);
+    table.sum(pick, none);
+    double[] rounded = none.clone();
+    for (int t = 0; t < table.years(); t++) {
+      int at = t * table.sums();
+      none[at + YearSums.at(0, YearSums.GRAZED_HELD)] = 0;
+      none[at + YearSums.at(0, YearSums.DOSE_HELD)] = 0;
+      rounded[at + YearSums.at(0, YearSums.GRAZED_HELD)] = 1e-13;
+      rounded[at + YearSums.at(0, YearSums.DOSE_HELD)] = 1e-12;
+    }
+    assertThat(table.value(rounded)).isEqualTo(table.value(none));
   }
 }
