@@ -7,19 +7,19 @@ package swardcase.outcome;
 public final class YearSums {
 
   /** Winter growth, area x index x factor. */
-  static final int WINTER = 0;
+  public static final int WINTER = 0;
 
   /** Growth of the other months, as {@link #WINTER}. */
-  static final int OTHER = 1;
+  public static final int OTHER = 1;
 
   /** Feed of paddocks that ewes are held off. */
-  static final int HELD = 2;
+  public static final int HELD = 2;
 
   /** Action costs. */
   public static final int COST = 3;
 
   /** Crop margins. */
-  static final int MARGIN = 4;
+  public static final int MARGIN = 4;
 
   /** Hectares out of grazing. */
   public static final int OUT = 5;
@@ -36,7 +36,7 @@ public final class YearSums {
   public static final int DOSE_HELD = 2;
 
   /** Feed of those it is not held off. */
-  static final int GRAZED_HELD = 3;
+  public static final int GRAZED_HELD = 3;
 
   /** The mob's part of that feed where other mobs graze the paddock too. */
   public static final int SAFE = 4;
