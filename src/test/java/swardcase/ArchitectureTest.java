@@ -41,7 +41,7 @@ class ArchitectureTest {
           grazing      evidence farm feed reproduction
           outcome      check evidence farm tables sward feed reproduction grazing
           draws        check chance evidence farm tables money sward outcome
-          search       check evidence farm outcome
+          search       check chance evidence farm outcome draws
           decision     check chance evidence farm tables sward feed reproduction outcome draws \
                        search
           joining      check chance evidence farm tables sward feed reproduction outcome draws

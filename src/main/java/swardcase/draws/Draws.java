@@ -34,6 +34,7 @@ public final class Draws {
 
   private final FarmModel model;
   private final long seed;
+  private final List<String> keys;
   private final LatinHypercube uniforms;
   private final int[] dimension;
   private final double[] low;
@@ -54,13 +55,12 @@ public final class Draws {
     this.model = model;
     this.seed = seed;
     List<Assumption> inputs = new ArrayList<>(model.inputs().all());
-    int count = inputs.size();
     inputs.add(model.farm().prices().priceCorrelation());
     dimension = dimensions(inputs);
     firstSeason = inputs.size();
-    List<String> keys = new ArrayList<>();
+    keys = new ArrayList<>();
     for (int j = 0; j < firstSeason; j++) {
-      keys.add(j < count ? model.inputs().doubt(j) : inputs.get(j).name());
+      keys.add(j < model.inputs().size() ? model.inputs().doubt(j) : inputs.get(j).name());
     }
     for (int t = 0; t < model.years(); t++) {
       keys.add("season of year " + t);
@@ -76,14 +76,7 @@ public final class Draws {
     shape = shapes(reach);
     lambPrice = model.inputs().place(OutcomeFunction.LAMB_VALUE);
     supplementPrice = model.inputs().place(OutcomeFunction.SUPPLEMENT_PRICE);
-    supplementUniform = new double[uniforms.draws()];
-    for (int d = 0; d < supplementUniform.length; d++) {
-      supplementUniform[d] =
-          PairedUniforms.second(
-              uniforms.uniform(d, dimension[lambPrice]),
-              uniforms.uniform(d, dimension[supplementPrice]),
-              value(count, uniforms.uniform(d, count)));
-    }
+    supplementUniform = pairedWithLambs();
     List<Paddock> paddocks = model.farm().paddocks();
     part =
         paddocks.stream()
@@ -101,6 +94,44 @@ public final class Draws {
         isOld[i][c] = composition[i].cultivar(c).isOld();
       }
     }
+  }
+
+  private Draws(Draws of, long seed, int blocks, int perBlock) {
+    model = of.model;
+    this.seed = seed;
+    dimension = of.dimension;
+    firstSeason = of.firstSeason;
+    keys = of.keys;
+    uniforms = LatinHypercube.of(seed, blocks, perBlock, keys);
+    chanceOfSeason = of.chanceOfSeason;
+    low = of.low;
+    width = of.width;
+    shape = of.shape;
+    lambPrice = of.lambPrice;
+    supplementPrice = of.supplementPrice;
+    supplementUniform = pairedWithLambs();
+    composition = of.composition;
+    oldShareInput = of.oldShareInput;
+    isOld = of.isOld;
+    part = of.part;
+  }
+
+  /** Other draws of the same farm: what does not hang on the seed is shared. */
+  public Draws anew(long otherSeed, int blocks, int perBlock) {
+    return new Draws(this, otherSeed, blocks, perBlock);
+  }
+
+  private double[] pairedWithLambs() {
+    int correlation = model.inputs().size();
+    double[] uniform = new double[uniforms.draws()];
+    for (int d = 0; d < uniform.length; d++) {
+      uniform[d] =
+          PairedUniforms.second(
+              uniforms.uniform(d, dimension[lambPrice]),
+              uniforms.uniform(d, dimension[supplementPrice]),
+              value(correlation, uniforms.uniform(d, correlation)));
+    }
+    return uniform;
   }
 
   /** Numbers of different actions that stand for the same thing rise and fall together. */

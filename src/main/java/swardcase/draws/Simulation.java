@@ -3,11 +3,8 @@ package swardcase.draws;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
-import swardcase.chance.CountedRandom;
 import swardcase.chance.SideBySide;
 import swardcase.chance.Workspaces;
-import swardcase.outcome.Draw;
-import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
 import swardcase.tables.Cultivar;
@@ -78,17 +75,14 @@ public final class Simulation {
   /** What one draw needs at a time. */
   final class Workspace {
 
-    private final FarmModel model = draws.model();
     private final Alternatives alternatives;
-    private final OutcomeFunction run = model.newRun();
-    private final CountedRandom random = new CountedRandom(0);
-    private final Draw draw = new Draw(model);
+    private final DrawnFarm farm = new DrawnFarm(draws.model());
     private final Kind[][] kind = new Kind[leaf.length][];
 
     Workspace(Alternatives alternatives) {
       this.alternatives = alternatives;
       for (int i = 0; i < kind.length; i++) {
-        kind[i] = new Kind[draw.shares[i].length];
+        kind[i] = new Kind[draws.composition(i).size()];
         for (int c = 0; c < kind[i].length; c++) {
           kind[i][c] = Kind.of(draws.composition(i).cultivar(c));
         }
@@ -96,15 +90,14 @@ public final class Simulation {
     }
 
     void run(int d) {
-      draws.fill(d, random, draw);
-      run.set(draw);
+      OutcomeFunction run = farm.set(draws, d);
       for (int j = 0; j < drawn.length; j++) {
-        drawn[j][d] = draw.numbers[j];
+        drawn[j][d] = farm.draw().numbers[j];
       }
-      for (int i = 0; i < leaf.length; i++) {
+      for (int i = 0; i < kind.length; i++) {
         leaf[i][d] = run.leafFormononetin(i);
         for (int c = 0; c < kind[i].length; c++) {
-          kinds[i][kind[i][c].ordinal()][d] += draw.shares[i][c];
+          kinds[i][kind[i][c].ordinal()][d] += farm.draw().shares[i][c];
         }
       }
       npv[Alternatives.KEEP_ALL][d] = run.setBase(alternatives.plan(Alternatives.KEEP_ALL));

@@ -435,25 +435,62 @@ public final class OutcomeFunction {
    * gives the base to the last bit.
    */
   public double npvOfBaseWith(int paddock, int action, int start) {
-    int actionNow = base.action(paddock);
-    int startNow = base.start(paddock);
-    int first = Math.min(begins(action, start), begins(actionNow, startNow));
-    for (FlockEffect effect : flock) {
-      effect.resumeFrom(first);
-    }
-    double npv = baseNpv[first];
+    int first = firstChanged(paddock, action, start);
+    double npv = resumeFrom(first);
     for (int t = first; t < years; t++) {
-      Arrays.fill(addedNow, 0);
-      Arrays.fill(addedThen, 0);
-      addTo(addedNow, 0, t, paddock, actionNow, startNow);
-      addTo(addedThen, 0, t, paddock, action, start);
-      for (int k = 0; k < sums; k++) {
-        exchanged[k] = baseSums[t * sums + k] + (addedThen[k] - addedNow[k]);
-      }
-      evaluateYear(t, exchanged, 0, scratch);
-      npv += discount[t] * scratch.net(t);
+      System.arraycopy(baseSums, t * sums, exchanged, 0, sums);
+      exchange(t, paddock, action, start);
+      npv += netNow(t);
     }
-    return npv + baseEnd + (endValueNow(paddock, action) - endValueNow(paddock, actionNow));
+    return npv + baseEnd + endValueChange(paddock, action);
+  }
+
+  /** The same with other choices on two paddocks, which must not be the same one. */
+  public double npvOfBaseWith(
+      int one, int actionOne, int startOne, int two, int actionTwo, int startTwo) {
+    int first =
+        Math.min(firstChanged(one, actionOne, startOne), firstChanged(two, actionTwo, startTwo));
+    double npv = resumeFrom(first);
+    for (int t = first; t < years; t++) {
+      System.arraycopy(baseSums, t * sums, exchanged, 0, sums);
+      exchange(t, one, actionOne, startOne);
+      exchange(t, two, actionTwo, startTwo);
+      npv += netNow(t);
+    }
+    return npv + baseEnd + endValueChange(one, actionOne) + endValueChange(two, actionTwo);
+  }
+
+  /** The first year that another choice on a paddock may change. */
+  private int firstChanged(int paddock, int action, int start) {
+    return Math.min(begins(action, start), begins(base.action(paddock), base.start(paddock)));
+  }
+
+  /** Goes to a year of the base, and gives the value of those before. */
+  private double resumeFrom(int year) {
+    for (FlockEffect effect : flock) {
+      effect.resumeFrom(year);
+    }
+    return baseNpv[year];
+  }
+
+  /** Puts what a choice adds in a year in place of what the base's own adds. */
+  private void exchange(int t, int paddock, int action, int start) {
+    Arrays.fill(addedNow, 0);
+    Arrays.fill(addedThen, 0);
+    addTo(addedNow, 0, t, paddock, base.action(paddock), base.start(paddock));
+    addTo(addedThen, 0, t, paddock, action, start);
+    for (int k = 0; k < sums; k++) {
+      exchanged[k] += addedThen[k] - addedNow[k];
+    }
+  }
+
+  private double netNow(int t) {
+    evaluateYear(t, exchanged, 0, scratch);
+    return discount[t] * scratch.net(t);
+  }
+
+  private double endValueChange(int paddock, int action) {
+    return endValueNow(paddock, action) - endValueNow(paddock, base.action(paddock));
   }
 
   private int begins(int action, int start) {

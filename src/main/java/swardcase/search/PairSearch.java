@@ -57,6 +57,22 @@ final class PairSearch {
    * @param gain what each choice gains alone; not finite if it is not to be tried
    */
   boolean improve(double[] gain) {
+    List<Pair> found = new ArrayList<>();
+    for (Change pair : withinLimits(gain)) {
+      double gained = gain(pair.one(), pair.two());
+      if (gained > least) {
+        found.add(new Pair(pair.one(), pair.two(), gained));
+      }
+    }
+    return take(found);
+  }
+
+  /**
+   * Pairs that keep within the limits, in falling order of what both gain alone.
+   *
+   * @param gain what each choice gains alone, limits aside; not finite if it is not to be tried
+   */
+  List<Change> withinLimits(double[] gain) {
     int[] candidate = candidates(gain);
     for (int c : candidate) {
       findPassed(c);
@@ -65,7 +81,7 @@ final class PairSearch {
     for (int a = 0; a + 1 < candidate.length; a++) {
       next.add(new Pair(a, a + 1, gain[candidate[a]] + gain[candidate[a + 1]]));
     }
-    List<Pair> found = new ArrayList<>();
+    List<Change> found = new ArrayList<>();
     long work = Math.max(LEAST_WORK, (long) WORK_PER_PADDOCK * table.paddocks());
     while (work > 0 && !next.isEmpty()) {
       Pair pair = next.poll();
@@ -78,13 +94,13 @@ final class PairSearch {
       }
       if (table.paddock(one) != table.paddock(two) && makesRoom(one, two) && makesRoom(two, one)) {
         work -= WORK_OF_A_VALUE;
-        double gained = gain(one, two);
-        if (gained > least) {
-          found.add(new Pair(one, two, gained));
+        Change change = new Change(one, two);
+        if (at.fits(change)) {
+          found.add(change);
         }
       }
     }
-    return take(found);
+    return found;
   }
 
   private double gain(int one, int two) {

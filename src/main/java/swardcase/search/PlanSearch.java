@@ -68,8 +68,12 @@ public final class PlanSearch {
     sums = new double[table.years() * table.sums()];
   }
 
+  PlanTable table() {
+    return table;
+  }
+
   /** The first choice of every paddock, which keeps it unless another is made beforehand. */
-  private int[] first() {
+  int[] first() {
     int[] pick = new int[table.paddocks()];
     Arrays.setAll(pick, table::first);
     return pick;

@@ -3,6 +3,7 @@ package swardcase.search;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import swardcase.check.Check;
 import swardcase.farm.Finance;
 import swardcase.outcome.FarmModel;
@@ -245,14 +246,17 @@ final class PlanTable {
   int[] pick(Plan plan) {
     int[] pick = new int[plan.paddocks()];
     for (int i = 0; i < pick.length; i++) {
-      pick[i] = -1;
-      for (int c = first[i]; c < first[i + 1]; c++) {
-        boolean same = action[c] == plan.action(i) && (keeps(c) || start[c] == plan.start(i));
-        pick[i] = same ? c : pick[i];
-      }
+      pick[i] = find(i, plan.action(i), plan.start(i)).orElse(-1);
       Check.that(pick[i] >= 0, "the plan has a choice for paddock %s that is not open", i);
     }
     return pick;
+  }
+
+  /** Place of a choice; empty if it is not open. The start of keeping does not matter. */
+  OptionalInt find(int i, int ofAction, int ofStart) {
+    return IntStream.range(first[i], first[i + 1])
+        .filter(c -> action[c] == ofAction && (keeps(c) || start[c] == ofStart))
+        .findFirst();
   }
 
   double own(int[] pick) {

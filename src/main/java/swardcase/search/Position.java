@@ -73,6 +73,16 @@ final class Position {
     table.exchange(pick[table.paddock(two)], two, tried, tried);
   }
 
+  /** Whether a change keeps within the limits. */
+  boolean fits(Change change) {
+    if (change.isPair()) {
+      attempt(change.one(), change.two());
+    } else {
+      attempt(change.one());
+    }
+    return triedExcess() == 0;
+  }
+
   /** How far what was tried lies outside the limits. */
   double triedExcess() {
     return table.excess(tried);
@@ -100,5 +110,13 @@ final class Position {
     pick[i] = choice;
     value = table.value(sums) + own;
     excess = table.excess(sums);
+  }
+
+  /** Takes a change. */
+  void take(Change change) {
+    take(change.one());
+    if (change.isPair()) {
+      take(change.two());
+    }
   }
 }

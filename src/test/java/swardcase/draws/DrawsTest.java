@@ -226,6 +226,22 @@ class DrawsTest {
   }
 
   @Test
+  void anew_ofAnotherSeed_isAsIfDrawnFirst() {
+    FarmModel model = Farms.of("mixed-farm").model();
+    Draws anew = new Draws(model, 1, 4, 5).anew(9, 8, 3);
+    Draws first = new Draws(model, 9, 8, 3);
+    DrawnFarm one = new DrawnFarm(model);
+    DrawnFarm other = new DrawnFarm(model);
+    assertThat(anew.count()).isEqualTo(24);
+    for (int d = 23; d >= 0; d--) {
+      one.set(anew, d);
+      other.set(first, d);
+      assertThat(one.draw().numbers).isEqualTo(other.draw().numbers);
+      assertThat(one.draw().shares[0]).isEqualTo(other.draw().shares[0]);
+    }
+  }
+
+  @Test
   void fill_afterWarmingUp_allocatesNothing() {
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     for (int d = 0; d < draws.count(); d++) {

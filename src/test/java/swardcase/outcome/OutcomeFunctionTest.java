@@ -513,6 +513,28 @@ class OutcomeFunctionTest {
         });
   }
 
+  @Test
+  void npvOfBaseWith_otherChoicesOfTwoPaddocks_isThatOfThePlanWithBoth() {
+    forAnyFarm(
+        15,
+        (any, random) -> {
+          OutcomeFunction whole = any.model.newRun();
+          whole.set(any.x);
+          any.run.setBase(any.plan);
+          for (int one = 0; one + 1 < any.plan.paddocks(); one++) {
+            int two = random.nextInt(one + 1, any.plan.paddocks());
+            int actionOne = random.nextInt(any.model.actions().size());
+            int actionTwo = random.nextInt(any.model.actions().size());
+            int startOne = random.nextInt(any.model.startYears());
+            int startTwo = random.nextInt(any.model.startYears());
+            whole.evaluate(
+                any.plan.with(one, actionOne, startOne).with(two, actionTwo, startTwo), any.out);
+            assertThat(any.run.npvOfBaseWith(one, actionOne, startOne, two, actionTwo, startTwo))
+                .isCloseTo(any.out.npv(), within(1e-6));
+          }
+        });
+  }
+
   /** Set twice: nothing of the feed year read first may be left. */
   @Test
   void safeFeedNeeded_isThatOfTheFeedYearAsItStands() {
