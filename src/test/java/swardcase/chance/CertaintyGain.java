@@ -54,7 +54,7 @@ public final class CertaintyGain {
   /** What is added by the exchange for another sum, one value for each draw. */
   public double of(double[] other) {
     double sum = sum(other);
-    return isMean() ? sum : -tolerance * Math.log(sum);
+    return isMean() ? sum : 0 - tolerance * Math.log(sum);
   }
 
   /** Plain error of {@link #of}. */

@@ -110,10 +110,11 @@ final class DrawnClimb {
     return improve(from, tried, sweep(tried));
   }
 
-  /** The same where the first sweep is there: what changes that keep within the limits gain. */
+  /** The same where the first sweep is there; changes that pass a limit are left out. */
   Climbed improveFrom(int[] from, List<Gain> known) {
     at.set(from);
-    return improve(from, known.stream().map(Gain::change).toList(), known);
+    List<Gain> fitting = known.stream().filter(gain -> at.fits(gain.change())).toList();
+    return improve(from, known.stream().map(Gain::change).toList(), fitting);
   }
 
   /** The same with none but those changes that may gain at the start. */
@@ -122,7 +123,10 @@ final class DrawnClimb {
     return improveFrom(from, sweep(tried).stream().filter(Gain::mayGain).toList());
   }
 
-  /** After a change that gained, only what may gain is valued, until nothing does: then all. */
+  /**
+   * On kept farms, only what may gain is valued after a change that gained, until nothing does;
+   * then all. Where farms are set anew, that would cost more than it saves.
+   */
   private Climbed improve(int[] into, List<Change> tried, List<Gain> first) {
     List<Gain> gains = first;
     double gained = 0;
@@ -131,7 +135,7 @@ final class DrawnClimb {
     while (more > 0 || !isFull) {
       gained += more;
       List<Change> likely = mayGain(gains);
-      isFull = more == 0 || likely.size() > tried.size() / 2;
+      isFull = more == 0 || !sample.isKept() || likely.size() > tried.size() / 2;
       gains = sweep(isFull ? tried : likely);
       more = takeBest(gains);
     }
@@ -152,9 +156,6 @@ final class DrawnClimb {
     }
     at.copyPick(pick);
     List<int[]> picks = takenTogether(best);
-    if (picks.isEmpty()) {
-      return 0;
-    }
     int[] taken = picks.get(0);
     double gained = best.get(0).gain();
     if (picks.size() > 1) {

@@ -31,8 +31,11 @@ public final class DrawnPlanSearch {
   /** Tolerance of the careful plan, as a part of the tolerance given. */
   private static final double CAREFUL = 0.5;
 
-  /** The least gain that is worth a change, as a part of the tolerance: 0.6 cents in 600. */
-  private static final double LEAST = 1e-5;
+  /** The least gain that is worth a change, as a part of a mean paddock's part of the tolerance. */
+  private static final double LEAST = 1e-4;
+
+  /** The same on the first samples, which are too small for gains that are nearly nothing. */
+  private static final double LEAST_AT_FIRST = 1e-3;
 
   private static final int MOST_PAIRS = 300;
 
@@ -85,23 +88,25 @@ public final class DrawnPlanSearch {
 
   private DrawnFound find(int[] atLikely) {
     List<End> ends = climbed(some, climbed(few, starts(atLikely)));
-    End best = ends.get(best(many, tolerance, ends.stream().map(End::pick).toList()));
-    int[] pick = best.pick().clone();
-    climb(many, tolerance).improve(pick, best.open());
-    List<Change> pairs = improveInPairs(pick, best.open());
+    int[] pick = improvedOnMany(ends);
+    List<Change> pairs = improveInPairs(pick);
 
-    List<int[]> others = new ArrayList<>();
-    for (End end : ends) {
-      if (end != best && !Arrays.equals(end.pick(), pick)) {
-        others.add(end.pick());
-      }
-    }
-    return new DrawnPlanStudy(table, every, tolerance, LEAST * tolerance, unseen)
+    List<int[]> others =
+        ends.stream().map(End::pick).filter(end -> !Arrays.equals(end, pick)).toList();
+    return new DrawnPlanStudy(table, every, tolerance, least(LEAST), unseen)
         .of(pick, others, careful(pick, others), CAREFUL * tolerance, some.part(0, BESIDE), pairs);
   }
 
+  private double least(double part) {
+    return part * tolerance / table.paddocks();
+  }
+
   private DrawnClimb climb(DrawnSample sample, double atTolerance) {
-    return new DrawnClimb(table, sample, atTolerance, LEAST * tolerance);
+    return new DrawnClimb(table, sample, atTolerance, least(LEAST_AT_FIRST));
+  }
+
+  private DrawnClimb climbOnMany() {
+    return new DrawnClimb(table, many, tolerance, least(LEAST));
   }
 
   private List<End> starts(int[] atLikely) {
@@ -131,12 +136,19 @@ public final class DrawnPlanSearch {
     return List.copyOf(ends.values());
   }
 
+  /** The end of highest certainty equivalent on many draws, improved there. */
+  private int[] improvedOnMany(List<End> ends) {
+    double[][][] values =
+        many.values(ends.stream().map(end -> new Trial(end.pick(), end.open())).toList());
+    int best = best(values, tolerance);
+    End end = ends.get(best);
+    int[] pick = end.pick().clone();
+    climbOnMany().improveFrom(pick, DrawnClimb.gains(values[best], tolerance, end.open()));
+    return pick;
+  }
+
   /** Place of the pick of highest certainty equivalent. */
-  private static int best(DrawnSample sample, double atTolerance, List<int[]> picks) {
-    if (picks.size() == 1) {
-      return 0;
-    }
-    double[][][] values = sample.values(picks.stream().map(Trial::new).toList());
+  private static int best(double[][][] values, double atTolerance) {
     CertaintyGain gain = new CertaintyGain(values[0][0], atTolerance);
     int best = 0;
     double most = 0;
@@ -152,26 +164,23 @@ public final class DrawnPlanSearch {
 
   /**
    * Improves a pick in place by pairs, which are looked for on few draws, looked at again on some,
-   * and taken on many; then by the single changes that are open. Gives the pairs that may gain.
+   * and taken on many, together with the single changes that may gain. Gives the pairs that may.
    */
-  private List<Change> improveInPairs(int[] pick, List<Change> open) {
-    List<Change> found = mayGain(some, mayGain(few, pairs(pick), pick), pick);
+  private List<Change> improveInPairs(int[] pick) {
+    List<Gain> alone = DrawnClimb.gains(few, tolerance, pick, singles);
+    List<Change> found = mayGain(some, mayGain(few, pairs(pick, alone), pick), pick);
     List<Gain> gaining =
         DrawnClimb.gains(many, tolerance, pick, found).stream()
-            .filter(gain -> gain.gain() > LEAST * tolerance)
+            .filter(gain -> gain.gain() > least(LEAST))
             .toList();
     if (!gaining.isEmpty()) {
-      climb(many, tolerance).improveFrom(pick, gaining);
-      climb(many, tolerance).improve(pick, open);
+      climbOnMany().improveFrom(pick, gaining);
     }
     return found;
   }
 
-  private List<Change> pairs(int[] pick) {
-    double[] gain = new double[table.choices()];
-    for (Gain of : DrawnClimb.gains(few, tolerance, pick, singles)) {
-      gain[of.change().one()] = of.gain();
-    }
+  private List<Change> pairs(int[] pick, List<Gain> alone) {
+    double[] gain = alone.stream().mapToDouble(Gain::gain).toArray();
     Position at = new Position(table);
     at.set(pick);
     return new PairSearch(table, at, 0).withinLimits(gain);
@@ -190,7 +199,11 @@ public final class DrawnPlanSearch {
   private int[] careful(int[] pick, List<int[]> others) {
     List<int[]> starts = new ArrayList<>(List.of(pick));
     starts.addAll(others);
-    int[] careful = starts.get(best(some, CAREFUL * tolerance, starts)).clone();
+    int best = 0;
+    if (!others.isEmpty()) {
+      best = best(some.values(starts.stream().map(Trial::new).toList()), CAREFUL * tolerance);
+    }
+    int[] careful = starts.get(best).clone();
     Climbed climbed = climb(few, CAREFUL * tolerance).improve(careful, singles);
     climb(some, CAREFUL * tolerance).improve(careful, climbed.mayGain());
     return careful;

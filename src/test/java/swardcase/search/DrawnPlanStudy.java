@@ -105,7 +105,7 @@ final class DrawnPlanStudy {
         unseen.uniforms().standardError(values),
         overKeeping.of(values),
         unseen.uniforms().standardError(overKeeping.influence(values)),
-        -overPlan.of(values),
+        0 - overPlan.of(values),
         unseen.uniforms().standardError(overPlan.influence(values)));
   }
 
@@ -194,7 +194,7 @@ final class DrawnPlanStudy {
     CertaintyGain gain = new CertaintyGain(values[0], tolerance);
     List<NearEqual> near = new ArrayList<>();
     for (int k = 0; k < trial.changes().size(); k++) {
-      double behind = -gain.of(values[k + 1]);
+      double behind = 0 - gain.of(values[k + 1]);
       int c = trial.changes().get(k).one();
       if (behind <= within && !trial.changes().get(k).isPair()) {
         near.add(

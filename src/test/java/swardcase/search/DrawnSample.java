@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
-import swardcase.chance.SideBySide;
 import swardcase.draws.DrawnFarm;
 import swardcase.draws.Draws;
 import swardcase.outcome.FarmModel;
@@ -57,7 +56,8 @@ final class DrawnSample {
   /** A sample that keeps a farm for each draw. */
   static DrawnSample kept(PlanTable table, Draws draws) {
     OutcomeFunction[] kept = new OutcomeFunction[draws.count()];
-    SideBySide.of(IntStream.range(0, kept.length))
+    IntStream.range(0, kept.length)
+        .parallel()
         .forEach(d -> kept[d] = new DrawnFarm(draws.model()).set(draws, d));
     return new DrawnSample(table, draws, 0, draws.count(), kept);
   }
@@ -77,6 +77,11 @@ final class DrawnSample {
     return new DrawnSample(table, draws, from + first, from + end, NONE);
   }
 
+  /** Whether there is a farm for each draw. */
+  boolean isKept() {
+    return kept.length > 0;
+  }
+
   /** How many draws there are. */
   int size() {
     return to - from;
@@ -88,7 +93,8 @@ final class DrawnSample {
   double[][][] values(List<Trial> trials) {
     Valued[] valued = trials.stream().map(Valued::new).toArray(Valued[]::new);
     int tasks = (size() + DRAWS_PER_TASK - 1) / DRAWS_PER_TASK;
-    SideBySide.of(IntStream.range(0, tasks))
+    IntStream.range(0, tasks)
+        .parallel()
         .forEach(
             task -> {
               int end = Math.min(size(), (task + 1) * DRAWS_PER_TASK);
@@ -104,7 +110,7 @@ final class DrawnSample {
   }
 
   private void value(int d, Valued[] trials) {
-    if (kept.length > 0) {
+    if (isKept()) {
       value(kept[d], d, trials);
       return;
     }
