@@ -13,6 +13,7 @@ import swardcase.bench.NumpyFiles;
 import swardcase.chance.CountedRandom;
 import swardcase.decision.Decision;
 import swardcase.decision.HowSure;
+import swardcase.outcome.Draw;
 import swardcase.outcome.FarmArrays;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
@@ -32,22 +33,15 @@ public final class Comparison {
   private static final int ROUNDS = 3;
 
   private final FarmModel model;
-  private final double[][] x;
-  private final double[][][] shares;
-  private final int[][] seasons;
+  private final Draw[] drawn;
 
   private Comparison(Draws draws) {
     model = draws.model();
-    x = new double[draws.count()][model.inputs().size()];
-    int paddocks = model.farm().paddocks().size();
-    shares = new double[draws.count()][paddocks][];
-    seasons = new int[draws.count()][model.years()];
     CountedRandom random = new CountedRandom(0);
-    for (int d = 0; d < x.length; d++) {
-      for (int i = 0; i < paddocks; i++) {
-        shares[d][i] = new double[draws.composition(i).size()];
-      }
-      draws.fill(d, random, x[d], shares[d], seasons[d]);
+    drawn = new Draw[draws.count()];
+    for (int d = 0; d < drawn.length; d++) {
+      drawn[d] = new Draw(model);
+      draws.fill(d, random, drawn[d]);
     }
   }
 
@@ -104,23 +98,26 @@ public final class Comparison {
 
   private void writeDraws(NumpyFiles files) {
     int inputs = model.inputs().size();
-    int paddocks = shares[0].length;
-    int most = Arrays.stream(shares[0]).mapToInt(of -> of.length).max().orElseThrow() + 1;
-    double[] drawn = new double[x.length * inputs];
-    double[] standing = new double[x.length * paddocks * most];
-    for (int d = 0; d < x.length; d++) {
-      System.arraycopy(x[d], 0, drawn, d * inputs, inputs);
+    int paddocks = drawn[0].shares.length;
+    int most = Arrays.stream(drawn[0].shares).mapToInt(of -> of.length).max().orElseThrow() + 1;
+    double[] numbers = new double[drawn.length * inputs];
+    double[] standing = new double[drawn.length * paddocks * most];
+    for (int d = 0; d < drawn.length; d++) {
+      System.arraycopy(drawn[d].numbers, 0, numbers, d * inputs, inputs);
       for (int i = 0; i < paddocks; i++) {
-        double[] of = shares[d][i];
+        double[] of = drawn[d].shares[i];
         System.arraycopy(of, 0, standing, (d * paddocks + i) * most, of.length);
       }
     }
-    files.write("drawn", drawn, x.length, inputs);
-    files.write("shares", standing, x.length, paddocks, most);
+    files.write("drawn", numbers, drawn.length, inputs);
+    files.write("shares", standing, drawn.length, paddocks, most);
     files.write(
         "seasons",
-        Arrays.stream(seasons).flatMapToInt(Arrays::stream).asDoubleStream().toArray(),
-        x.length,
+        Arrays.stream(drawn)
+            .flatMapToInt(draw -> Arrays.stream(draw.seasons))
+            .asDoubleStream()
+            .toArray(),
+        drawn.length,
         model.years());
     files.write("likely", model.inputs().likely(), inputs);
   }
@@ -143,34 +140,34 @@ public final class Comparison {
         work.choices().size(),
         3);
     int columns = work.choices().size() + 1;
-    double[] npv = new double[x.length * columns];
-    value(work, 0, x.length, npv);
+    double[] npv = new double[drawn.length * columns];
+    value(work, 0, drawn.length, npv);
     double least = Double.POSITIVE_INFINITY;
     double leastBoth = Double.POSITIVE_INFINITY;
     ThreadMXBean threads = ManagementFactory.getThreadMXBean();
     for (int round = 0; round < ROUNDS; round++) {
       long before = threads.getCurrentThreadCpuTime();
-      value(work, 0, x.length, npv);
+      value(work, 0, drawn.length, npv);
       least = Math.min(least, (threads.getCurrentThreadCpuTime() - before) / 1e9);
       long start = System.nanoTime();
-      int half = x.length / 2;
+      int half = drawn.length / 2;
       IntStream.range(0, 2)
           .parallel()
-          .forEach(k -> value(work, k * half, k == 0 ? half : x.length, npv));
+          .forEach(k -> value(work, k * half, k == 0 ? half : drawn.length, npv));
       leastBoth = Math.min(leastBoth, (System.nanoTime() - start) / 1e9);
     }
-    files.write(work.name() + "_npv", npv, x.length, columns);
+    files.write(work.name() + "_npv", npv, drawn.length, columns);
     files.write(work.name() + "_seconds", new double[] {least, leastBoth}, 2);
     System.out.printf(
         Locale.ROOT,
         "Java, %s: %d draws, %d choices, %.3f ms of processor time a draw, %.0f draws/s on one"
             + " thread; %.0f draws/s by the clock on two%n",
         work.name(),
-        x.length,
+        drawn.length,
         columns,
-        1000 * least / x.length,
-        x.length / least,
-        x.length / leastBoth);
+        1000 * least / drawn.length,
+        drawn.length / least,
+        drawn.length / leastBoth);
   }
 
   /** Values the plan and every choice in some of the draws. */
@@ -178,7 +175,7 @@ public final class Comparison {
     OutcomeFunction run = model.newRun();
     int columns = work.choices().size() + 1;
     for (int d = from; d < to; d++) {
-      run.set(x[d], shares[d], seasons[d]);
+      run.set(drawn[d]);
       npv[d * columns] = run.setBase(work.base());
       for (int k = 1; k < columns; k++) {
         Choice choice = work.choices().get(k - 1);

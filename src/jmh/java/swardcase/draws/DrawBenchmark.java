@@ -18,6 +18,7 @@ import swardcase.bench.DemoFarms;
 import swardcase.decision.Decision;
 import swardcase.decision.HowSure;
 import swardcase.outcome.Course;
+import swardcase.search.PlanSearch;
 
 /** One draw on one thread: the numbers drawn, the farm set to them, every alternative valued. */
 @BenchmarkMode(Mode.AverageTime)
@@ -49,7 +50,9 @@ public class DrawBenchmark {
                         .map(option -> new Course(option.action(), option.start()))
                         .toList())
             .toList();
-    Alternatives alternatives = new Alternatives(decision.model(), decision.plan(), options);
+    Alternatives alternatives =
+        new Alternatives(
+            decision.model(), decision.plan(), options, new PlanSearch(decision.model())::feasible);
     workspace =
         Simulation.workspace(
             new Draws(decision.model(), 1, HowSure.BLOCKS, DRAWS / HowSure.BLOCKS), alternatives);

@@ -51,7 +51,7 @@ public final class FarmArrays {
     farm = model.farm();
     tables = model.tables();
     year = model.year();
-    inputs = model.newRun().inputs();
+    inputs = model.inputs();
     stands = new StandingClover(farm, tables, inputs, model.compositions());
     places = IntStream.range(0, inputs.size()).asDoubleStream().toArray();
     this.files = files;
@@ -65,28 +65,24 @@ public final class FarmArrays {
       throw new IllegalArgumentException("extra feed must save supplement on " + farm.name());
     }
     FarmArrays arrays = new FarmArrays(model, files);
-    int known = arrays.inputs.size();
     arrays.scalars();
     arrays.paddocks();
     arrays.actions(model);
     arrays.feed();
     arrays.mobs();
-    if (arrays.inputs.size() != known) {
-      throw new IllegalStateException("a number was looked up that the outcome does not read");
-    }
   }
 
   private void scalars() {
     number("years", farm.finance().horizonYears());
-    number("at_discount_rate", inputs.add(farm.finance().discountRate()));
-    number("at_end_value", inputs.add(farm.finance().endValuePerHa()));
-    number("at_supplement_price", inputs.add(farm.supplement().pricePerTonne()));
-    number("at_supplement_energy", inputs.add(farm.supplement().energyMjPerKgDm()));
-    number("at_supplement_dry_matter", inputs.add(farm.supplement().dryMatterFraction()));
-    number("at_supplement_waste", inputs.add(farm.supplement().wasteFraction()));
-    number("at_lamb_value", inputs.add(farm.prices().netValuePerLamb()));
-    number("at_dry_ewe_cost", inputs.add(farm.prices().costPerDryEwe()));
-    number("at_condition_deficit", inputs.add(farm.management().conditionDeficit()));
+    number("at_discount_rate", inputs.place(OutcomeFunction.DISCOUNT_RATE));
+    number("at_end_value", inputs.place("finance.end-value"));
+    number("at_supplement_price", inputs.place(OutcomeFunction.SUPPLEMENT_PRICE));
+    number("at_supplement_energy", inputs.place("supplement.energy"));
+    number("at_supplement_dry_matter", inputs.place("supplement.dry-matter"));
+    number("at_supplement_waste", inputs.place("supplement.waste"));
+    number("at_lamb_value", inputs.place(OutcomeFunction.LAMB_VALUE));
+    number("at_dry_ewe_cost", inputs.place("price.dry-ewe"));
+    number("at_condition_deficit", inputs.place("farm.condition-deficit"));
     for (String key :
         List.of(
             "dose.waterlogged-factor",
@@ -108,7 +104,7 @@ public final class FarmArrays {
             SeedKeys.SOWING_YEAR_YIELD,
             SeedKeys.GOOD_SEED_SHARE)) {
       String name = key.substring(key.indexOf('.') + 1).replace('-', '_');
-      number("at_" + name, inputs.add(tables.parameter(key)));
+      number("at_" + name, inputs.place(key));
     }
   }
 
@@ -130,11 +126,11 @@ public final class FarmArrays {
         for (int age = 0; age < SeedBank.AGES; age++) {
           String key =
               SeedKeys.retention(farm.climate(), stands.cultivar(i, c).hardSeed(), age + 1);
-          retention[at * SeedBank.AGES + age] = inputs.add(tables.parameter(key));
+          retention[at * SeedBank.AGES + age] = inputs.place(key);
         }
         if (!sown) {
           String key = SeedKeys.crowding(stands.cultivar(i, c), paddocks.get(i).waterlogged());
-          crowding[at] = inputs.add(tables.parameter(key));
+          crowding[at] = inputs.place(key);
         }
       }
     }
@@ -154,7 +150,7 @@ public final class FarmArrays {
     ofActions("run_down_years", action -> action.sows() ? action.runDownYears() : 0);
     ofActions("cropped", action -> action.cropped() ? 1 : 0);
     List<Action> actions = farm.actions();
-    ActionPaths paths = new ActionPaths(farm, tables, inputs, stands, year);
+    ActionPaths paths = new ActionPaths(farm, inputs, stands, year);
     along("holds_off", actions.size(), a -> paths.holdsOff(a) ? 1 : 0);
     files.write(
         "allowed",
@@ -249,15 +245,14 @@ public final class FarmArrays {
       for (int age = 0; age < mob.ageShares().size(); age++) {
         ageShares[g * ages + age] = mob.ageShares().get(age);
       }
-      FlockEffect effect = new FlockEffect(farm, mob, tables, inputs);
+      FlockEffect effect = new FlockEffect(farm, mob, inputs);
       for (int p = 0; p < P; p++) {
         held[g * P + p] = effect.isHeld(p) ? 1 : 0;
       }
       for (int i = 0; i < farm.paddocks().size(); i++) {
         grazes[g * farm.paddocks().size() + i] = farm.paddocks().get(i).isGrazedBy(mob) ? 1 : 0;
       }
-      pregnant[g] =
-          inputs.add(mob.pregnantPercent().named("ewes in lamb per 100 joined: " + mob.name()));
+      pregnant[g] = inputs.place("mob." + mob.name() + ".pregnant-percent");
     }
     files.write("age_shares", ageShares, mobs.size(), ages);
     files.write("held", held, mobs.size(), P);
