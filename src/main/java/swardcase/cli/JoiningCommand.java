@@ -16,7 +16,6 @@ import swardcase.farm.Farm;
 import swardcase.intake.LoadedFarm;
 import swardcase.joining.JoiningPlan;
 import swardcase.outcome.FarmModel;
-import swardcase.paper.BlankSheet;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReportBuilder;
 import swardcase.sheet.JoiningSheet;
@@ -72,7 +71,7 @@ final class JoiningCommand implements Callable<Integer> {
         JoiningReportBuilder.build(plan.get(), Version.text(), day, loaded.on(day).remarks());
     try (WholeFiles files = new WholeFiles(options.inputs())) {
       if (pdf != null) {
-        files.add(pdf, to -> JoiningSheet.write(report, new BlankSheet(), to));
+        files.add(pdf, to -> JoiningSheet.write(report, to));
       }
       if (json != null) {
         files.add(json, JsonView.of(report));

@@ -278,18 +278,15 @@ final class ActionPaths {
       int i, int a, int k, double w, double o, double s, double c, double m, double old) {
     int slots = drawn && actions[a].action().sows() ? MOST_FAILURES + 1 : 1;
     for (int slot = 0; slot < slots; slot++) {
-      put(at(i, a, slot, k), w, o, s, c, m, old);
+      int at = at(i, a, slot, k);
+      path[at + WINTER] = w;
+      path[at + OTHER] = o;
+      path[at + STRENGTH] = s;
+      path[at + COST] = c;
+      path[at + MARGIN] = m;
+      path[at + OLD_SHARE] = old;
     }
     strongestOf[i] = Math.max(strongestOf[i], s);
-  }
-
-  private void put(int at, double w, double o, double s, double c, double m, double old) {
-    path[at + WINTER] = w;
-    path[at + OTHER] = o;
-    path[at + STRENGTH] = s;
-    path[at + COST] = c;
-    path[at + MARGIN] = m;
-    path[at + OLD_SHARE] = old;
   }
 
   /** Winter growth is summed as losses, so that current cultivars alone give exactly 1. */

@@ -52,11 +52,11 @@ public final class TaggedFile implements AutoCloseable {
   private final LocalDate date;
   private final boolean drawn;
 
-  /** A file with pages to come on {@code blank}, which it closes. */
-  public TaggedFile(BlankSheet blank, String title, String producer, LocalDate date) {
+  /** A file with pages to come. */
+  public TaggedFile(String title, String producer, LocalDate date) {
     this.date = date;
-    document = blank.document();
-    lettering = blank.lettering();
+    document = new PDDocument();
+    lettering = new Lettering(document);
     drawn = true;
     document.setVersion(1.7f);
     PDDocumentCatalog catalog = document.getDocumentCatalog();

@@ -33,11 +33,13 @@ public final class SamplingReportBuilder {
         designEffect,
         SampleSize.forOneShare(riskShare, 0.10, 0.95),
         SampleSize.toSeeOne(0.05, 0.95),
-        farm.paddocks().stream().map(paddock -> count(paddock, tables, riskShare)).toList());
+        farm.paddocks().stream()
+            .map(paddock -> count(paddock, tables, designEffect, riskShare))
+            .toList());
   }
 
-  private static PaddockCount count(Paddock paddock, Tables tables, double riskShare) {
-    double designEffect = tables.parameter("stand.design-effect").likely();
+  private static PaddockCount count(
+      Paddock paddock, Tables tables, double designEffect, double riskShare) {
     Composition composition = Composition.of(paddock, tables, designEffect);
     Range clover = paddock.cloverShare().range();
     double above = composition.chanceHighOestrogenAbove(riskShare, clover);

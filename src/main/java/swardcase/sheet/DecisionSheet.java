@@ -3,7 +3,6 @@ package swardcase.sheet;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Optional;
-import swardcase.paper.BlankSheet;
 import swardcase.paper.Contents;
 import swardcase.paper.Flow;
 import swardcase.paper.RunningHead;
@@ -29,18 +28,10 @@ public final class DecisionSheet {
   /** Writes the sheet, the joining plan within it if there is one; the stream stays open. */
   public static void write(Report report, Optional<JoiningReport> joining, OutputStream out)
       throws IOException {
-    write(report, joining, new BlankSheet(), out);
-  }
-
-  /** The same on a sheet made ready before. */
-  public static void write(
-      Report report, Optional<JoiningReport> joining, BlankSheet ready, OutputStream out)
-      throws IOException {
     String title = Texts.get("title", report.farm().name());
     Contents expected = Contents.UNKNOWN;
     for (int pass = 1; ; pass++) {
-      BlankSheet blank = pass == 1 ? ready : new BlankSheet();
-      try (TaggedFile file = new TaggedFile(blank, title, report.program(), report.farm().date())) {
+      try (TaggedFile file = new TaggedFile(title, report.program(), report.farm().date())) {
         if (pass == 1) {
           expected = layOut(report, joining, expected, file.trial());
         }

@@ -2,7 +2,6 @@ package swardcase.sheet;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import swardcase.paper.BlankSheet;
 import swardcase.paper.Contents;
 import swardcase.paper.Flow;
 import swardcase.paper.RunningHead;
@@ -18,11 +17,10 @@ public final class JoiningSheet {
 
   private JoiningSheet() {}
 
-  /** Writes the sheet on {@code blank}; the stream stays open. */
-  public static void write(JoiningReport report, BlankSheet blank, OutputStream out)
-      throws IOException {
+  /** Writes the sheet; the stream stays open. */
+  public static void write(JoiningReport report, OutputStream out) throws IOException {
     String title = Texts.get("joining.title", report.farm().name());
-    try (TaggedFile file = new TaggedFile(blank, title, report.program(), report.farm().date())) {
+    try (TaggedFile file = new TaggedFile(title, report.program(), report.farm().date())) {
       int pages = layOut(report, title, Contents.UNKNOWN.pages(), file.trial());
       layOut(report, title, pages, file);
       file.save(out);

@@ -22,7 +22,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import swardcase.chance.Range;
 import swardcase.joining.JoiningPlan.Policy;
-import swardcase.paper.BlankSheet;
 import swardcase.paper.Flow;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.Answer;
@@ -71,7 +70,7 @@ class JoiningSheetTest {
 
   private static byte[] bytes(JoiningReport report) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    JoiningSheet.write(report, new BlankSheet(), out);
+    JoiningSheet.write(report, out);
     return out.toByteArray();
   }
 
