@@ -21,4 +21,13 @@ public record DrawnInformation(double value, double standardError) {
     return new DrawnInformation(
         Math.max(0, Sample.mean(gain)), Sample.standardDeviation(gain) / Math.sqrt(gain.length));
   }
+
+  /**
+   * Whether it counts as worth anything, given that {@code tried} unknowns were tried: the value
+   * passes its standard error times {@link ManyTried#quantile}. 2,500 ± 1,000 counts if it was the
+   * only one tried (1,645), not if it was one of ten (2,576).
+   */
+  public boolean countsAmong(int tried) {
+    return value > standardError * ManyTried.quantile(tried);
+  }
 }
