@@ -64,13 +64,13 @@ public final class HowSureWords {
       lines.add(
           Texts.get(
               npv.isExact() ? "howSure.paysExactly" : "howSure.pays",
-              outOfTen(sure.chanceItPays()),
+              Chances.outOfTen(sure.chanceItPays()),
               Words.likelyMoney(currency, npv),
               Words.ends(npv)));
       lines.add(
           Texts.get(
               sure.lossLimit() > 0 ? "howSure.loses" : "howSure.losesAny",
-              outOfTen(sure.chanceOfUnbearableLoss()),
+              Chances.outOfTen(sure.chanceOfUnbearableLoss()),
               Words.aboutMoney(currency, sure.lossLimit())));
     }
     lines.add(
@@ -105,16 +105,5 @@ public final class HowSureWords {
 
   private static String lowerFirst(String name) {
     return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
-  }
-
-  /** 0.79 reads {@code 8 of 10}; the ends are said as they are. */
-  private static String outOfTen(double chance) {
-    if (chance < 0.05) {
-      return Texts.get(chance == 0 ? "chance.none" : "chance.few");
-    }
-    if (chance > 0.95) {
-      return Texts.get(chance == 1 ? "chance.all" : "chance.most");
-    }
-    return Texts.get("chance.ofTen", Math.max(1, Math.min(9, Math.round(10 * chance))));
   }
 }
