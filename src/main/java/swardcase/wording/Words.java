@@ -8,6 +8,7 @@ import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import swardcase.chance.Drawn;
 import swardcase.chance.Range;
 
 /**
@@ -15,8 +16,9 @@ import swardcase.chance.Range;
  *
  * <p>An uncertain number is printed with the digits it deserves and no more: about two significant
  * figures of its largest end, and never so few that a narrow range looks like one value. {@code
- * Range.of(4321, 12345, 21234)} reads {@code 12,000 (4,000 to 21,000)}. An exact number, such as
- * one the user wrote, is printed as it is.
+ * Range.of(4321, 12345, 21234)} reads {@code 12,000 (4,000 to 21,000)}. A result over the draws
+ * reads alike, its mean first, which may lie outside the ends. An exact number, such as one the
+ * user wrote, is printed as it is.
  */
 public final class Words {
 
@@ -65,23 +67,12 @@ public final class Words {
 
   /** Likely value with its ends: {@code 12,000 (4,000 to 21,000)}, or one number if exact. */
   public static String range(Range range) {
-    return range.isExact() || readsAsOne(range)
-        ? likely(range)
-        : likely(range) + " (" + ends(range) + ")";
+    return Three.of(range).words();
   }
 
-  /** A number of animals or of money: below one it is not told in digits. */
-  public static String count(Range range) {
-    return isUnderOne(range) ? UNDER_ONE : range(range);
-  }
-
-  /** The likely number of animals alone. */
-  public static String likelyCount(Range range) {
-    return isUnderOne(range) ? UNDER_ONE : likely(range);
-  }
-
-  private static boolean isUnderOne(Range range) {
-    return range.low() >= 0 && range.high() < 1 && range.high() > 0;
+  /** Mean with its ends: {@code 24,000 (8,000 to 41,000)}, or one number if exact. */
+  public static String range(Drawn drawn) {
+    return Three.of(drawn).words();
   }
 
   /** The same with a unit behind it: {@code 38 (10 to 70) t}. */
@@ -89,16 +80,61 @@ public final class Words {
     return range(range) + " " + unit;
   }
 
+  /** The same with every number rounded to {@code step}, a power of ten. */
+  public static String range(Drawn drawn, double step) {
+    return withEnds(rounded(drawn.mean(), step), ends(drawn, step));
+  }
+
+  /** The same with a unit behind it: {@code 38 (10 to 70) t}. */
+  public static String range(Drawn drawn, String unit) {
+    return range(drawn) + " " + unit;
+  }
+
+  /** A number of animals or of money: below one it is not told in digits. */
+  public static String count(Range range) {
+    return Three.of(range).isUnderOne() ? UNDER_ONE : range(range);
+  }
+
+  /** A number of animals or of money: below one it is not told in digits. */
+  public static String count(Drawn drawn) {
+    return Three.of(drawn).isUnderOne() ? UNDER_ONE : range(drawn);
+  }
+
+  /** The likely number of animals alone. */
+  public static String likelyCount(Range range) {
+    return Three.of(range).isUnderOne() ? UNDER_ONE : likely(range);
+  }
+
+  /** The mean number of animals alone. */
+  public static String meanCount(Drawn drawn) {
+    return Three.of(drawn).isUnderOne() ? UNDER_ONE : mean(drawn);
+  }
+
   /** The likely value alone, with the digits its range deserves. */
   public static String likely(Range range) {
-    return range.isExact() ? exactOf(range) : rounded(range.likely(), step(range));
+    return Three.of(range).middleWords();
+  }
+
+  /** The mean alone, with the digits its ends deserve. */
+  public static String mean(Drawn drawn) {
+    return Three.of(drawn).middleWords();
   }
 
   /** The two ends: {@code 4,000 to 21,000}, or one number if exact or as good as. */
   public static String ends(Range range) {
-    return range.isExact() || readsAsOne(range)
-        ? likely(range)
-        : rounded(range.low(), step(range)) + " to " + rounded(range.high(), step(range));
+    return Three.of(range).endsWords();
+  }
+
+  /** The two ends: {@code 8,000 to 41,000}, or one number if exact or as good as. */
+  public static String ends(Drawn drawn) {
+    return Three.of(drawn).endsWords();
+  }
+
+  /** The two ends, both rounded to {@code step}, a power of ten. */
+  public static String ends(Drawn drawn, double step) {
+    String low = rounded(drawn.low(), step);
+    String high = rounded(drawn.high(), step);
+    return low.equals(high) ? low : low + " to " + high;
   }
 
   /** Money with its ends: {@code A$ 12,000 (4,000 to 21,000)}. */
@@ -106,9 +142,27 @@ public final class Words {
     return currency + " " + range(range);
   }
 
+  /** Money with its ends: {@code A$ 24,000 (8,000 to 41,000)}. */
+  public static String money(String currency, Drawn drawn) {
+    return currency + " " + range(drawn);
+  }
+
+  /**
+   * Money with its ends, all rounded to {@code step}, a power of ten such as {@link MoneyUnit}: the
+   * same by 100 reads {@code A$ 24,300 (8,500 to 41,200)}.
+   */
+  public static String money(String currency, Drawn drawn, double step) {
+    return currency + " " + range(drawn, step);
+  }
+
   /** The likely value of money: {@code A$ 12,000}. */
   public static String likelyMoney(String currency, Range range) {
     return currency + " " + likely(range);
+  }
+
+  /** The mean of money: {@code A$ 24,000}. */
+  public static String meanMoney(String currency, Drawn drawn) {
+    return currency + " " + mean(drawn);
   }
 
   /** An uncertain sum of money to two significant figures: {@code A$ 12,000}. */
@@ -137,10 +191,12 @@ public final class Words {
 
   /** A fraction as per cent, with its ends: 0.35 in 0.2 to 0.5 reads {@code 35 % (20 to 50 %)}. */
   public static String percent(Range fraction) {
-    Range percent = fraction.times(100);
-    return percent.isExact()
-        ? likely(percent) + " %"
-        : likely(percent) + " % (" + ends(percent) + " %)";
+    return Three.of(fraction.times(100)).percentWords();
+  }
+
+  /** A fraction as per cent, with its ends: 0.35 in 0.2 to 0.5 reads {@code 35 % (20 to 50 %)}. */
+  public static String percent(Drawn fraction) {
+    return Three.of(fraction.times(100)).percentWords();
   }
 
   /** A fraction as whole per cent: 0.354 reads {@code 35 %}. */
@@ -154,28 +210,17 @@ public final class Words {
    * figures, so that a range too narrow for that reads as one value.
    */
   public static double step(Range range) {
-    double ofEnds = step(range.low(), range.high());
-    double width = range.high() - range.low();
-    return width > 0 ? Math.max(ofEnds / 100, Math.min(ofEnds, powerOfTen(width / 2))) : ofEnds;
+    return Three.of(range).step();
+  }
+
+  /** The same of a result over the draws; its mean counts as an end where it lies beyond them. */
+  public static double step(Drawn drawn) {
+    return Three.of(drawn).step();
   }
 
   /** The step that leaves two significant figures of the number farther from zero. */
   public static double step(double low, double high) {
     return powerOfTen(Math.max(Math.abs(low), Math.abs(high))) / 10;
-  }
-
-  /** Whether both ends print alike, or differ by less than a thousandth: no range worth naming. */
-  private static boolean readsAsOne(Range range) {
-    double step = step(range);
-    double size = Math.max(Math.abs(range.low()), Math.abs(range.high()));
-    return range.high() - range.low() < size / 1000
-        || rounded(range.low(), step).equals(rounded(range.high(), step));
-  }
-
-  /** Results that carry no range are sums and products: they never deserve nine digits. */
-  private static String exactOf(Range range) {
-    double size = Math.abs(range.likely());
-    return size >= 100 ? whole(range.likely()) : exact(Math.rint(range.likely() * 1e4) / 1e4);
   }
 
   private static double powerOfTen(double size) {
@@ -190,5 +235,71 @@ public final class Words {
       digits.insert(comma, ',');
     }
     return number.signum() < 0 ? MINUS + digits.toString() : digits.toString();
+  }
+
+  private static String withEnds(String middle, String ends) {
+    return middle.equals(ends) ? middle : middle + " (" + ends + ")";
+  }
+
+  /** What a range and a result over the draws have in common. The middle may lie outside. */
+  private record Three(double low, double middle, double high) {
+
+    static Three of(Range range) {
+      return new Three(range.low(), range.likely(), range.high());
+    }
+
+    static Three of(Drawn drawn) {
+      return new Three(drawn.low(), drawn.mean(), drawn.high());
+    }
+
+    boolean isExact() {
+      return low == high && middle == low;
+    }
+
+    boolean isUnderOne() {
+      double most = Math.max(high, middle);
+      return Math.min(low, middle) >= 0 && most < 1 && most > 0;
+    }
+
+    double step() {
+      double ofEnds = Words.step(Math.min(low, middle), Math.max(high, middle));
+      double width = high - low;
+      return width > 0 ? Math.max(ofEnds / 100, Math.min(ofEnds, powerOfTen(width / 2))) : ofEnds;
+    }
+
+    String words() {
+      return withEnds(middleWords(), endsWords());
+    }
+
+    String percentWords() {
+      String ends = endsWords();
+      return middleWords().equals(ends) ? ends + " %" : middleWords() + " % (" + ends + " %)";
+    }
+
+    String middleWords() {
+      return isExact() ? exactWords() : rounded(middle, step());
+    }
+
+    String endsWords() {
+      if (isExact()) {
+        return exactWords();
+      }
+      return readsAsOne()
+          ? rounded(Math.max(low, Math.min(high, middle)), step())
+          : rounded(low, step()) + " to " + rounded(high, step());
+    }
+
+    /**
+     * Whether both ends print alike, or differ by less than a thousandth: no range worth naming.
+     */
+    private boolean readsAsOne() {
+      double size = Math.max(Math.abs(low), Math.abs(high));
+      return high - low < size / 1000 || rounded(low, step()).equals(rounded(high, step()));
+    }
+
+    /** Results that carry no range are sums and products: they never deserve nine digits. */
+    private String exactWords() {
+      return Math.abs(middle) >= 100 ? whole(middle) : exact(Math.rint(middle * 1e4) / 1e4);
+    }
   }
 }

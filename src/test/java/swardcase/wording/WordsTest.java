@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import swardcase.chance.Drawn;
 import swardcase.chance.Range;
 
 class WordsTest {
@@ -89,6 +90,82 @@ class WordsTest {
           .as("%s", range)
           .isCloseTo(
               range.likely(), org.assertj.core.data.Offset.offset(Words.step(range) / 2 + 1e-9));
+    }
+  }
+
+  @Test
+  void drawn_ofMoney_readsAsItsMeanWithItsEnds() {
+    Drawn gain = Drawn.of(24_312, 8456, 41_234);
+    assertThat(Words.money("A$", gain)).isEqualTo("A$ 24,000 (8,000 to 41,000)");
+    assertThat(Words.meanMoney("A$", gain)).isEqualTo("A$ 24,000");
+    assertThat(Words.ends(gain)).isEqualTo("8,000 to 41,000");
+    assertThat(Words.step(gain)).isEqualTo(1000);
+    assertThat(Words.range(Drawn.of(1.13, 0.8, 1.449), "t")).isEqualTo("1.1 (0.8 to 1.4) t");
+    assertThat(Words.percent(Drawn.of(0.351, 0.2, 0.5))).isEqualTo("35 % (20 to 50 %)");
+  }
+
+  @Test
+  void drawn_thatIsTheSameInEveryDraw_readsAsOneNumber() {
+    Drawn exact = Drawn.exactly(1234.5);
+    assertThat(Words.money("A$", exact)).isEqualTo("A$ 1,235");
+    assertThat(Words.ends(exact)).isEqualTo("1,235");
+    assertThat(Words.percent(Drawn.exactly(0.5))).isEqualTo("50 %");
+    assertThat(Words.count(Drawn.exactly(0))).isEqualTo("0");
+  }
+
+  @Test
+  void drawn_whoseEndsPrintAlike_readsAsOneNumber() {
+    assertThat(Words.range(Drawn.of(74.0002, 73.9996, 74.0004))).isEqualTo("74.00");
+    assertThat(Words.ends(Drawn.of(74.0002, 73.9996, 74.0004))).isEqualTo("74.00");
+    assertThat(Words.percent(Drawn.of(0.740002, 0.739996, 0.740004))).isEqualTo("74.00 %");
+  }
+
+  @Test
+  void drawn_whoseMeanLiesOutsideItsEnds_hidesNeither() {
+    assertThat(Words.range(Drawn.of(700, 10, 520))).isEqualTo("700 (10 to 520)");
+    // Nothing in 96 draws of 100, much in the others.
+    Drawn rare = Drawn.of(12_345, 0, 0);
+    assertThat(Words.range(rare)).isEqualTo("12,000 (0)");
+    assertThat(Words.mean(rare)).isEqualTo("12,000");
+    assertThat(Words.ends(rare)).isEqualTo("0");
+    assertThat(Words.percent(Drawn.of(0.03, 0, 0))).isEqualTo("3.0 % (0.0 %)");
+    assertThat(Words.range(Drawn.of(12_345, 0, 10))).isEqualTo("12,350 (0 to 10)");
+  }
+
+  @Test
+  void drawn_numberOfAnimals_isNotToldInDigitsBelowOne() {
+    assertThat(Words.count(Drawn.of(0.3, 0, 0.9))).isEqualTo("under 1");
+    assertThat(Words.meanCount(Drawn.of(0.3, 0, 0))).isEqualTo("under 1");
+    assertThat(Words.meanCount(Drawn.of(74.4, 47.1, 90))).isEqualTo("74");
+    assertThat(Words.count(Drawn.of(1.4, 0, 0.9))).isEqualTo("1.4 (0.0 to 0.9)");
+  }
+
+  @Test
+  void drawn_byAGivenStep_isRoundedToItInAllThreeNumbers() {
+    Drawn gain = Drawn.of(24_312, 8456, 41_234);
+    assertThat(Words.money("A$", gain, 100)).isEqualTo("A$ 24,300 (8,500 to 41,200)");
+    assertThat(Words.range(gain, 10_000)).isEqualTo("20,000 (10,000 to 40,000)");
+    assertThat(Words.range(gain, 100_000)).isEqualTo("0");
+    assertThat(Words.ends(gain, 100_000)).isEqualTo("0");
+    assertThat(Words.money("A$", Drawn.exactly(1234.5), 100)).isEqualTo("A$ 1,200");
+    assertThat(Words.range(Drawn.of(24_312, 80, 90), 1000)).isEqualTo("24,000 (0)");
+  }
+
+  /** Law: a mean between its ends reads as a likely value between them does. */
+  @Test
+  void drawn_withItsMeanInside_readsAsTheRangeOfTheSameNumbers() {
+    SplittableRandom random = new SplittableRandom(8);
+    for (int i = 0; i < 2000; i++) {
+      double low = random.nextDouble(-1, 1) * Math.pow(10, random.nextInt(-2, 6));
+      double width = random.nextDouble() * Math.pow(10, random.nextInt(-4, 6));
+      double middle = low + width * random.nextDouble();
+      Range range = Range.of(low, middle, low + width);
+      Drawn drawn = Drawn.of(middle, low, low + width);
+      assertThat(Words.range(drawn)).isEqualTo(Words.range(range));
+      assertThat(Words.ends(drawn)).isEqualTo(Words.ends(range));
+      assertThat(Words.mean(drawn)).isEqualTo(Words.likely(range));
+      assertThat(Words.percent(drawn)).isEqualTo(Words.percent(range));
+      assertThat(Words.count(drawn)).isEqualTo(Words.count(range));
     }
   }
 }
