@@ -38,7 +38,7 @@ def main():
                 ["soffice", "--headless", "--convert-to", EXPORT, "--outdir", place, str(book)],
                 check=True, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
             sheets = sorted(here.glob(farm + "-*.csv"))
-            assert len(sheets) == 4, sheets
+            assert len(sheets) == 5, sheets
             for sheet in sheets:
                 for r, row in enumerate(rows(sheet), 1):
                     for cell in row:

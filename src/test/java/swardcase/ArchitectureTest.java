@@ -40,10 +40,10 @@ class ArchitectureTest {
           reproduction check chance evidence farm tables
           grazing      evidence farm feed reproduction
           outcome      check evidence farm tables sward feed reproduction grazing
-          draws        check chance evidence farm tables money sward outcome
+          draws        check chance evidence farm tables sward outcome
           search       check chance evidence farm outcome draws
-          decision     check chance evidence farm tables sward feed reproduction outcome draws \
-                       search
+          decision     check chance money evidence farm tables sward feed reproduction outcome \
+                       draws search
           joining      check chance evidence farm tables sward feed reproduction outcome draws
           intake       check chance evidence farm tables sward
           report       check chance evidence farm tables money sward outcome draws search \
@@ -53,8 +53,8 @@ class ArchitectureTest {
           paper        check chance wording
           sheet        check chance evidence tables report wording paper
           workbook     check chance evidence tables report wording
-          cli          check chance evidence farm tables intake outcome search decision joining \
-                       report view paper sheet workbook
+          cli          check chance evidence farm tables intake outcome draws search decision \
+                       joining report wording view paper sheet workbook
           """);
 
   private static Map<String, List<String>> arrows(String lines) {

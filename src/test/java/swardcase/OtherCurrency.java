@@ -2,7 +2,6 @@ package swardcase;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Action;
 import swardcase.farm.CostLine;
@@ -12,12 +11,9 @@ import swardcase.farm.Management;
 import swardcase.farm.Prices;
 import swardcase.farm.Supplement;
 import swardcase.outcome.FarmModel;
-import swardcase.tables.Tables;
 
 /** The same farm with all its money, and that of the tables it uses, in another unit. */
 public final class OtherCurrency {
-
-  private static final String LEAST_GAIN = "default.least-gain-per-ha";
 
   private final double times;
 
@@ -28,7 +24,7 @@ public final class OtherCurrency {
 
   /** The farm told in it. */
   public FarmModel model(Farm farm) {
-    return new FarmModel(of(farm), of(RandomFarms.TABLES));
+    return new FarmModel(of(farm), RandomFarms.TABLES);
   }
 
   private Farm of(Farm farm) {
@@ -91,6 +87,7 @@ public final class OtherCurrency {
         budget,
         finance.mostOutOfGrazing(),
         of(finance.endValuePerHa()),
+        of(finance.riskTolerance()),
         finance.loan());
   }
 
@@ -102,6 +99,7 @@ public final class OtherCurrency {
                     new CostLine(
                         line.name(),
                         line.phase(),
+                        line.ownLabour(),
                         of(line.costPerHa()),
                         line.currency(),
                         line.date(),
@@ -126,20 +124,5 @@ public final class OtherCurrency {
         action.establishmentChance(),
         of(action.cropMarginPerHa()),
         costs);
-  }
-
-  private Tables of(Tables tables) {
-    TreeMap<String, Assumption> parameters = new TreeMap<>(tables.parameters());
-    parameters.put(LEAST_GAIN, of(tables.parameter(LEAST_GAIN)));
-    return new Tables(
-        tables.cultivars(),
-        tables.districts(),
-        tables.pastureQuality(),
-        tables.supplements(),
-        tables.dryStock(),
-        parameters,
-        tables.actions(),
-        tables.sources(),
-        tables.overridden());
   }
 }

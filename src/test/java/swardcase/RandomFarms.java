@@ -230,6 +230,7 @@ public final class RandomFarms {
         limited ? OptionalDouble.of(budget) : OptionalDouble.empty(),
         exactly("most out of grazing", random.nextDouble(0, 1)),
         exactly("end value", random.nextInt(3) == 0 ? random.nextInt(300) : 0),
+        exactly("risk tolerance", 600 * area),
         Optional.empty());
   }
 

@@ -25,7 +25,7 @@ import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
-import swardcase.search.PlanSearch;
+import swardcase.search.LikelySearch;
 import swardcase.sheet.DecisionSheet;
 
 /** The steps of a decision on a farm of 12 paddocks and on one of 40. */
@@ -85,7 +85,7 @@ public class FarmBenchmark {
   /** Finds the plan. */
   @Benchmark
   public double planSearch() {
-    return new PlanSearch(model).find().orElseThrow().value();
+    return new LikelySearch(model).find().orElseThrow().value();
   }
 
   /** Lays out and writes the sheet. */

@@ -25,7 +25,7 @@ import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReportBuilder;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
-import swardcase.search.PlanSearch;
+import swardcase.search.LikelySearch;
 import swardcase.sheet.DecisionSheet;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
@@ -139,7 +139,7 @@ public final class Scale {
           DecisionSheet.write(report, joining, new ByteArrayOutputStream());
           return report;
         });
-    PlanSearch.Found found = timed(() -> new PlanSearch(model).find().orElseThrow());
+    LikelySearch.Found found = timed(() -> new LikelySearch(model).find().orElseThrow());
     double behind = 100 * found.mostBehind() / Math.max(1, found.value());
     double steps =
         (double) HowSure.USUAL_DRAWS

@@ -18,7 +18,7 @@ import swardcase.bench.DemoFarms;
 import swardcase.decision.Decision;
 import swardcase.decision.HowSure;
 import swardcase.outcome.Course;
-import swardcase.search.PlanSearch;
+import swardcase.search.LikelySearch;
 
 /** One draw on one thread: the numbers drawn, the farm set to them, every alternative valued. */
 @BenchmarkMode(Mode.AverageTime)
@@ -52,7 +52,10 @@ public class DrawBenchmark {
             .toList();
     Alternatives alternatives =
         new Alternatives(
-            decision.model(), decision.plan(), options, new PlanSearch(decision.model())::feasible);
+            decision.model(),
+            decision.plan(),
+            options,
+            new LikelySearch(decision.model())::feasible);
     workspace =
         Simulation.workspace(
             new Draws(decision.model(), 1, HowSure.BLOCKS, DRAWS / HowSure.BLOCKS), alternatives);

@@ -183,8 +183,10 @@ public final class FarmArrays {
     for (int j = 0; j < places.length; j++) {
       one[j] = 1;
       for (int k = 0; k < numbers.length * phases.length; k++) {
+        ActionInputs action = numbers[k / phases.length];
+        Phase phase = phases[k % phases.length];
         lines[k * places.length + j] =
-            numbers[k / phases.length].costPerHa(one, phases[k % phases.length]);
+            action.costPerHa(one, phase, false) + action.costPerHa(one, phase, true);
       }
       one[j] = 0;
     }

@@ -261,13 +261,13 @@ final class BatchCommand implements Callable<Integer> {
   }
 
   private Decided decide(String folder, LoadedFarm loaded, Tables tables, LocalDate day) {
-    Decision decision = Decision.of(new FarmModel(sheet.signed(loaded.farm()), tables));
-    HowSure howSure = draws.quietly(decision);
+    FarmModel model = new FarmModel(sheet.signed(loaded.farm()), tables);
+    Decision decision = Decision.of(draws.of(model), List.of(), done -> {});
     return new Decided(
         folder,
         Optional.empty(),
         decision,
-        howSure,
-        ReportBuilder.build(decision, howSure, Version.text(), day, loaded.on(day).remarks()));
+        ReportBuilder.build(
+            decision, HowSure.of(decision), Version.text(), day, loaded.on(day).remarks()));
   }
 }

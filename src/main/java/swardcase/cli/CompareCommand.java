@@ -31,8 +31,9 @@ import swardcase.report.ReportBuilder;
 import swardcase.tables.Tables;
 import swardcase.view.ComparisonTerminalView;
 import swardcase.view.JsonView;
+import swardcase.wording.MoneyFaces;
 
-/** Decides about a farm and others, or scenarios of it, and says what makes the difference. */
+/** Decides about a farm and others, or scenarios of it, and takes the difference from it. */
 @Command(
     name = "compare",
     mixinStandardHelpOptions = true,
@@ -40,8 +41,8 @@ import swardcase.view.JsonView;
     description = {
       "Decides about a farm folder and about others, or about what-if scenarios of it, and prints the"
           + " results side by side.",
-      "Then goes from the farm to each of them, one group of inputs at a time, and says by how much"
-          + " each changes what the plan gains."
+      "All are drawn alike, and the difference from the farm is taken draw by draw: first what the"
+          + " change does by itself, then what the plan adds."
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE},
@@ -94,7 +95,8 @@ final class CompareCommand implements Callable<Integer> {
       }
     }
     PrintWriter out = spec.commandLine().getOut();
-    ComparisonTerminalView.of(report, spec.commandLine().getUsageHelpWidth())
+    List<MoneyFaces> faces = decided.stream().map(one -> new MoneyFaces(one.report())).toList();
+    ComparisonTerminalView.of(report, faces, spec.commandLine().getUsageHelpWidth())
         .forEach(line -> out.println(PlainText.of(line)));
     if (json != null) {
       out.println();
@@ -168,13 +170,12 @@ final class CompareCommand implements Callable<Integer> {
 
   private Decided decide(Case one, Tables tables, LocalDate day) {
     Farm farm = sheet.signed(one.farm().farm());
-    Decision decision = Decision.of(new FarmModel(farm, tables));
-    HowSure howSure = draws.of(decision);
+    Decision decision = draws.decide(draws.of(new FarmModel(farm, tables)), List.of());
     return new Decided(
         one.folder().toString(),
         one.scenario(),
         decision,
-        howSure,
-        ReportBuilder.build(decision, howSure, Version.text(), day, one.farm().on(day).remarks()));
+        ReportBuilder.build(
+            decision, HowSure.of(decision), Version.text(), day, one.farm().on(day).remarks()));
   }
 }

@@ -17,6 +17,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import swardcase.decision.Decision;
 import swardcase.decision.HowSure;
+import swardcase.draws.Draws;
 import swardcase.farm.Farm;
 import swardcase.intake.LoadedFarm;
 import swardcase.joining.JoiningPlan;
@@ -27,7 +28,7 @@ import swardcase.report.JoiningReportBuilder;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
 import swardcase.search.FixedChoice;
-import swardcase.search.PlanSearch;
+import swardcase.search.LikelySearch;
 import swardcase.sheet.DecisionSheet;
 import swardcase.tables.Tables;
 import swardcase.view.CsvView;
@@ -79,23 +80,24 @@ final class DecideCommand implements Callable<Integer> {
     LocalDate day = sheet.date();
     FarmModel model = new FarmModel(farm, tables);
     List<FixedChoice> fixed = changes.fixed(model, ReportBuilder.firstYear(day));
-    if (!fixed.isEmpty() && new PlanSearch(model, fixed).isImpossible()) {
+    if (!fixed.isEmpty() && new LikelySearch(model, fixed).isImpossible()) {
       throw changes.beyondLimits();
     }
+    Draws drawn = draws.of(model);
     ForkJoinTask<Optional<JoiningReport>> joining =
         ForkJoinTask.adapt(
-                () -> pdf == null ? Optional.<JoiningReport>empty() : joining(model, day))
+                () -> pdf == null ? Optional.<JoiningReport>empty() : joining(drawn, day))
             .fork();
-    Decision decision = Decision.of(model, fixed);
-    HowSure howSure = draws.of(decision);
+    Decision decision = draws.decide(drawn, fixed);
+    HowSure howSure = HowSure.of(decision);
     Report report =
         ReportBuilder.build(decision, howSure, Version.text(), day, loaded.on(day).remarks());
     write(report, Budget.of(decision, report), joining.join());
     return ExitCodes.DONE;
   }
 
-  private static Optional<JoiningReport> joining(FarmModel model, LocalDate day) {
-    return JoiningPlan.of(model)
+  private static Optional<JoiningReport> joining(Draws draws, LocalDate day) {
+    return JoiningPlan.of(draws)
         .map(plan -> JoiningReportBuilder.build(plan, Version.text(), day, List.of()));
   }
 

@@ -37,6 +37,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private FarmOptions options;
+  @Mixin private DrawOptions draws;
 
   @Parameters(
       index = "1",
@@ -60,6 +61,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    draws.check();
     PrintWriter out = spec.commandLine().getOut();
     Tables tables = options.tables();
     Farm farm = options.load(tables).farm();
@@ -75,7 +77,7 @@ final class ExplainCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "'" + topic.key() + "' is of the whole farm: leave out --paddock");
     }
-    Decision decision = Decision.of(new FarmModel(farm, tables));
+    Decision decision = draws.decide(draws.of(new FarmModel(farm, tables)), List.of());
     Explanation number = topic.explain(Explanations.of(decision), place);
     ExplanationReport report =
         topic == ExplainTopic.OESTROGEN

@@ -41,6 +41,7 @@ final class JoiningCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private FarmOptions options;
   @Mixin private SheetOptions sheet;
+  @Mixin private DrawOptions draws;
 
   @Option(
       names = "--pdf",
@@ -56,11 +57,12 @@ final class JoiningCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    draws.check();
     Tables tables = options.tables();
     LoadedFarm loaded = options.load(tables);
     Farm farm = sheet.signed(loaded.farm());
     PrintWriter out = spec.commandLine().getOut();
-    Optional<JoiningPlan> plan = JoiningPlan.of(new FarmModel(farm, tables));
+    Optional<JoiningPlan> plan = JoiningPlan.of(draws.of(new FarmModel(farm, tables)));
     if (plan.isEmpty()) {
       out.println(
           "No ewes are joined on this farm, so there is no plan to make. Nothing was written.");

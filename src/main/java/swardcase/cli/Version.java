@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Properties;
 import picocli.CommandLine.IVersionProvider;
-import swardcase.decision.HowSure;
+import swardcase.decision.Decision;
 import swardcase.report.ComparisonBuilder;
 import swardcase.report.ReportBuilder;
 
@@ -23,7 +23,7 @@ final class Version implements IVersionProvider {
           + ReportBuilder.SCHEMA_VERSION
           + ", comparison "
           + ComparisonBuilder.SCHEMA_VERSION,
-      "Default draws " + HowSure.USUAL_DRAWS + ", default seed " + HowSure.USUAL_SEED,
+      "Default draws " + Decision.USUAL_DRAWS + ", default seed " + Decision.USUAL_SEED,
       "Java " + System.getProperty("java.version")
     };
   }

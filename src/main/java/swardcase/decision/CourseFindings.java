@@ -1,17 +1,26 @@
 package swardcase.decision;
 
 import java.util.List;
+import java.util.Set;
+import swardcase.chance.Drawn;
 import swardcase.draws.Spread;
 import swardcase.outcome.Course;
+import swardcase.search.PlanLimit;
 
 /**
- * One choice for a paddock against keeping it, the rest of the plan being done.
+ * One choice for a paddock, the rest of the plan being done.
  *
  * @param choice action and start
+ * @param place of the plan that has it among the alternatives
+ * @param passes limits of the farm that it passes beside the rest of the plan; none if it fits
  * @param gain net present value against keeping
- * @param annuity the same as an equal yearly sum
- * @param chanceOfUnbearableLoss chance of losing more than the user would bear, 0 to 1
- * @param judgement chance and regret against keeping
+ * @param certaintyGain what it adds to the certainty equivalent over keeping
+ * @param costPerHa all its costs, not discounted, per ha
+ * @param costNow mean present value of its costs, for the paddock
+ * @param over place in the paddock's list of the best cheaper choice, keeping if no other is better
+ * @param step gain over that
+ * @param judgement of that step; of keeping, of no step at all
+ * @param overKeeping of the gain over keeping
  * @param expectedRegret what is missed on average against the best choice of each draw
  * @param betterForAll choices (places in the paddock's list) that this one beats whatever one
  *     thinks of risk: first-degree dominance
@@ -20,17 +29,29 @@ import swardcase.outcome.Course;
  */
 public record CourseFindings(
     Course choice,
+    int place,
+    Set<PlanLimit> passes,
     Spread gain,
-    Spread annuity,
-    double chanceOfUnbearableLoss,
+    double certaintyGain,
+    Drawn costPerHa,
+    double costNow,
+    int over,
+    Spread step,
     Judgement judgement,
+    Judgement overKeeping,
     double expectedRegret,
     List<Integer> betterForAll,
     List<Integer> betterForCautious) {
 
   /** Copies the lists. */
   public CourseFindings {
+    passes = Set.copyOf(passes);
     betterForAll = List.copyOf(betterForAll);
     betterForCautious = List.copyOf(betterForCautious);
+  }
+
+  /** Whether it keeps within the limits of the farm beside the rest of the plan. */
+  public boolean fits() {
+    return passes.isEmpty();
   }
 }

@@ -1,124 +1,111 @@
 package swardcase.decision;
 
-import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import swardcase.chance.Range;
-import swardcase.decision.DecisionMeasures.OfAction;
-import swardcase.decision.DecisionMeasures.OfFarm;
-import swardcase.decision.DecisionMeasures.OfMob;
-import swardcase.decision.DecisionMeasures.OfPaddock;
-import swardcase.draws.OneAtATime;
-import swardcase.evidence.Assumption;
+import java.util.OptionalDouble;
+import java.util.function.DoubleConsumer;
+import java.util.stream.IntStream;
+import swardcase.chance.Drawn;
+import swardcase.check.Check;
+import swardcase.decision.FarmMeasures.OfFarm;
+import swardcase.decision.FarmMeasures.OfMob;
+import swardcase.decision.FarmMeasures.OfMonth;
+import swardcase.decision.FarmMeasures.OfPaddock;
+import swardcase.draws.Alternatives;
+import swardcase.draws.Draws;
+import swardcase.draws.Simulation;
+import swardcase.draws.Spread;
+import swardcase.money.RunningBalance;
+import swardcase.outcome.Course;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.Outcome;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
 import swardcase.search.FixedChoice;
-import swardcase.search.PlanLimit;
+import swardcase.search.Found;
+import swardcase.search.LikelySearch;
 import swardcase.search.PlanSearch;
 
 /**
- * The answer for a farm, as numbers: the plan, every action on a paddock alone it was weighed
- * against, and the range of each number. The words are made elsewhere.
+ * The answer for a farm, as numbers: the plan, and what it and every alternative bring in each of
+ * the common draws, none of which the search has seen. Every result is read from these draws. The
+ * words are made elsewhere.
  */
 public final class Decision {
 
-  /**
-   * An action on one paddock, everything else kept, started in its best year.
-   *
-   * @param action place of the action
-   * @param start year it starts, 0 for the coming one
-   * @param outcome likely outcome
-   * @param costPerHa undiscounted, per ha
-   * @param npv for the paddock
-   */
-  public record ActionAlone(int action, int start, Outcome outcome, Range costPerHa, Range npv) {}
+  /** Seed where none is given. */
+  public static final long USUAL_SEED = 1;
+
+  /** Draws where no number is given. */
+  public static final int USUAL_DRAWS = 1000;
+
+  /** Blocks the draws come in, from whose means the standard errors are taken. */
+  public static final int BLOCKS = 20;
 
   private final FarmModel model;
-  private final OutcomeFunction run;
-  private final Plan plan;
-  private final Outcome outcome;
-  private final List<DecisionMeasures.OnePaddock> places = new ArrayList<>();
-  private final DecisionMeasures measures;
-  private final OneAtATime ranges;
-  private final List<List<ActionAlone>> alone = new ArrayList<>();
-
   private final List<FixedChoice> fixed;
-  private final PlanSearch.Found found;
-  private final Optional<PlanSearch.Found> nextBest;
-  private final double costOfFixing;
-  private final Map<PlanLimit, Double> worthOfLifting = new EnumMap<>(PlanLimit.class);
+  private final OutcomeFunction likely;
+  private final Found found;
+  private final OptionalDouble costOfFixing;
+  private final FarmMeasures measures;
+  private final Simulation simulation;
 
-  private Decision(FarmModel model, List<FixedChoice> fixed) {
-    this.model = model;
+  private Decision(Draws draws, List<FixedChoice> fixed, DoubleConsumer progress) {
+    model = draws.model();
     this.fixed = List.copyOf(fixed);
-    run = model.newRun();
-    PlanSearch search = new PlanSearch(model);
-    PlanSearch chosen = fixed.isEmpty() ? search : new PlanSearch(model, fixed);
+    likely = model.newRun();
     found =
-        chosen
+        new PlanSearch(draws, fixed)
             .find()
             .orElseThrow(
                 () ->
                     new IllegalArgumentException(
                         "no plan with the choices made beforehand keeps within the limits"));
-    plan = found.plan();
-    nextBest = chosen.nextBest(plan);
     costOfFixing =
-        fixed.isEmpty() ? 0 : Math.max(0, search.find().orElseThrow().value() - found.value());
-    for (PlanLimit limit : PlanLimit.values()) {
-      worthOfLifting.put(limit, chosen.worthOfLifting(limit, plan));
-    }
-    outcome = new Outcome(model.years());
-    run.evaluate(plan, outcome);
-    for (int i = 0; i < plan.paddocks(); i++) {
-      for (int a = 0; a < model.actions().size(); a++) {
-        if (a != model.keep() && run.allowed(i, a)) {
-          places.add(new DecisionMeasures.OnePaddock(i, a, search.bestStart(i, a)));
-        }
-      }
-    }
-    measures = new DecisionMeasures(model, plan, places);
-    ranges = OneAtATime.of(model, measures);
-    collectAlone();
+        fixed.isEmpty()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(
+                new PlanSearch(draws, List.of()).find().orElseThrow().plan().certaintyEquivalent()
+                    - found.plan().certaintyEquivalent());
+    List<List<Course>> courses =
+        found.bestStarts().stream()
+            .map(starts -> starts.stream().map(Found.BestStart::course).toList())
+            .toList();
+    Alternatives alternatives =
+        new Alternatives(model, plan(), courses, new LikelySearch(model, List.of())::feasible);
+    measures = new FarmMeasures(model, plan());
+    simulation =
+        Simulation.of(draws, alternatives, () -> new FarmMeasures(model, plan()), progress);
   }
 
-  /** Decides. */
+  /** Decides by the usual draws. */
   public static Decision of(FarmModel model) {
-    return new Decision(model, List.of());
+    return of(draws(model, USUAL_SEED, USUAL_DRAWS), List.of(), done -> {});
   }
 
   /**
    * Decides with some choices made beforehand.
    *
+   * @param progress told the share of the draws done, from any thread
    * @throws IllegalArgumentException if no plan with them keeps within the limits
    */
-  public static Decision of(FarmModel model, List<FixedChoice> fixed) {
-    return new Decision(model, fixed);
+  public static Decision of(Draws draws, List<FixedChoice> fixed, DoubleConsumer progress) {
+    return new Decision(draws, fixed, progress);
   }
 
-  private void collectAlone() {
-    for (int i = 0; i < plan.paddocks(); i++) {
-      alone.add(new ArrayList<>());
-    }
-    for (int k = 0; k < places.size(); k++) {
-      DecisionMeasures.OnePaddock place = places.get(k);
-      Outcome ofThis = new Outcome(model.years());
-      run.evaluate(model.keepAll().with(place.paddock(), place.action(), place.start()), ofThis);
-      Range npv = ranges.range(measures.at(k, OfAction.NPV));
-      alone
-          .get(place.paddock())
-          .add(
-              new ActionAlone(
-                  place.action(),
-                  place.start(),
-                  ofThis,
-                  ranges.range(measures.at(k, OfAction.COST_PER_HA)),
-                  npv));
-    }
+  /**
+   * The draws of a farm.
+   *
+   * @param count a multiple of {@link #BLOCKS}
+   */
+  public static Draws draws(FarmModel model, long seed, int count) {
+    Check.that(
+        count >= BLOCKS && count % BLOCKS == 0,
+        "draws must be a multiple of %s, but was %s",
+        BLOCKS,
+        count);
+    return new Draws(model, seed, BLOCKS, count / BLOCKS);
   }
 
   /** The farm made ready. */
@@ -126,9 +113,9 @@ public final class Decision {
     return model;
   }
 
-  /** A run at likely values; the caller may ask it, but must not set it. */
+  /** A run at likely inputs; the caller may ask it, but must not set it. */
   public OutcomeFunction likely() {
-    return run;
+    return likely;
   }
 
   /** Choices that were made beforehand. */
@@ -136,239 +123,97 @@ public final class Decision {
     return fixed;
   }
 
-  /** What these choices cost: the value of the best plan found without them less this one's. */
-  public double costOfFixing() {
+  /**
+   * What these choices cost: the certainty equivalent of the plan found without them less this
+   * one's; empty without such choices. A search that misses something can make it negative.
+   */
+  public OptionalDouble costOfFixing() {
     return costOfFixing;
   }
 
-  /**
-   * The plan's value, which is its net present value less effort, and how near other starts of the
-   * search came.
-   */
-  public PlanSearch.Found found() {
+  /** Risk that the farm bears, in money. */
+  public double tolerance() {
+    return model.farm().finance().riskTolerance().likely();
+  }
+
+  /** What the search found. */
+  public Found found() {
     return found;
-  }
-
-  /** The best plan found that has another action for some paddock. */
-  public Optional<PlanSearch.Found> nextBest() {
-    return nextBest;
-  }
-
-  /**
-   * What the plan's value would rise by if a limit were lifted, at least; 0 if it does not bind.
-   */
-  public double worthOfLifting(PlanLimit limit) {
-    return worthOfLifting.get(limit);
-  }
-
-  DecisionMeasures measures() {
-    return measures;
-  }
-
-  /** The low and high run once more, every measure kept at each end. */
-  OneAtATime everyEnd() {
-    return OneAtATime.of(model, measures, measures.size());
   }
 
   /** The plan. */
   public Plan plan() {
-    return plan;
+    return found.plan().plan();
   }
 
-  /** Its likely outcome. */
+  /** Whether the plan does anything with a paddock. */
+  public boolean isActedOn(int paddock) {
+    return plan().action(paddock) != model.keep();
+  }
+
+  /** What the plan and its alternatives bring in each draw. */
+  public Simulation simulation() {
+    return simulation;
+  }
+
+  /** What the plan brings, mean over the draws. */
   public Outcome outcome() {
-    return outcome;
+    return simulation.mean(Alternatives.PLAN);
   }
 
-  /** Every action that can be done on a paddock, in the order of the actions, keeping aside. */
-  public List<ActionAlone> alone(int paddock) {
-    return List.copyOf(alone.get(paddock));
+  /** The plan's gain over keeping everything: net present value. */
+  public Spread gain() {
+    return spread(simulation.npv(Alternatives.PLAN));
   }
 
-  /** What a change of a paddock must be worth to be made. */
-  public double effort(int paddock) {
-    return model.effort(paddock);
+  /** How a number that is given in each draw spreads. */
+  Spread spread(double[] values) {
+    return Spread.of(values, simulation.draws().uniforms());
   }
 
-  /** The input that moves the plan's gain on a paddock, or its best action's alone, most. */
-  public Optional<Assumption> deciding(int paddock) {
-    int measure = measures.at(paddock, OfPaddock.PLAN_NPV);
-    if (plan.action(paddock) == model.keep()) {
-      int best = -1;
-      for (int k = 0; k < places.size(); k++) {
-        int candidate = measures.at(k, OfAction.NPV);
-        if (places.get(k).paddock() == paddock
-            && (best < 0 || ranges.likely(candidate) > ranges.likely(best))) {
-          best = candidate;
-        }
-      }
-      measure = best;
-    }
-    return measure < 0 ? Optional.empty() : ranges.strongest(measure);
+  /** A number of the farm. */
+  public Drawn of(OfFarm measure) {
+    return measured(measures.at(measure));
   }
 
-  // Ranges of what is printed.
-
-  /** Winter growth lost to outdated cultivars, kg dry matter, whole farm and year. */
-  public Range winterLossKgDm() {
-    return amount(OfFarm.WINTER_LOSS_KG_DM);
+  /** A number of a mob. */
+  public Drawn of(int mob, OfMob measure) {
+    return measured(measures.at(mob, measure));
   }
 
-  /** Energy to be bought in winter because of it, MJ. */
-  public Range winterShortfallMj() {
-    return amount(OfFarm.WINTER_SHORTFALL_MJ);
+  /** A number of a paddock. */
+  public Drawn of(int paddock, OfPaddock measure) {
+    return measured(measures.at(paddock, measure));
   }
 
-  /** The same as supplement, t as fed. */
-  public Range winterSupplementTonnes() {
-    return amount(OfFarm.WINTER_SUPPLEMENT_TONNES);
+  /** A number of a month from 0, January. */
+  public Drawn of(int month, OfMonth measure) {
+    return measured(measures.ofMonth(month, measure));
   }
 
-  /** The same as money. */
-  public Range winterSupplementCost() {
-    return amount(OfFarm.WINTER_SUPPLEMENT_COST);
+  /** The deepest debt of the plan's account in each draw, interest at the discount rate. */
+  public Drawn peakDebt() {
+    double[] debt = new double[simulation.draws().count()];
+    double rate = model.farm().finance().discountRate().likely();
+    Arrays.setAll(debt, d -> RunningBalance.peakDebt(rate, simulation.cashFlow(d)));
+    return spread(debt).drawn();
   }
 
-  /** Money for supplement bought because of it in the whole year. */
-  public Range yearSupplementCost() {
-    return amount(OfFarm.YEAR_SUPPLEMENT_COST);
+  /** A number of the farm in each draw. */
+  double[] drawn(OfFarm measure) {
+    return simulation.measured(measures.at(measure));
   }
 
-  /** Supplement the farm needs in a year as it stands, t as fed. */
-  public Range supplementTonnesNow() {
-    return amount(OfFarm.SUPPLEMENT_TONNES_NOW);
+  private Drawn measured(int measure) {
+    return spread(simulation.measured(measure)).drawn();
   }
 
-  /** The same per ewe, kg as fed. */
-  public Range supplementKgPerEweNow() {
-    return amount(OfFarm.SUPPLEMENT_KG_PER_EWE_NOW);
-  }
-
-  /** Ewes more that current cultivars everywhere would carry. */
-  public Range extraEwes() {
-    return amount(OfFarm.EXTRA_EWES);
-  }
-
-  /** Their yearly gain. */
-  public Range moreEwesGain() {
-    return ranges.range(measures.at(OfFarm.MORE_EWES_GAIN));
-  }
-
-  /** Ewes in lamb per 100 joined, without oestrogen. */
-  public Range unaffectedPercent() {
-    return ranges.range(measures.at(OfFarm.UNAFFECTED_PERCENT), 0, 100);
-  }
-
-  /** The same as paddocks are grazed now. */
-  public Range pregnantPercent() {
-    return ranges.range(measures.at(OfFarm.PREGNANT_PERCENT), 0, 100);
-  }
-
-  /** Sterile ewes per 100 joined. */
-  public Range sterilePercent() {
-    return ranges.range(measures.at(OfFarm.STERILE_PERCENT), 0, 100);
-  }
-
-  /** Lambs not marked in a year because of oestrogen. */
-  public Range lambsLost() {
-    return amount(OfFarm.LAMBS_LOST);
-  }
-
-  /** Money lost in a year because of oestrogen. */
-  public Range lambCost() {
-    return amount(OfFarm.LAMB_COST);
-  }
-
-  /** All costs of the plan, undiscounted. */
-  public Range planCost() {
-    return amount(OfFarm.PLAN_COST);
-  }
-
-  /** Net present value of the plan. */
-  public Range planNpv() {
-    return ranges.range(measures.at(OfFarm.PLAN_NPV));
-  }
-
-  /** Dose of a mob over joining, per cent of intake. */
-  public Range doseAtJoining(int mob) {
-    return ranges.range(measures.at(mob, OfMob.DOSE_AT_JOINING), 0, 100);
-  }
-
-  /** Ewes of a mob in lamb per 100 joined, without oestrogen. */
-  public Range unaffectedPercent(int mob) {
-    return ranges.range(measures.at(mob, OfMob.UNAFFECTED_PERCENT), 0, 100);
-  }
-
-  /** The same as paddocks are grazed now. */
-  public Range pregnantPercent(int mob) {
-    return ranges.range(measures.at(mob, OfMob.PREGNANT_PERCENT), 0, 100);
-  }
-
-  /** Dose of the ewes in a month from 0, January, per cent of intake. */
-  public Range doseOfMonth(int month) {
-    return ranges.range(measures.doseOfMonth(month), 0, 100);
-  }
-
-  /** Winter growth a paddock loses, kg dry matter per ha and year. */
-  public Range winterLossKgDmPerHa(int paddock) {
-    return amount(paddock, OfPaddock.WINTER_LOSS_KG_DM_PER_HA);
-  }
-
-  /** The paddock's part of the farm's winter shortfall, MJ. */
-  public Range shortfallMj(int paddock) {
-    return amount(paddock, OfPaddock.SHORTFALL_MJ);
-  }
-
-  /** The same as supplement, t as fed. */
-  public Range supplementTonnes(int paddock) {
-    return amount(paddock, OfPaddock.SUPPLEMENT_TONNES);
-  }
-
-  /** The same as money. */
-  public Range supplementCost(int paddock) {
-    return amount(paddock, OfPaddock.SUPPLEMENT_COST);
-  }
-
-  /** Formononetin of a paddock's clover, per cent of leaf dry matter. */
-  public Range leafFormononetin(int paddock) {
-    return ranges.range(measures.at(paddock, OfPaddock.LEAF_FORMONONETIN), 0, 100);
-  }
-
-  /** Formononetin, per cent of intake, of a ewe on green feed of this paddock only. */
-  public Range greenDose(int paddock) {
-    return ranges.range(measures.at(paddock, OfPaddock.GREEN_DOSE), 0, 100);
-  }
-
-  /** What the planned action costs on a paddock, undiscounted. */
-  public Range planCost(int paddock) {
-    return amount(paddock, OfPaddock.PLAN_COST);
-  }
-
-  /** What the plan would lose without its action on a paddock. */
-  public Range planNpv(int paddock) {
-    return ranges.range(measures.at(paddock, OfPaddock.PLAN_NPV));
-  }
-
-  /** Places of the inputs that move the plan's net present value, most first. */
-  public List<Integer> movingInputs() {
-    return ranges.moving(measures.at(OfFarm.PLAN_NPV));
-  }
-
-  /** The plan's net present value with one input at its low end. */
-  public double planNpvAtLow(int input) {
-    return ranges.atLow(input, measures.at(OfFarm.PLAN_NPV));
-  }
-
-  /** The plan's net present value with one input at its high end. */
-  public double planNpvAtHigh(int input) {
-    return ranges.atHigh(input, measures.at(OfFarm.PLAN_NPV));
-  }
-
-  private Range amount(OfFarm measure) {
-    return ranges.range(measures.at(measure), 0, Double.MAX_VALUE);
-  }
-
-  private Range amount(int paddock, OfPaddock measure) {
-    return ranges.range(measures.at(paddock, measure), 0, Double.MAX_VALUE);
+  /** Place among a paddock's choices of an action; empty if it cannot be done there. */
+  public Optional<Integer> choice(int paddock, int action) {
+    List<Course> choices = simulation.alternatives().choices(paddock);
+    return IntStream.range(0, choices.size())
+        .boxed()
+        .filter(c -> choices.get(c).action() == action)
+        .findFirst();
   }
 }

@@ -1,13 +1,20 @@
 package swardcase.decision;
 
-import java.util.ArrayList;
+import java.time.Month;
+import java.util.Arrays;
 import java.util.List;
-import swardcase.chance.Range;
-import swardcase.decision.DecisionMeasures.OfFarm;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import swardcase.decision.Explanation.Joined;
-import swardcase.decision.Explanation.Mover;
-import swardcase.draws.OneAtATime;
+import swardcase.decision.FarmMeasures.OfFarm;
+import swardcase.decision.FarmMeasures.OfMob;
+import swardcase.decision.FarmMeasures.OfMonth;
+import swardcase.decision.FarmMeasures.OfPaddock;
+import swardcase.draws.Alternatives;
+import swardcase.draws.Simulation;
 import swardcase.evidence.Assumption;
+import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
 import swardcase.feed.SupplementCost;
@@ -15,8 +22,9 @@ import swardcase.outcome.Outcome;
 import swardcase.outcome.OutcomeFunction;
 
 /**
- * Where the numbers of the whole farm come from. Every value, range and mover is read from the
- * decision itself, so that an explanation cannot tell of another calculation than the one made.
+ * Where the numbers of the whole farm come from. Every value and mover is read from the draws of
+ * the decision, or from one run of the same calculation at the likely inputs, so that an
+ * explanation cannot tell of another calculation than the one made.
  */
 public final class Explanations {
 
@@ -25,14 +33,19 @@ public final class Explanations {
   private final Decision decision;
   private final Farm farm;
   private final OutcomeFunction run;
-  private final OneAtATime ranges;
+  private final Simulation simulation;
+  private final FarmMeasures measures;
+  private final double[] atLikely;
   private final PaddockExplanations paddocks;
 
   private Explanations(Decision decision) {
     this.decision = decision;
     farm = decision.model().farm();
     run = decision.likely();
-    ranges = decision.everyEnd();
+    simulation = decision.simulation();
+    measures = new FarmMeasures(decision.model(), decision.plan());
+    atLikely = new double[measures.size()];
+    measures.read(run, decision.model().inputs().likely(), atLikely);
     paddocks = new PaddockExplanations(decision, this);
   }
 
@@ -46,82 +59,101 @@ public final class Explanations {
     return paddocks;
   }
 
-  /** A number of the decision with its movers. */
-  Explanation measured(
-      Quantity what,
-      List<String> names,
-      Range value,
-      int measure,
-      String unit,
-      Joined joined,
-      List<Explanation> parts) {
-    List<Mover> movers =
-        ranges.moving(measure).stream()
-            .map(
-                j ->
-                    new Mover(
-                        ranges.inputs().get(j),
-                        ranges.atLow(j, measure),
-                        ranges.atHigh(j, measure)))
-            .toList();
-    return new Explanation(what, names, value, unit, joined, parts, movers);
+  Values values(OfFarm measure) {
+    return values(measures.at(measure));
   }
 
-  private int at(OfFarm measure) {
-    return decision.measures().at(measure);
+  private Values values(int mob, OfMob measure) {
+    return values(measures.at(mob, measure));
+  }
+
+  Values values(int paddock, OfPaddock measure) {
+    return values(measures.at(paddock, measure));
+  }
+
+  private Values values(int measure) {
+    return new Values(simulation.measured(measure), atLikely[measure]);
+  }
+
+  /** Over the draws, and at the likely inputs. */
+  Amount amount(Values values) {
+    return amount(values.drawn()).withLikely(values.likely());
+  }
+
+  /** Over the draws alone. */
+  Amount amount(double[] drawn) {
+    return Amount.drawn(decision.spread(drawn).drawn());
+  }
+
+  /** The number with the inputs that move it. */
+  Explanation moved(Explanation number, double[] drawn) {
+    return number.movedBy(new Unknowns(simulation).moving(drawn));
   }
 
   /** Supplement bought in winter because of outdated clover, t as fed. */
   public Explanation winterFeed() {
-    return measured(
+    return moved(winterFeedAlone(), values(OfFarm.WINTER_SUPPLEMENT_TONNES).drawn());
+  }
+
+  Explanation winterFeedAlone() {
+    return Explanation.of(
         Quantity.WINTER_FEED,
         List.of(),
-        decision.winterSupplementTonnes(),
-        at(OfFarm.WINTER_SUPPLEMENT_TONNES),
+        amount(values(OfFarm.WINTER_SUPPLEMENT_TONNES)),
         "t as fed",
         Joined.QUOTIENT,
-        List.of(winterShortfall(), energyPerTonne()));
+        winterShortfall(),
+        energyPerTonne());
   }
 
   /** The same as money. */
   public Explanation winterFeedCost() {
-    return measured(
-        Quantity.WINTER_FEED_COST,
-        List.of(),
-        decision.winterSupplementCost(),
-        at(OfFarm.WINTER_SUPPLEMENT_COST),
-        MONEY,
-        Joined.PRODUCT,
-        List.of(winterFeed(), Explanation.of(farm.supplement().pricePerTonne())));
+    Values cost = values(OfFarm.WINTER_SUPPLEMENT_COST);
+    return moved(
+        Explanation.of(
+            Quantity.WINTER_FEED_COST,
+            List.of(),
+            amount(cost),
+            MONEY,
+            Joined.PRODUCT,
+            winterFeedAlone(),
+            Explanation.of(farm.supplement().pricePerTonne())),
+        cost.drawn());
   }
 
   private Explanation winterShortfall() {
-    double now = run.winterGrowthNow();
-    return measured(
+    return Explanation.of(
         Quantity.WINTER_SHORTFALL,
         List.of(),
-        decision.winterShortfallMj(),
-        at(OfFarm.WINTER_SHORTFALL_MJ),
+        amount(values(OfFarm.WINTER_SHORTFALL_MJ)),
         "MJ",
         Joined.EXCESS,
-        List.of(bought(Quantity.BOUGHT_NOW, now), bought(Quantity.BOUGHT_WITH_CURRENT, 1)));
+        bought(Quantity.BOUGHT_NOW, OfMonth.BOUGHT_MJ, Amount.atLikely(run.winterGrowthNow())),
+        bought(Quantity.BOUGHT_WITH_CURRENT, OfMonth.BOUGHT_WITH_CURRENT_MJ, Amount.fixed(1)));
   }
 
-  private Explanation bought(Quantity what, double winterGrowth) {
-    return Explanation.likely(
+  private Explanation bought(Quantity what, OfMonth measure, Amount winterGrowth) {
+    Values bought =
+        farm.feedYear().winterMonths().stream()
+            .mapToInt(Month::ordinal)
+            .mapToObj(month -> values(measures.ofMonth(month, measure)))
+            .reduce(Values::plus)
+            .orElseThrow()
+            .times(farm.areaHa());
+    return Explanation.of(
         what,
         List.of(),
-        run.boughtInWinterMj(winterGrowth),
+        amount(bought),
         "MJ",
         Joined.MODEL,
-        Explanation.likely(Quantity.WINTER_GROWTH, List.of(), winterGrowth, "", Joined.MODEL));
+        Explanation.of(Quantity.WINTER_GROWTH, List.of(), winterGrowth, "", Joined.MODEL));
   }
 
   private Explanation energyPerTonne() {
-    return Explanation.likely(
+    return Explanation.of(
         Quantity.ENERGY_PER_TONNE,
         List.of(farm.supplement().name()),
-        SupplementCost.of(farm.supplement()).energyMjPerTonne(),
+        Amount.atLikely(SupplementCost.of(farm.supplement()).energyMjPerTonne()),
         "MJ/t",
         Joined.MODEL,
         Explanation.of(farm.supplement().dryMatterFraction()),
@@ -131,228 +163,204 @@ public final class Explanations {
 
   /** Winter growth lost on the whole farm, kg DM a year. */
   public Explanation winterGrowthLost() {
-    List<Explanation> parts = new ArrayList<>();
-    for (int i = 0; i < farm.paddocks().size(); i++) {
-      double area = farm.paddocks().get(i).areaHa();
-      parts.add(
-          Explanation.likely(
-              Quantity.GROWTH_LOST_OF_PADDOCK,
-              List.of(farm.paddocks().get(i).name()),
-              run.winterLossKgDmPerHa(i) * area,
-              "kg DM",
-              Joined.PRODUCT,
-              paddocks.growthLost(i),
-              Explanation.likely(Quantity.AREA, List.of(), area, "ha", Joined.MODEL)));
-    }
-    return measured(
+    return sum(
         Quantity.WINTER_GROWTH_LOST,
-        List.of(),
-        decision.winterLossKgDm(),
-        at(OfFarm.WINTER_LOSS_KG_DM),
+        values(OfFarm.WINTER_LOSS_KG_DM),
         "kg DM",
-        Joined.SUM,
-        parts);
+        each(farm.paddocks().size(), paddocks::growthLostInAll));
+  }
+
+  private static Explanation[] each(int count, IntFunction<Explanation> of) {
+    return IntStream.range(0, count).mapToObj(of).toArray(Explanation[]::new);
+  }
+
+  private Explanation sum(Quantity what, Values values, String unit, Explanation... parts) {
+    return moved(
+        Explanation.of(what, List.of(), amount(values), unit, Joined.SUM, parts), values.drawn());
   }
 
   /** Lambs not marked in a year because of oestrogen. */
   public Explanation lambs() {
-    List<Explanation> parts = new ArrayList<>();
-    for (int g = 0; g < farm.mobs().size(); g++) {
-      parts.add(lambsOf(g));
-    }
-    return measured(
+    return sum(
         Quantity.LAMBS_LOST,
-        List.of(),
-        decision.lambsLost(),
-        at(OfFarm.LAMBS_LOST),
+        values(OfFarm.LAMBS_LOST),
         "lambs",
-        Joined.SUM,
-        parts);
+        each(farm.mobs().size(), this::lambsOf));
   }
 
   private Explanation lambsOf(int g) {
     Mob mob = farm.mobs().get(g);
-    return Explanation.likely(
+    double each = run.lambsPerPregnantEwe(g);
+    return Explanation.of(
         Quantity.LAMBS_LOST_OF_MOB,
         List.of(mob.name()),
-        run.lambsLost(g),
+        amount(values(g, OfMob.LAMBS_LOST)),
         "lambs",
         Joined.PRODUCT,
         fewerInLamb(g),
-        Explanation.likely(
+        Explanation.of(
             Quantity.LAMBS_PER_EWE_IN_LAMB,
             List.of(),
-            OutcomeFunction.lambsPerPregnantEwe(mob),
+            Amount.fixed(each),
             "lambs",
             Joined.QUOTIENT,
             Explanation.of(mob.markingPercent()),
             Explanation.of(mob.pregnantPercent())));
   }
 
+  private Values shareLost(int g) {
+    return values(g, OfMob.UNAFFECTED_PERCENT).minus(values(g, OfMob.PREGNANT_PERCENT)).times(0.01);
+  }
+
   private Explanation fewerInLamb(int g) {
     Mob mob = farm.mobs().get(g);
-    double fewer = run.flock(g).unaffectedShare() - run.flock(g).shareNow();
-    return Explanation.likely(
+    return Explanation.of(
         Quantity.EWES_FEWER_IN_LAMB,
         List.of(mob.name()),
-        fewer * mob.ewes(),
+        amount(shareLost(g).times(mob.ewes())),
         "ewes",
         Joined.PRODUCT,
-        Explanation.likely(Quantity.EWES_JOINED, List.of(), mob.ewes(), "ewes", Joined.MODEL),
-        Explanation.likely(
+        Explanation.of(
+            Quantity.EWES_JOINED, List.of(), Amount.fixed(mob.ewes()), "ewes", Joined.MODEL),
+        Explanation.of(
             Quantity.SHARE_LOST,
             List.of(),
-            fewer,
+            amount(shareLost(g)),
             "",
             Joined.DIFFERENCE,
-            Explanation.likely(
+            Explanation.of(
                 Quantity.IN_LAMB_WITHOUT_OESTROGEN,
                 List.of(),
-                run.flock(g).unaffectedShare(),
+                amount(values(g, OfMob.UNAFFECTED_PERCENT).times(0.01)),
                 "",
                 Joined.MODEL),
-            Explanation.likely(
+            Explanation.of(
                 Quantity.IN_LAMB_NOW,
                 List.of(),
-                run.flock(g).shareNow(),
+                amount(values(g, OfMob.PREGNANT_PERCENT).times(0.01)),
                 "",
                 Joined.MODEL,
-                measured(
+                Explanation.of(
                     Quantity.DOSE_OVER_JOINING,
                     List.of(mob.name()),
-                    decision.doseAtJoining(g),
-                    decision.measures().at(g, DecisionMeasures.OfMob.DOSE_AT_JOINING),
+                    amount(values(g, OfMob.DOSE_AT_JOINING)),
                     "% of intake",
-                    Joined.MODEL,
-                    List.of()))));
+                    Joined.MODEL))));
   }
 
   /** Money lost in a year because of oestrogen. */
   public Explanation lambCost() {
-    List<Explanation> parts = new ArrayList<>();
-    for (int g = 0; g < farm.mobs().size(); g++) {
-      Explanation lambs = lambsOf(g);
-      Explanation ewes = fewerInLamb(g);
-      parts.add(
-          Explanation.likely(
-              Quantity.LAMB_COST_OF_MOB,
-              List.of(farm.mobs().get(g).name()),
-              run.lambCost(g),
-              MONEY,
-              Joined.SUM,
-              times(Quantity.LAMB_VALUE, lambs, farm.prices().netValuePerLamb()),
-              times(Quantity.DRY_EWE_COST, ewes, farm.prices().costPerDryEwe())));
-    }
-    return measured(
+    return sum(
         Quantity.LAMB_COST,
-        List.of(),
-        decision.lambCost(),
-        at(OfFarm.LAMB_COST),
+        values(OfFarm.LAMB_COST),
         MONEY,
-        Joined.SUM,
-        parts);
+        each(farm.mobs().size(), this::lambCostOf));
   }
 
-  private static Explanation times(Quantity what, Explanation count, Assumption price) {
-    return Explanation.likely(
+  private Explanation lambCostOf(int g) {
+    Values lambs = values(g, OfMob.LAMBS_LOST);
+    Values ewes = shareLost(g).times(farm.mobs().get(g).ewes());
+    return Explanation.of(
+        Quantity.LAMB_COST_OF_MOB,
+        List.of(farm.mobs().get(g).name()),
+        amount(values(g, OfMob.LAMB_COST)),
+        MONEY,
+        Joined.SUM,
+        priced(Quantity.LAMB_VALUE, lambsOf(g), lambs, OutcomeFunction.LAMB_VALUE),
+        priced(Quantity.DRY_EWE_COST, fewerInLamb(g), ewes, OutcomeFunction.DRY_EWE_COST));
+  }
+
+  private Explanation priced(Quantity what, Explanation count, Values number, String price) {
+    UncertainNumbers inputs = decision.model().inputs();
+    int place = inputs.place(price);
+    Assumption each = inputs.get(place);
+    return Explanation.of(
         what,
         List.of(),
-        count.value().likely() * price.likely(),
+        amount(number.times(new Values(simulation.drawn(place), each.likely()))),
         MONEY,
         Joined.PRODUCT,
         count,
-        Explanation.of(price));
+        Explanation.of(each));
   }
 
   /** All costs of the plan. */
   public Explanation planCost() {
-    List<Explanation> parts = new ArrayList<>();
-    for (int i = 0; i < farm.paddocks().size(); i++) {
-      if (decision.plan().action(i) != decision.model().keep()) {
-        parts.add(paddocks.cost(i));
-      }
-    }
-    return measured(
+    return sum(
         Quantity.PLAN_COST,
-        List.of(),
-        decision.planCost(),
-        at(OfFarm.PLAN_COST),
+        values(OfFarm.PLAN_COST),
         MONEY,
-        Joined.SUM,
-        parts);
+        IntStream.range(0, farm.paddocks().size())
+            .filter(decision::isActedOn)
+            .mapToObj(paddocks::costAlone)
+            .toArray(Explanation[]::new));
   }
 
   /** Net present value of the plan. */
   public Explanation planGain() {
-    Outcome outcome = decision.outcome();
-    double rate = farm.finance().discountRate().likely();
-    List<Explanation> parts = new ArrayList<>();
-    double factor = 1;
-    for (int t = 0; t < outcome.years(); t++) {
-      factor = t == 0 ? 1 : factor / (1 + rate);
-      parts.add(year(outcome, t, factor));
-    }
-    parts.add(endValue(factor));
-    return measured(
-        Quantity.PLAN_GAIN,
-        List.of(),
-        decision.planNpv(),
-        at(OfFarm.PLAN_NPV),
-        MONEY,
-        Joined.SUM,
-        parts);
+    double[] gain = simulation.npv(Alternatives.PLAN);
+    Explanation[] years = each(decision.outcome().years(), this::year);
+    return moved(
+        Explanation.of(Quantity.PLAN_GAIN, List.of(), amount(gain), MONEY, Joined.SUM, years),
+        gain);
   }
 
-  private Explanation year(Outcome outcome, int t, double factor) {
-    return Explanation.likely(
+  private Explanation year(int t) {
+    double[] net = new double[simulation.draws().count()];
+    Arrays.setAll(net, d -> simulation.cashFlow(d)[t]);
+    double factor = run.discount(t);
+    List<String> name = List.of(Integer.toString(t + 1));
+    return Explanation.of(
         Quantity.YEAR,
-        List.of(Integer.toString(t + 1)),
-        outcome.net(t) * factor,
+        name,
+        amount(Arrays.stream(net).map(each -> each * factor).toArray()),
         MONEY,
         Joined.PRODUCT,
-        Explanation.likely(
-            Quantity.NET_OF_YEAR,
-            List.of(Integer.toString(t + 1)),
-            outcome.net(t),
-            MONEY,
-            Joined.SUM,
-            part(Quantity.SUPPLEMENT_SAVED, outcome.supplementSaved(t)),
-            part(Quantity.LAMBS_SAVED, outcome.lambsSaved(t)),
-            part(Quantity.CROP_MARGINS, outcome.cropMargin(t)),
-            part(Quantity.SPARE_FEED, outcome.spareFeed(t)),
-            part(Quantity.WORK_COSTS, -outcome.actionCost(t))),
-        factor(factor));
+        Explanation.of(Quantity.NET_OF_YEAR, name, amount(net), MONEY, Joined.SUM, lines(t)),
+        Explanation.of(
+            Quantity.DISCOUNT_FACTOR,
+            List.of(),
+            Amount.fixed(factor),
+            "",
+            Joined.MODEL,
+            Explanation.of(farm.finance().discountRate())));
   }
 
-  private static Explanation part(Quantity what, double value) {
-    return Explanation.likely(what, List.of(), value, MONEY, Joined.MODEL);
+  private Explanation[] lines(int t) {
+    Outcome outcome = decision.outcome();
+    Stream<Explanation> lines =
+        Stream.of(
+            line(Quantity.SUPPLEMENT_SAVED, outcome.supplementSaved(t)),
+            line(Quantity.LAMBS_SAVED, outcome.lambsSaved(t)),
+            line(Quantity.CROP_MARGINS, outcome.cropMargin(t)),
+            line(Quantity.SPARE_FEED, outcome.spareFeed(t)),
+            line(Quantity.WORK_COSTS, -outcome.actionCost(t)),
+            line(Quantity.OWN_LABOUR, -outcome.labourCost(t)));
+    boolean last = t == outcome.years() - 1;
+    return Stream.concat(lines, last ? Stream.of(endValue()) : Stream.empty())
+        .filter(line -> line.amount().mean().orElseThrow() != 0)
+        .toArray(Explanation[]::new);
   }
 
-  private Explanation factor(double factor) {
-    return Explanation.likely(
-        Quantity.DISCOUNT_FACTOR,
-        List.of(),
-        factor,
-        "",
-        Joined.MODEL,
-        Explanation.of(farm.finance().discountRate()));
+  private static Explanation line(Quantity what, double mean) {
+    return Explanation.of(what, List.of(), Amount.mean(mean), MONEY, Joined.MODEL);
   }
 
-  private Explanation endValue(double factor) {
+  private Explanation endValue() {
+    Outcome outcome = decision.outcome();
     double sown = 0;
     for (int i = 0; i < farm.paddocks().size(); i++) {
       boolean sows = decision.model().actions().get(decision.plan().action(i)).sows();
       sown += sows ? farm.paddocks().get(i).areaHa() : 0;
     }
     Assumption perHa = farm.finance().endValuePerHa();
-    return Explanation.likely(
+    return Explanation.of(
         Quantity.END_VALUE,
         List.of(),
-        sown * perHa.likely() * factor,
+        Amount.mean(outcome.endValue(outcome.years() - 1)).withLikely(sown * perHa.likely()),
         MONEY,
         Joined.PRODUCT,
-        Explanation.likely(Quantity.HECTARES_SOWN, List.of(), sown, "ha", Joined.MODEL),
-        Explanation.of(perHa),
-        factor(factor));
+        Explanation.of(Quantity.HECTARES_SOWN, List.of(), Amount.fixed(sown), "ha", Joined.MODEL),
+        Explanation.of(perHa));
   }
 }

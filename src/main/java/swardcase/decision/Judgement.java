@@ -3,51 +3,40 @@ package swardcase.decision;
 import swardcase.chance.Sample;
 
 /**
- * How one choice stands against keeping the paddock as it is, the rest of the plan being done.
+ * How one choice stands against another of the same paddock, the rest of the plan being done.
  *
- * <p>The regret of acting is what is lost on average by having acted where keeping was better; that
- * of keeping is what is missed by having kept where acting was better. Their difference is the mean
- * gain. The share of acting in the two together says how lopsided the question is, whatever the
- * size of the paddock: 0 if acting is never regretted, 1 if it always is. Both standard errors are
- * those of independent draws.
+ * <p>The regret of acting is what is lost on average by having acted where not acting was better;
+ * that of not acting is what is missed by not having acted where acting was better. Their
+ * difference is the mean gain. The share of acting in the two together says how lopsided the
+ * question is, whatever the size of the paddock: 0 if acting is never regretted, 1 if it always is.
+ * Gains of -100, 200, 200 have a share of 100 / 500 = 0.2. The standard error is that of
+ * independent draws.
  *
- * <p>A change takes somebody's time, so a gain counts only beyond the effort ({@link
- * swardcase.outcome.FarmModel#effortPerHa}).
- *
- * @param chanceItPays share of the draws in which acting gains more than the effort, 0 to 1
- * @param chanceError standard error of that share
+ * @param chanceItPays share of the draws in which acting gains, 0 to 1
  * @param regretOfActing in money
- * @param regretOfKeeping in money
+ * @param regretOfKeeping the regret of not acting, in money
  * @param regretShare share of acting in both regrets, 0 to 1; 1 if neither is ever regretted,
  *     because an action without effect is no reason to act
  * @param regretShareError standard error of that share
  */
 public record Judgement(
     double chanceItPays,
-    double chanceError,
     double regretOfActing,
     double regretOfKeeping,
     double regretShare,
     double regretShareError) {
 
-  /** The chance from which acting is advised. */
-  public static final double ACT_CHANCE = 2.0 / 3;
+  /** The share of regret up to which acting is sure. */
+  public static final double SURE = 1.0 / 3;
 
-  /** The share of regret up to which acting is advised. */
-  public static final double ACT_REGRET = 1.0 / 3;
-
-  /** The chance up to which keeping is advised. */
-  public static final double KEEP_CHANCE = 1.0 / 3;
-
-  /** The share of regret from which keeping is advised. */
-  public static final double KEEP_REGRET = 2.0 / 3;
+  /** The share of regret from which keeping is sure. */
+  public static final double KEEP = 2.0 / 3;
 
   private static final double ERRORS = 2;
 
-  /** Judges the gain over keeping, less the effort, in each draw. */
+  /** Judges what acting gains over not acting, in each draw. */
   static Judgement of(double[] gain) {
     int n = gain.length;
-    double chance = Sample.share(gain, value -> value > 0);
     double acting = 0;
     double keeping = 0;
     for (double value : gain) {
@@ -62,23 +51,26 @@ public record Judgement(
       squares += residual * residual;
     }
     return new Judgement(
-        chance,
-        Math.sqrt(chance * (1 - chance) / n),
-        acting,
-        keeping,
-        share,
-        Math.sqrt(squares) / n);
+        Sample.share(gain, value -> value > 0), acting, keeping, share, Math.sqrt(squares) / n);
   }
 
   /** Whether acting is right beyond the error of the draws. */
-  boolean speaksForActing() {
-    return chanceItPays - ERRORS * chanceError >= ACT_CHANCE
-        && regretShare + ERRORS * regretShareError <= ACT_REGRET;
+  public boolean isSure() {
+    return regretShare + ERRORS * regretShareError <= SURE;
   }
 
-  /** Whether keeping is right beyond the error of the draws. */
-  boolean speaksForKeeping() {
-    return chanceItPays + ERRORS * chanceError <= KEEP_CHANCE
-        && regretShare - ERRORS * regretShareError >= KEEP_REGRET;
+  /** Whether acting may be right, within the error of the draws. */
+  public boolean isOpen() {
+    return regretShare - ERRORS * regretShareError < KEEP;
+  }
+
+  /** Whether acting seems sure, but other draws may find that it is not. */
+  public boolean isJustNotSure() {
+    return !isSure() && regretShare <= SURE;
+  }
+
+  /** Whether keeping seems sure, but other draws may find that it is not. */
+  public boolean isJustOpen() {
+    return isOpen() && regretShare >= KEEP;
   }
 }

@@ -2,16 +2,17 @@ package swardcase.decision;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import swardcase.decision.DecisionMeasures.OfPaddock;
+import java.util.stream.IntStream;
+import swardcase.chance.Sample;
 import swardcase.decision.Explanation.Joined;
+import swardcase.decision.FarmMeasures.OfFarm;
+import swardcase.decision.FarmMeasures.OfPaddock;
+import swardcase.draws.Alternatives;
+import swardcase.draws.Simulation;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
-import swardcase.farm.LeafTest;
 import swardcase.farm.Paddock;
-import swardcase.outcome.Outcome;
 import swardcase.outcome.OutcomeFunction;
-import swardcase.outcome.Plan;
 import swardcase.sward.Composition;
 import swardcase.tables.Cultivar;
 import swardcase.tables.Tables;
@@ -33,94 +34,108 @@ public final class PaddockExplanations {
     run = decision.likely();
   }
 
-  private int at(int i, OfPaddock measure) {
-    return decision.measures().at(i, measure);
-  }
-
   private String name(int i) {
     return farm.paddocks().get(i).name();
   }
 
-  private Explanation area(int i) {
-    return Explanation.likely(
-        Quantity.AREA_OF_PADDOCK,
-        List.of(name(i)),
-        farm.paddocks().get(i).areaHa(),
-        "ha",
-        Joined.MODEL);
+  private double areaHa(int i) {
+    return farm.paddocks().get(i).areaHa();
+  }
+
+  private Explanation area(Quantity what, int i) {
+    return Explanation.of(what, List.of(name(i)), Amount.fixed(areaHa(i)), "ha", Joined.MODEL);
+  }
+
+  private Explanation measured(
+      int i, Quantity what, OfPaddock measure, String unit, Joined joined, Explanation... parts) {
+    return Explanation.of(
+        what, List.of(name(i)), farmWide.amount(farmWide.values(i, measure)), unit, joined, parts);
+  }
+
+  private Explanation moved(int i, OfPaddock measure, Explanation number) {
+    return farmWide.moved(number, farmWide.values(i, measure).drawn());
   }
 
   /** What the planned action costs. */
   public Explanation cost(int i) {
-    Plan plan = decision.plan();
-    return farmWide.measured(
-        Quantity.COST,
-        List.of(name(i), action(i)),
-        decision.planCost(i),
-        at(i, OfPaddock.PLAN_COST),
-        Explanations.MONEY,
-        Joined.PRODUCT,
-        List.of(
-            area(i),
-            Explanation.likely(
-                Quantity.COST_PER_HA,
-                List.of(name(i)),
-                run.costPerHa(i, plan.action(i), plan.start(i)),
-                "money/ha",
-                Joined.MODEL)));
+    return moved(i, OfPaddock.PLAN_COST, costAlone(i));
   }
 
-  private String action(int i) {
-    return decision.model().actions().get(decision.plan().action(i)).name();
+  Explanation costAlone(int i) {
+    Values cost = farmWide.values(i, OfPaddock.PLAN_COST);
+    String action = decision.model().actions().get(decision.plan().action(i)).name();
+    return Explanation.of(
+        Quantity.COST,
+        List.of(name(i), action),
+        farmWide.amount(cost),
+        Explanations.MONEY,
+        Joined.PRODUCT,
+        area(Quantity.AREA_OF_PADDOCK, i),
+        Explanation.of(
+            Quantity.COST_PER_HA,
+            List.of(name(i)),
+            farmWide.amount(cost.times(1 / areaHa(i))),
+            "money/ha",
+            Joined.MODEL));
   }
 
   /** What the plan would lose without its action on the paddock. */
   public Explanation gain(int i) {
-    boolean keeps = decision.plan().action(i) == decision.model().keep();
-    Outcome without = new Outcome(decision.model().years());
-    run.evaluate(decision.plan().with(i, decision.model().keep(), 0), without);
-    return farmWide.measured(
-        keeps ? Quantity.GAIN_OF_KEEPING : Quantity.GAIN,
-        List.of(name(i)),
-        decision.planNpv(i),
-        at(i, OfPaddock.PLAN_NPV),
-        Explanations.MONEY,
-        Joined.DIFFERENCE,
-        List.of(
-            Explanation.likely(
-                Quantity.GAIN_OF_PLAN,
-                List.of(),
-                decision.outcome().npv(),
-                Explanations.MONEY,
-                Joined.MODEL),
-            Explanation.likely(
-                Quantity.GAIN_OF_PLAN_WITHOUT,
-                List.of(),
-                without.npv(),
-                Explanations.MONEY,
-                Joined.MODEL)));
+    Simulation simulation = decision.simulation();
+    double[] plan = simulation.npv(Alternatives.PLAN);
+    double[] without = simulation.npv(simulation.alternatives().place(i, PaddockStudy.KEEPING));
+    double[] gain = Sample.difference(plan, without);
+    return farmWide.moved(
+        Explanation.of(
+            decision.isActedOn(i) ? Quantity.GAIN : Quantity.GAIN_OF_KEEPING,
+            List.of(name(i)),
+            farmWide.amount(gain),
+            Explanations.MONEY,
+            Joined.DIFFERENCE,
+            npv(Quantity.GAIN_OF_PLAN, plan),
+            npv(Quantity.GAIN_OF_PLAN_WITHOUT, without)),
+        gain);
+  }
+
+  private Explanation npv(Quantity what, double[] npv) {
+    return Explanation.of(what, List.of(), farmWide.amount(npv), Explanations.MONEY, Joined.MODEL);
   }
 
   /** Winter growth lost, kg DM per ha and year. */
   public Explanation growthLost(int i) {
+    return moved(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA, growthLostAlone(i));
+  }
+
+  private Explanation growthLostAlone(int i) {
     Paddock paddock = farm.paddocks().get(i);
-    return farmWide.measured(
+    return measured(
+        i,
         Quantity.GROWTH_LOST,
-        List.of(name(i)),
-        decision.winterLossKgDmPerHa(i),
-        at(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA),
+        OfPaddock.WINTER_LOSS_KG_DM_PER_HA,
         "kg DM/ha",
         Joined.PRODUCT,
-        List.of(
-            Explanation.likely(
-                Quantity.GROWTH_OF_PROFILE,
-                List.of(),
-                decision.model().year().winterGrowthKgDmPerHa(),
-                "kg DM/ha",
-                Joined.MODEL),
-            Explanation.of(paddock.growthIndex()),
-            Explanation.of(paddock.cloverShare()),
-            shortfall(i)));
+        Explanation.of(
+            Quantity.GROWTH_OF_PROFILE,
+            List.of(),
+            Amount.fixed(decision.model().year().winterGrowthKgDmPerHa()),
+            "kg DM/ha",
+            Joined.MODEL),
+        Explanation.of(paddock.growthIndex()),
+        Explanation.of(paddock.cloverShare()),
+        shortfall(i));
+  }
+
+  /** Winter growth lost on the whole paddock, kg DM a year. */
+  Explanation growthLostInAll(int i) {
+    Values perHa = farmWide.values(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA);
+    return Explanation.of(
+        Quantity.GROWTH_LOST_OF_PADDOCK,
+        List.of(name(i)),
+        farmWide.amount(perHa.times(areaHa(i))),
+        "kg DM",
+        Joined.PRODUCT,
+        growthLostAlone(i),
+        area(Quantity.AREA, i));
   }
 
   private Explanation shortfall(int i) {
@@ -132,135 +147,155 @@ public final class PaddockExplanations {
       double lost = 1 - cultivar.relativeWinterYield().likely();
       sum += clover.likelyShare(c) * lost;
       parts.add(
-          Explanation.likely(
+          ofCultivar(
               Quantity.SHORTFALL_OF_CULTIVAR,
-              List.of(cultivar.name()),
-              clover.likelyShare(c) * lost,
+              clover,
+              c,
+              lost,
               "",
-              Joined.PRODUCT,
-              share(clover, c),
-              Explanation.likely(
+              Explanation.of(
                   Quantity.SHORT_OF_CURRENT,
                   List.of(),
-                  lost,
+                  Amount.atLikely(lost),
                   "",
                   Joined.MODEL,
                   Explanation.of(cultivar.relativeWinterYield()))));
     }
-    return Explanation.likely(
-        Quantity.SHORTFALL, List.of(), sum, "", Joined.SUM, parts.toArray(Explanation[]::new));
+    return Explanation.of(
+        Quantity.SHORTFALL,
+        List.of(),
+        Amount.atLikely(sum),
+        "",
+        Joined.SUM,
+        parts.toArray(Explanation[]::new));
+  }
+
+  private static Explanation ofCultivar(
+      Quantity what, Composition clover, int c, double each, String unit, Explanation ofEach) {
+    return Explanation.of(
+        what,
+        List.of(clover.cultivar(c).name()),
+        Amount.atLikely(clover.likelyShare(c) * each),
+        unit,
+        Joined.PRODUCT,
+        share(clover, c),
+        ofEach);
   }
 
   private static Explanation share(Composition clover, int c) {
-    return new Explanation(
+    return Explanation.of(
         Quantity.SHARE_OF_CLOVER,
         List.of(clover.cultivar(c).name()),
-        clover.estimate(c),
+        Amount.given(clover.estimate(c)),
         "",
-        Joined.MODEL,
-        List.of(),
-        List.of());
+        Joined.MODEL);
   }
 
   /** The paddock's part of the supplement bought because of outdated clover, t as fed. */
   public Explanation supplement(int i) {
-    double lost = decision.winterLossKgDm().likely();
-    double mine = run.winterLossKgDmPerHa(i) * farm.paddocks().get(i).areaHa();
-    return farmWide.measured(
+    return moved(i, OfPaddock.SUPPLEMENT_TONNES, supplementAlone(i));
+  }
+
+  private Explanation supplementAlone(int i) {
+    double lost = farmWide.values(OfFarm.WINTER_LOSS_KG_DM).likely();
+    double mine = farmWide.values(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA).likely() * areaHa(i);
+    return measured(
+        i,
         Quantity.SUPPLEMENT,
-        List.of(name(i)),
-        decision.supplementTonnes(i),
-        at(i, OfPaddock.SUPPLEMENT_TONNES),
+        OfPaddock.SUPPLEMENT_TONNES,
         "t as fed",
         Joined.PRODUCT,
-        List.of(
-            farmWide.winterFeed(),
-            Explanation.likely(
-                Quantity.PART_OF_GROWTH_LOST,
-                List.of(),
-                lost > 0 ? mine / lost : 0,
-                "",
-                Joined.MODEL,
-                growthLost(i))));
+        farmWide.winterFeedAlone(),
+        Explanation.of(
+            Quantity.PART_OF_GROWTH_LOST,
+            List.of(),
+            Amount.atLikely(lost > 0 ? mine / lost : 0),
+            "",
+            Joined.MODEL,
+            growthLostAlone(i)));
   }
 
   /** The same as money. */
   public Explanation supplementCost(int i) {
-    return farmWide.measured(
-        Quantity.SUPPLEMENT_COST,
-        List.of(name(i)),
-        decision.supplementCost(i),
-        at(i, OfPaddock.SUPPLEMENT_COST),
-        Explanations.MONEY,
-        Joined.PRODUCT,
-        List.of(supplement(i), Explanation.of(farm.supplement().pricePerTonne())));
+    return moved(
+        i,
+        OfPaddock.SUPPLEMENT_COST,
+        measured(
+            i,
+            Quantity.SUPPLEMENT_COST,
+            OfPaddock.SUPPLEMENT_COST,
+            Explanations.MONEY,
+            Joined.PRODUCT,
+            supplementAlone(i),
+            Explanation.of(farm.supplement().pricePerTonne())));
   }
 
   /** Formononetin of the clover, per cent of leaf dry matter. */
   public Explanation formononetin(int i) {
-    Optional<LeafTest> test = farm.paddocks().get(i).leafTest();
+    return moved(i, OfPaddock.LEAF_FORMONONETIN, formononetinAlone(i));
+  }
+
+  private Explanation formononetinAlone(int i) {
+    boolean tested = farm.paddocks().get(i).leafTest().isPresent();
     List<Explanation> parts = new ArrayList<>();
     Composition clover = run.composition(i);
-    for (int c = 0; c < clover.size() && test.isEmpty(); c++) {
-      Cultivar cultivar = clover.cultivar(c);
+    for (int c = 0; c < clover.size() && !tested; c++) {
       Assumption content =
-          cultivar.formononetin().orElse(tables.parameter("dose.unknown-formononetin"));
+          clover.cultivar(c).formononetin().orElse(tables.parameter("dose.unknown-formononetin"));
       parts.add(
-          Explanation.likely(
+          ofCultivar(
               Quantity.FORMONONETIN_OF_CULTIVAR,
-              List.of(cultivar.name()),
-              clover.likelyShare(c) * content.likely(),
+              clover,
+              c,
+              content.likely(),
               "% of leaf",
-              Joined.PRODUCT,
-              share(clover, c),
               Explanation.of(content)));
     }
-    return farmWide.measured(
-        test.isPresent() ? Quantity.FORMONONETIN_TESTED : Quantity.FORMONONETIN,
-        List.of(name(i)),
-        decision.leafFormononetin(i),
-        at(i, OfPaddock.LEAF_FORMONONETIN),
+    return measured(
+        i,
+        tested ? Quantity.FORMONONETIN_TESTED : Quantity.FORMONONETIN,
+        OfPaddock.LEAF_FORMONONETIN,
         "% of leaf",
-        test.isPresent() ? Joined.MODEL : Joined.SUM,
-        parts);
+        tested ? Joined.MODEL : Joined.SUM,
+        parts.toArray(Explanation[]::new));
   }
 
   /** Formononetin, per cent of intake, of a ewe on green feed of this paddock only. */
   public Explanation dose(int i) {
     Paddock paddock = farm.paddocks().get(i);
     List<Explanation> parts = new ArrayList<>();
-    parts.add(formononetin(i));
+    parts.add(formononetinAlone(i));
     parts.add(Explanation.of(paddock.cloverShare()));
     parts.add(Explanation.of(tables.parameter("dose.leaf-share")));
     if (paddock.waterlogged()) {
       parts.add(Explanation.of(tables.parameter("dose.waterlogged-factor")));
     }
-    return farmWide.measured(
-        paddock.waterlogged() ? Quantity.DOSE_ON_WET_GROUND : Quantity.DOSE,
-        List.of(name(i)),
-        decision.greenDose(i),
-        at(i, OfPaddock.GREEN_DOSE),
-        "% of intake",
-        Joined.PRODUCT,
-        parts);
+    return moved(
+        i,
+        OfPaddock.GREEN_DOSE,
+        measured(
+            i,
+            paddock.waterlogged() ? Quantity.DOSE_ON_WET_GROUND : Quantity.DOSE,
+            OfPaddock.GREEN_DOSE,
+            "% of intake",
+            Joined.PRODUCT,
+            parts.toArray(Explanation[]::new)));
   }
 
-  /** Share of old cultivars in the clover. */
+  /** Share of old cultivars in the clover, as it was counted. */
   public Explanation oldShare(int i) {
     Composition clover = run.composition(i);
-    List<Explanation> parts = new ArrayList<>();
-    for (int c = 0; c < clover.size(); c++) {
-      if (clover.cultivar(c).isOld()) {
-        parts.add(share(clover, c));
-      }
-    }
-    return new Explanation(
+    Explanation[] parts =
+        IntStream.range(0, clover.size())
+            .filter(c -> clover.cultivar(c).isOld())
+            .mapToObj(c -> share(clover, c))
+            .toArray(Explanation[]::new);
+    return Explanation.of(
         Quantity.OLD_SHARE,
         List.of(name(i)),
-        clover.estimate(Cultivar::isOld),
+        Amount.given(clover.estimate(Cultivar::isOld)),
         "",
         Joined.SUM,
-        parts,
-        List.of());
+        parts);
   }
 }

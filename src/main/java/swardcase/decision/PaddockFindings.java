@@ -3,16 +3,19 @@ package swardcase.decision;
 import java.util.List;
 import java.util.Optional;
 import swardcase.chance.DrawnInformation;
-import swardcase.draws.Spread;
 
 /**
  * How sure the answer for a paddock is.
  *
  * @param verdict what to do
- * @param courses every choice, keeping first
- * @param weighed place of the choice the verdict is about: the planned one, or the likeliest to pay
- *     if the plan keeps the paddock; 0 if nothing else can be done
- * @param alone gain of what is planned with every other paddock kept; nil if the paddock is kept
+ * @param sure whether the plan's change is sure; empty where it changes nothing
+ * @param nearLine whether the draws lie so near to a line that others may fall on its other side
+ * @param courses every choice, keeping first, then the planned one if it is another
+ * @param weighed place of the choice that the verdict is about: the planned one, or the one with
+ *     most to say against keeping; 0 if nothing else can be done
+ * @param sureInstead where the change is not sure, the place of the best choice that is; empty if
+ *     that is keeping
+ * @param settles what would settle best whether to make the change, if knowing any one number would
  * @param perfect value of knowing everything before choosing for this paddock
  * @param leafTest a laboratory formononetin test of this paddock
  * @param plants identifying more plants, by rising number; empty if nobody has looked at one yet,
@@ -20,9 +23,12 @@ import swardcase.draws.Spread;
  */
 public record PaddockFindings(
     Verdict verdict,
+    Optional<Boolean> sure,
+    boolean nearLine,
     List<CourseFindings> courses,
     int weighed,
-    Spread alone,
+    Optional<Integer> sureInstead,
+    Optional<Unknown> settles,
     DrawnInformation perfect,
     Purchase leafTest,
     List<Purchase> plants) {
@@ -31,6 +37,11 @@ public record PaddockFindings(
   public PaddockFindings {
     courses = List.copyOf(courses);
     plants = List.copyOf(plants);
+  }
+
+  /** The choice that the plan makes. */
+  public CourseFindings planned() {
+    return courses.get(sure.isPresent() ? 1 : 0);
   }
 
   /** The number of plants that brings most beyond its price, if any is worth doing. */

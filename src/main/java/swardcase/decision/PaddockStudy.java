@@ -3,91 +3,177 @@ package swardcase.decision;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import swardcase.chance.CertaintyGain;
 import swardcase.chance.Dominance;
-import swardcase.chance.LatinHypercube;
+import swardcase.chance.Drawn;
 import swardcase.chance.Payoffs;
 import swardcase.chance.Sample;
 import swardcase.draws.Alternatives;
-import swardcase.draws.Annuities;
 import swardcase.draws.Simulation;
 import swardcase.draws.Spread;
-import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
+import swardcase.outcome.Course;
 import swardcase.outcome.FarmModel;
+import swardcase.outcome.Outcome;
+import swardcase.outcome.OutcomeFunction;
+import swardcase.search.Found;
+import swardcase.search.PlanLimit;
 
-/** Works out the findings of one paddock from the draws. */
+/**
+ * Works out the findings of one paddock from the draws.
+ *
+ * <p>A change of the plan is sure if its step over the best cheaper choice of the paddock is
+ * ({@link Judgement#isSure}). A paddock that the plan keeps is too close to call if any choice may
+ * be right over keeping ({@link Judgement#isOpen}), whether or not it keeps within the limits of
+ * the farm.
+ */
 final class PaddockStudy {
 
-  private static final Comparator<CourseFindings> LIKELIER_TO_PAY =
-      Comparator.comparingDouble((CourseFindings course) -> course.judgement().chanceItPays())
-          .thenComparingDouble(course -> course.gain().mean());
+  static final int KEEPING = 0;
+  private static final int PLANNED = 1;
 
+  private final Decision decision;
   private final FarmModel model;
   private final Simulation simulation;
   private final Alternatives alternatives;
-  private final Annuities annuities;
+  private final Unknowns unknowns;
   private final Purchases purchases;
-  private final double lossLimit;
 
-  PaddockStudy(Simulation simulation, Alternatives alternatives) {
-    this.simulation = simulation;
-    this.alternatives = alternatives;
-    model = simulation.draws().model();
-    annuities = new Annuities(simulation);
+  PaddockStudy(Decision decision, Unknowns unknowns) {
+    this.decision = decision;
+    this.unknowns = unknowns;
+    model = decision.model();
+    simulation = decision.simulation();
+    alternatives = simulation.alternatives();
     purchases = new Purchases(simulation);
-    lossLimit = model.farm().management().lossLimit().likely();
   }
 
   PaddockFindings of(int paddock) {
-    double[][] payoff = payoff(paddock);
-    Payoffs payoffs = new Payoffs(payoff);
-    double[][] gain = new double[payoff.length][];
-    double[][] sorted = new double[payoff.length][];
-    for (int c = 0; c < payoff.length; c++) {
-      gain[c] = Sample.difference(payoff[c], payoff[0]);
-      sorted[c] = gain[c].clone();
-      Arrays.sort(sorted[c]);
-    }
-    double[] regret = payoffs.expectedRegret();
-    double effort = model.effort(paddock);
-    LatinHypercube uniforms = simulation.draws().uniforms();
-    List<CourseFindings> courses = new ArrayList<>();
-    for (int c = 0; c < payoff.length; c++) {
-      courses.add(
-          new CourseFindings(
-              alternatives.choices(paddock).get(c),
-              Spread.of(gain[c], sorted[c], uniforms),
-              Spread.of(annuities.of(gain[c]), uniforms),
-              Sample.share(gain[c], value -> value < -lossLimit),
-              Judgement.of(c == 0 ? gain[c] : less(gain[c], effort)),
-              regret[c],
-              beaten(sorted, c, true),
-              beaten(sorted, c, false)));
-    }
-    int weighed = weighed(paddock, courses);
+    List<CourseFindings> courses = courses(paddock);
+    boolean acts = decision.isActedOn(paddock);
+    int weighed = acts ? PLANNED : mostAgainstKeeping(courses);
+    CourseFindings about = courses.get(weighed);
+    boolean isSure = about.judgement().isSure();
+    Payoffs payoffs = new Payoffs(payoff(paddock));
     return new PaddockFindings(
-        verdict(paddock, courses, weighed),
+        verdict(paddock, about),
+        acts ? Optional.of(isSure) : Optional.empty(),
+        acts ? about.judgement().isJustNotSure() : about.overKeeping().isJustOpen(),
         courses,
         weighed,
-        Spread.of(
-            Sample.difference(simulation.alone(paddock), simulation.npv(Alternatives.KEEP_ALL)),
-            uniforms),
+        acts && !isSure ? sureInstead(courses) : Optional.empty(),
+        acts && isSure || !acts && !about.overKeeping().isOpen()
+            ? Optional.empty()
+            : settles(paddock, payoffs, about),
         payoffs.perfect(),
         purchases.leafTest(paddock, payoffs),
         purchases.plants(paddock, payoffs));
   }
 
-  private static double[] less(double[] gain, double effort) {
-    return Arrays.stream(gain).map(value -> value - effort).toArray();
+  private double[] npv(int paddock, int choice) {
+    return simulation.npv(alternatives.place(paddock, choice));
   }
 
+  /** Payoffs of the choices that can be made; one that passes a limit cannot. */
   private double[][] payoff(int paddock) {
-    double[][] payoff = new double[alternatives.choices(paddock).size()][];
-    for (int c = 0; c < payoff.length; c++) {
-      payoff[c] = simulation.npv(alternatives.place(paddock, c));
+    return IntStream.range(0, alternatives.choices(paddock).size())
+        .filter(c -> alternatives.fits(alternatives.place(paddock, c)))
+        .mapToObj(c -> npv(paddock, c))
+        .toArray(double[][]::new);
+  }
+
+  private List<CourseFindings> courses(int paddock) {
+    int n = alternatives.choices(paddock).size();
+    double[][] gain = new double[n][];
+    double[][] sorted = new double[n][];
+    double[] certainty = new double[n];
+    double[] costNow = new double[n];
+    boolean[] fits = new boolean[n];
+    CertaintyGain overKeeping = new CertaintyGain(npv(paddock, KEEPING), decision.tolerance());
+    Outcome kept = simulation.mean(alternatives.place(paddock, KEEPING));
+    double[][] payoff = new double[n][];
+    for (int c = 0; c < n; c++) {
+      payoff[c] = npv(paddock, c);
+      gain[c] = Sample.difference(payoff[c], payoff[KEEPING]);
+      sorted[c] = gain[c].clone();
+      Arrays.sort(sorted[c]);
+      certainty[c] = overKeeping.of(payoff[c]);
+      int place = alternatives.place(paddock, c);
+      costNow[c] = costNow(simulation.mean(place)) - costNow(kept);
+      fits[c] = alternatives.fits(place);
     }
-    return payoff;
+    double[] regret = new Payoffs(payoff).expectedRegret();
+    List<CourseFindings> courses = new ArrayList<>();
+    for (int c = 0; c < n; c++) {
+      int over = bestCheaper(c, certainty, costNow, fits);
+      double[] step = Sample.difference(gain[c], gain[over]);
+      int place = alternatives.place(paddock, c);
+      courses.add(
+          new CourseFindings(
+              alternatives.choices(paddock).get(c),
+              place,
+              passes(paddock, c),
+              Spread.of(gain[c], sorted[c], simulation.draws().uniforms()),
+              certainty[c],
+              costPerHa(paddock, c),
+              costNow[c],
+              over,
+              decision.spread(step),
+              Judgement.of(step),
+              Judgement.of(gain[c]),
+              regret[c],
+              beaten(sorted, c, true),
+              beaten(sorted, c, false)));
+    }
+    return courses;
+  }
+
+  /** The planned choice is the plan itself, whose costs stand among the measures. */
+  private Drawn costPerHa(int paddock, int choice) {
+    int place = alternatives.place(paddock, choice);
+    if (place == Alternatives.PLAN) {
+      double area = model.farm().paddocks().get(paddock).areaHa();
+      return decision.of(paddock, FarmMeasures.OfPaddock.PLAN_COST).times(1 / area);
+    }
+    return decision.spread(simulation.costPerHa(place)).drawn();
+  }
+
+  private double costNow(Outcome outcome) {
+    OutcomeFunction run = decision.likely();
+    double sum = 0;
+    for (int t = 0; t < outcome.years(); t++) {
+      sum += run.discount(t) * outcome.cost(t);
+    }
+    return sum;
+  }
+
+  /** The best of the choices that cost less and fit; keeping if none is better than that. */
+  private static int bestCheaper(int choice, double[] certainty, double[] costNow, boolean[] fits) {
+    int best = KEEPING;
+    for (int c = 1; c < certainty.length; c++) {
+      if (c != choice
+          && fits[c]
+          && costNow[c] < costNow[choice]
+          && certainty[c] > certainty[best]) {
+        best = c;
+      }
+    }
+    return best;
+  }
+
+  private Set<PlanLimit> passes(int paddock, int choice) {
+    Course course = alternatives.choices(paddock).get(choice);
+    return decision.found().bestStarts().get(paddock).stream()
+        .filter(start -> start.course().equals(course))
+        .filter(start -> !alternatives.fits(alternatives.place(paddock, choice)))
+        .findFirst()
+        .map(Found.BestStart::passes)
+        .orElse(EnumSet.noneOf(PlanLimit.class));
   }
 
   private static List<Integer> beaten(double[][] sorted, int c, boolean firstDegree) {
@@ -104,30 +190,34 @@ final class PaddockStudy {
     return beaten;
   }
 
-  /**
-   * The planned action stands behind keeping; a kept paddock is judged by the course likeliest to
-   * pay, the better one on average of two alike.
-   */
-  private int weighed(int paddock, List<CourseFindings> courses) {
-    if (courses.size() == 1 || alternatives.isActedOn(paddock)) {
-      return courses.size() == 1 ? 0 : 1;
-    }
-    int best = 1;
-    for (int c = 2; c < courses.size(); c++) {
-      best = LIKELIER_TO_PAY.compare(courses.get(c), courses.get(best)) > 0 ? c : best;
-    }
-    return best;
+  /** The choice whose regret over keeping is least; the better one on average of two alike. */
+  private static int mostAgainstKeeping(List<CourseFindings> courses) {
+    return IntStream.range(1, courses.size())
+        .boxed()
+        .min(
+            Comparator.comparingDouble((Integer c) -> courses.get(c).overKeeping().regretShare())
+                .thenComparing(c -> -courses.get(c).gain().mean()))
+        .orElse(KEEPING);
   }
 
-  private Verdict verdict(int paddock, List<CourseFindings> courses, int weighed) {
-    if (courses.stream().skip(1).allMatch(course -> course.judgement().speaksForKeeping())) {
-      return Verdict.KEEP;
+  /** The best choice that is sure over what is cheaper, and fits; empty if that is keeping. */
+  private static Optional<Integer> sureInstead(List<CourseFindings> courses) {
+    return IntStream.range(1, courses.size())
+        .boxed()
+        .filter(c -> courses.get(c).fits() && courses.get(c).judgement().isSure())
+        .max(Comparator.comparingDouble(c -> courses.get(c).certaintyGain()));
+  }
+
+  private Optional<Unknown> settles(int paddock, Payoffs payoffs, CourseFindings about) {
+    double[] step = Sample.difference(simulation.npv(about.place()), npv(paddock, about.over()));
+    return unknowns.settling(payoffs, step);
+  }
+
+  private Verdict verdict(int paddock, CourseFindings about) {
+    if (decision.isActedOn(paddock)) {
+      ActionKind kind = model.actions().get(about.choice().action()).kind();
+      return kind == ActionKind.HOLD_OFF ? Verdict.HOLD_OFF : Verdict.ACT;
     }
-    CourseFindings planned = courses.get(weighed);
-    if (!alternatives.isActedOn(paddock) || !planned.judgement().speaksForActing()) {
-      return Verdict.TOO_CLOSE;
-    }
-    Action action = model.actions().get(planned.choice().action());
-    return action.kind() == ActionKind.HOLD_OFF ? Verdict.HOLD_OFF : Verdict.ACT;
+    return about.overKeeping().isOpen() ? Verdict.TOO_CLOSE : Verdict.KEEP;
   }
 }

@@ -66,6 +66,7 @@ public enum Quantity {
   SPARE_FEED,
   /** Costs of the work. */
   WORK_COSTS,
+  OWN_LABOUR,
   /** Discount factor. */
   DISCOUNT_FACTOR,
   /** End value, discounted as the last year. */

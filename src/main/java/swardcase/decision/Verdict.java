@@ -1,18 +1,13 @@
 package swardcase.decision;
 
-/** What to do with a paddock, once chance has been looked at. */
+/** What to do with a paddock. */
 public enum Verdict {
-  /** Sow as the plan says: it probably pays, and little is lost if it does not. */
+  /** The plan does something there, sure or not. */
   ACT,
-  /** Leave the clover and keep joining ewes off it: that probably pays. */
+  /** The plan leaves the clover and keeps joining ewes off it, sure or not. */
   HOLD_OFF,
-  /** Leave the paddock as it is: nothing that was looked at probably pays. */
+  /** Leave the paddock as it is: nothing that was looked at may well pay. */
   KEEP,
-  /** What is known does not settle it. */
-  TOO_CLOSE;
-
-  /** Whether something is to be done. */
-  public boolean acts() {
-    return this == ACT || this == HOLD_OFF;
-  }
+  /** The plan leaves it as it is, but what is known does not settle that. */
+  TOO_CLOSE
 }

@@ -11,7 +11,8 @@ import swardcase.outcome.Plan;
 
 /**
  * The plans that are weighed against one another: the plan, keeping everything, and the plan with
- * any one paddock kept or given another action, as far as the limits of the farm allow.
+ * any one paddock kept or given another action, whether or not that keeps within the limits of the
+ * farm.
  */
 public final class Alternatives {
 
@@ -22,6 +23,7 @@ public final class Alternatives {
   public static final int KEEP_ALL = 1;
 
   private final List<Plan> plans = new ArrayList<>();
+  private final List<Boolean> fits = new ArrayList<>();
   private final Map<Plan, Integer> placeOf = new HashMap<>();
   private final List<Integer> changed = new ArrayList<>();
   private final List<List<Course>> choices = new ArrayList<>();
@@ -35,36 +37,36 @@ public final class Alternatives {
    */
   public Alternatives(
       FarmModel model, Plan plan, List<List<Course>> options, Predicate<Plan> feasible) {
-    enter(0, plan);
-    enter(0, model.keepAll());
+    enter(0, plan, true);
+    enter(0, model.keepAll(), true);
     for (int i = 0; i < plan.paddocks(); i++) {
       Course planned = new Course(plan.action(i), plan.start(i));
       choices.add(new ArrayList<>());
       places.add(new ArrayList<>());
-      add(i, new Course(model.keep(), 0), plan.with(i, model.keep(), 0));
+      add(i, new Course(model.keep(), 0), plan.with(i, model.keep(), 0), feasible);
       if (planned.action() != model.keep()) {
-        add(i, planned, plan);
+        add(i, planned, plan, feasible);
       }
       for (Course option : options.get(i)) {
-        Plan changed = plan.with(i, option.action(), option.start());
-        if (option.action() != planned.action() && feasible.test(changed)) {
-          add(i, option, changed);
+        if (option.action() != planned.action()) {
+          add(i, option, plan.with(i, option.action(), option.start()), feasible);
         }
       }
     }
   }
 
-  private void add(int paddock, Course choice, Plan plan) {
+  private void add(int paddock, Course choice, Plan plan, Predicate<Plan> feasible) {
     if (!placeOf.containsKey(plan)) {
-      enter(paddock, plan);
+      enter(paddock, plan, feasible.test(plan));
     }
     choices.get(paddock).add(choice);
     places.get(paddock).add(placeOf.get(plan));
   }
 
-  private void enter(int paddock, Plan plan) {
+  private void enter(int paddock, Plan plan, boolean isWithinLimits) {
     placeOf.putIfAbsent(plan, plans.size());
     plans.add(plan);
+    fits.add(isWithinLimits);
     changed.add(paddock);
   }
 
@@ -76,6 +78,11 @@ public final class Alternatives {
   /** The plan at a place, {@link #PLAN} and {@link #KEEP_ALL} first. */
   public Plan plan(int place) {
     return plans.get(place);
+  }
+
+  /** Whether the plan at a place keeps within the limits of the farm. */
+  public boolean fits(int place) {
+    return fits.get(place);
   }
 
   /** The paddock in which a plan after {@link #KEEP_ALL} differs from the plan itself. */

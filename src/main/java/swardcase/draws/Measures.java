@@ -3,17 +3,17 @@ package swardcase.draws;
 import swardcase.outcome.OutcomeFunction;
 
 /**
- * Numbers read from a run whose ranges are wanted. The same numbers are read again under other
- * assumptions.
+ * Numbers that are read from a run in each draw, beside what the plans bring: the workspace of one
+ * thread.
  */
 public interface Measures {
 
   /** How many numbers. */
   int size();
 
-  /** Reads them from a run that has just been set into {@code into}. */
-  void read(OutcomeFunction run, double[] into);
-
-  /** How many of them, the first ones, are to be kept as they are at each end of each input. */
-  int kept();
+  /**
+   * Reads them from a run that has just been set to numbers, in the order of the register, into
+   * {@code into}.
+   */
+  void read(OutcomeFunction run, double[] numbers, double[] into);
 }

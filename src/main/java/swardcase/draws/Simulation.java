@@ -2,34 +2,47 @@ package swardcase.draws;
 
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleConsumer;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import swardcase.chance.SideBySide;
 import swardcase.chance.Workspaces;
+import swardcase.check.Check;
+import swardcase.outcome.Course;
+import swardcase.outcome.Outcome;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
 import swardcase.tables.Cultivar;
 
 /**
- * The net present value of every alternative in every draw, and what was drawn. Results stand at
- * the place of their draw, so the number of threads changes nothing.
+ * What every alternative brings in every draw, what was drawn, and what else was read there.
+ * Results stand at the place of their draw, and means are added up in the order of the draws, so
+ * the number of threads changes nothing.
  */
 public final class Simulation {
 
-  private static final int DRAWS_PER_TASK = 25;
+  private static final int DRAWS_PER_TASK = 50;
 
   private final Draws draws;
+  private final Alternatives alternatives;
   private final double[][] npv;
-  private final double[][] alone;
+  private final double[][] costPerHa;
+  private final double[][] flows;
+  private final Outcome[] mean;
+  private final double[][] measured;
   private final double[][] drawn;
   private final double[][] leaf;
   private final double[][][] kinds;
 
-  private Simulation(Draws draws, Alternatives alternatives) {
+  private Simulation(Draws draws, Alternatives alternatives, int measures) {
     this.draws = draws;
+    this.alternatives = alternatives;
     int count = draws.count();
     int paddocks = draws.model().farm().paddocks().size();
     npv = new double[alternatives.size()][count];
-    alone = new double[paddocks][count];
+    costPerHa = new double[alternatives.size()][count];
+    flows = new double[count][];
+    mean = new Outcome[alternatives.size() + paddocks];
+    measured = new double[measures][count];
     drawn = new double[draws.model().inputs().size()][count];
     leaf = new double[paddocks][count];
     kinds = new double[paddocks][Kind.values().length][count];
@@ -51,36 +64,82 @@ public final class Simulation {
   }
 
   /** Runs all draws; {@code progress} is told the share done, from any thread. */
-  public static Simulation of(Draws draws, Alternatives alternatives, DoubleConsumer progress) {
-    Simulation simulation = new Simulation(draws, alternatives);
+  public static Simulation of(
+      Draws draws,
+      Alternatives alternatives,
+      Supplier<? extends Measures> measures,
+      DoubleConsumer progress) {
+    Simulation simulation = new Simulation(draws, alternatives, measures.get().size());
     Workspaces<Workspace> workspaces =
-        new Workspaces<>(() -> simulation.new Workspace(alternatives));
+        new Workspaces<>(() -> simulation.new Workspace(measures.get()));
     int tasks = (draws.count() + DRAWS_PER_TASK - 1) / DRAWS_PER_TASK;
+    Outcome[][] sums = new Outcome[tasks][];
     AtomicInteger done = new AtomicInteger();
     SideBySide.of(IntStream.range(0, tasks))
         .forEach(
             task -> {
               int end = Math.min(draws.count(), (task + 1) * DRAWS_PER_TASK);
+              sums[task] = simulation.outcomes();
               workspaces.use(
                   workspace -> {
                     for (int d = task * DRAWS_PER_TASK; d < end; d++) {
-                      workspace.run(d);
+                      workspace.run(d, sums[task]);
                     }
                   });
               progress.accept((double) done.incrementAndGet() / tasks);
             });
+    for (int k = 0; k < simulation.mean.length; k++) {
+      simulation.mean[k] = draws.model().newOutcome();
+      for (Outcome[] sum : sums) {
+        simulation.mean[k].add(sum[k], 1.0 / draws.count());
+      }
+    }
     return simulation;
   }
 
-  /** What one draw needs at a time. */
-  final class Workspace {
+  /** Numbers that are read in each draw, {@code [number][draw]}. */
+  public static double[][] measured(Draws draws, Supplier<? extends Measures> measures) {
+    int size = measures.get().size();
+    double[][] measured = new double[size][draws.count()];
+    Workspaces<Reader> readers =
+        new Workspaces<>(() -> new Reader(measures.get(), new DrawnFarm(draws.model())));
+    SideBySide.of(IntStream.range(0, draws.count()))
+        .forEach(
+            d ->
+                readers.use(
+                    reader -> {
+                      double[] read = new double[size];
+                      OutcomeFunction run = reader.farm().set(draws, d);
+                      reader.measures().read(run, reader.farm().draw().numbers, read);
+                      for (int m = 0; m < size; m++) {
+                        measured[m][d] = read[m];
+                      }
+                    }));
+    return measured;
+  }
 
-    private final Alternatives alternatives;
+  private record Reader(Measures measures, DrawnFarm farm) {}
+
+  private Outcome[] outcomes() {
+    Outcome[] outcomes = new Outcome[mean.length];
+    for (int k = 0; k < outcomes.length; k++) {
+      outcomes[k] = draws.model().newOutcome();
+    }
+    return outcomes;
+  }
+
+  /** What one draw needs at a time. */
+  private final class Workspace {
+
+    private final Measures measures;
     private final DrawnFarm farm = new DrawnFarm(draws.model());
     private final Kind[][] kind = new Kind[leaf.length][];
+    private final Outcome outcome = draws.model().newOutcome();
+    private final double[] read;
 
-    Workspace(Alternatives alternatives) {
-      this.alternatives = alternatives;
+    Workspace(Measures measures) {
+      this.measures = measures;
+      read = new double[measures.size()];
       for (int i = 0; i < kind.length; i++) {
         kind[i] = new Kind[draws.composition(i).size()];
         for (int c = 0; c < kind[i].length; c++) {
@@ -89,7 +148,7 @@ public final class Simulation {
       }
     }
 
-    void run(int d) {
+    void run(int d, Outcome[] sums) {
       OutcomeFunction run = farm.set(draws, d);
       for (int j = 0; j < drawn.length; j++) {
         drawn[j][d] = farm.draw().numbers[j];
@@ -100,24 +159,29 @@ public final class Simulation {
           kinds[i][kind[i][c].ordinal()][d] += farm.draw().shares[i][c];
         }
       }
-      npv[Alternatives.KEEP_ALL][d] = run.setBase(alternatives.plan(Alternatives.KEEP_ALL));
-      for (int i = 0; i < alone.length; i++) {
-        if (alternatives.isActedOn(i)) {
-          Plan planned = alternatives.plan(Alternatives.PLAN);
-          alone[i][d] = run.npvOfBaseWith(i, planned.action(i), planned.start(i));
-        }
+      measures.read(run, farm.draw().numbers, read);
+      for (int m = 0; m < read.length; m++) {
+        measured[m][d] = read[m];
       }
-      npv[Alternatives.PLAN][d] = run.setBase(alternatives.plan(Alternatives.PLAN));
+      for (int k = Alternatives.KEEP_ALL; k >= Alternatives.PLAN; k--) {
+        run.evaluate(alternatives.plan(k), outcome);
+        npv[k][d] = outcome.npv();
+        sums[k].add(outcome, 1);
+      }
+      flows[d] = outcome.cashFlow();
+      Plan plan = alternatives.plan(Alternatives.PLAN);
+      for (int i = 0; i < plan.paddocks(); i++) {
+        run.addOldShares(plan, i, sums[npv.length + i]);
+      }
       for (int k = Alternatives.KEEP_ALL + 1; k < npv.length; k++) {
-        Plan plan = alternatives.plan(k);
         int i = alternatives.changed(k);
-        npv[k][d] = run.npvOfBaseWith(i, plan.action(i), plan.start(i));
+        Course course = alternatives.plan(k).course(i);
+        npv[k][d] = run.evaluateBaseWith(i, course.action(), course.start(), outcome);
+        costPerHa[k][d] = run.costPerHa(i, course.action(), course.start());
+        sums[k].add(outcome, 1);
+        run.addOldShares(alternatives.plan(k), i, sums[k]);
       }
     }
-  }
-
-  static Workspace workspace(Draws draws, Alternatives alternatives) {
-    return new Simulation(draws, alternatives).new Workspace(alternatives);
   }
 
   /** The draws. */
@@ -125,19 +189,46 @@ public final class Simulation {
     return draws;
   }
 
+  /** The plans that were run. */
+  public Alternatives alternatives() {
+    return alternatives;
+  }
+
   /** Net present value of an alternative in each draw. */
   public double[] npv(int alternative) {
     return npv[alternative];
   }
 
-  /** All of them. */
-  public double[][] npv() {
-    return npv;
+  /** The plan's yearly sums in a draw, first year first, the end value in the last. */
+  public double[] cashFlow(int draw) {
+    return flows[draw];
   }
 
-  /** Net present value of what is planned for a paddock alone in each draw; 0 if it is kept. */
-  public double[] alone(int paddock) {
-    return alone[paddock];
+  /** What the changed paddock's choice costs in all, undiscounted, per ha, in each draw. */
+  public double[] costPerHa(int alternative) {
+    return costPerHa[alternative];
+  }
+
+  /** Mean over the draws of what an alternative brings, year by year. */
+  public Outcome mean(int alternative) {
+    return mean[alternative];
+  }
+
+  /**
+   * Share of old cultivars in a paddock's clover in a year, 0 to 1, mean over the draws, with one
+   * of its choices.
+   *
+   * @param choice any but keeping, which may be told for the farm alone
+   */
+  public double oldShare(int paddock, int choice, int year) {
+    Check.that(choice > 0, "choice must be an action, but was %s", choice);
+    int place = alternatives.place(paddock, choice);
+    return mean[place == Alternatives.PLAN ? npv.length + paddock : place].oldShare(year);
+  }
+
+  /** What else was read, in each draw. */
+  public double[] measured(int measure) {
+    return measured[measure];
   }
 
   /** What an input was in each draw. */

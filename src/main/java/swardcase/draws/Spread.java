@@ -1,9 +1,9 @@
 package swardcase.draws;
 
 import java.util.Arrays;
+import swardcase.chance.Drawn;
 import swardcase.chance.LatinHypercube;
 import swardcase.chance.Quantiles;
-import swardcase.chance.Range;
 import swardcase.chance.Sample;
 
 /**
@@ -45,8 +45,8 @@ public record Spread(
         Sample.share(values, value -> value > 0));
   }
 
-  /** 5, 50 and 95 of 100, as a range whose likely value is the median. */
-  public Range range() {
-    return Range.of(low, median, high);
+  /** Its mean, with 5 and 95 of 100. */
+  public Drawn drawn() {
+    return Drawn.of(mean, low, high);
   }
 }

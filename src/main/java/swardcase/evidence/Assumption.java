@@ -56,6 +56,12 @@ public record Assumption(
     return new Assumption(newName, range, unit, evidence, source, setBy, doubt);
   }
 
+  /** The same number as a choice that no draw moves: its likely value, exactly. */
+  public Assumption chosen() {
+    Range exact = Range.exactly(range.likely());
+    return new Assumption(name, exact, unit, evidence, source, setBy, doubt);
+  }
+
   /** The same number as one of a group that share a doubt. */
   public Assumption withDoubt(String group) {
     return new Assumption(name, range, unit, evidence, source, setBy, group);

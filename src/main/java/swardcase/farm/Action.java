@@ -79,6 +79,29 @@ public record Action(
     Check.inRange(value.range().high(), 0, 1, name);
   }
 
+  /** The same action at other costs. */
+  public Action withCosts(List<CostLine> others) {
+    return new Action(
+        key,
+        name,
+        kind,
+        needsArable,
+        runDownYears,
+        cropped,
+        monthsUngrazed,
+        runDownGrowth,
+        growthYearOne,
+        growthYearTwo,
+        seedSet,
+        seedlingKill,
+        buriedSeed,
+        sownKgPerHa,
+        targetCloverShare,
+        establishmentChance,
+        cropMarginPerHa,
+        others);
+  }
+
   /** Whether a plough turns seed under. */
   public boolean buries() {
     return buriedSeed.range().high() > 0;

@@ -8,13 +8,20 @@ import swardcase.evidence.Assumption;
  *
  * @param name such as {@code seed}
  * @param phase when it falls due
+ * @param ownLabour whether it is somebody's own time, which is not paid
  * @param costPerHa in the farm's currency, per ha
  * @param currency currency of the table row, such as {@code A$}; blank if the user set the line
  * @param date what the price refers to, such as {@code 2024}; blank if unknown
  * @param note where it comes from, in words
  */
 public record CostLine(
-    String name, Phase phase, Assumption costPerHa, String currency, String date, String note) {
+    String name,
+    Phase phase,
+    boolean ownLabour,
+    Assumption costPerHa,
+    String currency,
+    String date,
+    String note) {
 
   /** When a cost falls due. */
   public enum Phase {

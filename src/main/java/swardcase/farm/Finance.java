@@ -15,6 +15,8 @@ import swardcase.evidence.SetBy;
  * @param budgetPerYear most money to be spent on resowing in one year; empty for no limit
  * @param mostOutOfGrazing largest share of the farm shut up at once: 0.2 is a fifth
  * @param endValuePerHa value of a resown hectare beyond the horizon; 0 unless the user gives one
+ * @param riskTolerance R of exponential utility, in money for the whole farm, more than 0: a bet
+ *     that wins R or loses R/2, each in one case of two, would just about be taken
  * @param loan how the cost is borrowed, if it is
  */
 public record Finance(
@@ -24,6 +26,7 @@ public record Finance(
     OptionalDouble budgetPerYear,
     Assumption mostOutOfGrazing,
     Assumption endValuePerHa,
+    Assumption riskTolerance,
     Optional<Loan> loan) {
 
   /** Checks ranges. */
@@ -34,6 +37,10 @@ public record Finance(
     Check.notNull(budgetPerYear, "budget per year");
     Check.inRange(mostOutOfGrazing.likely(), 0, 1, "largest share out of grazing");
     Check.notNull(endValuePerHa, "end value");
+    Check.that(
+        riskTolerance.range().low() > 0,
+        "risk tolerance must be more than zero, but was %s",
+        riskTolerance.range().low());
     Check.notNull(loan, "loan");
   }
 
@@ -46,18 +53,46 @@ public record Finance(
         OptionalDouble.of(budget),
         mostOutOfGrazing,
         endValuePerHa,
+        riskTolerance,
         loan);
   }
 
   /** The same with another number of years counted, set by the user. */
   public Finance withHorizonYears(int years) {
     return new Finance(
-        discountRate, years, SetBy.USER, budgetPerYear, mostOutOfGrazing, endValuePerHa, loan);
+        discountRate,
+        years,
+        SetBy.USER,
+        budgetPerYear,
+        mostOutOfGrazing,
+        endValuePerHa,
+        riskTolerance,
+        loan);
   }
 
   /** The same with another discount rate. */
   public Finance withDiscountRate(Assumption rate) {
     return new Finance(
-        rate, horizonYears, horizonSetBy, budgetPerYear, mostOutOfGrazing, endValuePerHa, loan);
+        rate,
+        horizonYears,
+        horizonSetBy,
+        budgetPerYear,
+        mostOutOfGrazing,
+        endValuePerHa,
+        riskTolerance,
+        loan);
+  }
+
+  /** The same with another risk tolerance. */
+  public Finance withRiskTolerance(Assumption tolerance) {
+    return new Finance(
+        discountRate,
+        horizonYears,
+        horizonSetBy,
+        budgetPerYear,
+        mostOutOfGrazing,
+        endValuePerHa,
+        tolerance,
+        loan);
   }
 }

@@ -143,7 +143,7 @@ final class ActionsReader {
         costs.faults().add(costs.place(key), "must be an action", key, actions.keySet());
       } else {
         List<CostLine> changed = costs(lines, action);
-        actions.put(key, withCosts(action, changed));
+        actions.put(key, action.withCosts(changed));
       }
     }
   }
@@ -173,6 +173,7 @@ final class ActionsReader {
                         new CostLine(
                             name,
                             line.phase(),
+                            line.ownLabour(),
                             inCurrency(line.costPerHa(), Defaults.ofFarm(line.costPerHa(), range)),
                             "",
                             "",
@@ -191,6 +192,7 @@ final class ActionsReader {
         line.findRange("cost_per_ha", 0, 1e6)
             .map(range -> Assumption.ofFarm(name, range, currency + "/ha"))
             .map(number -> number.withDoubt(CostLine.doubt(name)));
+    boolean ownLabour = line.findYesNo("own_labour").orElse(false);
     if (!line.has("phase") || !line.has("cost_per_ha")) {
       line.faults().add(line.place(), "must give phase and cost_per_ha", "");
     }
@@ -199,28 +201,7 @@ final class ActionsReader {
         .build(
             before,
             line.place(),
-            () -> new CostLine(name, phase.orElseThrow(), cost.orElseThrow(), "", "", ""));
-  }
-
-  private static Action withCosts(Action a, List<CostLine> costs) {
-    return new Action(
-        a.key(),
-        a.name(),
-        a.kind(),
-        a.needsArable(),
-        a.runDownYears(),
-        a.cropped(),
-        a.monthsUngrazed(),
-        a.runDownGrowth(),
-        a.growthYearOne(),
-        a.growthYearTwo(),
-        a.seedSet(),
-        a.seedlingKill(),
-        a.buriedSeed(),
-        a.sownKgPerHa(),
-        a.targetCloverShare(),
-        a.establishmentChance(),
-        a.cropMarginPerHa(),
-        costs);
+            () ->
+                new CostLine(name, phase.orElseThrow(), ownLabour, cost.orElseThrow(), "", "", ""));
   }
 }

@@ -28,6 +28,11 @@ final class Defaults {
     return row;
   }
 
+  /** The same for a default of which more is said than that it was taken. */
+  Assumption unsaid(String key) {
+    return tables.parameter("default." + key);
+  }
+
   /** What the user wrote, in {@code perUnit} of the row's unit, or the row itself. */
   Assumption orUser(String key, Optional<Range> user, double perUnit) {
     Assumption row = tables.parameter("default." + key);

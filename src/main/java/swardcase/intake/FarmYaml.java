@@ -72,20 +72,22 @@ record FarmYaml(
 
   /** The farm; to be asked only if there was no fault. */
   Farm farm(List<Paddock> paddocks) {
-    return new Farm(
-        name,
-        currency,
-        climate,
-        feedYear.orElseThrow(),
-        paddocks,
-        mobs,
-        otherStock,
-        supplement.orElseThrow(),
-        prices,
-        finance.orElseThrow(),
-        extraFeedUse,
-        management.orElseThrow(),
-        actions,
-        sownCultivar);
+    Farm farm =
+        new Farm(
+            name,
+            currency,
+            climate,
+            feedYear.orElseThrow(),
+            paddocks,
+            mobs,
+            otherStock,
+            supplement.orElseThrow(),
+            prices,
+            finance.orElseThrow(),
+            extraFeedUse,
+            management.orElseThrow(),
+            actions,
+            sownCultivar);
+    return farm.withFinance(MoneyReader.ofWholeFarm(farm.finance(), farm.areaHa()));
   }
 }

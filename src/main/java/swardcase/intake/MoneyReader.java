@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
+import swardcase.evidence.SetBy;
 import swardcase.farm.Finance;
 import swardcase.farm.Loan;
 import swardcase.farm.Management;
@@ -21,6 +22,8 @@ final class MoneyReader {
   private static final int FIRST_YEAR = 1900;
   private static final int LAST_YEAR = 2999;
   private static final double MOST = 1e9;
+  private static final double LEAST_TOLERANCE = 1;
+  private static final String RISK_TOLERANCE = "risk tolerance";
 
   private final Defaults defaults;
   private final String currency;
@@ -76,6 +79,7 @@ final class MoneyReader {
     OptionalDouble budget = finance.findNumber("budget_per_year", 0, MOST);
     Assumption out = percent(finance, "most_out_of_grazing_percent", "most-out-of-grazing", 100);
     Assumption endValue = money(finance, "end_value_per_ha", "end-value-per-ha");
+    Assumption tolerance = riskTolerance(finance);
     Optional<Loan> loan = loan(finance);
     finance.finish();
     return finance
@@ -91,7 +95,34 @@ final class MoneyReader {
                     budget,
                     out,
                     endValue,
+                    tolerance,
                     loan));
+  }
+
+  /** For the whole farm if the farm tells it; else for a hectare, as the tables do. */
+  private Assumption riskTolerance(Fields finance) {
+    Optional<Range> user =
+        finance.findNumber("risk_tolerance", LEAST_TOLERANCE, MOST).stream()
+            .mapToObj(Range::exactly)
+            .findFirst();
+    return user.isPresent()
+        ? Assumption.ofFarm(RISK_TOLERANCE, user.get(), currency)
+        : defaults.unsaid("risk-tolerance-per-ha");
+  }
+
+  /** The default for a hectare becomes that of a farm of so many hectares. */
+  static Finance ofWholeFarm(Finance finance, double areaHa) {
+    Assumption tolerance = finance.riskTolerance();
+    return tolerance.setBy() == SetBy.USER
+        ? finance
+        : finance.withRiskTolerance(
+            new Assumption(
+                RISK_TOLERANCE,
+                tolerance.range().times(areaHa),
+                Currencies.OF_TABLES,
+                tolerance.evidence(),
+                tolerance.source(),
+                tolerance.setBy()));
   }
 
   private static Optional<Loan> loan(Fields finance) {

@@ -84,13 +84,22 @@ final class Notices {
     String costs = actions(a -> a.costs().stream().anyMatch(line -> isOfTables(line.costPerHa())));
     String margins = actions(a -> a.cropped() && isOfTables(a.cropMarginPerHa()));
     sayOf("These prices are table defaults, so put in your own: %s.", String.join(", ", prices));
-    sayOf("The costs of these actions are table defaults, so get a quote: %s.", costs);
+    sayOf(
+        "The costs of these actions are table defaults, so get quotes, and put in your own labour: %s.",
+        costs);
     sayOf("The crop margins of these actions are table defaults: %s.", margins);
     boolean any = !(prices.isEmpty() && costs.isEmpty() && margins.isEmpty());
     if (any && !Currencies.isOfTables(farm.currency())) {
       say(
           "Money is shown in '%s', but these table defaults are in %s and are not converted.",
           farm.currency(), Currencies.OF_TABLES);
+    }
+    Assumption tolerance = farm.finance().riskTolerance();
+    if (isOfTables(tolerance) && !Currencies.isOfTables(farm.currency())) {
+      say(
+          "Money is shown in '%s', but the risk tolerance that the plan is chosen by, %s, is a table"
+              + " default in %s and is not converted: write risk_tolerance under finance.",
+          farm.currency(), NumberText.plain(tolerance.likely()), Currencies.OF_TABLES);
     }
   }
 

@@ -3,10 +3,9 @@ package swardcase.joining;
 import java.util.Arrays;
 import java.util.List;
 import swardcase.draws.Measures;
-import swardcase.farm.HalfMonths;
 import swardcase.outcome.OutcomeFunction;
 
-/** Every number of the joining plan whose range is printed, in one flat order. */
+/** Every number of the joining plan that is read in each draw, in one flat order. */
 final class JoiningMeasures implements Measures {
 
   private final JoiningCase setting;
@@ -25,12 +24,13 @@ final class JoiningMeasures implements Measures {
 
   /** Points lost if a mob spends a half-month in a paddock. */
   int points(int mob, int halfMonth, int paddock) {
-    return (mob * HalfMonths.COUNT + halfMonth) * paddocks + paddock;
+    return (mob * setting.halfMonths.size() + setting.halfMonths.indexOf(halfMonth)) * paddocks
+        + paddock;
   }
 
   /** Young ewes barren per 100 after a season in a paddock. */
   int barren(int paddock) {
-    return points(mobs, 0, 0) + paddock;
+    return mobs * setting.halfMonths.size() * paddocks + paddock;
   }
 
   /** Formononetin of a paddock's green feed. */
@@ -59,12 +59,7 @@ final class JoiningMeasures implements Measures {
   }
 
   @Override
-  public int kept() {
-    return 0;
-  }
-
-  @Override
-  public void read(OutcomeFunction run, double[] into) {
+  public void read(OutcomeFunction run, double[] numbers, double[] into) {
     double[] strength = new double[paddocks];
     for (int i = 0; i < paddocks; i++) {
       strength[i] = run.greenDose(i);

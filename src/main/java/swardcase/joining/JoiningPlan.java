@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ForkJoinTask;
-import swardcase.chance.Odds;
-import swardcase.chance.Range;
-import swardcase.draws.OneAtATime;
+import swardcase.chance.Drawn;
+import swardcase.chance.Sample;
+import swardcase.draws.Draws;
+import swardcase.draws.Simulation;
+import swardcase.draws.Spread;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.outcome.FarmModel;
@@ -65,14 +67,16 @@ public final class JoiningPlan {
   private final Planner planner;
   private final List<Grazing> policies = new ArrayList<>();
   private final JoiningMeasures measures;
-  private final OneAtATime ranges;
+  private final Draws draws;
+  private final double[][] drawn;
   private final double[] shortMj;
   private final List<Shift> shifts;
   private final List<Resown> resown;
   private final double[] worthOfSafeMj;
 
-  private JoiningPlan(FarmModel model) {
-    this.model = model;
+  private JoiningPlan(Draws draws) {
+    this.draws = draws;
+    model = draws.model();
     OutcomeFunction likely = model.newRun();
     setting = new JoiningCase(model, likely, JoiningCase.cautiousStrength(model, likely), 0);
     calendar = new JoiningCalendar(setting);
@@ -89,14 +93,20 @@ public final class JoiningPlan {
             .fork();
     worthOfSafeMj = worth();
     measures = new JoiningMeasures(setting, policies);
-    ranges = OneAtATime.of(model, measures);
+    drawn = Simulation.measured(draws, () -> new JoiningMeasures(setting, policies));
     resown = waysOut.resown();
     shifts = otherDates.join();
   }
 
-  /** The plan; empty for a farm that joins no ewes. */
-  public static Optional<JoiningPlan> of(FarmModel model) {
-    return model.farm().ewesJoined() == 0 ? Optional.empty() : Optional.of(new JoiningPlan(model));
+  /** The plan, told by these draws; empty for a farm that joins no ewes. */
+  public static Optional<JoiningPlan> of(Draws draws) {
+    return draws.model().farm().ewesJoined() == 0
+        ? Optional.empty()
+        : Optional.of(new JoiningPlan(draws));
+  }
+
+  private Drawn drawn(int measure) {
+    return Spread.of(drawn[measure], draws.uniforms()).drawn();
   }
 
   private double[] worth() {
@@ -141,8 +151,8 @@ public final class JoiningPlan {
   }
 
   /** Formononetin of a paddock's green feed, % of intake. */
-  public Range greenDose(int paddock) {
-    return ranges.range(measures.greenDose(paddock), 0, 100);
+  public Drawn greenDose(int paddock) {
+    return drawn(measures.greenDose(paddock));
   }
 
   /**
@@ -171,19 +181,21 @@ public final class JoiningPlan {
   }
 
   /** Ewes in lamb lost per 100 joined if the mob spends all the half-month there. */
-  public Range points(int mob, int halfMonth, int paddock) {
-    return ranges.range(measures.points(mob, halfMonth, paddock), 0, 100);
+  public Drawn points(int mob, int halfMonth, int paddock) {
+    return drawn(measures.points(mob, halfMonth, paddock));
   }
 
   /** Chance that a paddock rated open is open, or that one not open is not. */
   public double chanceRight(int mob, int halfMonth, int paddock) {
-    double above = Odds.above(points(mob, halfMonth, paddock), calendar.tolerance(mob, paddock));
+    double most = calendar.tolerance(mob, paddock);
+    double above =
+        Sample.share(drawn[measures.points(mob, halfMonth, paddock)], points -> points > most);
     return calendar.isOpen(mob, halfMonth, paddock) ? 1 - above : above;
   }
 
   /** Young ewes barren for good per 100 after a green season in a paddock alone. */
-  public Range barrenPercent(int paddock) {
-    return ranges.range(measures.barren(paddock), 0, 100);
+  public Drawn barrenPercent(int paddock) {
+    return drawn(measures.barren(paddock));
   }
 
   /** Green days of a year, each counted by how green the feed is. */
@@ -193,7 +205,7 @@ public final class JoiningPlan {
 
   /** Green days a season that young ewes may spend in a paddock. */
   public double youngDaysAllowed(int paddock) {
-    return YoungEwes.daysAllowed(barrenPercent(paddock).likely(), greenDays(), tellablePoints());
+    return YoungEwes.daysAllowed(barrenPercent(paddock).mean(), greenDays(), tellablePoints());
   }
 
   /** What cannot be told from normal variation, per 100. */
@@ -204,18 +216,18 @@ public final class JoiningPlan {
   // The ways of grazing.
 
   /** Lambs not marked because of the coming joining. */
-  public Range lambs(Policy policy) {
-    return ranges.range(measures.lambs(policy.ordinal()), 0, Double.MAX_VALUE);
+  public Drawn lambs(Policy policy) {
+    return drawn(measures.lambs(policy.ordinal()));
   }
 
   /** Their worth. */
-  public Range lambMoney(Policy policy) {
-    return ranges.range(measures.money(policy.ordinal()), 0, Double.MAX_VALUE);
+  public Drawn lambMoney(Policy policy) {
+    return drawn(measures.money(policy.ordinal()));
   }
 
   /** What a policy gains against grazing as now, lambs and feed. */
-  public Range saved(Policy policy) {
-    return ranges.range(measures.saved(policy.ordinal()));
+  public Drawn saved(Policy policy) {
+    return drawn(measures.saved(policy.ordinal()));
   }
 
   /** Energy bought because of the way of grazing, MJ. */

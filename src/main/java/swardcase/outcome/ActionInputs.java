@@ -35,6 +35,7 @@ final class ActionInputs {
   private final int cropMarginPerHa;
   private final int[] costPlace;
   private final Phase[] costPhase;
+  private final boolean[] ownLabour;
 
   /** Enters the numbers that this kind of action reads. */
   static void enter(UncertainNumbers.Builder numbers, Action action) {
@@ -86,9 +87,11 @@ final class ActionInputs {
     List<CostLine> costs = action.costs();
     costPlace = new int[costs.size()];
     costPhase = new Phase[costs.size()];
+    ownLabour = new boolean[costs.size()];
     for (int k = 0; k < costs.size(); k++) {
       costPlace[k] = place(numbers, COST + costs.get(k).name());
       costPhase[k] = costs.get(k).phase();
+      ownLabour[k] = costs.get(k).ownLabour();
     }
   }
 
@@ -146,11 +149,11 @@ final class ActionInputs {
     return cropMarginPerHa < 0 ? 0 : x[cropMarginPerHa];
   }
 
-  /** Sum of the cost lines of one phase, per ha. */
-  double costPerHa(double[] x, Phase phase) {
+  /** Sum of the cost lines of one phase that are own labour, or of those that are not, per ha. */
+  double costPerHa(double[] x, Phase phase, boolean labour) {
     double sum = 0;
     for (int k = 0; k < costPlace.length; k++) {
-      if (costPhase[k] == phase) {
+      if (costPhase[k] == phase && ownLabour[k] == labour) {
         sum += x[costPlace[k]];
       }
     }

@@ -17,8 +17,8 @@ import swardcase.tables.Tables;
 
 /**
  * What every action does to every paddock, year by year from its start: growth in winter and in the
- * other months relative to a current stand, strength of the clover, cost and margin per ha, and the
- * share of old cultivars.
+ * other months relative to a current stand, strength of the clover, cost, own labour and margin per
+ * ha, and the share of old cultivars.
  *
  * <p>A sowing that fails is sown again the year after and then takes. In a draw each number of
  * failures has a path of its own, and the year of sowing says which it is. Without draws a path is
@@ -33,13 +33,14 @@ final class ActionPaths {
   static final int MOST_FAILURES = 1;
 
   // Numbers of a year stand side by side.
-  private static final int NUMBERS = 6;
+  private static final int NUMBERS = 7;
   private static final int WINTER = 0;
   private static final int OTHER = 1;
   private static final int STRENGTH = 2;
   private static final int COST = 3;
-  private static final int MARGIN = 4;
-  private static final int OLD_SHARE = 5;
+  private static final int LABOUR = 4;
+  private static final int MARGIN = 5;
+  private static final int OLD_SHARE = 6;
 
   private final Farm farm;
   private final StandingClover stands;
@@ -63,6 +64,8 @@ final class ActionPaths {
   private final double[] yieldIn;
   private final double[] leafIn;
   private final double[] oldIn;
+  private final boolean[] ready;
+  private double[] x;
   private boolean drawn;
 
   /** Enters the uncertain numbers of actions, of the dose and of the seed bank. */
@@ -85,6 +88,7 @@ final class ActionPaths {
     seed = new SeedPaths(farm, numbers, stands, years);
     int paths = stands.size() * actions.length;
     allowed = new boolean[paths];
+    ready = new boolean[paths];
     int mostSpecies = 0;
     for (int i = 0; i < stands.size(); i++) {
       Paddock paddock = farm.paddocks().get(i);
@@ -117,33 +121,51 @@ final class ActionPaths {
   }
 
   /**
-   * Computes every path for a run; the stands must have been set before.
+   * Takes the numbers of a run; the stands must have been set before, and both must stay as they
+   * are until the next call. A path is worked out when it is first asked for.
    *
    * @param drawn whether each number of failures is to have a path of its own; else {@link #at}
    *     must be asked for none, which gives the mean
    */
   void set(double[] x, boolean drawn) {
+    this.x = x;
     this.drawn = drawn;
+    Arrays.fill(ready, false);
     for (int i = 0; i < stands.size(); i++) {
-      set(x, i);
+      setSpecies(x, i);
+      strongestOf[i] = strongestOf(x, i);
     }
   }
 
-  /** Computes the paths of one paddock; its stand must have been set before. */
-  void set(double[] x, int i) {
-    seed.set(x, i);
-    setSpecies(x, i);
-    strongestOf[i] = 0;
+  /** No path of a paddock is stronger: that of the stand, or of one all of its strongest name. */
+  private double strongestOf(double[] x, int i) {
+    double cloverNow = stands.cloverShare(x, i);
+    int n = stands.species(i);
+    double leaf = 0;
+    for (int c = 0; c < n; c++) {
+      leaf = Math.max(leaf, leafOf[c]);
+    }
+    double clover = 0;
     for (int a = 0; a < actions.length; a++) {
-      if (!allowed(i, a)) {
-        continue;
-      }
-      if (actions[a].action().sows()) {
-        setSowing(x, i, a);
-      } else {
-        setStanding(x, i, a);
+      if (allowed(i, a) && actions[a].action().sows()) {
+        double target = actions[a].targetCloverShare(x);
+        boolean keepsStand = actions[a].action().kind() == ActionKind.OVERSOW;
+        clover = Math.max(clover, keepsStand ? Math.max(cloverNow, target) : target);
       }
     }
+    double standing = strength(x, i, cloverNow, sum(leafOf, stands.shares(i), 0, n));
+    return Math.max(standing, strength(x, i, clover, leaf));
+  }
+
+  private void prepare(int i, int a) {
+    seed.set(x, i);
+    setSpecies(x, i);
+    if (actions[a].action().sows()) {
+      setSowing(x, i, a);
+    } else {
+      setStanding(x, i, a);
+    }
+    ready[i * actions.length + a] = true;
   }
 
   /** What each species of a paddock is like, read once for all its paths. */
@@ -163,9 +185,10 @@ final class ActionPaths {
     double growth = WinterGrowth.factor(clover, 1 - sum(lossOf, shares, 0, n));
     double clovers = strength(x, i, clover, sum(leafOf, shares, 0, n));
     double old = sum(oldOf, shares, 0, n);
-    double yearly = actions[a].costPerHa(x, Phase.YEARLY);
+    double paid = actions[a].costPerHa(x, Phase.YEARLY, false);
+    double labour = actions[a].costPerHa(x, Phase.YEARLY, true);
     for (int k = 0; k < years; k++) {
-      put(i, a, k, growth, 1, clovers, yearly, 0, old);
+      put(i, a, k, growth, 1, clovers, paid, labour, 0, old);
     }
   }
 
@@ -176,17 +199,19 @@ final class ActionPaths {
     int n = stands.species(i);
     seed.run(x, i, inputs, plantShare);
     double cloverNow = stands.cloverShare(x, i);
-    double yearly = inputs.costPerHa(x, Phase.YEARLY);
     if (sowing > 0) {
       double[] standing = stands.shares(i);
       double growth = inputs.runDownGrowth(x);
       double clover = WinterGrowth.factor(cloverNow, 1 - sum(lossOf, standing, 0, n));
       double strength = strength(x, i, cloverNow, sum(leafOf, standing, 0, n));
       double old = sum(oldOf, standing, 0, n);
-      double paid = inputs.costPerHa(x, Phase.RUN_DOWN) + yearly;
+      double paid =
+          inputs.costPerHa(x, Phase.RUN_DOWN, false) + inputs.costPerHa(x, Phase.YEARLY, false);
+      double labour =
+          inputs.costPerHa(x, Phase.RUN_DOWN, true) + inputs.costPerHa(x, Phase.YEARLY, true);
       double margin = inputs.cropMarginPerHa(x);
       for (int k = 0; k < Math.min(sowing, years); k++) {
-        put(i, a, k, growth * clover, growth, strength, paid, margin, old);
+        put(i, a, k, growth * clover, growth, strength, paid, labour, margin, old);
       }
     }
     double target = inputs.targetCloverShare(x);
@@ -208,15 +233,14 @@ final class ActionPaths {
       oldIn[k] = old;
     }
     double chance = inputs.establishmentChance(x);
-    double sowingCost = inputs.costPerHa(x, Phase.SOWING);
     for (int f = 0; f <= MOST_FAILURES && drawn; f++) {
-      setSown(x, i, a, sowingCost, yearly, f, 1, f);
+      setSown(x, i, a, f, 1, f);
     }
     if (!drawn) {
       double left = 1;
       for (int f = 0; f <= MOST_FAILURES; f++) {
         double share = f == MOST_FAILURES ? left : left * chance;
-        setSown(x, i, a, sowingCost, yearly, f, share, 0);
+        setSown(x, i, a, f, share, 0);
         left -= share;
       }
     }
@@ -226,33 +250,29 @@ final class ActionPaths {
    * Adds the years from sowing on of a path that failed so often, by its share, to those that stand
    * in a slot; the first one begins anew.
    */
-  private void setSown(
-      double[] x,
-      int i,
-      int a,
-      double sowingCost,
-      double yearly,
-      int failures,
-      double share,
-      int slot) {
+  private void setSown(double[] x, int i, int a, int failures, double share, int slot) {
     ActionInputs inputs = actions[a];
     int sowing = inputs.action().runDownYears();
+    double paid = inputs.costPerHa(x, Phase.YEARLY, false);
+    double labour = inputs.costPerHa(x, Phase.YEARLY, true);
+    double paidAtSowing = paid + inputs.costPerHa(x, Phase.SOWING, false);
+    double labourAtSowing = labour + inputs.costPerHa(x, Phase.SOWING, true);
     boolean begins = failures == slot;
     for (int k = sowing; k < years; k++) {
       // A stand that was sown again is so many years younger.
       int as = Math.max(sowing, k - failures);
       double growth = standGrowth(x, inputs, as - sowing);
       boolean isShut = k <= sowing + failures;
-      int at = at(i, a, slot, k);
+      int at = place(i, a, slot, k);
       if (begins) {
         Arrays.fill(path, at, at + NUMBERS, 0);
       }
       path[at + WINTER] += share * growth * yieldIn[as] * (isShut ? winterOpen[a] : 1);
       path[at + OTHER] += share * growth * (isShut ? otherOpen[a] : 1);
       path[at + STRENGTH] += share * leafIn[as];
-      path[at + COST] += share * ((isShut ? sowingCost : 0) + yearly);
+      path[at + COST] += share * (isShut ? paidAtSowing : paid);
+      path[at + LABOUR] += share * (isShut ? labourAtSowing : labour);
       path[at + OLD_SHARE] += share * oldIn[as];
-      strongestOf[i] = Math.max(strongestOf[i], path[at + STRENGTH]);
     }
   }
 
@@ -275,18 +295,18 @@ final class ActionPaths {
 
   /** A year that is alike however often a sowing fails. */
   private void put(
-      int i, int a, int k, double w, double o, double s, double c, double m, double old) {
+      int i, int a, int k, double w, double o, double s, double c, double l, double m, double old) {
     int slots = drawn && actions[a].action().sows() ? MOST_FAILURES + 1 : 1;
     for (int slot = 0; slot < slots; slot++) {
-      int at = at(i, a, slot, k);
+      int at = place(i, a, slot, k);
       path[at + WINTER] = w;
       path[at + OTHER] = o;
       path[at + STRENGTH] = s;
       path[at + COST] = c;
+      path[at + LABOUR] = l;
       path[at + MARGIN] = m;
       path[at + OLD_SHARE] = old;
     }
-    strongestOf[i] = Math.max(strongestOf[i], s);
   }
 
   /** Winter growth is summed as losses, so that current cultivars alone give exactly 1. */
@@ -308,6 +328,13 @@ final class ActionPaths {
 
   /** Where year {@code k} of an action on a paddock stands whose sowing fails so often. */
   int at(int i, int a, int failures, int k) {
+    if (!ready[i * actions.length + a]) {
+      prepare(i, a);
+    }
+    return place(i, a, failures, k);
+  }
+
+  private int place(int i, int a, int failures, int k) {
     return (((i * actions.length + a) * (MOST_FAILURES + 1) + failures) * years + k) * NUMBERS;
   }
 
@@ -360,7 +387,7 @@ final class ActionPaths {
     return path[at + STRENGTH];
   }
 
-  /** The strongest clover of any path. */
+  /** No path has stronger clover. */
   double strongest() {
     double strongest = 0;
     for (double value : strongestOf) {
@@ -369,8 +396,13 @@ final class ActionPaths {
     return strongest;
   }
 
+  /** Paid for the action, own labour aside. */
   double costPerHa(int at) {
     return path[at + COST];
+  }
+
+  double labourPerHa(int at) {
+    return path[at + LABOUR];
   }
 
   double marginPerHa(int at) {
@@ -383,6 +415,7 @@ final class ActionPaths {
 
   /** Shares of the species of a paddock in each year of a sowing, at {@code year * species + c}. */
   double[] plantShares(double[] x, int i, int a) {
+    seed.set(x, i);
     seed.run(x, i, actions[a], plantShare);
     return Arrays.copyOf(plantShare, years * stands.species(i));
   }

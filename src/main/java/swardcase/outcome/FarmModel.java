@@ -94,30 +94,6 @@ public final class FarmModel {
     return farm.actions();
   }
 
-  /** What a change of a paddock must be worth to be made. */
-  public double effort(int paddock) {
-    return effortPerHa() * farm.paddocks().get(paddock).areaHa();
-  }
-
-  /**
-   * What a change must be worth to be made, per ha: the least yearly gain over the years counted,
-   * as a sum now. 2 a year over 10 years at 7 % are 15.03.
-   */
-  public double effortPerHa() {
-    double factor = 1;
-    double sum = 0;
-    for (int t = 0; t < years(); t++) {
-      sum += factor * leastGainPerHa();
-      factor /= 1 + farm.finance().discountRate().likely();
-    }
-    return sum;
-  }
-
-  /** Least gain per ha and year for which a change is made. */
-  public double leastGainPerHa() {
-    return tables.parameter("default.least-gain-per-ha").likely();
-  }
-
   /** What the stock need by an energy method, with the mobs' own shares of ewes in lamb. */
   public StockDemand demand(EnergyMethod method) {
     double[] pregnant =

@@ -11,6 +11,7 @@ import java.util.Arrays;
 public final class Outcome {
 
   final double[] actionCost;
+  final double[] labourCost;
   final double[] supplementSaved;
   final double[] lambsSaved;
   final double[] lambs;
@@ -18,12 +19,14 @@ public final class Outcome {
   final double[] cropMargin;
   final double[] spareFeed;
   final double[] oldShare;
+  private final double[][] lines;
   double endValue;
   double npv;
 
   /** A workspace for so many years, filled by {@link OutcomeFunction#evaluate}. */
   public Outcome(int years) {
     actionCost = new double[years];
+    labourCost = new double[years];
     supplementSaved = new double[years];
     lambsSaved = new double[years];
     lambs = new double[years];
@@ -31,6 +34,46 @@ public final class Outcome {
     cropMargin = new double[years];
     spareFeed = new double[years];
     oldShare = new double[years];
+    lines =
+        new double[][] {
+          actionCost,
+          labourCost,
+          supplementSaved,
+          lambsSaved,
+          lambs,
+          ewesInLamb,
+          cropMargin,
+          spareFeed,
+          oldShare
+        };
+  }
+
+  /** Takes the first years of another outcome, its end value and its present value. */
+  void copy(Outcome of, int first) {
+    double[][] from = of.lines;
+    double[][] to = lines;
+    for (int k = 0; k < to.length; k++) {
+      System.arraycopy(from[k], 0, to[k], 0, first);
+    }
+    setEnd(of.endValue, of.npv);
+  }
+
+  void setEnd(double newEndValue, double newNpv) {
+    endValue = newEndValue;
+    npv = newNpv;
+  }
+
+  /** Adds so many times another outcome to this one, line by line. */
+  public void add(Outcome other, double times) {
+    double[][] from = other.lines;
+    double[][] to = lines;
+    for (int k = 0; k < to.length; k++) {
+      for (int t = 0; t < years(); t++) {
+        to[k][t] += times * from[k][t];
+      }
+    }
+    endValue += times * other.endValue;
+    npv += times * other.npv;
   }
 
   /** Years counted. */
@@ -38,9 +81,19 @@ public final class Outcome {
     return actionCost.length;
   }
 
-  /** Paid for actions in a year. */
+  /** Paid for actions in a year, own labour aside. */
   public double actionCost(int year) {
     return actionCost[year];
+  }
+
+  /** What own labour for actions is worth in a year. */
+  public double labourCost(int year) {
+    return labourCost[year];
+  }
+
+  /** What actions cost in a year: paid, and own labour. */
+  public double cost(int year) {
+    return actionCost[year] + labourCost[year];
   }
 
   /** Supplement that need not be bought; negative where shut paddocks cause more to be bought. */
@@ -78,14 +131,22 @@ public final class Outcome {
     return oldShare[year];
   }
 
-  /** All gains of a year less its action costs. */
+  /** One kind of money in a year, costs below nothing; all kinds add up to what the year brings. */
+  public double money(MoneyKind kind, int year) {
+    return switch (kind) {
+      case LAMBS -> lambsSaved[year];
+      case FEED -> supplementSaved[year] + spareFeed[year];
+      case CROPS -> cropMargin[year];
+      case COSTS -> -actionCost[year];
+      case LABOUR -> -labourCost[year];
+      case END_VALUE -> endValue(year);
+    };
+  }
+
+  /** All gains of a year less what its actions cost, own labour among it. */
   public double net(int year) {
     return net(
-        supplementSaved[year],
-        lambsSaved[year],
-        cropMargin[year],
-        spareFeed[year],
-        actionCost[year]);
+        supplementSaved[year], lambsSaved[year], cropMargin[year], spareFeed[year], cost(year));
   }
 
   static double net(double supplement, double lambs, double margin, double spare, double cost) {

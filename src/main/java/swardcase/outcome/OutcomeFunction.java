@@ -40,10 +40,12 @@ public final class OutcomeFunction {
   /** Key of the net value of a lamb marked, money. */
   public static final String LAMB_VALUE = "price.lamb";
 
+  /** Key of what a dry ewe costs beside her lambs, money. */
+  public static final String DRY_EWE_COST = "price.dry-ewe";
+
   private static final String SUPPLEMENT_ENERGY = "supplement.energy";
   private static final String SUPPLEMENT_DRY_MATTER = "supplement.dry-matter";
   private static final String SUPPLEMENT_WASTE = "supplement.waste";
-  private static final String DRY_EWE_COST = "price.dry-ewe";
   private static final String EWE_MARGIN = "price.ewe-margin";
   private static final String EWE_PRICE = "price.ewe";
   private static final String SPARE_FEED_VALUE = "price.spare-feed";
@@ -76,23 +78,23 @@ public final class OutcomeFunction {
   private final double[] keptSums;
   private final double[] baseSums;
   private final double[] baseNpv;
-  private final double[] addedNow;
+  private final OwnYears own;
+  private final OwnYears ownOfSecond;
   private final double[] addedThen;
   private final double[] exchanged;
+  private final Outcome baseYears;
   private final Outcome scratch;
   private final double[] valueOfShare;
   private final double[] boughtNowMjPerHa;
   private final int[] seasonOfYear;
   private Plan base;
   private double baseEnd;
-  private int apart;
   private final JoiningFeed joiningFeed;
   private final HeldFeed held;
   private final double[] greenShare = new double[HalfMonths.COUNT];
   private final double[] onOffer = new double[HalfMonths.COUNT];
   private final double[] growth = new double[HalfMonths.COUNT];
   private final double[] eatenByEwes = new double[HalfMonths.COUNT];
-  private final FeedResult feedNow = new FeedResult();
 
   private final int discountRate;
   private final int supplementPrice;
@@ -122,7 +124,7 @@ public final class OutcomeFunction {
     Sowings.enter(numbers, farm, tables);
     FeedSurface.enter(numbers, farm, tables);
     farm.mobs().forEach(mob -> FlockEffect.enter(numbers, mob, tables));
-    numbers.add(DISCOUNT_RATE, farm.finance().discountRate());
+    numbers.add(DISCOUNT_RATE, farm.finance().discountRate().chosen());
     numbers.add(SUPPLEMENT_PRICE, farm.supplement().pricePerTonne());
     numbers.add(SUPPLEMENT_ENERGY, farm.supplement().energyMjPerKgDm());
     numbers.add(SUPPLEMENT_DRY_MATTER, farm.supplement().dryMatterFraction());
@@ -172,9 +174,11 @@ public final class OutcomeFunction {
     keptSums = new double[sums];
     baseSums = new double[years * sums];
     baseNpv = new double[years + 1];
-    addedNow = new double[sums];
+    own = new OwnYears();
+    ownOfSecond = new OwnYears();
     addedThen = new double[sums];
     exchanged = new double[sums];
+    baseYears = model.newOutcome();
     scratch = model.newOutcome();
     discount = new double[years];
     seasonOfYear = new int[years];
@@ -220,26 +224,7 @@ public final class OutcomeFunction {
     sowings.set(draw);
   }
 
-  /**
-   * The same as {@link #set(double[])} where nothing but numbers of one paddock differs from the
-   * array last given there: only this paddock and what hangs on the whole farm are worked out.
-   */
-  public void setPaddock(int paddock, double[] assumptions) {
-    if (apart != NONE && apart != paddock) {
-      setAnew(apart, assumptions);
-    }
-    setAnew(paddock, assumptions);
-    apart = paddock;
-    setFarm(assumptions);
-  }
-
-  private void setAnew(int paddock, double[] assumptions) {
-    stands.set(assumptions, paddock);
-    paths.set(assumptions, paddock);
-  }
-
   private void setBesideStands(double[] assumptions, boolean drawn) {
-    apart = NONE;
     paths.set(assumptions, drawn);
     setFarm(assumptions);
   }
@@ -296,6 +281,7 @@ public final class OutcomeFunction {
     into[to + YearSums.OTHER] += paddockWeight[i] * paths.other(at);
     into[to + YearSums.HELD] += heldOff ? taken : 0;
     into[to + YearSums.COST] += paddockArea[i] * paths.costPerHa(at);
+    into[to + YearSums.LABOUR] += paddockArea[i] * paths.labourPerHa(at);
     into[to + YearSums.MARGIN] += paddockArea[i] * paths.marginPerHa(at);
     into[to + YearSums.OUT] += paths.isShut(a, k) ? paddockArea[i] : 0;
     for (int g = 0; g < flock.length; g++) {
@@ -377,7 +363,8 @@ public final class OutcomeFunction {
    * base of {@link #npvOfBaseWith} until the next set.
    */
   public void evaluate(Plan plan, Outcome out) {
-    fill(plan, out);
+    setBase(plan);
+    out.copy(baseYears, years);
     Arrays.fill(out.oldShare, 0);
     for (int i = 0; i < paddockArea.length; i++) {
       for (int t = 0; t < years; t++) {
@@ -388,12 +375,9 @@ public final class OutcomeFunction {
 
   /** Makes a plan the base of {@link #npvOfBaseWith}, and returns its net present value. */
   public double setBase(Plan plan) {
-    fill(plan, scratch);
-    return scratch.npv;
-  }
-
-  private void fill(Plan plan, Outcome out) {
     base = plan;
+    own.of = NONE;
+    ownOfSecond.of = NONE;
     fillSums(plan);
     double end = 0;
     for (int i = 0; i < paddockArea.length; i++) {
@@ -401,14 +385,14 @@ public final class OutcomeFunction {
     }
     baseEnd = end;
     for (int t = 0; t < years; t++) {
-      evaluateYear(t, baseSums, t * sums, out);
-      baseNpv[t + 1] = baseNpv[t] + discount[t] * out.net(t);
+      evaluateYear(t, baseSums, t * sums, baseYears);
+      baseNpv[t + 1] = baseNpv[t] + discount[t] * baseYears.net(t);
     }
     for (FlockEffect effect : flock) {
       effect.keepYears();
     }
-    out.endValue = end / discount[years - 1];
-    out.npv = baseNpv[years] + end;
+    baseYears.setEnd(end / discount[years - 1], baseNpv[years] + end);
+    return baseYears.npv();
   }
 
   /** Years before the first action are as if everything were kept. */
@@ -436,13 +420,32 @@ public final class OutcomeFunction {
    */
   public double npvOfBaseWith(int paddock, int action, int start) {
     int first = firstChanged(paddock, action, start);
+    return evaluateWith(first, paddock, action, start, scratch)
+        + baseEnd
+        + endValueChange(paddock, action);
+  }
+
+  /** The same, and fills {@code out} with what comes of it, shares of old clover with nothing. */
+  public double evaluateBaseWith(int paddock, int action, int start, Outcome out) {
+    int first = firstChanged(paddock, action, start);
+    out.copy(baseYears, first);
+    Arrays.fill(out.oldShare, 0);
+    double end = baseEnd + endValueChange(paddock, action);
+    double npv = evaluateWith(first, paddock, action, start, out) + end;
+    out.setEnd(end / discount[years - 1], npv);
+    return npv;
+  }
+
+  /** Present value of the years, of which those from the first changed one on are filled in. */
+  private double evaluateWith(int first, int paddock, int action, int start, Outcome out) {
     double npv = resumeFrom(first);
     for (int t = first; t < years; t++) {
       System.arraycopy(baseSums, t * sums, exchanged, 0, sums);
-      exchange(t, paddock, action, start);
-      npv += netNow(t);
+      exchange(own, t, paddock, action, start);
+      evaluateYear(t, exchanged, 0, out);
+      npv += discount[t] * out.net(t);
     }
-    return npv + baseEnd + endValueChange(paddock, action);
+    return npv;
   }
 
   /** The same with other choices on two paddocks, which must not be the same one. */
@@ -453,9 +456,10 @@ public final class OutcomeFunction {
     double npv = resumeFrom(first);
     for (int t = first; t < years; t++) {
       System.arraycopy(baseSums, t * sums, exchanged, 0, sums);
-      exchange(t, one, actionOne, startOne);
-      exchange(t, two, actionTwo, startTwo);
-      npv += netNow(t);
+      exchange(own, t, one, actionOne, startOne);
+      exchange(ownOfSecond, t, two, actionTwo, startTwo);
+      evaluateYear(t, exchanged, 0, scratch);
+      npv += discount[t] * scratch.net(t);
     }
     return npv + baseEnd + endValueChange(one, actionOne) + endValueChange(two, actionTwo);
   }
@@ -474,19 +478,29 @@ public final class OutcomeFunction {
   }
 
   /** Puts what a choice adds in a year in place of what the base's own adds. */
-  private void exchange(int t, int paddock, int action, int start) {
-    Arrays.fill(addedNow, 0);
+  private void exchange(OwnYears own, int t, int paddock, int action, int start) {
+    own.read(paddock);
     Arrays.fill(addedThen, 0);
-    addTo(addedNow, 0, t, paddock, base.action(paddock), base.start(paddock));
     addTo(addedThen, 0, t, paddock, action, start);
     for (int k = 0; k < sums; k++) {
-      exchanged[k] += addedThen[k] - addedNow[k];
+      exchanged[k] += addedThen[k] - own.added[t * sums + k];
     }
   }
 
-  private double netNow(int t) {
-    evaluateYear(t, exchanged, 0, scratch);
-    return discount[t] * scratch.net(t);
+  /**
+   * What the base's own choice for a paddock adds in every year, kept for the next change of it.
+   */
+  private final class OwnYears {
+
+    private final double[] added = new double[years * sums];
+    private int of = NONE;
+
+    void read(int paddock) {
+      if (of != paddock) {
+        addYears(paddock, base.action(paddock), base.start(paddock), added);
+        of = paddock;
+      }
+    }
   }
 
   private double endValueChange(int paddock, int action) {
@@ -506,6 +520,7 @@ public final class OutcomeFunction {
     double w = of[at + YearSums.WINTER] / weightSum - lost;
     double o = of[at + YearSums.OTHER] / weightSum - lost;
     out.actionCost[t] = of[at + YearSums.COST];
+    out.labourCost[t] = of[at + YearSums.LABOUR];
     out.cropMargin[t] = of[at + YearSums.MARGIN];
     boolean carriesMore = carriesMore(w, o);
     out.supplementSaved[t] = supplementSaved(seasonOfYear[t], carriesMore, w, o);
@@ -672,19 +687,6 @@ public final class OutcomeFunction {
     return feed.bought(winterGrowth, 1) * areaHa;
   }
 
-  /** The same in the winter months only. */
-  public double boughtInWinterMj(double winterGrowth) {
-    double sum = 0;
-    for (int season = 0; season < farm.feedYear().seasons().size(); season++) {
-      feed.run(season, winterGrowth, 1, feedNow);
-      double chance = farm.feedYear().seasons().get(season).chance().likely();
-      for (int p = 0; p < HalfMonths.COUNT; p++) {
-        sum += year.isWinter(p) ? chance * feedNow.boughtMjPerHa[p] * areaHa : 0;
-      }
-    }
-    return sum;
-  }
-
   /** Money for one MJ of supplement, dry matter, energy and waste counted. */
   public double pricePerMj() {
     return pricePerMj;
@@ -768,16 +770,25 @@ public final class OutcomeFunction {
     return shareLost(mob) * valueOfShare[mob];
   }
 
+  /**
+   * Worth of a mob's lambs marked in a year, less what its dry ewes cost, as paddocks are grazed
+   * now.
+   */
+  public double yearOfFlock(int mob) {
+    return flock[mob].shareNow() * valueOfShare[mob] - ewes[mob] * x[dryEweCost];
+  }
+
   /** Ewes not in lamb because of oestrogen as paddocks are grazed now, share of those joined. */
   private double shareLost(int mob) {
     return flock[mob].unaffectedShare() - flock[mob].shareNow();
   }
 
-  /** Costs of an action from start to end, undiscounted, per ha. */
+  /** Costs of an action from start to end, own labour among them, undiscounted, per ha. */
   public double costPerHa(int paddock, int action, int start) {
     double sum = 0;
     for (int k = 0; k < years - start; k++) {
-      sum += paths.costPerHa(pathYear(start + k, paddock, action, start));
+      int at = pathYear(start + k, paddock, action, start);
+      sum += paths.costPerHa(at) + paths.labourPerHa(at);
     }
     return sum;
   }
@@ -785,6 +796,18 @@ public final class OutcomeFunction {
   /** Share of old cultivars in a paddock's clover in a year of a plan. */
   public double oldShare(Plan plan, int paddock, int t) {
     return paths.oldShare(pathYear(t, paddock, plan.action(paddock), plan.start(paddock)));
+  }
+
+  /** Adds the share of old cultivars in a paddock's clover in each year of a plan. */
+  public void addOldShares(Plan plan, int paddock, Outcome to) {
+    for (int t = 0; t < years; t++) {
+      to.oldShare[t] += oldShare(plan, paddock, t);
+    }
+  }
+
+  /** One season of the feed budget as the farm stands, which the next set overwrites. */
+  public FeedResult feedNow(int season) {
+    return feed.now(season);
   }
 
   /** One season of the feed budget at a winter growth. */

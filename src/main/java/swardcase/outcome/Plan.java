@@ -43,6 +43,11 @@ public final class Plan {
     return action[paddock];
   }
 
+  /** Its action and start. */
+  public Course course(int paddock) {
+    return new Course(action[paddock], start[paddock]);
+  }
+
   /** Year its action starts, 0 for the coming year. */
   public int start(int paddock) {
     return start[paddock];

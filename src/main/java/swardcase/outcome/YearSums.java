@@ -15,16 +15,19 @@ public final class YearSums {
   /** Feed of paddocks that ewes are held off. */
   public static final int HELD = 2;
 
-  /** Action costs. */
+  /** Action costs that are paid, own labour aside. */
   public static final int COST = 3;
 
+  /** Own labour of the actions. */
+  public static final int LABOUR = 4;
+
   /** Crop margins. */
-  public static final int MARGIN = 4;
+  public static final int MARGIN = 5;
 
   /** Hectares out of grazing. */
-  public static final int OUT = 5;
+  public static final int OUT = 6;
 
-  private static final int FARM = 6;
+  private static final int FARM = 7;
 
   /** Strength x feed of a mob's paddocks. */
   public static final int DOSE = 0;

@@ -1,7 +1,7 @@
 package swardcase.paper;
 
 import java.util.List;
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
 import swardcase.wording.Words;
 
 /**
@@ -31,21 +31,21 @@ public record Cell(List<Piece> pieces, Mark mark) {
     return new Cell(List.of(new Piece(text, style)), null);
   }
 
-  /** The likely value with its ends on the line below. */
-  public static Cell of(Range range) {
-    if (range.isExact()) {
-      return of(Words.range(range));
-    }
-    return new Cell(
-        List.of(
-            new Piece(Words.likely(range), Style.CELL),
-            new Piece("(" + Words.ends(range) + ")", Style.NOTE)),
-        null);
+  /** The mean with its ends on the line below. */
+  public static Cell of(Drawn drawn) {
+    return drawn.isExact()
+        ? of(Words.range(drawn))
+        : of(Words.mean(drawn), "(" + Words.ends(drawn) + ")");
   }
 
-  /** The likely value with its ends beside it. */
-  public static Cell inLine(Range range) {
-    return of(Words.range(range), Style.FINE);
+  /** A number with its ends on the line below. */
+  public static Cell of(String number, String ends) {
+    return new Cell(List.of(new Piece(number, Style.CELL), new Piece(ends, Style.NOTE)), null);
+  }
+
+  /** The mean with its ends beside it. */
+  public static Cell inLine(Drawn drawn) {
+    return of(Words.range(drawn), Style.FINE);
   }
 
   /** A mark that is drawn. */

@@ -1,20 +1,20 @@
 package swardcase.paper;
 
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
 
-/** A range as a bar from its low to its high end, with an upright stroke at the likely value. */
+/** A result as a bar from its low to its high end, with an upright stroke at its mean. */
 public final class RangeBar {
 
   private RangeBar() {}
 
-  /** Draws a range at a height, {@code middle}, in points from the top of the page. */
-  public static void draw(Canvas canvas, Range range, Scale scale, double middle, double height) {
-    double low = scale.at(range.low());
-    double high = scale.at(range.high());
-    double likely = scale.at(range.likely());
+  /** Draws a result at a height, {@code middle}, in points from the top of the page. */
+  public static void draw(Canvas canvas, Drawn drawn, Scale scale, double middle, double height) {
+    double low = scale.at(drawn.low());
+    double high = scale.at(drawn.high());
+    double mean = scale.at(drawn.mean());
     canvas.box(low, middle - height / 2, Math.max(0.6, high - low), height, Tint.OCHRE);
     canvas.frame(low, middle - height / 2, Math.max(0.6, high - low), height, 0.5, Tint.INK);
     double reach = height / 2 + 2;
-    canvas.line(likely, middle - reach, likely, middle + reach, 1.8, Tint.INK);
+    canvas.line(mean, middle - reach, mean, middle + reach, 1.8, Tint.INK);
   }
 }

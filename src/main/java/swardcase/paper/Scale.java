@@ -3,7 +3,7 @@ package swardcase.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
 
 /**
  * A straight scale from values to places on the page.
@@ -21,13 +21,13 @@ public record Scale(double low, double high, double from, double to) {
     }
   }
 
-  /** A scale over all ranges and zero. */
-  public static Scale over(Stream<Range> ranges, double from, double to) {
+  /** A scale over all results and zero. */
+  public static Scale over(Stream<Drawn> drawn, double from, double to) {
     double[] ends = {0, 0};
-    ranges.forEach(
-        range -> {
-          ends[0] = Math.min(ends[0], range.low());
-          ends[1] = Math.max(ends[1], range.high());
+    drawn.forEach(
+        each -> {
+          ends[0] = Math.min(ends[0], Math.min(each.low(), each.mean()));
+          ends[1] = Math.max(ends[1], Math.max(each.high(), each.mean()));
         });
     return new Scale(ends[0], ends[1], from, to);
   }

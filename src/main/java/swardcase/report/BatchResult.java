@@ -3,7 +3,6 @@ package swardcase.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import swardcase.chance.Range;
 
 /**
  * What came of one farm of many.
@@ -42,7 +41,7 @@ public record BatchResult(
    * @param npv net present value of the chosen action against keeping, within the plan
    */
   public record PaddockAnswer(
-      String name, double areaHa, Call call, String action, OptionalInt start, Range npv) {}
+      String name, double areaHa, Call call, String action, OptionalInt start, Gain gain) {}
 
   /** A farm that was decided about. */
   public static BatchResult of(
@@ -63,7 +62,7 @@ public record BatchResult(
                         paddock.call(),
                         paddock.action(),
                         paddock.start(),
-                        paddock.npv()))
+                        paddock.gain()))
             .toList(),
         whole ? Optional.of(report) : Optional.empty());
   }

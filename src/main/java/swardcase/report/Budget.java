@@ -8,25 +8,17 @@ import swardcase.farm.Farm;
 import swardcase.outcome.Outcome;
 
 /**
- * The plan as quantities and prices, so that someone else can put in other prices: money is
- * quantity times price. All at likely values, against keeping everything.
+ * The plan's mean flows by year and line, so that someone else can put in other prices. Money of
+ * the year against keeping everything, mean over the draws: discounted and summed it is the mean
+ * gain of the plan.
  *
- * @param lambValue money for a lamb
- * @param dryEweCost what a dry ewe costs beyond her lamb
- * @param supplementPrice money a tonne as fed
+ * @param lambPrice money for a lamb, by which lambs saved are scaled
+ * @param supplementPrice money a tonne as fed, by which supplement saved is scaled
  * @param discountRate per year, as a fraction
- * @param endValuePerHa value of a resown hectare beyond the years counted, due in the last year
- * @param sownHa hectares sown
  * @param years first year first
  */
 public record Budget(
-    Assumption lambValue,
-    Assumption dryEweCost,
-    Assumption supplementPrice,
-    Assumption discountRate,
-    Assumption endValuePerHa,
-    double sownHa,
-    List<Year> years) {
+    Assumption lambPrice, Assumption supplementPrice, Assumption discountRate, List<Year> years) {
 
   /** Copies the list. */
   public Budget {
@@ -38,20 +30,28 @@ public record Budget(
    *
    * @param year calendar year
    * @param work what is done where
+   * @param lambs lambs more, head
+   * @param ewesInLamb dry ewes fewer, head
    * @param cost paid for actions
-   * @param supplementTonnes supplement not bought, t as fed; negative if more is bought
-   * @param lambs lambs more
-   * @param ewesInLamb dry ewes fewer
-   * @param other crop margins and spare feed, in money
+   * @param labour own labour for actions
+   * @param supplementSaved supplement not bought; negative if more is bought
+   * @param lambsSaved value of lambs more and of dry ewes fewer
+   * @param cropMargin margin of crops
+   * @param spareFeed more ewes, or feed let to others
+   * @param endValue worth of resown hectares beyond the years counted
    */
   public record Year(
       int year,
       List<PlanResult.Work> work,
-      double cost,
-      double supplementTonnes,
       double lambs,
       double ewesInLamb,
-      double other) {
+      double cost,
+      double labour,
+      double supplementSaved,
+      double lambsSaved,
+      double cropMargin,
+      double spareFeed,
+      double endValue) {
 
     /** Copies the list. */
     public Year {
@@ -67,7 +67,6 @@ public record Budget(
   public static Budget of(Decision decision, Report report) {
     Farm farm = decision.model().farm();
     Outcome outcome = decision.outcome();
-    double price = farm.supplement().pricePerTonne().likely();
     List<Year> years = new ArrayList<>();
     for (int t = 0; t < outcome.years(); t++) {
       PlanResult.PlanYear named = report.plan().years().get(t);
@@ -75,19 +74,20 @@ public record Budget(
           new Year(
               named.year(),
               named.work(),
-              outcome.actionCost(t),
-              price > 0 ? outcome.supplementSaved(t) / price : 0,
               outcome.lambs(t),
               outcome.ewesInLamb(t),
-              outcome.cropMargin(t) + outcome.spareFeed(t)));
+              outcome.actionCost(t),
+              outcome.labourCost(t),
+              outcome.supplementSaved(t),
+              outcome.lambsSaved(t),
+              outcome.cropMargin(t),
+              outcome.spareFeed(t),
+              outcome.endValue(t)));
     }
     return new Budget(
         farm.prices().netValuePerLamb(),
-        farm.prices().costPerDryEwe(),
         farm.supplement().pricePerTonne(),
         farm.finance().discountRate(),
-        farm.finance().endValuePerHa(),
-        report.plan().hectaresSown(),
         years);
   }
 }

@@ -4,13 +4,13 @@ import swardcase.decision.Verdict;
 
 /** What to do with a paddock, as the draws have it. */
 public enum Call {
-  /** Do what the plan says: it probably pays, and little is lost if it does not. */
+  /** The plan does something there, sure or not. */
   ACT,
-  /** Leave the clover and keep joining ewes off it: that probably pays. */
+  /** The plan leaves the clover and keeps joining ewes off it, sure or not. */
   KEEP_OFF,
-  /** Leave the paddock as it is: nothing that was looked at probably pays. */
+  /** Leave the paddock as it is: nothing that was looked at may well pay. */
   KEEP,
-  /** What is known does not settle it: printed as too close to call. */
+  /** Not in the plan, but what is known does not settle that: printed as too close to call. */
   UNDECIDED;
 
   static Call of(Verdict verdict) {

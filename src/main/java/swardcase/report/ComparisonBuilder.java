@@ -1,30 +1,23 @@
 package swardcase.report;
 
-import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import swardcase.decision.Decision;
-import swardcase.decision.HowSure;
-import swardcase.decision.Verdict;
-import swardcase.farm.Farm;
-import swardcase.outcome.FarmModel;
-import swardcase.outcome.Outcome;
+import swardcase.decision.FarmDifference;
+import swardcase.decision.FarmMeasures.OfFarm;
+import swardcase.farm.ScanningBasis;
+import swardcase.report.ComparisonReport.Difference;
 import swardcase.report.ComparisonReport.Other;
 import swardcase.report.ComparisonReport.PaddockPair;
 import swardcase.report.ComparisonReport.PaddockSide;
+import swardcase.report.ComparisonReport.Part;
 import swardcase.report.ComparisonReport.Side;
-import swardcase.report.ComparisonReport.Step;
-import swardcase.report.ComparisonReport.Verdicts;
-import swardcase.search.PlanSearch;
-import swardcase.tables.Tables;
 
-/** Sets decided farms side by side and finds what makes the difference. */
+/** Sets decided farms side by side, and takes the difference from the first. */
 public final class ComparisonBuilder {
 
   /** Version of the layout of the comparison document. */
@@ -36,19 +29,14 @@ public final class ComparisonBuilder {
    * @param folder where its files are, as it was given
    * @param scenario name of the scenario laid over them, if one is
    * @param decision the answer as numbers
-   * @param howSure how sure it is
    * @param report the same as it is printed
    */
   public record Decided(
-      String folder,
-      Optional<String> scenario,
-      Decision decision,
-      HowSure howSure,
-      Report report) {}
+      String folder, Optional<String> scenario, Decision decision, Report report) {}
 
   private ComparisonBuilder() {}
 
-  /** The comparison; all farms must have been decided with the same tables and currency. */
+  /** The comparison; all must have been decided in the same draws, tables and currency. */
   public static ComparisonReport build(Decided first, List<Decided> others) {
     return new ComparisonReport(
         SCHEMA_VERSION,
@@ -61,8 +49,12 @@ public final class ComparisonBuilder {
   private static Other other(Decided first, Decided other) {
     return new Other(
         side(other),
-        paddocks(first.report(), other.report()),
-        steps(first.decision(), other.decision()));
+        difference(FarmDifference.of(first.decision(), other.decision())),
+        paddocks(first.report(), other.report()));
+  }
+
+  private static Difference difference(FarmDifference of) {
+    return new Difference(Part.of(of.byItself()), Part.of(of.planAdds()), Part.of(of.together()));
   }
 
   /** The main numbers of a farm. */
@@ -76,26 +68,14 @@ public final class ComparisonBuilder {
         report.winterFeed().supplementCost(),
         report.reproduction().lambsLostPerYear(),
         report.reproduction().costPerYear(),
-        verdicts(decided),
+        decided.decision().of(OfFarm.STANDING_RESULT),
+        decided.decision().model().farm().mobs().stream()
+            .anyMatch(mob -> mob.scanningBasis() == ScanningBasis.OBSERVED),
+        report.plan().calls(),
         report.plan().hectaresSown(),
         report.plan().cost(),
-        report.plan().npv(),
-        decided.decision().outcome().npv());
-  }
-
-  private static Verdicts verdicts(Decided decided) {
-    return new Verdicts(
-        count(decided, Verdict.ACT),
-        count(decided, Verdict.HOLD_OFF),
-        count(decided, Verdict.KEEP),
-        count(decided, Verdict.TOO_CLOSE));
-  }
-
-  private static int count(Decided decided, Verdict verdict) {
-    return (int)
-        IntStream.range(0, decided.report().paddocks().size())
-            .filter(i -> decided.howSure().paddock(i).verdict() == verdict)
-            .count();
+        report.plan().gain(),
+        report.plan().sureGain());
   }
 
   private static List<PaddockPair> paddocks(Report first, Report second) {
@@ -125,42 +105,20 @@ public final class ComparisonBuilder {
     for (PaddockResult paddock : report.paddocks()) {
       paddocks.put(
           paddock.name(),
-          new PaddockSide(paddock.areaHa(), paddock.call(), paddock.actionName(), paddock.npv()));
+          new PaddockSide(
+              paddocks.size() + 1,
+              paddock.areaHa(),
+              paddock.call(),
+              paddock.sure(),
+              paddock.actionName(),
+              paddock.gain()));
     }
     return paddocks;
   }
 
-  /** What is to be done: the action where there is one to do, else the call. */
-  private static String answer(PaddockSide side) {
+  /** What is to be done, and whether that is sure: the action where there is one to do. */
+  private static List<Object> answer(PaddockSide side) {
     boolean acts = side.call() == Call.ACT || side.call() == Call.KEEP_OFF;
-    return acts ? side.actionName() : side.call().name();
-  }
-
-  /** The last step arrives at the second farm, whose plan is known, so that all steps add up. */
-  private static List<Step> steps(Decision first, Decision second) {
-    Farm from = first.model().farm();
-    Farm to = second.model().farm();
-    List<Set<FarmPart>> groups = FarmPart.steps(from, to);
-    Set<FarmPart> taken = EnumSet.noneOf(FarmPart.class);
-    List<Step> steps = new ArrayList<>();
-    double before = first.outcome().npv();
-    for (Set<FarmPart> group : groups) {
-      taken.addAll(group);
-      double after =
-          steps.size() == groups.size() - 1
-              ? second.outcome().npv()
-              : likelyNpv(FarmPart.mix(from, to, taken), first.model().tables());
-      steps.add(new Step(List.copyOf(group), after - before, after));
-      before = after;
-    }
-    return steps;
-  }
-
-  /** Likely net present value of the best plan found, which is that of a decision. */
-  private static double likelyNpv(Farm farm, Tables tables) {
-    FarmModel model = new FarmModel(farm, tables);
-    Outcome outcome = model.newOutcome();
-    model.newRun().evaluate(new PlanSearch(model).best(), outcome);
-    return outcome.npv();
+    return List.of(side.call(), side.sure(), acts ? side.actionName() : "");
   }
 }

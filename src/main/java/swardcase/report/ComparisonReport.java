@@ -2,11 +2,12 @@ package swardcase.report;
 
 import java.util.List;
 import java.util.Optional;
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
+import swardcase.draws.Spread;
 
 /**
- * A farm side by side with other farms, or with scenarios of it, and what makes the difference.
- * Money is in the currency of all.
+ * A farm side by side with other farms, or with scenarios of it, in the same draws, and the
+ * difference from it. Money is in the currency of all.
  *
  * @param schemaVersion version of this layout
  * @param program name and version of the program
@@ -27,16 +28,44 @@ public record ComparisonReport(
    * A farm or scenario that is compared with the first farm.
    *
    * @param side its main numbers
+   * @param difference what it brings more than the first farm
    * @param paddocks paddocks by name, those of the first farm first
-   * @param steps the way from the first farm to this one, one group of inputs at a time; groups
-   *     that are alike are left out
    */
-  public record Other(Side side, List<PaddockPair> paddocks, List<Step> steps) {
+  public record Other(Side side, Difference difference, List<PaddockPair> paddocks) {
 
-    /** Copies the lists. */
+    /** Copies the list. */
     public Other {
       paddocks = List.copyOf(paddocks);
-      steps = List.copyOf(steps);
+    }
+  }
+
+  /**
+   * What a farm brings more than the first, as present values: each over the years and at the
+   * discount rate of its own farm; below nothing where it brings less. Means add up.
+   *
+   * @param byItself with everything kept as it is: this farm's standing result less the first one's
+   * @param planAdds the gain of its plan less the gain of the first farm's
+   * @param together both
+   */
+  public record Difference(Part byItself, Part planAdds, Part together) {}
+
+  /**
+   * A part of the difference, over the draws.
+   *
+   * @param mean over the draws
+   * @param low passed downwards in 5 draws of 100
+   * @param high passed upwards in 5 draws of 100
+   * @param standardError of the mean
+   */
+  public record Part(double mean, double low, double high, double standardError) {
+
+    static Part of(Spread spread) {
+      return new Part(spread.mean(), spread.low(), spread.high(), spread.standardError());
+    }
+
+    /** Its mean and its ends. */
+    public Drawn drawn() {
+      return Drawn.of(mean, low, high);
     }
   }
 
@@ -50,25 +79,31 @@ public record ComparisonReport(
    * @param winterFeedCost the same as money
    * @param lambsLost lambs not marked in a year because of oestrogen
    * @param lambCost the same as money
-   * @param verdicts what to do, counted
+   * @param standingResult worth of the lambs marked, less what dry ewes and supplement cost, a
+   *     year, if everything is kept
+   * @param figuresObserved whether a mob's share in lamb was observed on these paddocks, so that it
+   *     is the same whatever grows there
+   * @param calls what to do, counted
    * @param hectaresSown hectares the plan sows
-   * @param planCost all costs of the plan, undiscounted
-   * @param planNpv net present value of the plan, from the draws
-   * @param likelyNpv the same with every number at its likely value
+   * @param planCost all costs of the plan, own labour with them, not discounted
+   * @param gain of the plan over keeping everything
+   * @param sureGain gain of the plan's sure changes alone
    */
   public record Side(
       String folder,
       Optional<String> scenario,
       Report.FarmHead farm,
-      Range winterFeedTonnes,
-      Range winterFeedCost,
-      Range lambsLost,
-      Range lambCost,
-      Verdicts verdicts,
+      Drawn winterFeedTonnes,
+      Drawn winterFeedCost,
+      Drawn lambsLost,
+      Drawn lambCost,
+      Drawn standingResult,
+      boolean figuresObserved,
+      PlanResult.Calls calls,
       double hectaresSown,
-      Range planCost,
-      Range planNpv,
-      double likelyNpv) {
+      Drawn planCost,
+      Gain gain,
+      Gain sureGain) {
 
     /** What it is called: the scenario, or the folder. */
     public String called() {
@@ -77,22 +112,13 @@ public record ComparisonReport(
   }
 
   /**
-   * How many paddocks have which verdict.
-   *
-   * @param act to be resown, or changed otherwise
-   * @param holdOff to be kept, joining ewes held off
-   * @param keep to be kept as they are
-   * @param tooClose not settled by what is known
-   */
-  public record Verdicts(int act, int holdOff, int keep, int tooClose) {}
-
-  /**
    * A paddock in both farms.
    *
    * @param name its name, the same in both
    * @param first what it is in the first farm; empty if it is not there
    * @param second what it is in the other
-   * @param answerChanges whether another thing is to be done there, or the paddock is in one only
+   * @param answerChanges whether another thing is to be done there, or the same but sure in one
+   *     only, or the paddock is in one only
    */
   public record PaddockPair(
       String name,
@@ -103,26 +129,13 @@ public record ComparisonReport(
   /**
    * A paddock in one farm.
    *
+   * @param number its place in that farm's file, from 1
    * @param areaHa hectares
    * @param call what to do
+   * @param sure whether the plan's change is sure; empty where the plan changes nothing
    * @param actionName name of the chosen action
-   * @param npv net present value of doing it, the rest of the plan being done; 0 for keeping
+   * @param gain what the plan would lose without its choice here
    */
-  public record PaddockSide(double areaHa, Call call, String actionName, Range npv) {}
-
-  /**
-   * A group of inputs taken from the other farm, after those before it.
-   *
-   * @param parts the group; flock and paddocks go together where one would not fit without the
-   *     other
-   * @param change what it changes the plan's likely net present value by, a new plan being searched
-   * @param npv the likely net present value with this group and all before it
-   */
-  public record Step(List<FarmPart> parts, double change, double npv) {
-
-    /** Copies the list. */
-    public Step {
-      parts = List.copyOf(parts);
-    }
-  }
+  public record PaddockSide(
+      int number, double areaHa, Call call, Optional<Boolean> sure, String actionName, Gain gain) {}
 }

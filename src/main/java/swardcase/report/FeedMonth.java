@@ -3,7 +3,7 @@ package swardcase.report;
 import java.time.Month;
 
 /**
- * A month of the feed budget, per hectare, average over season types, likely values.
+ * A month of the feed budget, per hectare, mean over season types and draws.
  *
  * @param month 1 is January
  * @param winter whether it is one of the winter months

@@ -1,42 +1,37 @@
 package swardcase.report;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * How the plan was found: how good it is, what hems it in, what comes next.
+ * How the plan was found: how good it is, what hems it in, what is as good.
  *
- * @param effortPerHaAndYear what a change must gain to count, in money per hectare and year
- * @param starts plans the search began at
- * @param value what the plan gains beyond effort at likely inputs
- * @param mostBehind how far below that the worst of the other starts ended
- * @param notSure paddocks that the plan acts on, but which the draws do not speak for
- * @param better a change that would gain more on average over the draws, if there is one
+ * @param otherEnds plans, other than this one, in which other starts of the search ended
+ * @param stillToFind what the search could still find, in certainty equivalent: mean over batches
+ * @param stillToFindError its standard error
+ * @param nearEqual changes of one paddock after which the plan is as good within that
  * @param mostOutOfGrazingHa hectares that may be out of grazing at once
  * @param tooLarge paddocks larger than that
- * @param limits what lifting the limits that bind would bring, at least
- * @param nextBest the best plan found that has another action for some paddock
+ * @param limits what lifting the limits that stop something would bring, at least
  * @param fixed choices made beforehand; none if empty
- * @param costOfFixing what they cost against the best plan found without them
+ * @param costOfFixing what they cost in certainty equivalent against the plan found without them;
+ *     empty without such choices
  */
 public record HowFound(
-    double effortPerHaAndYear,
-    int starts,
-    double value,
-    double mostBehind,
-    List<String> notSure,
-    Optional<Better> better,
+    int otherEnds,
+    double stillToFind,
+    double stillToFindError,
+    List<NearEqual> nearEqual,
     double mostOutOfGrazingHa,
     List<String> tooLarge,
     List<LiftedLimit> limits,
-    Optional<NextBest> nextBest,
     List<Choice> fixed,
-    double costOfFixing) {
+    OptionalDouble costOfFixing) {
 
   /** Copies the lists. */
   public HowFound {
-    notSure = List.copyOf(notSure);
+    nearEqual = List.copyOf(nearEqual);
     tooLarge = List.copyOf(tooLarge);
     limits = List.copyOf(limits);
     fixed = List.copyOf(fixed);
@@ -53,18 +48,18 @@ public record HowFound(
   public record Choice(String paddock, String action, String actionName, OptionalInt start) {}
 
   /**
-   * A change of the plan that gains more on average.
+   * A change of the plan that costs next to nothing.
    *
    * @param choice the change
-   * @param gain mean over the draws of what the plan with it brings more, in money
+   * @param behind what the plan has more in certainty equivalent; below nothing if it has less
    */
-  public record Better(Choice choice, double gain) {}
+  public record NearEqual(Choice choice, double behind) {}
 
   /**
-   * A limit that binds.
+   * A limit that stops something.
    *
    * @param limit which
-   * @param worth what a plan without it could gain more, at least, in money
+   * @param worth what a plan without it could have more in certainty equivalent, at least
    */
   public record LiftedLimit(Limit limit, double worth) {}
 
@@ -76,19 +71,5 @@ public record HowFound(
     OUT_OF_GRAZING,
     /** Feed that the ewes must find at joining on paddocks they are not kept off. */
     FEED_AT_JOINING
-  }
-
-  /**
-   * The next-best plan.
-   *
-   * @param changes where it differs
-   * @param behind what it gains less, in money
-   */
-  public record NextBest(List<Choice> changes, double behind) {
-
-    /** Copies the list. */
-    public NextBest {
-      changes = List.copyOf(changes);
-    }
   }
 }

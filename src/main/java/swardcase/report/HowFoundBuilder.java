@@ -4,34 +4,33 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import swardcase.decision.BetterOnAverage;
 import swardcase.decision.Decision;
-import swardcase.decision.HowSure;
 import swardcase.farm.Action;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
+import swardcase.outcome.Course;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.Plan;
-import swardcase.report.HowFound.Better;
 import swardcase.report.HowFound.Choice;
 import swardcase.report.HowFound.LiftedLimit;
 import swardcase.report.HowFound.Limit;
-import swardcase.report.HowFound.NextBest;
+import swardcase.report.HowFound.NearEqual;
+import swardcase.search.Found;
 import swardcase.search.PlanLimit;
-import swardcase.search.PlanSearch.Found;
 
-/** How the plan was found: how good it is, what hems it in, what comes next. */
+/** How the plan was found: how good it is, what hems it in, what is as good. */
 final class HowFoundBuilder {
 
+  /** More plans as good as the plan would only blur it. */
+  private static final int NEAR_EQUAL = 6;
+
   private final Decision decision;
-  private final HowSure howSure;
   private final FarmModel model;
   private final Farm farm;
   private final int firstYear;
 
-  HowFoundBuilder(Decision decision, HowSure howSure, int firstYear) {
+  HowFoundBuilder(Decision decision, int firstYear) {
     this.decision = decision;
-    this.howSure = howSure;
     this.firstYear = firstYear;
     model = decision.model();
     farm = model.farm();
@@ -41,41 +40,29 @@ final class HowFoundBuilder {
     Found found = decision.found();
     double mostOut = farm.finance().mostOutOfGrazing().likely() * farm.areaHa();
     return new HowFound(
-        model.leastGainPerHa(),
-        1 + found.others().size(),
-        found.value(),
-        found.mostBehind(),
-        notSure(),
-        howSure.better().map(this::better),
+        found.others().size(),
+        found.stillToFind().mean(),
+        found.stillToFind().error(),
+        found.nearEqual().stream().limit(NEAR_EQUAL).map(this::nearEqual).toList(),
         mostOut,
         farm.paddocks().stream()
             .filter(paddock -> paddock.areaHa() > mostOut)
             .map(Paddock::name)
             .toList(),
         limits(),
-        decision.nextBest().map(this::nextBest),
         decision.fixed().stream().map(fixed -> choice(decision.plan(), fixed.paddock())).toList(),
         decision.costOfFixing());
   }
 
-  /** Paddocks that the plan acts on, but which the draws do not speak for. */
-  private List<String> notSure() {
-    return IntStream.range(0, farm.paddocks().size())
-        .filter(i -> decision.plan().action(i) != model.keep())
-        .filter(i -> !howSure.paddock(i).verdict().acts())
-        .mapToObj(i -> farm.paddocks().get(i).name())
-        .toList();
-  }
-
-  private Better better(BetterOnAverage better) {
-    return new Better(
-        choice(better.paddock(), better.course().action(), better.course().start()), better.gain());
+  private NearEqual nearEqual(Found.NearEqual near) {
+    Course course = near.course();
+    return new NearEqual(choice(near.paddock(), course.action(), course.start()), near.behind());
   }
 
   private List<LiftedLimit> limits() {
     List<LiftedLimit> limits = new ArrayList<>();
     for (PlanLimit limit : PlanLimit.values()) {
-      double worth = decision.worthOfLifting(limit);
+      double worth = decision.found().worthOfLifting().getOrDefault(limit, 0.0);
       if (worth > 1) {
         limits.add(new LiftedLimit(Limit.valueOf(limit.name()), worth));
       }
@@ -83,14 +70,12 @@ final class HowFoundBuilder {
     return limits;
   }
 
-  private NextBest nextBest(Found next) {
-    Plan other = next.plan();
-    return new NextBest(
-        IntStream.range(0, other.paddocks())
-            .filter(i -> other.action(i) != decision.plan().action(i))
-            .mapToObj(i -> choice(other, i))
-            .toList(),
-        Math.max(0, decision.found().value() - next.value()));
+  /** Where another plan differs from the plan. */
+  List<Choice> changes(Plan other) {
+    return IntStream.range(0, other.paddocks())
+        .filter(i -> !other.course(i).equals(decision.plan().course(i)))
+        .mapToObj(i -> choice(other, i))
+        .toList();
   }
 
   private Choice choice(Plan of, int paddock) {

@@ -11,10 +11,12 @@ import java.util.stream.Stream;
 import swardcase.decision.BreakEvenValue;
 import swardcase.decision.CourseFindings;
 import swardcase.decision.HowSure;
+import swardcase.decision.Judgement;
 import swardcase.decision.PaddockFindings;
 import swardcase.decision.Purchase;
 import swardcase.decision.Unknown;
 import swardcase.farm.Farm;
+import swardcase.money.NetPresentValue;
 import swardcase.outcome.FarmModel;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.BreakEvenLine.Place;
@@ -29,7 +31,6 @@ public final class HowSureBuilder {
 
   private static final int MOVERS = 10;
   private static final int FIND_OUT = 6;
-  private static final double ERRORS = 2;
   private static final String FARM_ROW = "default.";
   private static final String WINTER_GROWTH = "winter growth against current cultivars";
 
@@ -54,22 +55,24 @@ public final class HowSureBuilder {
     return new HowSureReport(
         found.seed(),
         found.draws(),
-        found.npv().range(),
-        found.npv().mean(),
-        found.npv().standardError(),
-        Arrays.stream(found.npvQuantiles()).boxed().toList(),
-        found.annuity().range(),
-        found.npv().chanceAboveZero(),
+        found.gain().drawn(),
+        found.gain().mean(),
+        found.gain().standardError(),
+        Arrays.stream(found.gainQuantiles()).boxed().toList(),
+        found
+            .gain()
+            .drawn()
+            .times(
+                NetPresentValue.annuity(1, farm.finance().discountRate().likely(), model.years())),
+        found.gain().chanceAboveZero(),
         found.lossLimit(),
         found.chanceOfUnbearableLoss(),
         found.expectedRegretOfPlan(),
         found.expectedRegretOfKeeping(),
         found.certainty().stream()
-            .filter(line -> Double.isFinite(line.tolerance()))
             .map(line -> new CertaintyLine(line.tolerance(), line.worth()))
             .toList(),
         found.byVarianceShare().stream()
-            .filter(unknown -> unknown.varianceShare() > 0)
             .limit(MOVERS)
             .map(unknown -> new Mover(unknown.name(), unknown.varianceShare()))
             .toList(),
@@ -82,6 +85,8 @@ public final class HowSureBuilder {
   private PaddockSure paddock(int i) {
     PaddockFindings findings = found.paddock(i);
     CourseFindings weighed = findings.courses().get(findings.weighed());
+    CourseFindings over = findings.courses().get(findings.sure().isPresent() ? weighed.over() : 0);
+    Judgement judgement = findings.sure().isPresent() ? weighed.judgement() : weighed.overKeeping();
     String name = farm.paddocks().get(i).name();
     return new PaddockSure(
         name,
@@ -89,10 +94,12 @@ public final class HowSureBuilder {
         findings.weighed() == 0
             ? Optional.empty()
             : Optional.of(model.actions().get(weighed.choice().action()).key()),
-        weighed.gain().range(),
+        weighed.gain().drawn(),
         weighed.gain().chanceAboveZero(),
-        weighed.judgement().regretOfActing(),
-        weighed.judgement().regretOfKeeping(),
+        model.actions().get(over.choice().action()).key(),
+        judgement.regretOfActing(),
+        judgement.regretOfKeeping(),
+        judgement.regretShare(),
         weighed.betterForAll().contains(0)
             ? Better.FOR_EVERYBODY
             : weighed.betterForCautious().contains(0) ? Better.FOR_THE_CAUTIOUS : Better.FOR_SOME,
@@ -134,7 +141,7 @@ public final class HowSureBuilder {
       findings.bestPlants().ifPresent(best -> all.add(purchase(name, best)));
     }
     for (Unknown unknown : found.unknowns()) {
-      if (unknown.value().value() > ERRORS * unknown.value().standardError()) {
+      if (unknown.counts()) {
         all.add(
             new FindOut(
                 FindOut.Kind.INPUT,

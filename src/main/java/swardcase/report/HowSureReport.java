@@ -3,15 +3,15 @@ package swardcase.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
 
 /**
  * How sure the answer is, and what should be found out before money is spent.
  *
  * @param seed where the draws start
  * @param draws how many there were
- * @param npv plan against keeping everything: 5, 50 and 95 of 100 draws lie below
- * @param npvMean mean over the draws
+ * @param npv gain of the plan: net present value against keeping everything
+ * @param npvMean its mean once more
  * @param npvStandardError of that mean
  * @param npvQuantiles 21 values below which 0, 5, 10 and so on to 100 of 100 draws lie
  * @param annuity the plan as an equal yearly sum
@@ -21,7 +21,7 @@ import swardcase.chance.Range;
  * @param expectedRegret what the plan misses on average against the best plan of each draw
  * @param expectedRegretOfKeeping the same for keeping everything
  * @param certainty what the plan is worth for certain, by rising tolerance of risk
- * @param movers the inputs that explain most of the spread, most first
+ * @param movers the inputs that explain most of the spread, most first; none whose part may be luck
  * @param breakEvens where the gain turns into a loss
  * @param perfect what it would be worth to know everything before choosing
  * @param findOut what is worth finding out, most valuable first
@@ -30,11 +30,11 @@ import swardcase.chance.Range;
 public record HowSureReport(
     long seed,
     int draws,
-    Range npv,
+    Drawn npv,
     double npvMean,
     double npvStandardError,
     List<Double> npvQuantiles,
-    Range annuity,
+    Drawn annuity,
     double chanceItPays,
     double lossLimit,
     double chanceOfUnbearableLoss,
@@ -80,9 +80,9 @@ public record HowSureReport(
    * @param paddock whose gain is meant; empty for the whole plan
    * @param unit of the input
    * @param likely its likely value
-   * @param low lower end of what was searched
-   * @param high upper end of what was searched
-   * @param value the break-even; empty if there is none
+   * @param low lowest that was drawn
+   * @param high highest that was drawn
+   * @param value where the straight line through the draws crosses nothing; empty if it does not
    * @param found where it lies
    */
   public record BreakEvenLine(
@@ -97,7 +97,7 @@ public record HowSureReport(
 
     /** Where a break-even lies. */
     public enum Place {
-      /** Nowhere in what was searched. */
+      /** Nowhere in what was drawn. */
       NOWHERE,
       /** Within the input's own range: it may well happen. */
       WITHIN_RANGE,
@@ -159,8 +159,10 @@ public record HowSureReport(
    * @param option key of the option that was weighed against keeping; empty if nothing can be done
    * @param gain of that against keeping, the rest of the plan being done
    * @param chanceItPays 0 to 1
-   * @param regretOfActing lost on average by acting where keeping is better
-   * @param regretOfKeeping missed on average by keeping where acting is better
+   * @param over key of the best cheaper choice, with which it is judged; keeping if none is better
+   * @param regretOfActing lost on average by acting where that is better
+   * @param regretOfKeeping missed on average by that where acting is better
+   * @param regretShare share of acting in both, 0 to 1: sure up to a third, keeping from two thirds
    * @param betterThanKeeping who prefers it outright
    * @param leafTest a laboratory test of its clover leaf
    * @param plants identifying more plants, by number
@@ -172,10 +174,12 @@ public record HowSureReport(
       String name,
       Call verdict,
       Optional<String> option,
-      Range gain,
+      Drawn gain,
       double chanceItPays,
+      String over,
       double regretOfActing,
       double regretOfKeeping,
+      double regretShare,
       Better betterThanKeeping,
       FindOut leafTest,
       List<FindOut> plants,

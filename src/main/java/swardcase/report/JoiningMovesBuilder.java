@@ -111,7 +111,7 @@ final class JoiningMovesBuilder {
   /** Whether no paddock would cost a mob anything to speak of in a half-month. */
   boolean isAnywhere(int mob, int p) {
     for (int i = 0; i < farm.paddocks().size(); i++) {
-      if (plan.points(mob, p, i).likely() >= LITTLE || !isOpen(mob, p, i)) {
+      if (plan.points(mob, p, i).mean() >= LITTLE || !isOpen(mob, p, i)) {
         return false;
       }
     }

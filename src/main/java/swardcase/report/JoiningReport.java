@@ -4,7 +4,7 @@ import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
 import swardcase.evidence.Assumption;
 import swardcase.joining.JoiningPlan.Policy;
 
@@ -129,7 +129,7 @@ public record JoiningReport(
    */
   public record PaddockRow(
       String paddock,
-      Range greenDosePercent,
+      Drawn greenDosePercent,
       boolean unknown,
       boolean testFirst,
       Reason reason,
@@ -183,7 +183,7 @@ public record JoiningReport(
    * @param chanceRight chance that the rating is right, per cent; where it rests on unknown clover
    *     it is the chance that a leaf test would confirm it
    */
-  public record Cell(Rating rating, int days, int daysIn, Range lost, double chanceRight) {}
+  public record Cell(Rating rating, int days, int daysIn, Drawn lost, double chanceRight) {}
 
   /** What the green season of a paddock is to young ewes. */
   public enum YoungRating {
@@ -205,7 +205,7 @@ public record JoiningReport(
    * @param rating the rating
    * @param days green days a season allowed as far as it is known
    */
-  public record YoungRow(String paddock, Range barrenPercent, YoungRating rating, double days) {}
+  public record YoungRow(String paddock, Drawn barrenPercent, YoungRating rating, double days) {}
 
   /**
    * A way of grazing.
@@ -219,11 +219,11 @@ public record JoiningReport(
    */
   public record PolicyResult(
       Policy policy,
-      Range lambs,
-      Range lambMoney,
+      Drawn lambs,
+      Drawn lambMoney,
       double boughtTonnes,
       double boughtMoney,
-      Range saved) {}
+      Drawn saved) {}
 
   /**
    * Where a group goes.

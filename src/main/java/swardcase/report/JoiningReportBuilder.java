@@ -115,7 +115,7 @@ public final class JoiningReportBuilder {
         finding,
         shut,
         farm.paddocks().size(),
-        plan.lambs(Policy.AS_NOW).likely() - plan.lambs(Policy.PLAN).likely(),
+        plan.lambs(Policy.AS_NOW).mean() - plan.lambs(Policy.PLAN).mean(),
         worst,
         plan.tellablePoints());
   }

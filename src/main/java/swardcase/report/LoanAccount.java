@@ -9,9 +9,10 @@ import swardcase.money.RunningBalance;
 import swardcase.outcome.Outcome;
 
 /**
- * The plan's account if its costs are borrowed: each year's action costs are a loan of their own,
- * cleared by equal payments from the year after. Net present value stays that of the plan without a
- * loan, so that how it is paid for does not decide what is worth doing.
+ * The plan's account if its costs are borrowed: what is paid for actions in a year, own labour
+ * aside, is a loan of their own, cleared by equal payments from the year after. Net present value
+ * stays that of the plan without a loan, so that how it is paid for does not decide what is worth
+ * doing.
  *
  * @param ratePercent real, per year
  * @param years years of repayment

@@ -1,8 +1,11 @@
 package swardcase.report;
 
 import java.util.Optional;
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
 import swardcase.decision.Decision;
+import swardcase.decision.FarmMeasures.OfFarm;
+import swardcase.decision.FarmMeasures.OfMob;
+import swardcase.decision.FarmMeasures.OfPaddock;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.report.PaddockResult.FormononetinFrom;
@@ -54,15 +57,15 @@ public final class OestrogenBuilder {
 
   /** The rating of a paddock. */
   public OestrogenRating rating(Decision decision, int paddock) {
-    Range dose = decision.greenDose(paddock);
+    Drawn dose = decision.of(paddock, OfPaddock.GREEN_DOSE);
     Paddock place = decision.model().farm().paddocks().get(paddock);
     if (isUnknown(place, decision.likely().composition(paddock))) {
       return OestrogenRating.UNKNOWN;
     }
-    if (dose.likely() >= severeDose) {
+    if (dose.mean() >= severeDose) {
       return OestrogenRating.SEVERE;
     }
-    if (dose.likely() >= TELLABLE_DOSE) {
+    if (dose.mean() >= TELLABLE_DOSE) {
       return OestrogenRating.MARKED;
     }
     return dose.high() >= TELLABLE_DOSE ? OestrogenRating.SLIGHT : OestrogenRating.LITTLE;
@@ -88,7 +91,9 @@ public final class OestrogenBuilder {
     return decision.model().farm().ewesJoined() == 0
         ? new Finding(Finding.Kind.NO_EWES, 0)
         : finding(
-            decision.unaffectedPercent(), decision.pregnantPercent(), highestJoiningDose(decision));
+            decision.of(OfFarm.UNAFFECTED_PERCENT),
+            decision.of(OfFarm.PREGNANT_PERCENT),
+            highestJoiningDose(decision));
   }
 
   /** Whether every mob is joined on dry feed. */
@@ -99,7 +104,7 @@ public final class OestrogenBuilder {
   private static double highestJoiningDose(Decision decision) {
     double dose = 0;
     for (int g = 0; g < decision.model().farm().mobs().size(); g++) {
-      dose = Math.max(dose, decision.doseAtJoining(g).likely());
+      dose = Math.max(dose, decision.of(g, OfMob.DOSE_AT_JOINING).mean());
     }
     return dose;
   }
@@ -110,25 +115,27 @@ public final class OestrogenBuilder {
     Optional<HardestHit> hardest = Optional.empty();
     double most = tellablePoints;
     for (int g = 0; g < farm.mobs().size(); g++) {
-      double points = points(decision.unaffectedPercent(g), decision.pregnantPercent(g));
+      double points =
+          points(decision.of(g, OfMob.UNAFFECTED_PERCENT), decision.of(g, OfMob.PREGNANT_PERCENT));
       if (points >= most) {
         most = points;
         hardest = Optional.of(new HardestHit(farm.mobs().get(g).name(), points));
       }
     }
-    double ofFlock = points(decision.unaffectedPercent(), decision.pregnantPercent());
+    double ofFlock =
+        points(decision.of(OfFarm.UNAFFECTED_PERCENT), decision.of(OfFarm.PREGNANT_PERCENT));
     return ofFlock >= tellablePoints ? Optional.empty() : hardest;
   }
 
   /** The finding for one mob. */
   Finding mob(Decision decision, int mob) {
     return finding(
-        decision.unaffectedPercent(mob),
-        decision.pregnantPercent(mob),
-        decision.doseAtJoining(mob).likely());
+        decision.of(mob, OfMob.UNAFFECTED_PERCENT),
+        decision.of(mob, OfMob.PREGNANT_PERCENT),
+        decision.of(mob, OfMob.DOSE_AT_JOINING).mean());
   }
 
-  private Finding finding(Range unaffected, Range pregnant, double dose) {
+  private Finding finding(Drawn unaffected, Drawn pregnant, double dose) {
     double points = points(unaffected, pregnant);
     if (points < tellablePoints) {
       return new Finding(Finding.Kind.NOT_TOLD, points);
@@ -137,8 +144,8 @@ public final class OestrogenBuilder {
     return new Finding(beyondTrials ? Finding.Kind.AT_LEAST : Finding.Kind.ABOUT, points);
   }
 
-  private static double points(Range unaffected, Range pregnant) {
-    return unaffected.likely() - pregnant.likely();
+  private static double points(Drawn unaffected, Drawn pregnant) {
+    return unaffected.mean() - pregnant.mean();
   }
 
   /** Ewes in lamb per 100 joined that can be told from normal variation. */

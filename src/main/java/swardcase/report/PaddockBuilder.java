@@ -10,15 +10,17 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import swardcase.chance.Range;
 import swardcase.chance.SideBySide;
+import swardcase.decision.CourseFindings;
 import swardcase.decision.Decision;
-import swardcase.decision.Decision.ActionAlone;
+import swardcase.decision.FarmMeasures.OfPaddock;
 import swardcase.decision.HowSure;
 import swardcase.decision.PaddockFindings;
-import swardcase.decision.Verdict;
+import swardcase.decision.Unknown;
+import swardcase.farm.Action;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.money.NetPresentValue;
-import swardcase.outcome.Plan;
+import swardcase.outcome.Outcome;
 import swardcase.report.PaddockResult.FormononetinFrom;
 import swardcase.sward.Composition;
 import swardcase.sward.LeafAgreement;
@@ -55,15 +57,17 @@ final class PaddockBuilder {
   private PaddockResult of(int i) {
     Paddock paddock = farm.paddocks().get(i);
     Composition composition = decision.likely().composition(i);
-    Plan plan = decision.plan();
-    boolean keeps = plan.action(i) == decision.model().keep() || reasons.call(i) == Verdict.KEEP;
-    int action = keeps ? decision.model().keep() : plan.action(i);
+    PaddockFindings findings = howSure.paddock(i);
+    CourseFindings planned = findings.planned();
+    boolean keeps = !decision.isActedOn(i);
+    Action action = action(planned);
     Range clover = paddock.cloverShare().range();
     Range high = composition.estimate(Cultivar::highOestrogen);
     FormononetinFrom from = oestrogen.from(paddock, composition);
     double cheapest =
-        decision.alone(i).stream()
-            .mapToDouble(alone -> alone.costPerHa().likely())
+        findings.courses().stream()
+            .filter(course -> action(course).sows())
+            .mapToDouble(course -> course.costPerHa().mean())
             .filter(cost -> cost > 0)
             .min()
             .orElse(0);
@@ -84,36 +88,46 @@ final class PaddockBuilder {
             : composition.morePlantsToSettle(oestrogen.riskShare(), clover, SETTLED),
         from == FormononetinFrom.UNKNOWN
             ? Optional.empty()
-            : Optional.of(decision.leafFormononetin(i)),
+            : Optional.of(decision.of(i, OfPaddock.LEAF_FORMONONETIN)),
         from,
         LeafAgreement.of(paddock, composition, decision.model().tables()).map(LeafTestResult::of),
         oestrogen.rating(decision, i),
-        decision.winterLossKgDmPerHa(i),
-        decision.shortfallMj(i),
-        decision.supplementTonnes(i),
-        decision.supplementCost(i),
-        Call.of(reasons.call(i)),
-        decision.model().actions().get(action).key(),
-        decision.model().actions().get(action).name(),
-        keeps ? OptionalInt.empty() : OptionalInt.of(firstYear + plan.start(i)),
+        decision.of(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA),
+        decision.of(i, OfPaddock.SHORTFALL_MJ),
+        decision.of(i, OfPaddock.SUPPLEMENT_TONNES),
+        decision.of(i, OfPaddock.SUPPLEMENT_COST),
+        Call.of(findings.verdict()),
+        findings.sure(),
+        findings.nearLine(),
+        action.key(),
+        action.name(),
+        keeps ? OptionalInt.empty() : OptionalInt.of(firstYear + planned.choice().start()),
         reasons.reason(i),
-        reasons.deciding(i),
-        decision.planCost(i),
-        keeps ? Range.exactly(0) : planGain(i),
-        keeps ? Range.exactly(0) : howSure.paddock(i).alone().range(),
-        reasons.parts(i),
-        decision.effort(i),
-        reasons
-            .planned(i)
-            .map(alone -> Arrays.stream(alone.outcome().cashFlow()).boxed().toList())
-            .orElse(List.of()),
-        decision.alone(i).stream().map(alone -> of(i, alone, cheapest)).toList());
+        findings.sureInstead().map(c -> action(findings.courses().get(c)).key()),
+        findings.settles().map(Unknown::name),
+        decision.of(i, OfPaddock.PLAN_COST),
+        keeps ? Gain.NOTHING : Gain.of(planned.gain()),
+        keeps ? List.of() : parts(planned, findings.courses().get(0)),
+        IntStream.range(1, findings.courses().size())
+            .mapToObj(c -> option(i, c, findings, cheapest))
+            .sorted(Comparator.comparing(option -> place(option.action())))
+            .toList());
   }
 
-  /** The planned action against keeping, the rest of the plan being done. */
-  private Range planGain(int i) {
-    PaddockFindings findings = howSure.paddock(i);
-    return findings.courses().get(findings.weighed()).gain().range();
+  private Action action(CourseFindings course) {
+    return decision.model().actions().get(course.choice().action());
+  }
+
+  private int place(String action) {
+    return decision.model().actions().stream().map(Action::key).toList().indexOf(action);
+  }
+
+  private Outcome mean(CourseFindings course) {
+    return decision.simulation().mean(course.place());
+  }
+
+  private List<GainPart> parts(CourseFindings course, CourseFindings keeping) {
+    return GainPart.of(mean(course), mean(keeping), decision.likely());
   }
 
   private static List<PaddockResult.NamedShare> shares(Composition composition) {
@@ -128,29 +142,37 @@ final class PaddockBuilder {
     return shares;
   }
 
-  private PaddockResult.OptionResult of(int i, ActionAlone alone, double cheapest) {
-    double area = farm.paddocks().get(i).areaHa();
-    int years = alone.outcome().years();
-    Plan onlyThis = decision.model().keepAll().with(i, alone.action(), alone.start());
-    Range npv = reasons.npv(i, alone);
-    boolean chosen = alone.action() == decision.plan().action(i) && reasons.call(i) != Verdict.KEEP;
+  private PaddockResult.OptionResult option(
+      int i, int choice, PaddockFindings findings, double cheapest) {
+    CourseFindings course = findings.courses().get(choice);
+    Outcome flows = decision.model().newOutcome();
+    flows.add(mean(course), 1);
+    flows.add(mean(findings.courses().get(0)), -1);
+    int years = flows.years();
+    Action over = action(findings.courses().get(course.over()));
     return new PaddockResult.OptionResult(
-        decision.model().actions().get(alone.action()).key(),
-        decision.model().actions().get(alone.action()).name(),
-        OptionalInt.of(firstYear + alone.start()),
-        alone.costPerHa(),
-        npv,
-        Range.of(
-            NetPresentValue.annuity(npv.low(), rate, years) / area,
-            NetPresentValue.annuity(npv.likely(), rate, years) / area,
-            NetPresentValue.annuity(npv.high(), rate, years) / area),
-        Returns.of(alone.outcome(), rate),
-        Arrays.stream(alone.outcome().cashFlow()).boxed().toList(),
+        action(course).key(),
+        action(course).name(),
+        OptionalInt.of(firstYear + course.choice().start()),
+        course.costPerHa(),
+        Gain.of(course.gain()),
+        course
+            .gain()
+            .drawn()
+            .times(NetPresentValue.annuity(1, rate, years) / farm.paddocks().get(i).areaHa()),
+        new Step(
+            over.key(),
+            over.name(),
+            Gain.of(course.step()),
+            course.judgement().regretShare(),
+            course.judgement().isSure()),
+        Returns.of(flows, rate),
+        Arrays.stream(flows.cashFlow()).boxed().toList(),
         IntStream.range(0, years)
-            .mapToObj(t -> decision.likely().oldShare(onlyThis, i, t))
+            .mapToObj(t -> decision.simulation().oldShare(i, choice, t))
             .toList(),
-        chosen,
-        cheapest > 0 && alone.costPerHa().likely() == cheapest,
-        reasons.whyNot(i, alone));
+        course == findings.planned(),
+        cheapest > 0 && course.costPerHa().mean() == cheapest,
+        reasons.whyNot(i, course));
   }
 }

@@ -2,8 +2,8 @@ package swardcase.report;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import swardcase.chance.Drawn;
 import swardcase.chance.Range;
 
 /**
@@ -28,17 +28,19 @@ import swardcase.chance.Range;
  * @param supplementTonnes the same as supplement, t as fed
  * @param supplementCost the same as money
  * @param call what to do
+ * @param sure whether the plan's change is sure; empty where the plan changes nothing
+ * @param nearLine whether other draws might find it sure, or keeping sure
  * @param action key of the chosen action
  * @param actionName its name
  * @param start calendar year it starts; empty for keeping
  * @param reason why
- * @param deciding the input that would settle an undecided call soonest; empty if none would
- * @param cost what the chosen action costs in all, undiscounted, for the paddock
- * @param npv of the chosen action against keeping, within the plan
- * @param npvAlone the same with every other paddock kept
- * @param parts what the planned action alone brings before its costs; empty if none is planned
- * @param effort what a change must gain to be worth doing, present value
- * @param cashFlow yearly, likely, of the chosen action against keeping
+ * @param sureInstead key of the best action that is sure where the change is not; empty if that is
+ *     keeping, or if the change is sure
+ * @param settles the input that would settle soonest what is not sure; empty if none would
+ * @param cost what the chosen action costs in all, own labour with it, not discounted, for the
+ *     paddock
+ * @param gain what the plan would lose without its choice here
+ * @param parts of that gain; none if it is kept
  * @param options every action that was looked at, the chosen one among them
  */
 public record PaddockResult(
@@ -51,33 +53,38 @@ public record PaddockResult(
     Range highOestrogenShareOfSward,
     double chanceAboveTwentyPercent,
     OptionalInt morePlantsToSettle,
-    Optional<Range> formononetinPercentOfLeaf,
+    Optional<Drawn> formononetinPercentOfLeaf,
     FormononetinFrom formononetinFrom,
     Optional<LeafTestResult> leafTest,
     OestrogenRating oestrogenRating,
-    Range dryMatterLostKgPerHa,
-    Range shortfallMj,
-    Range supplementTonnes,
-    Range supplementCost,
+    Drawn dryMatterLostKgPerHa,
+    Drawn shortfallMj,
+    Drawn supplementTonnes,
+    Drawn supplementCost,
     Call call,
+    Optional<Boolean> sure,
+    boolean nearLine,
     String action,
     String actionName,
     OptionalInt start,
     Reason reason,
-    Optional<String> deciding,
-    Range cost,
-    Range npv,
-    Range npvAlone,
-    Optional<GainParts> parts,
-    double effort,
-    List<Double> cashFlow,
+    Optional<String> sureInstead,
+    Optional<String> settles,
+    Drawn cost,
+    Gain gain,
+    List<GainPart> parts,
     List<OptionResult> options) {
 
   /** Copies the lists. */
   public PaddockResult {
     composition = List.copyOf(composition);
-    cashFlow = List.copyOf(cashFlow);
+    parts = List.copyOf(parts);
     options = List.copyOf(options);
+  }
+
+  /** Whether the plan changes something here. */
+  public boolean isInPlan() {
+    return sure.isPresent();
   }
 
   /** The option with an action; empty for keeping. */
@@ -110,15 +117,6 @@ public record PaddockResult(
   }
 
   /**
-   * What an action brings before its costs, present value at likely inputs.
-   *
-   * @param lambs lambs not lost
-   * @param feed feed not bought or sold; negative if more is bought than saved
-   * @param crops crop margins
-   */
-  public record GainParts(double lambs, double feed, double crops) {}
-
-  /**
    * Share of the clover held by one name.
    *
    * @param name cultivar, or candidates such as {@code Dwalganup or Geraldton}
@@ -132,24 +130,25 @@ public record PaddockResult(
    * @param action key
    * @param name printed name
    * @param start calendar year it starts; empty for keeping
-   * @param costPerHa all its costs, undiscounted, per ha
-   * @param npv net present value for the paddock, the rest of the plan being done; alone where the
-   *     option does not fit beside the plan
+   * @param costPerHa all its costs, own labour with them, not discounted, per ha
+   * @param gain over keeping the paddock, the rest of the plan being done
    * @param annuityPerHa the same as an equal yearly sum per ha
-   * @param returns rates of return, payback and peak debt of the action alone
-   * @param cashFlow yearly, likely
-   * @param oldShareByYear share of old cultivars in the clover by year, likely
+   * @param step what it gains over the best cheaper choice
+   * @param returns rates of return and payback of its mean flows over keeping
+   * @param cashFlow these flows, year by year
+   * @param oldShareByYear share of old cultivars in the clover by year, mean over the draws
    * @param chosen whether it is the chosen one
-   * @param cheapest whether it costs least a hectare of those that cost anything
-   * @param whyNot why it was not chosen; empty for the planned one
+   * @param cheapest whether it costs least a hectare of those that sow
+   * @param whyNot why it was not chosen; empty for the chosen one
    */
   public record OptionResult(
       String action,
       String name,
       OptionalInt start,
-      Range costPerHa,
-      Range npv,
-      Range annuityPerHa,
+      Drawn costPerHa,
+      Gain gain,
+      Drawn annuityPerHa,
+      Step step,
       Returns returns,
       List<Double> cashFlow,
       List<Double> oldShareByYear,
@@ -161,27 +160,6 @@ public record PaddockResult(
     public OptionResult {
       cashFlow = List.copyOf(cashFlow);
       oldShareByYear = List.copyOf(oldShareByYear);
-    }
-  }
-
-  /**
-   * Why an option was not chosen.
-   *
-   * @param kind which reason
-   * @param plannedNpv likely net present value of the planned option; empty if none is planned
-   */
-  public record WhyNot(Kind kind, OptionalDouble plannedNpv) {
-
-    /** Which reason. */
-    public enum Kind {
-      /** It likely loses against keeping. */
-      LOSES,
-      /** It likely gains less than the effort of doing it. */
-      EFFORT,
-      /** It is not what the plan does here. */
-      LESS,
-      /** Alone it likely gains, but not beside the rest of the plan and its limits. */
-      LIMITS
     }
   }
 }

@@ -6,14 +6,20 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import swardcase.chance.Range;
 import swardcase.decision.Decision;
+import swardcase.decision.FarmMeasures.OfFarm;
 import swardcase.decision.HowSure;
 import swardcase.farm.Action;
 import swardcase.farm.Farm;
+import swardcase.money.NetPresentValue;
 import swardcase.outcome.Outcome;
 import swardcase.outcome.Plan;
 import swardcase.report.PlanResult.Calls;
+import swardcase.report.PlanResult.Careful;
 import swardcase.report.PlanResult.PlanYear;
+import swardcase.report.PlanResult.RateEnds;
+import swardcase.report.PlanResult.Shared;
 import swardcase.report.PlanResult.Work;
 
 /** Makes the record of the whole farm's answer. */
@@ -23,12 +29,14 @@ final class PlanBuilder {
   private final HowSure howSure;
   private final Farm farm;
   private final int firstYear;
+  private final HowFoundBuilder found;
 
   PlanBuilder(Decision decision, HowSure howSure, LocalDate date) {
     this.decision = decision;
     this.howSure = howSure;
     farm = decision.model().farm();
     firstYear = firstYear(date);
+    found = new HowFoundBuilder(decision, firstYear);
   }
 
   /** The calendar year that is called the coming one: the one after the sheet's date. */
@@ -38,24 +46,55 @@ final class PlanBuilder {
 
   /** The record, from what is done with each paddock. */
   PlanResult result(List<PaddockResult> paddocks) {
-    double rate = farm.finance().discountRate().likely();
+    Range rate = farm.finance().discountRate().range();
     Outcome outcome = decision.outcome();
     List<PlanYear> years = years();
+    Gain gain = Gain.of(howSure.gain());
     return new PlanResult(
         calls(paddocks),
-        IntStream.range(0, farm.paddocks().size())
-            .allMatch(i -> decision.plan().action(i) == decision.model().keep()),
+        IntStream.range(0, farm.paddocks().size()).noneMatch(decision::isActedOn),
         order(paddocks),
         sownHa(),
-        decision.planCost(),
-        howSure.npv().range(),
-        outcome.npv(),
-        howSure.annuity().range(),
-        Returns.of(outcome, rate),
+        decision.of(OfFarm.PLAN_COST),
+        gain,
+        howSure.gain().standardError(),
+        decision.found().plan().certaintyEquivalent(),
+        decision.tolerance(),
+        GainPart.of(outcome, decision.model().newOutcome(), decision.likely()),
         years,
+        List.of(),
+        new Shared(
+            gain.mean() - paddocks.stream().mapToDouble(paddock -> paddock.gain().mean()).sum()),
+        Gain.of(howSure.sureGain()),
+        careful(),
+        new RateEnds(
+            100 * rate.low(),
+            NetPresentValue.of(rate.low(), outcome.cashFlow()),
+            100 * rate.high(),
+            NetPresentValue.of(rate.high(), outcome.cashFlow())),
+        howSure
+            .gain()
+            .drawn()
+            .times(NetPresentValue.annuity(1, rate.likely(), decision.model().years())),
+        Returns.of(outcome, rate.likely()),
+        decision.peakDebt(),
         lowest(years),
-        new HowFoundBuilder(decision, howSure, firstYear).result(),
-        farm.finance().loan().map(loan -> LoanAccount.of(outcome, loan, rate, firstYear)));
+        found.result(),
+        farm.finance().loan().map(loan -> LoanAccount.of(outcome, loan, rate.likely(), firstYear)));
+  }
+
+  private Optional<Careful> careful() {
+    return decision
+        .found()
+        .careful()
+        .map(
+            worth ->
+                new Careful(
+                    decision.tolerance() / 2,
+                    found.changes(worth.plan()),
+                    Gain.of(howSure.carefulGain().orElseThrow()),
+                    worth.certaintyEquivalent(),
+                    -worth.behind()));
   }
 
   private Calls calls(List<PaddockResult> paddocks) {
@@ -65,7 +104,8 @@ final class PlanBuilder {
         count[Call.ACT.ordinal()],
         count[Call.KEEP_OFF.ordinal()],
         count[Call.KEEP.ordinal()],
-        count[Call.UNDECIDED.ordinal()]);
+        count[Call.UNDECIDED.ordinal()],
+        (int) paddocks.stream().filter(paddock -> !paddock.sure().orElse(true)).count());
   }
 
   /** Sure work first, then what to find out more about, then what to keep; each by year. */
@@ -81,8 +121,10 @@ final class PlanBuilder {
 
   /** Sure work, unsure work, undecided, keep. */
   private static int rank(PaddockResult paddock) {
-    boolean unsure = paddock.call() == Call.UNDECIDED;
-    return (paddock.start().isPresent() ? 0 : 2) + (unsure == paddock.start().isPresent() ? 1 : 0);
+    return paddock
+        .sure()
+        .map(sure -> sure ? 0 : 1)
+        .orElse(paddock.call() == Call.UNDECIDED ? 2 : 3);
   }
 
   private double sownHa() {
@@ -97,6 +139,7 @@ final class PlanBuilder {
 
   private List<PlanYear> years() {
     Outcome outcome = decision.outcome();
+    double without = decision.of(OfFarm.STANDING_RESULT).mean();
     List<PlanYear> years = new ArrayList<>();
     double cumulative = 0;
     for (int t = 0; t < outcome.years(); t++) {
@@ -105,13 +148,17 @@ final class PlanBuilder {
       years.add(
           new PlanYear(
               firstYear + t,
+              decision.likely().discount(t) * net,
               work(t),
               outcome.actionCost(t),
+              outcome.labourCost(t),
               outcome.supplementSaved(t),
               outcome.lambsSaved(t),
               outcome.cropMargin(t) + outcome.spareFeed(t) + outcome.endValue(t),
               net,
               cumulative,
+              without,
+              without + net,
               outcome.oldShare(t)));
     }
     return years;

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param kind which reason
  * @param action key of the option it speaks of; empty where it speaks of none
  * @param oldShare likely share of old cultivars in the clover, 0 to 1; empty where it plays no part
- * @param cost likely cost of that option for the whole paddock, undiscounted, in money; empty where
+ * @param cost mean cost of that option for the whole paddock, not discounted, in money; empty where
  *     it plays no part
  */
 public record Reason(
@@ -18,13 +18,11 @@ public record Reason(
 
   /** Which reason. */
   public enum Kind {
-    /** The planned action pays, by its parts. */
-    PAYS,
+    /** The planned action gains, by its parts. */
+    GAINS,
     /** Nothing else can be done with the paddock. */
     NOTHING_ELSE,
-    /** The best option gains less than the effort of doing it. */
-    EFFORT,
-    /** The best option gains too little, or in too few draws. */
+    /** The best option gains on average, but too little or too seldom for its risk. */
     SELDOM,
     /** No old clover was found and no winter growth is lost. */
     NOTHING_TO_GAIN,
@@ -32,10 +30,10 @@ public record Reason(
     NOT_ARABLE,
     /** The best way to resow it would lose. */
     WOULD_LOSE,
-    /** It never loses, but may not repay the effort. */
-    CLOSE_TO_EFFORT,
-    /** It may gain and may lose. */
-    CLOSE
+    /** An option may gain and may lose. */
+    CLOSE,
+    /** An option may gain, but does not keep within the limits of the farm beside the plan. */
+    LIMIT
   }
 
   static Reason of(Kind kind, Optional<String> action) {

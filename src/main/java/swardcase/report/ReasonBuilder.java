@@ -4,16 +4,13 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
-import swardcase.chance.Range;
+import java.util.stream.IntStream;
+import swardcase.decision.CourseFindings;
 import swardcase.decision.Decision;
-import swardcase.decision.Decision.ActionAlone;
+import swardcase.decision.FarmMeasures.OfPaddock;
 import swardcase.decision.HowSure;
 import swardcase.decision.PaddockFindings;
-import swardcase.decision.Verdict;
-import swardcase.evidence.Assumption;
-import swardcase.outcome.Outcome;
-import swardcase.report.PaddockResult.GainParts;
-import swardcase.report.PaddockResult.WhyNot;
+import swardcase.farm.Action;
 
 /** Why a paddock's answer is what it is: which reason, and the deciding numbers in it. */
 final class ReasonBuilder {
@@ -26,151 +23,109 @@ final class ReasonBuilder {
 
   private final Decision decision;
   private final HowSure howSure;
-  private final double rate;
 
   ReasonBuilder(Decision decision, HowSure howSure) {
     this.decision = decision;
     this.howSure = howSure;
-    rate = decision.model().farm().finance().discountRate().likely();
-  }
-
-  /** What to do, as the draws have it. */
-  Verdict call(int paddock) {
-    return howSure.paddock(paddock).verdict();
-  }
-
-  /**
-   * Net present value of an action, the rest of the plan being done; of the action alone where it
-   * does not fit beside the plan.
-   */
-  Range npv(int paddock, ActionAlone alone) {
-    return howSure.paddock(paddock).courses().stream()
-        .filter(found -> found.choice().action() == alone.action())
-        .findFirst()
-        .map(found -> found.gain().range())
-        .orElse(alone.npv());
   }
 
   Reason reason(int paddock) {
-    return switch (call(paddock)) {
-      case ACT, HOLD_OFF -> of(Reason.Kind.PAYS, planned(paddock).orElseThrow());
-      case KEEP -> whyKeep(paddock);
-      case TOO_CLOSE -> whyClose(paddock);
+    PaddockFindings findings = howSure.paddock(paddock);
+    CourseFindings weighed = findings.courses().get(findings.weighed());
+    return switch (findings.verdict()) {
+      case ACT, HOLD_OFF -> of(Reason.Kind.GAINS, weighed);
+      case KEEP -> whyKeep(paddock, findings);
+      case TOO_CLOSE -> of(weighed.fits() ? Reason.Kind.CLOSE : Reason.Kind.LIMIT, weighed);
     };
   }
 
-  /** The input to find out first; empty where the verdict does not hang on one. */
-  Optional<String> deciding(int paddock) {
-    return call(paddock) == Verdict.TOO_CLOSE
-        ? decision.deciding(paddock).map(Assumption::name)
-        : Optional.empty();
-  }
-
-  /** Why an option was not chosen; empty for the planned one. */
-  Optional<WhyNot> whyNot(int paddock, ActionAlone alone) {
-    if (isPlanned(paddock, alone)) {
+  /** Why a choice was not made; empty for the one that was. */
+  Optional<WhyNot> whyNot(int paddock, CourseFindings course) {
+    PaddockFindings findings = howSure.paddock(paddock);
+    CourseFindings chosen = findings.planned();
+    if (course == chosen) {
       return Optional.empty();
     }
-    double npv = npv(paddock, alone).likely();
-    Optional<ActionAlone> planned = planned(paddock);
-    WhyNot.Kind kind;
-    if (npv <= 0) {
-      kind = WhyNot.Kind.LOSES;
-    } else if (planned.isPresent()) {
-      kind = WhyNot.Kind.LESS;
-    } else {
-      kind = npv < decision.effort(paddock) ? WhyNot.Kind.EFFORT : WhyNot.Kind.LIMITS;
+    double gain = course.gain().mean();
+    CourseFindings over = findings.courses().get(course.over());
+    if (gain <= 0) {
+      return why(WhyNot.Kind.LOSES, gain);
     }
+    if (course.over() > 0 && course.step().mean() <= 0) {
+      return why(WhyNot.Kind.CHEAPER, gain, over);
+    }
+    if (chosen.gain().mean() >= gain && findings.sure().isPresent()) {
+      return why(WhyNot.Kind.LESS, gain, chosen);
+    }
+    if (!course.fits()) {
+      return Optional.of(
+          new WhyNot(
+              WhyNot.Kind.LIMIT,
+              gain,
+              Optional.empty(),
+              OptionalDouble.empty(),
+              course.passes().stream()
+                  .min(Comparator.naturalOrder())
+                  .map(limit -> HowFound.Limit.valueOf(limit.name()))));
+    }
+    if (course.certaintyGain() < chosen.certaintyGain()) {
+      return why(WhyNot.Kind.RISK, gain, chosen);
+    }
+    return why(WhyNot.Kind.LITTLE, gain);
+  }
+
+  private static Optional<WhyNot> why(WhyNot.Kind kind, double gain) {
+    return Optional.of(
+        new WhyNot(kind, gain, Optional.empty(), OptionalDouble.empty(), Optional.empty()));
+  }
+
+  private Optional<WhyNot> why(WhyNot.Kind kind, double gain, CourseFindings than) {
     return Optional.of(
         new WhyNot(
             kind,
-            planned
-                .map(chosen -> OptionalDouble.of(npv(paddock, chosen).likely()))
-                .orElse(OptionalDouble.empty())));
+            gain,
+            Optional.of(action(than).name()),
+            OptionalDouble.of(than.gain().mean()),
+            Optional.empty()));
   }
 
-  /** What the planned action alone brings before its costs, in today's money. */
-  Optional<GainParts> parts(int paddock) {
-    return planned(paddock).map(alone -> parts(alone.outcome()));
-  }
-
-  private GainParts parts(Outcome outcome) {
-    double feed = 0;
-    double lambs = 0;
-    double crops = 0;
-    double factor = 1;
-    for (int t = 0; t < outcome.years(); t++) {
-      feed += factor * (outcome.supplementSaved(t) + outcome.spareFeed(t));
-      lambs += factor * outcome.lambsSaved(t);
-      crops += factor * outcome.cropMargin(t);
-      factor /= 1 + rate;
-    }
-    return new GainParts(lambs, feed, crops);
-  }
-
-  private Reason whyKeep(int paddock) {
-    Optional<ActionAlone> best = best(paddock, alone -> true);
+  private Reason whyKeep(int paddock, PaddockFindings findings) {
+    Optional<CourseFindings> best = best(findings, course -> true);
     if (best.isEmpty()) {
       return Reason.of(Reason.Kind.NOTHING_ELSE, Optional.empty());
     }
-    double npv = npv(paddock, best.get()).likely();
-    if (npv >= SMALL) {
-      boolean small = npv < decision.effort(paddock);
-      return of(small ? Reason.Kind.EFFORT : Reason.Kind.SELDOM, best.get());
+    if (best.get().gain().mean() >= SMALL) {
+      return of(Reason.Kind.SELDOM, best.get());
     }
     double old = decision.likely().oldShare(decision.model().keepAll(), paddock, 0);
-    if (old < HALF_PER_CENT && decision.winterLossKgDmPerHa(paddock).likely() == 0) {
+    if (old < HALF_PER_CENT
+        && decision.of(paddock, OfPaddock.WINTER_LOSS_KG_DM_PER_HA).high() < 1) {
       return Reason.of(Reason.Kind.NOTHING_TO_GAIN, Optional.empty());
     }
-    Optional<ActionAlone> sowing =
-        best(paddock, alone -> decision.model().actions().get(alone.action()).sows());
+    Optional<CourseFindings> sowing = best(findings, course -> action(course).sows());
     double area = decision.model().farm().paddocks().get(paddock).areaHa();
     return new Reason(
         sowing.isPresent() ? Reason.Kind.WOULD_LOSE : Reason.Kind.NOT_ARABLE,
-        sowing.map(this::key),
+        sowing.map(course -> action(course).key()),
         OptionalDouble.of(old),
         sowing
-            .map(alone -> OptionalDouble.of(alone.costPerHa().likely() * area))
+            .map(course -> OptionalDouble.of(course.costPerHa().mean() * area))
             .orElse(OptionalDouble.empty()));
   }
 
-  private Reason whyClose(int paddock) {
-    ActionAlone alone =
-        planned(paddock)
-            .or(() -> weighed(paddock))
-            .or(() -> best(paddock, each -> true))
-            .orElseThrow();
-    boolean neverLoses = npv(paddock, alone).low() >= 0;
-    return of(neverLoses ? Reason.Kind.CLOSE_TO_EFFORT : Reason.Kind.CLOSE, alone);
+  private Reason of(Reason.Kind kind, CourseFindings course) {
+    return Reason.of(kind, Optional.of(action(course).key()));
   }
 
-  private Reason of(Reason.Kind kind, ActionAlone alone) {
-    return Reason.of(kind, Optional.of(key(alone)));
-  }
-
-  /** The choice the verdict is about. */
-  private Optional<ActionAlone> weighed(int paddock) {
-    PaddockFindings findings = howSure.paddock(paddock);
-    int action = findings.courses().get(findings.weighed()).choice().action();
-    return decision.alone(paddock).stream().filter(o -> o.action() == action).findFirst();
-  }
-
-  /** The planned action on the paddock alone, if the plan does anything there. */
-  Optional<ActionAlone> planned(int paddock) {
-    return decision.alone(paddock).stream().filter(alone -> isPlanned(paddock, alone)).findFirst();
-  }
-
-  private boolean isPlanned(int paddock, ActionAlone alone) {
-    return alone.action() == decision.plan().action(paddock);
-  }
-
-  private Optional<ActionAlone> best(int paddock, Predicate<ActionAlone> among) {
-    return decision.alone(paddock).stream()
+  private static Optional<CourseFindings> best(
+      PaddockFindings findings, Predicate<CourseFindings> among) {
+    return IntStream.range(1, findings.courses().size())
+        .mapToObj(findings.courses()::get)
         .filter(among)
-        .max(Comparator.comparingDouble(alone -> npv(paddock, alone).likely()));
+        .max(Comparator.comparingDouble(course -> course.gain().mean()));
   }
 
-  private String key(ActionAlone alone) {
-    return decision.model().actions().get(alone.action()).key();
+  private Action action(CourseFindings course) {
+    return decision.model().actions().get(course.choice().action());
   }
 }

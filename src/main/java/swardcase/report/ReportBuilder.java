@@ -9,10 +9,14 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import swardcase.chance.Drawn;
 import swardcase.chance.Range;
 import swardcase.decision.Decision;
-import swardcase.decision.FeedMonths;
+import swardcase.decision.FarmMeasures.OfFarm;
+import swardcase.decision.FarmMeasures.OfMob;
+import swardcase.decision.FarmMeasures.OfMonth;
 import swardcase.decision.HowSure;
+import swardcase.decision.Unknown;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
@@ -111,31 +115,30 @@ public final class ReportBuilder {
   }
 
   private WinterFeed winterFeed(List<FeedMonth> months) {
-    Range tonnes = decision.winterSupplementTonnes();
+    Drawn tonnes = decision.of(OfFarm.WINTER_SUPPLEMENT_TONNES);
     WinterFeed.Finding finding;
-    if (decision.winterLossKgDm().high() < 1) {
+    if (decision.of(OfFarm.WINTER_LOSS_KG_DM).high() < 1) {
       finding = WinterFeed.Finding.NONE_LOST;
-    } else if (decision.supplementTonnesNow().likely() * 0.01 > tonnes.likely()) {
+    } else if (decision.of(OfFarm.SUPPLEMENT_TONNES_NOW).mean() * 0.01 > tonnes.mean()) {
       finding = WinterFeed.Finding.HARDLY_SHORT;
     } else {
       finding = WinterFeed.Finding.UNSURE;
     }
     return new WinterFeed(
-        decision.winterLossKgDm(),
-        decision.winterShortfallMj(),
+        decision.of(OfFarm.WINTER_LOSS_KG_DM),
+        decision.of(OfFarm.WINTER_SHORTFALL_MJ),
         tonnes,
-        decision.winterSupplementCost(),
-        decision.yearSupplementCost(),
-        decision.supplementTonnesNow(),
-        decision.supplementKgPerEweNow(),
-        decision.moreEwesGain(),
-        decision.extraEwes(),
+        decision.of(OfFarm.WINTER_SUPPLEMENT_COST),
+        decision.of(OfFarm.YEAR_SUPPLEMENT_COST),
+        decision.of(OfFarm.SUPPLEMENT_TONNES_NOW),
+        decision.of(OfFarm.SUPPLEMENT_KG_PER_EWE_NOW),
+        decision.of(OfFarm.MORE_EWES_GAIN),
+        decision.of(OfFarm.EXTRA_EWES),
         first(months, FeedMonth::boughtMjPerHa).month(),
         finding);
   }
 
   private List<FeedMonth> feedYear() {
-    FeedMonths months = FeedMonths.of(decision.model());
     return IntStream.range(0, 12)
         .mapToObj(
             m -> {
@@ -144,15 +147,15 @@ public final class ReportBuilder {
               return new FeedMonth(
                   month,
                   farm.feedYear().winterMonths().contains(month),
-                  months.demandMj(m),
-                  months.eatenMj(m),
-                  months.boughtMj(m),
-                  months.boughtWithCurrentMj(m),
-                  months.boughtAfrcMj(m),
-                  months.growthKgDm(m) / days,
-                  months.growthWithCurrentKgDm(m) / days,
-                  months.greenKgDm(m),
-                  months.dryKgDm(m));
+                  decision.of(m, OfMonth.DEMAND_MJ).mean(),
+                  decision.of(m, OfMonth.EATEN_MJ).mean(),
+                  decision.of(m, OfMonth.BOUGHT_MJ).mean(),
+                  decision.of(m, OfMonth.BOUGHT_WITH_CURRENT_MJ).mean(),
+                  decision.of(m, OfMonth.BOUGHT_AFRC_MJ).mean(),
+                  decision.of(m, OfMonth.GROWTH_KG_DM).mean() / days,
+                  decision.of(m, OfMonth.GROWTH_WITH_CURRENT_KG_DM).mean() / days,
+                  decision.of(m, OfMonth.GREEN_KG_DM).mean(),
+                  decision.of(m, OfMonth.DRY_KG_DM).mean());
             })
         .toList();
   }
@@ -169,29 +172,29 @@ public final class ReportBuilder {
                   mob.joiningStart().getMonth(),
                   mob.joiningStart().getDayOfMonth(),
                   mob.joiningWeeks().likely()),
-              decision.doseAtJoining(g),
-              decision.unaffectedPercent(g),
-              decision.pregnantPercent(g),
+              decision.of(g, OfMob.DOSE_AT_JOINING),
+              decision.of(g, OfMob.UNAFFECTED_PERCENT),
+              decision.of(g, OfMob.PREGNANT_PERCENT),
               oestrogen.mob(decision, g)));
     }
     List<DoseMonth> dose =
         IntStream.range(0, 12)
-            .mapToObj(m -> new DoseMonth(Month.of(m + 1), decision.doseOfMonth(m)))
+            .mapToObj(m -> new DoseMonth(Month.of(m + 1), decision.of(m, OfMonth.DOSE)))
             .toList();
     return new Reproduction(
         farm.ewesJoined(),
-        decision.unaffectedPercent(),
-        decision.pregnantPercent(),
-        decision.sterilePercent(),
-        decision.lambsLost(),
-        decision.lambCost(),
+        decision.of(OfFarm.UNAFFECTED_PERCENT),
+        decision.of(OfFarm.PREGNANT_PERCENT),
+        decision.of(OfFarm.STERILE_PERCENT),
+        decision.of(OfFarm.LAMBS_LOST),
+        decision.of(OfFarm.LAMB_COST),
         oestrogen.flock(decision),
         oestrogen.tellablePoints(),
         oestrogen.isDry(decision),
         oestrogen.hardestHit(decision),
         mobs,
         dose,
-        first(dose, month -> month.formononetinPercentOfIntake().likely()).month());
+        first(dose, month -> month.formononetinPercentOfIntake().mean()).month());
   }
 
   /** The first of the largest. */
@@ -204,20 +207,21 @@ public final class ReportBuilder {
   }
 
   private List<Swing> swings() {
-    return decision.movingInputs().stream()
-        .limit(SWINGS)
-        .map(
-            j -> {
-              Assumption input = decision.model().inputs().get(j);
-              return new Swing(
-                  input.name(),
-                  input.range().low(),
-                  input.range().high(),
-                  input.unit(),
-                  decision.planNpvAtLow(j),
-                  decision.planNpvAtHigh(j));
-            })
-        .toList();
+    if (decision.plan().equals(decision.model().keepAll())) {
+      return List.of();
+    }
+    return howSure.byVarianceShare().stream().limit(SWINGS).map(ReportBuilder::swing).toList();
+  }
+
+  private static Swing swing(Unknown unknown) {
+    Range range = unknown.input().range();
+    return new Swing(
+        unknown.input().name(),
+        range.low(),
+        range.high(),
+        unknown.input().unit(),
+        unknown.line().at(range.low()),
+        unknown.line().at(range.high()));
   }
 
   private List<Source> sources(List<Assumption> assumptions, List<HeldFixed> fixed) {

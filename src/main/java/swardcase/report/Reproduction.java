@@ -3,7 +3,7 @@ package swardcase.report;
 import java.time.Month;
 import java.util.List;
 import java.util.Optional;
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
 
 /**
  * Effect of oestrogenic clover on the flock as the paddocks are grazed now: a screening estimate,
@@ -21,15 +21,15 @@ import swardcase.chance.Range;
  * @param hardestHit the mob that loses what can be told though the flock as a whole does not
  * @param mobs the same for each mob
  * @param dose dose of the ewes by month
- * @param highestDoseIn month in which its likely value is highest
+ * @param highestDoseIn month in which its mean is highest
  */
 public record Reproduction(
     int ewesJoined,
-    Range pregnantPercentUnaffected,
-    Range pregnantPercent,
-    Range sterilePercent,
-    Range lambsLostPerYear,
-    Range costPerYear,
+    Drawn pregnantPercentUnaffected,
+    Drawn pregnantPercent,
+    Drawn sterilePercent,
+    Drawn lambsLostPerYear,
+    Drawn costPerYear,
     Finding statement,
     double tellablePoints,
     boolean dryJoining,
@@ -59,16 +59,16 @@ public record Reproduction(
       String name,
       int ewes,
       Joining joining,
-      Range doseAtJoining,
-      Range pregnantPercentUnaffected,
-      Range pregnantPercent,
+      Drawn doseAtJoining,
+      Drawn pregnantPercentUnaffected,
+      Drawn pregnantPercent,
       Finding statement) {}
 
   /**
    * The finding of a flock or a mob.
    *
    * @param kind which
-   * @param points ewes in lamb fewer per 100 joined, likely
+   * @param points ewes in lamb fewer per 100 joined, mean
    */
   public record Finding(Kind kind, double points) {
 
@@ -89,7 +89,7 @@ public record Reproduction(
    * The mob that loses most.
    *
    * @param mob its name
-   * @param points ewes in lamb fewer per 100 joined, likely
+   * @param points ewes in lamb fewer per 100 joined, mean
    */
   public record HardestHit(String mob, double points) {}
 
@@ -108,5 +108,5 @@ public record Reproduction(
    * @param month 1 is January
    * @param formononetinPercentOfIntake formononetin, % of dry matter eaten by the ewes
    */
-  public record DoseMonth(Month month, Range formononetinPercentOfIntake) {}
+  public record DoseMonth(Month month, Drawn formononetinPercentOfIntake) {}
 }

@@ -5,24 +5,19 @@ import swardcase.money.BenefitCost;
 import swardcase.money.InternalRate;
 import swardcase.money.ModifiedRate;
 import swardcase.money.Payback;
-import swardcase.money.RunningBalance;
 import swardcase.outcome.Outcome;
 
 /**
- * The returns of a likely cash flow.
+ * The returns of a mean cash flow.
  *
  * @param irr internal rate of return
  * @param mirrPercent modified internal rate of return at the discount rate; empty if there is none
  * @param paybackYears discounted payback; empty if it is not paid back in the years counted
- * @param peakDebt deepest running balance at the discount rate, a positive number
- * @param benefitCost present value of gains for each unit of action costs; empty without costs
+ * @param benefitCost present value of gains for each unit of action costs, own labour among them;
+ *     empty without costs
  */
 public record Returns(
-    Rate irr,
-    OptionalDouble mirrPercent,
-    OptionalDouble paybackYears,
-    double peakDebt,
-    OptionalDouble benefitCost) {
+    Rate irr, OptionalDouble mirrPercent, OptionalDouble paybackYears, OptionalDouble benefitCost) {
 
   /**
    * A rate that a cash flow may not have, or have several of.
@@ -47,7 +42,7 @@ public record Returns(
     double[] costs = new double[flows.length];
     double[] gains = new double[flows.length];
     for (int t = 0; t < flows.length; t++) {
-      costs[t] = outcome.actionCost(t);
+      costs[t] = outcome.cost(t);
       gains[t] = flows[t] + costs[t];
     }
     InternalRate.Rates rates = InternalRate.of(flows);
@@ -61,7 +56,6 @@ public record Returns(
                     : OptionalDouble.empty())),
         percent(ModifiedRate.of(flows, rate, rate)),
         Payback.discountedYears(rate, flows),
-        RunningBalance.peakDebt(rate, flows),
         BenefitCost.ratio(rate, gains, costs));
   }
 

@@ -1,7 +1,7 @@
 package swardcase.report;
 
 import java.time.Month;
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
 
 /**
  * Winter feed lost to outdated cultivars, whole farm, per year.
@@ -21,15 +21,15 @@ import swardcase.chance.Range;
  * @param statement the finding
  */
 public record WinterFeed(
-    Range dryMatterLostKg,
-    Range shortfallMj,
-    Range supplementTonnes,
-    Range supplementCost,
-    Range wholeYearSupplementCost,
-    Range supplementTonnesNow,
-    Range supplementKgPerEweNow,
-    Range runMoreEwesGain,
-    Range extraEwes,
+    Drawn dryMatterLostKg,
+    Drawn shortfallMj,
+    Drawn supplementTonnes,
+    Drawn supplementCost,
+    Drawn wholeYearSupplementCost,
+    Drawn supplementTonnesNow,
+    Drawn supplementKgPerEweNow,
+    Drawn runMoreEwesGain,
+    Drawn extraEwes,
     Month mostBoughtIn,
     Finding statement) {
 

@@ -1,6 +1,5 @@
 package swardcase.search;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.PriorityQueue;
 
@@ -26,7 +25,6 @@ class LocalSearch {
   private final Position at;
   private final PairSearch pairs;
   private final double[] gain;
-  private final boolean[] closed;
   private final PriorityQueue<Move> queue =
       new PriorityQueue<>(
           Comparator.comparingDouble((Move move) -> -move.rank()).thenComparingInt(Move::choice));
@@ -37,19 +35,6 @@ class LocalSearch {
     at = new Position(table);
     pairs = new PairSearch(table, at, GAIN);
     gain = new double[table.choices()];
-    closed = new boolean[table.choices()];
-  }
-
-  /** Leaves an action of a paddock out of what is tried. */
-  void close(int paddock, int action) {
-    for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
-      closed[c] |= table.action(c) == action;
-    }
-  }
-
-  /** Tries everything again. */
-  void openAll() {
-    Arrays.fill(closed, false);
   }
 
   /** Improves {@code pick} in place and gives its value; minus infinity if it passes limits. */
@@ -81,7 +66,7 @@ class LocalSearch {
   }
 
   private boolean isTried(int choice) {
-    return !closed[choice] && at.choice(table.paddock(choice)) != choice;
+    return at.choice(table.paddock(choice)) != choice;
   }
 
   /** Takes what loses least for the excess that it takes away; false if nothing takes any away. */
@@ -122,7 +107,7 @@ class LocalSearch {
     queue.clear();
     taken = 0;
     for (int c = 0; c < gain.length; c++) {
-      gain[c] = closed[c] ? Double.NEGATIVE_INFINITY : 0;
+      gain[c] = 0;
       if (isTried(c)) {
         gain[c] = queueGain(c);
       }

@@ -2,248 +2,271 @@ package swardcase.search;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import swardcase.chance.CertaintyGain;
+import swardcase.chance.CountedRandom;
+import swardcase.draws.Draws;
 import swardcase.outcome.FarmModel;
-import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
-import swardcase.outcome.YearSums;
+import swardcase.search.Aim.Gain;
+import swardcase.search.Climb.Climbed;
+import swardcase.search.DrawnSample.Trial;
 
 /**
- * Finds the plan of highest value at likely assumptions: net present value less the effort of each
- * change, within the money per year, the share of the farm out of grazing at once, and enough feed
- * for the ewes at joining. The whole farm is evaluated each time, so that a tonne of supplement is
- * saved once.
+ * Finds the plan of highest certainty equivalent of the gain over keeping everything, over common
+ * draws of the farm's uncertain numbers, at the farm's risk tolerance. The limits of the farm are
+ * judged at likely inputs.
  *
- * <p>{@link LocalSearch} improves several starts as far as it can: keeping everything, in each
- * paddock what gains most there alone, and everywhere what takes most oestrogen away. The best of
- * what they end in is the plan; how far behind it the others ended says how much a search may miss.
+ * <p>Three starts are improved on 64 draws: keeping everything, the plan at likely inputs, and what
+ * that becomes if only the mean counts. Each goes on to 256 draws of another seed with the changes
+ * that may yet gain there, and the best to 500 of a third. Then pairs of changes are tried. What
+ * the plan is worth is told from draws that the search never saw.
  */
 public final class PlanSearch {
 
-  private static final int NEXT_BEST_TRIED = 6;
+  /** Tolerance of the careful plan, as a part of the tolerance given. */
+  private static final double CAREFUL = 0.5;
+
+  /** What a change must add to be made, as a part of a mean paddock's part of the tolerance. */
+  private static final double LEAST_PER_CHANGE = 1e-3;
+
+  /** The least gain that is worth another step of the search, likewise. */
+  private static final double LEAST_STEP = 1e-4;
+
+  /** The same on the first samples, which are too small for gains that are nearly nothing. */
+  private static final double LEAST_AT_FIRST = 1e-3;
+
+  /** Plain errors behind the best from which on an end is not improved any more. */
+  private static final double FAR_BEHIND = 1;
+
+  private static final int MOST_PAIRS = 100;
+
+  /** Pairs that the study of what could still be found begins with. */
+  private static final int PAIRS_STUDIED = 15;
+
+  /** Years in which an action on a paddock is looked at on more than few draws. */
+  private static final int MOST_YEARS = 2;
+
+  private record PaddockAction(int paddock, int action) {}
+
+  /** A pick with the changes that may yet gain there. */
+  private record End(int[] pick, List<Change> open) {}
+
+  private final LikelySearch likely;
+  private final PlanTable table;
+  private final PlanTable every;
+  private final Aim aim;
+  private final Aim careful;
+  private final double paddockTolerance;
+  private final Draws unseen;
+  private final List<Change> singles;
+
+  /** Changes that may gain at one of the first starts; found once a search. */
+  private List<Change> promising = List.of();
+
+  private final DrawnSample few;
+  private final DrawnSample some;
+  private final DrawnSample many;
 
   /**
-   * A plan that a search found.
+   * A search among the plans in which these choices are made beforehand.
    *
-   * @param plan the plan
-   * @param value its net present value less effort, in money
-   * @param others values at which the other starts of the search ended, best first; none where only
-   *     one start was tried
+   * @param unseen draws of the farm from which the worth of the plan is told; those that the search
+   *     looks at come from other seeds, which follow from theirs
    */
-  public record Found(Plan plan, double value, List<Double> others) {
-
-    /** Copies the list. */
-    public Found {
-      others = List.copyOf(others);
-    }
-
-    /** How far behind the plan the worst of the other starts ended, in money. */
-    public double mostBehind() {
-      return others.isEmpty() ? 0 : value - others.get(others.size() - 1);
-    }
+  public PlanSearch(Draws unseen, List<FixedChoice> fixed) {
+    FarmModel model = unseen.model();
+    this.unseen = unseen;
+    likely = new LikelySearch(model, fixed);
+    table = likely.table();
+    every = fixed.isEmpty() ? table : new PlanTable(model, model.newRun(), List.of());
+    double tolerance = model.farm().finance().riskTolerance().likely();
+    paddockTolerance = tolerance / table.paddocks();
+    aim = new Aim(table, tolerance, LEAST_PER_CHANGE * paddockTolerance);
+    careful = aim.at(CAREFUL * tolerance);
+    singles = Change.each(table);
+    few = DrawnSample.kept(table, anew(1, 8, 8));
+    some = DrawnSample.setAnew(table, anew(2, 16, 16));
+    many = DrawnSample.setAnew(table, anew(3, 20, 25));
   }
 
-  private final FarmModel model;
-  private final OutcomeFunction run;
-  private final PlanTable table;
-  private final LocalSearch local;
-  private final Position keepingAll;
-  private final double[] sums;
-
-  /** A search with its own workspace. */
-  public PlanSearch(FarmModel model) {
-    this(model, List.of());
-  }
-
-  /** A search among the plans in which these choices are made beforehand. */
-  public PlanSearch(FarmModel model, List<FixedChoice> fixed) {
-    this.model = model;
-    run = model.newRun();
-    table = new PlanTable(model, run, fixed);
-    local = new LocalSearch(table);
-    keepingAll = new Position(table);
-    keepingAll.set(first());
-    sums = new double[table.years() * table.sums()];
-  }
-
-  PlanTable table() {
-    return table;
-  }
-
-  /** The first choice of every paddock, which keeps it unless another is made beforehand. */
-  int[] first() {
-    int[] pick = new int[table.paddocks()];
-    Arrays.setAll(pick, table::first);
-    return pick;
-  }
-
-  /** The best plan found; keeping everything is always among the candidates. */
-  public Plan best() {
-    return find().orElseThrow().plan();
-  }
-
-  /** Whether no plan was found that keeps within the limits. */
-  public boolean isImpossible() {
-    return local.improveSingly(first()) == Double.NEGATIVE_INFINITY;
+  private Draws anew(int stage, int blocks, int perBlock) {
+    CountedRandom random = new CountedRandom(unseen.seed());
+    random.restart(unseen.seed(), stage, 0);
+    return unseen.anew(random.nextLong(), blocks, perBlock);
   }
 
   /** The best plan found; empty if no plan keeps within the limits. */
   public Optional<Found> find() {
-    int[] best = null;
-    double most = Double.NEGATIVE_INFINITY;
-    List<Double> values = new ArrayList<>();
-    for (int[] pick : List.of(first(), eachAlone(), everythingChanged())) {
-      double value = local.improve(pick);
-      if (value > Double.NEGATIVE_INFINITY) {
-        values.add(value);
-      }
-      if (value > most + 1e-6) {
-        most = value;
-        best = pick;
-      }
-    }
-    if (best == null) {
-      return Optional.empty();
-    }
-    values.remove(most);
-    values.sort(Comparator.reverseOrder());
-    return Optional.of(new Found(table.plan(best), most, values));
+    return likely.find().map(found -> find(table.pick(found.plan())));
   }
 
-  /** In each paddock the choice that gains most with everything else as at the first choices. */
-  private int[] eachAlone() {
-    int[] pick = first();
-    for (int i = 0; i < pick.length; i++) {
-      double most = 0;
-      for (int c = table.first(i); c < table.first(i + 1); c++) {
-        keepingAll.attempt(c);
-        double gain = keepingAll.triedGain(c);
-        if (gain > most) {
-          most = gain;
-          pick[i] = c;
-        }
+  private Found find(int[] atLikely) {
+    List<End> ends = climbedOnSome(climbedOnFew(atLikely));
+    List<Trial> trials = ends.stream().map(end -> new Trial(end.pick(), end.open())).toList();
+    double[][][] values = many.values(trials);
+    int best = best(aim.gains(trials, values));
+    int bestCareful = best(careful.gains(trials, values));
+
+    int[] pick = ends.get(best).pick().clone();
+    climbOnMany().improveFrom(pick, aim.gains(trials.get(best), values[best]));
+    List<Change> pairs = improveInPairs(pick);
+    int[] ofCareful = bestCareful == best ? pick.clone() : ends.get(bestCareful).pick().clone();
+    Climbed climbed = climb(few, careful).improve(ofCareful, promising);
+    climb(some, careful).improve(ofCareful, open(climbed.left()));
+
+    List<int[]> others =
+        ends.stream().map(End::pick).filter(end -> !Arrays.equals(end, pick)).toList();
+    return new PlanStudy(aim, every, LEAST_STEP * paddockTolerance, unseen)
+        .of(pick, others, ofCareful, careful.tolerance(), few, pairs);
+  }
+
+  private Climb climb(DrawnSample sample, Aim to) {
+    return new Climb(to, sample, LEAST_AT_FIRST * paddockTolerance);
+  }
+
+  private Climb climbOnMany() {
+    return new Climb(aim, many, LEAST_STEP * paddockTolerance);
+  }
+
+  /** Where the starts end on few draws, each with the changes that are open. */
+  private List<End> climbedOnFew(int[] atLikely) {
+    List<int[]> starts = new ArrayList<>(List.of(atLikely));
+    Position keeping = new Position(table);
+    keeping.set(likely.first());
+    if (keeping.excess() == 0) {
+      starts.add(likely.first());
+    }
+    List<Trial> trials = starts.stream().map(start -> new Trial(start, singles)).toList();
+    double[][][] values = few.values(trials);
+    List<List<Gain>> gains =
+        IntStream.range(0, starts.size())
+            .mapToObj(k -> aim.gains(trials.get(k), values[k]))
+            .toList();
+    List<List<Gain>> atCareful =
+        IntStream.range(0, starts.size())
+            .mapToObj(k -> careful.gains(trials.get(k), values[k]))
+            .toList();
+    promising =
+        singles.stream()
+            .filter(
+                change ->
+                    isOfAny(starts, change.one())
+                        || gains.stream().anyMatch(of -> of.get(change.one()).mayGain())
+                        || atCareful.stream().anyMatch(of -> of.get(change.one()).mayGain()))
+            .toList();
+    Map<Plan, End> ends = new LinkedHashMap<>();
+    Climb climb = climb(few, aim);
+    for (int k = 0; k < starts.size(); k++) {
+      int[] pick = starts.get(k).clone();
+      add(ends, pick, climb.improve(pick, promising, gains.get(k)));
+    }
+    Aim mean = aim.at(Double.POSITIVE_INFINITY);
+    int[] ofMean = atLikely.clone();
+    climb(few, mean)
+        .improveFrom(
+            ofMean, mean.gains(trials.get(0), values[0]).stream().filter(Gain::mayGain).toList());
+    if (!Arrays.equals(ofMean, atLikely)) {
+      add(ends, ofMean, climb.improve(ofMean, promising));
+    }
+    return List.copyOf(ends.values());
+  }
+
+  private boolean isOfAny(List<int[]> picks, int choice) {
+    return table.keeps(choice)
+        || picks.stream().anyMatch(pick -> pick[table.paddock(choice)] == choice);
+  }
+
+  /** Changes that may gain elsewhere: of each action on a paddock those to its best few years. */
+  private List<Change> open(List<Gain> gains) {
+    Map<PaddockAction, Integer> years = new HashMap<>();
+    return gains.stream()
+        .filter(Gain::mayGain)
+        .sorted(Climb.BEST_FIRST)
+        .map(Gain::change)
+        .filter(
+            change ->
+                years.merge(
+                        new PaddockAction(table.paddock(change.one()), table.action(change.one())),
+                        1,
+                        Integer::sum)
+                    <= MOST_YEARS)
+        .toList();
+  }
+
+  /** Those that meet are one. */
+  private void add(Map<Plan, End> ends, int[] pick, Climbed climbed) {
+    ends.putIfAbsent(table.plan(pick), new End(pick, open(climbed.left())));
+  }
+
+  /** Where these go on some draws; those that are behind the best by far stay where they are. */
+  private List<End> climbedOnSome(List<End> from) {
+    List<Trial> trials = from.stream().map(end -> new Trial(end.pick(), end.open())).toList();
+    double[][][] values = some.values(trials);
+    CertaintyGain over = aim.over(values[best(aim.gains(trials, values))][0]);
+    Map<Plan, End> ends = new LinkedHashMap<>();
+    for (int k = 0; k < from.size(); k++) {
+      End end = from.get(k);
+      CertaintyGain.Gained behind = over.gained(values[k][0]);
+      if (behind.gain() + FAR_BEHIND * behind.plainError() < 0) {
+        ends.putIfAbsent(table.plan(end.pick()), end);
+      } else {
+        int[] pick = end.pick().clone();
+        add(
+            ends,
+            pick,
+            climb(some, aim).improve(pick, end.open(), aim.gains(trials.get(k), values[k])));
       }
     }
-    return pick;
+    return List.copyOf(ends.values());
   }
 
-  /** Everywhere the choice that brings the strength of the clover down most over the years. */
-  private int[] everythingChanged() {
-    int[] pick = new int[table.paddocks()];
-    for (int i = 0; i < pick.length; i++) {
-      pick[i] = table.first(i);
-      double least = Double.POSITIVE_INFINITY;
-      for (int c = table.first(i); c < table.first(i + 1); c++) {
-        double strength = 0;
-        for (int t = 0; t < table.years(); t++) {
-          for (int g = 0; g < run.mobs(); g++) {
-            strength +=
-                table.added(c, t * table.sums() + YearSums.at(g, YearSums.DOSE))
-                    + table.added(c, t * table.sums() + YearSums.at(g, YearSums.DOSE_HELD));
-          }
-        }
-        if (strength < least - 1e-9) {
-          least = strength;
-          pick[i] = c;
-        }
-      }
-    }
-    return pick;
-  }
-
-  /**
-   * The best plan found in which some paddock has another action than in {@code best}; empty if
-   * there is none within the limits.
-   */
-  public Optional<Found> nextBest(Plan best) {
-    int[] from = table.pick(best);
-    int[] next = null;
-    double most = Double.NEGATIVE_INFINITY;
-    for (int change : bestChanges(from)) {
-      int[] pick = from.clone();
-      pick[table.paddock(change)] = change;
-      local.close(table.paddock(change), table.action(from[table.paddock(change)]));
-      double value = local.improveSingly(pick);
-      local.openAll();
-      if (value > most) {
-        most = value;
-        next = pick;
-      }
-    }
-    return next == null
-        ? Optional.empty()
-        : Optional.of(new Found(table.plan(next), most, List.of()));
-  }
-
-  /**
-   * The best change of each paddock to another action that keeps within the limits; of these the
-   * few that gain most.
-   */
-  private List<Integer> bestChanges(int[] from) {
-    Position at = new Position(table);
-    at.set(from);
-    double[] gain = new double[table.choices()];
-    List<Integer> changes = new ArrayList<>();
-    for (int i = 0; i < table.paddocks(); i++) {
-      int best = -1;
-      for (int c = table.first(i); c < table.first(i + 1); c++) {
-        if (table.action(c) != table.action(from[i])) {
-          at.attempt(c);
-          gain[c] = at.triedGain(c);
-          if ((best < 0 || gain[c] > gain[best]) && at.triedExcess() == 0) {
-            best = c;
-          }
-        }
-      }
-      if (best >= 0) {
-        changes.add(best);
-      }
-    }
-    changes.sort((a, b) -> Double.compare(gain[b], gain[a]));
-    return changes.subList(0, Math.min(NEXT_BEST_TRIED, changes.size()));
-  }
-
-  /** What a plan gains if a limit is lifted, at least. */
-  public double worthOfLifting(PlanLimit limit, Plan plan) {
-    table.lift(limit);
-    int[] pick = table.pick(plan);
-    double before = table.value(pick, sums);
-    double after = local.improveSingly(pick);
-    table.restoreLimits();
-    return Math.max(0, after - before);
-  }
-
-  /**
-   * The start year at which an action pays best on one paddock alone, everything else kept; the
-   * coming year if it pays in none, since a loss put off is no better plan. The limits of the farm
-   * do not count here.
-   */
-  public int bestStart(int paddock, int action) {
+  /** Place of the first of the highest. */
+  private static int best(double[] gains) {
     int best = 0;
-    double most = 0;
-    for (int c = table.first(paddock); c < table.first(paddock + 1); c++) {
-      if (table.action(c) == action) {
-        keepingAll.attempt(c);
-        double gain = keepingAll.triedGain(c);
-        if (gain > most) {
-          most = gain;
-          best = table.start(c);
-        }
+    for (int k = 1; k < gains.length; k++) {
+      if (gains[k] > gains[best]) {
+        best = k;
       }
     }
     return best;
   }
 
-  /** Whether a plan keeps within the limits of the farm. */
-  public boolean feasible(Plan plan) {
-    table.sum(table.pick(plan), sums);
-    return table.excess(sums) == 0;
+  /**
+   * Improves a pick in place by pairs, which are looked for on few draws, looked at again on some,
+   * and taken on many, together with the single changes that may gain. Gives the pairs that may.
+   */
+  private List<Change> improveInPairs(int[] pick) {
+    List<Gain> alone = aim.gains(few, pick, promising);
+    List<Gain> onFew = mayGain(aim.gains(few, pick, pairs(pick, alone)));
+    List<Gain> onSome = mayGain(aim.gains(some, pick, onFew.stream().map(Gain::change).toList()));
+    List<Gain> gaining = gaining(onSome);
+    List<Gain> onMany = gaining(aim.gains(many, pick, gaining.stream().map(Gain::change).toList()));
+    if (!onMany.isEmpty()) {
+      climbOnMany().improveFrom(pick, onMany);
+    }
+    return onSome.stream().limit(PAIRS_STUDIED).map(Gain::change).toList();
   }
 
-  /** Net present value of a plan less the effort of its changes. */
-  public double value(Plan plan) {
-    return table.value(table.pick(plan), sums);
+  private List<Change> pairs(int[] pick, List<Gain> alone) {
+    double[] gain = new double[table.choices()];
+    Arrays.fill(gain, Double.NEGATIVE_INFINITY);
+    alone.forEach(of -> gain[of.change().one()] = of.gain());
+    Position at = new Position(table);
+    at.set(pick);
+    return new PairSearch(table, at, 0).withinLimits(gain);
+  }
+
+  private static List<Gain> mayGain(List<Gain> gains) {
+    return gains.stream().filter(Gain::mayGain).sorted(Climb.BEST_FIRST).limit(MOST_PAIRS).toList();
+  }
+
+  private List<Gain> gaining(List<Gain> gains) {
+    return gains.stream().filter(gain -> gain.gain() > LEAST_STEP * paddockTolerance).toList();
   }
 }

@@ -1,8 +1,10 @@
 package swardcase.search;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.IntStream;
 import swardcase.check.Check;
 import swardcase.farm.Finance;
@@ -17,8 +19,7 @@ import swardcase.outcome.YearSums;
  * paddock is an addition and not a new run over the farm.
  *
  * <p>A choice is an action with its start year. A pick holds the place of one choice for each
- * paddock. Value is net present value less an effort for each hectare on which anything is done:
- * the least yearly gain for which a change is worth making, as a sum now.
+ * paddock. Value is net present value against keeping everything.
  */
 final class PlanTable {
 
@@ -78,8 +79,7 @@ final class PlanTable {
     for (int c = 0; c < count; c++) {
       run.addYears(paddock[c], action[c], start[c], one);
       System.arraycopy(one, 0, added, c * one.length, one.length);
-      boolean changes = action[c] != model.keep();
-      own[c] = run.endValueNow(paddock[c], action[c]) - (changes ? model.effort(paddock[c]) : 0);
+      own[c] = run.endValueNow(paddock[c], action[c]);
     }
     most = new double[years * sums];
     least = new double[years * sums];
@@ -186,12 +186,27 @@ final class PlanTable {
     return action[choice] == model.keep();
   }
 
+  /** How many paddocks a pick does not keep. */
+  int changed(int[] pick) {
+    return (int) Arrays.stream(pick).filter(c -> !keeps(c)).count();
+  }
+
+  /** How many more paddocks are not kept after a change of a pick. */
+  int moreChanged(int[] pick, Change change) {
+    return moreChanged(pick, change.one())
+        + (change.isPair() ? moreChanged(pick, change.two()) : 0);
+  }
+
+  private int moreChanged(int[] pick, int choice) {
+    return (keeps(choice) ? 0 : 1) - (keeps(pick[paddock[choice]]) ? 0 : 1);
+  }
+
   /** What a choice adds, at {@code year * sums + sum}. */
   double added(int choice, int at) {
     return added[choice * years * sums + at];
   }
 
-  /** The part of the value that hangs on the choice alone: end value less effort. */
+  /** The part of the value that hangs on the choice alone: the end value. */
   double own(int choice) {
     return own[choice];
   }
@@ -295,6 +310,27 @@ final class PlanTable {
       }
     }
     return excess;
+  }
+
+  /** The limits that sums lie outside of. */
+  Set<PlanLimit> passed(double[] of) {
+    EnumSet<PlanLimit> passed = EnumSet.noneOf(PlanLimit.class);
+    for (int t = 0; t < years; t++) {
+      int at = t * sums;
+      if (of[at + YearSums.COST] > most[at + YearSums.COST]) {
+        passed.add(PlanLimit.MONEY);
+      }
+      if (of[at + YearSums.OUT] > most[at + YearSums.OUT]) {
+        passed.add(PlanLimit.OUT_OF_GRAZING);
+      }
+      for (int g = 0; g < run.mobs(); g++) {
+        int safe = at + YearSums.at(g, YearSums.SAFE);
+        if (of[safe] < least[safe]) {
+          passed.add(PlanLimit.FEED_AT_JOINING);
+        }
+      }
+    }
+    return passed;
   }
 
   private static double over(double value, double limit) {

@@ -1,5 +1,7 @@
 package swardcase.search;
 
+import java.util.Set;
+
 /**
  * A pick with its sums and its value, and what both would be with one or two of its paddocks
  * changed. A change is an addition to the sums, so that it costs the same on any farm.
@@ -62,6 +64,12 @@ final class Position {
     return table.added(choice, at) - table.added(pick[table.paddock(choice)], at);
   }
 
+  /** Whether a change is none. */
+  boolean has(Change change) {
+    return choice(table.paddock(change.one())) == change.one()
+        && (!change.isPair() || choice(table.paddock(change.two())) == change.two());
+  }
+
   /** Tries a choice. */
   void attempt(int choice) {
     table.exchange(pick[table.paddock(choice)], choice, sums, tried);
@@ -81,6 +89,12 @@ final class Position {
       attempt(change.one());
     }
     return triedExcess() == 0;
+  }
+
+  /** The limits that a choice passes. */
+  Set<PlanLimit> passed(int choice) {
+    attempt(choice);
+    return table.passed(tried);
   }
 
   /** How far what was tried lies outside the limits. */

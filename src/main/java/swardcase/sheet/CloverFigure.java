@@ -2,6 +2,8 @@ package swardcase.sheet;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import swardcase.chance.Drawn;
+import swardcase.chance.Range;
 import swardcase.paper.Canvas;
 import swardcase.paper.Flow;
 import swardcase.paper.Lettering;
@@ -79,6 +81,7 @@ final class CloverFigure {
     canvas.text(lettering.shorten(clover.name(), Style.CELL, room), Flow.LEFT, top + 9, Style.CELL);
     canvas.textTo(numbers, right, top + 9, Style.CELL);
     canvas.line(scale.from(), top + 17, scale.to(), top + 17, 0.5, Tint.RULE);
-    RangeBar.draw(canvas, clover.share(), scale, top + 17, 5);
+    Range share = clover.share();
+    RangeBar.draw(canvas, Drawn.of(share.likely(), share.low(), share.high()), scale, top + 17, 5);
   }
 }

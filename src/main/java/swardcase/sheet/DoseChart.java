@@ -46,8 +46,8 @@ final class DoseChart {
       double height = Math.max(0.6, scale.at(dose.low()) - high);
       canvas.box(middle - half, high, 2 * half, height, Tint.OCHRE);
       canvas.frame(middle - half, high, 2 * half, height, 0.5, Tint.INK);
-      double likely = scale.at(dose.likely());
-      canvas.line(middle - half - 3, likely, middle + half + 3, likely, 1.8, Tint.INK);
+      double mean = scale.at(dose.mean());
+      canvas.line(middle - half - 3, mean, middle + half + 3, mean, 1.8, Tint.INK);
       canvas.textAround(
           lettering.shorten(Words.shortName(months.get(i).month()), Style.CELL, column),
           middle,

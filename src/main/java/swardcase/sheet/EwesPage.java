@@ -1,7 +1,7 @@
 package swardcase.sheet;
 
 import java.util.List;
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
 import swardcase.paper.Cell;
 import swardcase.paper.Column;
 import swardcase.paper.Flow;
@@ -97,7 +97,7 @@ final class EwesPage {
     flow.part(Texts.get("ewes.dose"));
     flow.paragraph(Texts.get("ewes.dose.note"), Style.NOTE);
     DoseMonth most = flock.dose().get(flock.highestDoseIn().ordinal());
-    Range highest = most.formononetinPercentOfIntake();
+    Drawn highest = most.formononetinPercentOfIntake();
     flow.figure(
         DoseChart.HEIGHT,
         Texts.get("ewes.dose.alt", Words.shortName(most.month()), Words.range(highest)),

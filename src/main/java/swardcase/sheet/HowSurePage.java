@@ -8,11 +8,13 @@ import swardcase.paper.Contents;
 import swardcase.paper.Flow;
 import swardcase.paper.Style;
 import swardcase.paper.Table;
+import swardcase.report.Gain;
 import swardcase.report.HowSureReport;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
 import swardcase.report.Swing;
 import swardcase.wording.HowSureWords;
+import swardcase.wording.MoneyFaces;
 import swardcase.wording.PlanWords;
 import swardcase.wording.ReturnsWords;
 import swardcase.wording.Texts;
@@ -27,11 +29,13 @@ final class HowSurePage {
   private final Flow flow;
   private final Report report;
   private final Contents contents;
+  private final MoneyFaces faces;
 
   HowSurePage(Flow flow, Report report, Contents contents) {
     this.flow = flow;
     this.report = report;
     this.contents = contents;
+    faces = new MoneyFaces(report);
   }
 
   void draw() {
@@ -41,7 +45,7 @@ final class HowSurePage {
     report.howSure().ifPresent(this::drawn);
     totals();
     swings();
-    list("sure.notes", PlanWords.notes(report));
+    list("sure.notes", PlanWords.notes(report, faces));
     List<String> notices = new ArrayList<>(report.notices());
     if (contents.replaced()) {
       notices.add(Texts.get("sure.replaced"));
@@ -53,7 +57,7 @@ final class HowSurePage {
   private void drawn(HowSureReport sure) {
     String currency = report.farm().currency();
     flow.part(Texts.get("sure.question"));
-    HowSureWords words = new HowSureWords(report, sure);
+    HowSureWords words = new HowSureWords(report, sure, faces);
     flow.bullets(words.howSure(), Style.BODY);
     if (sure.npv().low() < sure.npv().high()) {
       SpreadChart spread = new SpreadChart(sure, currency, flow.lettering());
@@ -61,7 +65,7 @@ final class HowSurePage {
           Texts.get(
               "sure.spread.alt",
               Words.percent(sure.chanceItPays()),
-              Words.money(currency, sure.npv()));
+              currency + " " + faces.withEnds(faces.gain(), report.plan().gain()));
       flow.figure(SpreadChart.HEIGHT, finding, spread::paint);
     }
     flow.part(Texts.get("sure.before"));
@@ -75,11 +79,14 @@ final class HowSurePage {
               Words.aboutMoney(currency, sure.findOut().get(0).value()));
       flow.figure(chart.height(), finding, chart::paint);
     }
-    flow.part(Texts.get("sure.totals"));
   }
 
   private void totals() {
     PlanResult plan = report.plan();
+    if (plan.keepsAll()) {
+      return; // nothing is spent and nothing gained
+    }
+    flow.part(Texts.get("sure.totals"));
     ReturnsWords returns = ReturnsWords.of(plan.returns(), report.farm().horizonYears());
     String currency = report.farm().currency();
     Table table =
@@ -90,10 +97,17 @@ final class HowSurePage {
                 Column.numbers(Texts.get("column.value"), 124),
                 Column.words(Texts.get("column.means"), 243)));
     table.head();
-    total(table, "npv", Words.money(currency, plan.npv()));
+    total(table, "npv", currency + " " + faces.withEnds(faces.gain(), plan.gain()));
+    if (plan.calls().unsure() > 0) {
+      Gain sure = plan.sureGain();
+      total(table, "sureGain", currency + " " + faces.withEnds(faces.rounded(sure.mean()), sure));
+    }
     total(table, "annuity", Words.money(currency, plan.annuity()));
-    total(table, "cost", Words.money(currency, plan.cost()));
-    total(table, "peakDebt", Words.aboutMoney(currency, plan.returns().peakDebt()));
+    total(table, "cost", currency + " " + faces.withEnds(faces.cost(), plan.cost()));
+    total(
+        table,
+        "peakDebt",
+        currency + " " + faces.withEnds(faces.rounded(plan.peakDebt().mean()), plan.peakDebt()));
     total(table, "irr", returns.irr());
     total(table, "mirr", returns.mirr());
     total(table, "payback", returns.payback());
@@ -116,7 +130,7 @@ final class HowSurePage {
       flow.paragraph(Texts.get("sure.noSwings"), Style.BODY);
       return;
     }
-    SwingChart chart = new SwingChart(most, report.plan().npvAtLikely(), flow.lettering());
+    SwingChart chart = new SwingChart(most, faces, flow.lettering());
     flow.need(chart.height() + HEAD_OF_SWINGS);
     flow.part(Texts.get("sure.swings"));
     flow.paragraph(Texts.get("sure.swings.how", report.farm().currency()), Style.NOTE);
@@ -125,8 +139,8 @@ final class HowSurePage {
         Texts.get(
             "sure.swings.alt",
             first.input(),
-            Words.aboutMoney(report.farm().currency(), first.npvAtLow()),
-            Words.aboutMoney(report.farm().currency(), first.npvAtHigh()));
+            faces.money(faces.rounded(first.gainAtLow())),
+            faces.money(faces.rounded(first.gainAtHigh())));
     flow.figure(chart.height(), finding, chart::paint);
   }
 

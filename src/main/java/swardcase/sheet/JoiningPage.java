@@ -2,7 +2,7 @@ package swardcase.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
 import swardcase.paper.Cell;
 import swardcase.paper.Column;
 import swardcase.paper.Flow;
@@ -199,7 +199,7 @@ final class JoiningPage {
     flow.gap(4);
   }
 
-  private static Cell count(Range range) {
-    return range.high() < 1 ? Cell.of(Words.count(range)) : Cell.of(range);
+  private static Cell count(Drawn drawn) {
+    return drawn.high() < 1 ? Cell.of(Words.count(drawn)) : Cell.of(drawn);
   }
 }

@@ -16,6 +16,7 @@ import swardcase.report.HowSureReport.PaddockSure;
 import swardcase.report.PaddockResult;
 import swardcase.report.Report;
 import swardcase.wording.HowSureWords;
+import swardcase.wording.MoneyFaces;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -31,12 +32,14 @@ final class OddsPage {
   private final Report report;
   private final HowSureReport sure;
   private final String currency;
+  private final MoneyFaces faces;
 
   OddsPage(Flow flow, Report report, HowSureReport sure) {
     this.flow = flow;
     this.report = report;
     this.sure = sure;
     currency = report.farm().currency();
+    faces = new MoneyFaces(report);
   }
 
   void draw() {
@@ -70,17 +73,17 @@ final class OddsPage {
     String none = Texts.get("none");
     for (int i = 0; i < sure.paddocks().size(); i++) {
       PaddockSure paddock = sure.paddocks().get(i);
-      Optional<String> option =
-          paddock
-              .option()
-              .flatMap(report.paddocks().get(i)::option)
-              .map(PaddockResult.OptionResult::name);
+      Optional<PaddockResult.OptionResult> option =
+          paddock.option().flatMap(report.paddocks().get(i)::option);
       boolean weighed = option.isPresent();
       table.row(
           List.of(
               name(i),
-              Cell.of(option.orElse(none)),
-              weighed ? Cell.inLine(paddock.gain()) : Cell.of(none),
+              Cell.of(option.map(PaddockResult.OptionResult::name).orElse(none)),
+              weighed
+                  ? Cell.of(
+                      faces.withEnds(faces.option(i, option.get()), paddock.gain()), Style.FINE)
+                  : Cell.of(none),
               weighed ? Cell.of(Words.whole(100 * paddock.chanceItPays())) : Cell.of(none),
               weighed ? Cell.of(Words.about(paddock.regretOfActing())) : Cell.of(none),
               weighed ? Cell.of(Words.about(paddock.regretOfKeeping())) : Cell.of(none),

@@ -12,6 +12,7 @@ import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.NamedShare;
 import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.Report;
+import swardcase.wording.MoneyFaces;
 import swardcase.wording.PaddockWords;
 import swardcase.wording.ReturnsWords;
 import swardcase.wording.Texts;
@@ -25,12 +26,14 @@ final class PaddockCards {
 
   private final Flow flow;
   private final Report report;
+  private final MoneyFaces faces;
   private final PaddockWords words;
 
   PaddockCards(Flow flow, Report report) {
     this.flow = flow;
     this.report = report;
-    this.words = new PaddockWords(report.farm());
+    faces = new MoneyFaces(report);
+    this.words = new PaddockWords(report, faces);
   }
 
   /** Draws the cards and gives the page of the first. */
@@ -47,7 +50,7 @@ final class PaddockCards {
 
   private void card(int number, PaddockResult paddock) {
     List<List<Cell>> facts = new CardFacts(report.farm().currency(), paddock).rows();
-    List<List<Cell>> options = options(paddock);
+    List<List<Cell>> options = options(number - 1);
     Table factTable =
         new Table(
             flow,
@@ -64,7 +67,7 @@ final class PaddockCards {
         .artifact(() -> flow.canvas().box(Flow.LEFT, flow.y(), Flow.WIDTH, 1.6, Tint.DEEP));
     flow.gap(7);
     flow.markedPart(heading(number, paddock));
-    flow.paragraph(reason(paddock), Style.BODY);
+    flow.paragraph(words.reason(number - 1), Style.BODY);
     double top = flow.y();
     CloverFigure figure = new CloverFigure(paddock, FIGURE_WIDTH, flow.lettering());
     flow.figureAt(
@@ -81,7 +84,7 @@ final class PaddockCards {
 
   private double wordsHeight(int number, PaddockResult paddock) {
     int heading = flow.lettering().wrap(heading(number, paddock), Flow.CARD, Flow.WIDTH).size();
-    int reason = flow.lettering().wrap(reason(paddock), Style.BODY, Flow.WIDTH).size();
+    int reason = flow.lettering().wrap(words.reason(number - 1), Style.BODY, Flow.WIDTH).size();
     return 20 + heading * Flow.CARD.leading() + reason * Style.BODY.leading();
   }
 
@@ -96,12 +99,6 @@ final class PaddockCards {
         paddock.name(),
         Words.exact(paddock.areaHa()),
         PaddockWords.verdict(paddock) + from);
-  }
-
-  private String reason(PaddockResult paddock) {
-    String deciding =
-        paddock.deciding().map(input -> " " + Texts.get("cards.deciding", input)).orElse("");
-    return words.reason(paddock) + deciding;
   }
 
   private static double height(Table table, List<List<Cell>> rows) {
@@ -122,9 +119,9 @@ final class PaddockCards {
         Column.below(Texts.get("column.whyNot")));
   }
 
-  private List<List<Cell>> options(PaddockResult paddock) {
+  private List<List<Cell>> options(int place) {
     List<List<Cell>> rows = new ArrayList<>();
-    for (OptionResult option : paddock.options()) {
+    for (OptionResult option : report.paddocks().get(place).options()) {
       ReturnsWords returns = ReturnsWords.of(option.returns(), report.farm().horizonYears());
       String name = option.chosen() ? Texts.get("cards.chosen", option.name()) : option.name();
       rows.add(
@@ -132,18 +129,18 @@ final class PaddockCards {
               Cell.of(name, option.chosen() ? Style.FINE.inBold() : Style.FINE),
               Cell.of(PaddockWords.year(option.start(), Texts.get("none")), Style.FINE),
               Cell.inLine(option.costPerHa()),
-              Cell.inLine(option.npv()),
-              Cell.of(Words.likely(option.annuityPerHa()), Style.FINE),
+              Cell.of(faces.withEnds(faces.option(place, option), option.gain()), Style.FINE),
+              Cell.of(Words.mean(option.annuityPerHa()), Style.FINE),
               Cell.of(returns.irr(), Style.FINE),
               Cell.of(returns.mirr(), Style.FINE),
               Cell.of(returns.payback(), Style.FINE),
               Cell.of(returns.benefitCost(), Style.FINE),
-              Cell.of(below(option), Style.NOTE)));
+              Cell.of(below(place, option), Style.NOTE)));
     }
     return rows;
   }
 
-  private String below(OptionResult option) {
-    return (words.whyNot(option) + " " + PaddockWords.oldClover(option)).strip();
+  private String below(int place, OptionResult option) {
+    return (words.whyNot(place, option) + " " + PaddockWords.oldClover(option)).strip();
   }
 }

@@ -8,6 +8,7 @@ import swardcase.paper.Style;
 import swardcase.paper.Table;
 import swardcase.report.PlanResult.PlanYear;
 import swardcase.report.Report;
+import swardcase.wording.MoneyFaces;
 import swardcase.wording.PlanWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
@@ -31,47 +32,42 @@ final class YearsPage {
     flow.newPage();
     flow.section(Texts.get("years.heading"));
     flow.paragraph(Texts.get("years.intro", report.farm().currency()), Style.BODY);
-    double step = step(years);
+    MoneyFaces faces = new MoneyFaces(report);
     Table table =
         new Table(
             flow,
             List.of(
                 Column.words(Texts.get("column.year"), 34),
-                Column.words(Texts.get("column.work"), 137),
+                Column.words(Texts.get("column.work"), 111),
                 Column.numbers(Texts.get("column.cost"), 48),
-                Column.numbers(Texts.get("column.supplement"), 56),
-                Column.numbers(Texts.get("column.lambs"), 46),
-                Column.numbers(Texts.get("column.other"), 44),
-                Column.numbers(Texts.get("column.net"), 48),
-                Column.numbers(Texts.get("column.cumulative"), 52),
-                Column.numbers(Texts.get("column.oldShare"), 42)));
+                Column.numbers(Texts.get("column.supplement"), 52),
+                Column.numbers(Texts.get("column.lambs"), 42),
+                Column.numbers(Texts.get("column.other"), 42),
+                Column.numbers(Texts.get("column.net"), 44),
+                Column.numbers(Texts.get("column.cumulative"), 50),
+                Column.numbers(Texts.get("column.now"), 46),
+                Column.numbers(Texts.get("column.oldShare"), 38)));
     table.head();
-    for (PlanYear year : years) {
+    for (int t = 0; t < years.size(); t++) {
+      PlanYear year = years.get(t);
+      double[] flows = faces.flows(t);
       table.row(
           List.of(
               Cell.of(Integer.toString(year.year()), Style.CELL_BOLD),
               Cell.of(year.work().isEmpty() ? Texts.get("none") : PlanWords.work(year.work())),
-              Cell.of(Words.rounded(year.cost(), step)),
-              Cell.of(Words.rounded(year.supplementSaved(), step)),
-              Cell.of(Words.rounded(year.lambsSaved(), step)),
-              Cell.of(Words.rounded(year.other(), step)),
-              Cell.of(Words.rounded(year.net(), step)),
-              Cell.of(Words.rounded(year.cumulative(), step), Style.CELL_BOLD),
+              Cell.of(faces.number(flows[0])),
+              Cell.of(faces.number(flows[1])),
+              Cell.of(faces.number(flows[2])),
+              Cell.of(faces.number(flows[3])),
+              Cell.of(faces.number(flows[4])),
+              Cell.of(faces.number(faces.cumulative(t)), Style.CELL_BOLD),
+              Cell.of(faces.number(faces.year(t))),
               Cell.of(Words.percent(year.oldShare()))));
     }
     flow.gap(4);
-    flow.paragraph(Texts.get("years.note", Words.exact(step)), Style.NOTE);
-    chart(years, step);
-  }
-
-  /** One step for the whole table: three significant figures of its largest yearly sum. */
-  private static double step(List<PlanYear> years) {
-    double most =
-        years.stream()
-            .mapToDouble(year -> Math.max(year.cost(), Math.abs(year.net())))
-            .max()
-            .orElse(1);
-    return Math.max(1, Words.step(0, most) / 10);
+    flow.paragraph(
+        Texts.get("years.note", Words.exact(faces.unit()), faces.money(faces.gain())), Style.NOTE);
+    chart(years, faces.unit());
   }
 
   private void chart(List<PlanYear> years, double step) {

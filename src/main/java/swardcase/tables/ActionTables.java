@@ -87,6 +87,7 @@ final class ActionTables {
     String key = action(cells, keys);
     String name = cells.text("name");
     Optional<CostLine.Phase> phase = cells.choice("phase", PHASES);
+    boolean ownLabour = cells.yes("own_labour");
     String currency = cells.text("currency");
     Optional<Range> range = cells.range("low_per_ha", "likely_per_ha", "high_per_ha", 0, 100_000);
     Optional<Assumption> cost =
@@ -98,6 +99,7 @@ final class ActionTables {
                 new CostLine(
                     name,
                     phase.orElseThrow(),
+                    ownLabour,
                     cost.orElseThrow(),
                     currency,
                     cells.findText("date").orElse(""),

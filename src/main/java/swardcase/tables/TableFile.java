@@ -130,6 +130,7 @@ enum TableFile {
       "action",
       "name",
       "phase",
+      "own_labour",
       "low_per_ha",
       "likely_per_ha",
       "high_per_ha",

@@ -9,7 +9,8 @@ import swardcase.report.ComparisonReport.Other;
 import swardcase.report.ComparisonReport.PaddockPair;
 import swardcase.report.ComparisonReport.PaddockSide;
 import swardcase.report.ComparisonReport.Side;
-import swardcase.wording.PaddockWords;
+import swardcase.wording.ComparisonWords;
+import swardcase.wording.MoneyFaces;
 import swardcase.wording.Words;
 
 /**
@@ -19,24 +20,30 @@ import swardcase.wording.Words;
 public final class ComparisonTerminalView {
 
   private final ComparisonReport report;
+  private final List<MoneyFaces> faces;
   private final Other other;
   private final String currency;
   private final int width;
   private final List<String> lines = new ArrayList<>();
 
-  private ComparisonTerminalView(ComparisonReport report, int width) {
+  private ComparisonTerminalView(ComparisonReport report, List<MoneyFaces> faces, int width) {
     this.report = report;
+    this.faces = faces;
     this.width = width;
     other = report.others().get(0);
     currency = report.first().farm().currency();
   }
 
-  /** The comparison as lines for a terminal of so many columns. */
-  public static List<String> of(ComparisonReport report, int width) {
+  /**
+   * The comparison as lines for a terminal of so many columns.
+   *
+   * @param faces how the money of each farm is printed, the first farm's first
+   */
+  public static List<String> of(ComparisonReport report, List<MoneyFaces> faces, int width) {
     List<String> lines =
         report.others().size() == 1
-            ? new ComparisonTerminalView(report, width).all()
-            : ScenariosTerminalView.of(report, width);
+            ? new ComparisonTerminalView(report, faces, width).all()
+            : ScenariosTerminalView.of(report, faces, width);
     lines.add("");
     lines.addAll(
         TerminalView.wrap(report.cautions().get(0) + " " + report.cautions().get(1), width));
@@ -51,9 +58,8 @@ public final class ComparisonTerminalView {
     lines.add("");
     lines.addAll(paddocks());
     lines.add("");
-    lines.add("What makes the difference");
-    lines.addAll(DifferenceTable.of(report.first(), other, width));
-    lines.addAll(TerminalView.wrap(DifferenceTable.NOTE, width));
+    lines.addAll(DifferenceTable.of("The second brings more", currency, other.difference(), width));
+    lines.addAll(DifferenceTable.notes(report.first(), "the first", report.others(), width));
     return lines;
   }
 
@@ -68,6 +74,8 @@ public final class ComparisonTerminalView {
   }
 
   private List<String> numbers() {
+    Side first = report.first();
+    Side second = other.side();
     TextTable table = TextTable.of("Number", "First", "Second");
     row(table, "Paddocks, ha", side -> Words.exact(side.farm().areaHa()));
     row(table, "Ewes joined", side -> Words.exact(side.farm().ewesJoined()));
@@ -78,19 +86,37 @@ public final class ComparisonTerminalView {
     row(table, "  in money", side -> currency + " " + Words.count(side.winterFeedCost()));
     row(table, "Lambs not marked, a year", side -> Words.count(side.lambsLost()));
     row(table, "  in money", side -> currency + " " + Words.count(side.lambCost()));
-    row(table, "Paddocks to resow", side -> Words.exact(side.verdicts().act()));
-    row(table, "  to hold joining ewes off", side -> Words.exact(side.verdicts().holdOff()));
-    row(table, "  to keep", side -> Words.exact(side.verdicts().keep()));
-    row(table, "  too close to call", side -> Words.exact(side.verdicts().tooClose()));
+    row(
+        table,
+        "Lambs less supplement, a year",
+        side -> currency + " " + Words.range(side.standingResult()));
+    row(table, "Paddocks to change", side -> Words.exact(side.calls().act()));
+    row(table, "  to keep joining ewes off", side -> Words.exact(side.calls().keepOff()));
+    row(table, "  changes not sure", side -> Words.exact(side.calls().unsure()));
+    row(table, "  to keep", side -> Words.exact(side.calls().keep()));
+    row(table, "  too close to call", side -> Words.exact(side.calls().undecided()));
     row(table, "The plan sows, ha", side -> Words.exact(side.hectaresSown()));
-    row(table, "  costs", side -> Words.money(currency, side.planCost()));
-    row(table, "  gains", side -> Words.money(currency, side.planNpv()));
+    table.row("  costs", cost(faces.get(0), first), cost(faces.get(1), second));
+    table.row("  gains", gain(faces.get(0), first), gain(faces.get(1), second));
+    table.row("  its sure changes alone", sure(faces.get(0), first), sure(faces.get(1), second));
     row(table, "  over years", side -> Words.exact(side.farm().horizonYears()));
     return table.lines(width);
   }
 
   private void row(TextTable table, String what, Function<Side, String> number) {
     table.row(what, number.apply(report.first()), number.apply(other.side()));
+  }
+
+  private String cost(MoneyFaces of, Side side) {
+    return currency + " " + of.withEnds(of.cost(), side.planCost());
+  }
+
+  private String gain(MoneyFaces of, Side side) {
+    return currency + " " + of.withEnds(of.gain(), side.gain());
+  }
+
+  private String sure(MoneyFaces of, Side side) {
+    return currency + " " + of.withEnds(of.rounded(side.sureGain().mean()), side.sureGain());
   }
 
   private List<String> paddocks() {
@@ -105,24 +131,22 @@ public final class ComparisonTerminalView {
       table.row(
           pair.name(),
           verdict(pair.first()),
-          gain(pair.first()),
+          gain(faces.get(0), pair.first()),
           verdict(pair.second()),
-          gain(pair.second()));
+          gain(faces.get(1), pair.second()));
     }
     return table.lines(width);
   }
 
   /** What to do, where the paddock is on that farm. */
   static String verdict(Optional<PaddockSide> paddock) {
-    return paddock
-        .map(side -> PaddockWords.verdict(side.call(), side.actionName()))
-        .orElse("not on this farm");
+    return paddock.map(ComparisonWords::verdict).orElse("not on this farm");
   }
 
-  private static String gain(Optional<PaddockSide> paddock) {
+  private static String gain(MoneyFaces of, Optional<PaddockSide> paddock) {
     return paddock
-        .filter(side -> side.npv().low() != 0 || side.npv().high() != 0)
-        .map(side -> Words.range(side.npv()))
+        .filter(side -> side.sure().isPresent())
+        .map(side -> of.withEnds(of.gain(side.number() - 1), side.gain()))
         .orElse("");
   }
 }

@@ -5,17 +5,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
 import swardcase.evidence.Assumption;
 import swardcase.report.FeedMonth;
 import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
+import swardcase.wording.MoneyFaces;
 import swardcase.wording.OestrogenWords;
 import swardcase.wording.PaddockWords;
 import swardcase.wording.PlanWords;
 import swardcase.wording.ReturnsWords;
 import swardcase.wording.SafeText;
+import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
 /**
@@ -30,6 +32,7 @@ public final class CsvView {
   public static Map<String, String> of(Report report) {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("paddocks.csv", paddocks(report));
+    files.put("plan.csv", plan(report));
     files.put("options.csv", options(report));
     files.put("old-share.csv", oldShare(report));
     files.put("years.csv", years(report));
@@ -45,12 +48,14 @@ public final class CsvView {
             "paddock",
             "area_ha",
             "call",
+            "sure",
             "action",
             "start",
             "cost",
-            "npv_low",
-            "npv_likely",
-            "npv_high",
+            "gain_mean",
+            "gain_low",
+            "gain_high",
+            "chance_pays",
             "old_share_low",
             "old_share_likely",
             "old_share_high",
@@ -60,29 +65,49 @@ public final class CsvView {
             "formononetin_percent_of_leaf",
             "oestrogen_rating",
             "reason"));
-    PaddockWords words = new PaddockWords(report.farm());
-    for (PaddockResult p : report.paddocks()) {
+    PaddockWords words = new PaddockWords(report, new MoneyFaces(report));
+    for (int i = 0; i < report.paddocks().size(); i++) {
+      PaddockResult p = report.paddocks().get(i);
       rows.add(
           List.of(
               p.name(),
               p.areaHa(),
               JsonView.word(p.call()),
+              p.sure().map(CsvView::yesNo).orElse(""),
               p.actionName(),
               PaddockWords.year(p.start(), ""),
-              p.cost().likely(),
-              p.npv().low(),
-              p.npv().likely(),
-              p.npv().high(),
+              p.cost().mean(),
+              p.gain().mean(),
+              p.gain().low(),
+              p.gain().high(),
+              p.gain().chancePays(),
               p.oldCultivarShare().low(),
               p.oldCultivarShare().likely(),
               p.oldCultivarShare().high(),
-              p.dryMatterLostKgPerHa().likely(),
-              p.supplementTonnes().likely(),
-              p.supplementCost().likely(),
-              p.formononetinPercentOfLeaf().<Object>map(Range::likely).orElse(""),
+              p.dryMatterLostKgPerHa().mean(),
+              p.supplementTonnes().mean(),
+              p.supplementCost().mean(),
+              p.formononetinPercentOfLeaf().<Object>map(Drawn::mean).orElse(""),
               OestrogenWords.rating(p.oestrogenRating()),
-              words.reason(p)));
+              words.reason(i)));
     }
+    return text(rows);
+  }
+
+  /** The rows of the changes add up to the total; so do those of the parts. */
+  private static String plan(Report report) {
+    PlanResult plan = report.plan();
+    List<List<Object>> rows = new ArrayList<>();
+    rows.add(List.of("row", "what", "gain_mean"));
+    report.paddocks().stream()
+        .filter(PaddockResult::isInPlan)
+        .forEach(p -> rows.add(List.of("paddock", p.name(), p.gain().mean())));
+    plan.farmWide()
+        .forEach(rule -> rows.add(List.of("farm-wide", rule.what(), rule.gain().mean())));
+    rows.add(List.of("shared", PlanWords.shared(plan.shared().mean()), plan.shared().mean()));
+    rows.add(List.of("total", Texts.get("plan.total"), plan.gain().mean()));
+    plan.parts()
+        .forEach(part -> rows.add(List.of("part", JsonView.word(part.what()), part.mean())));
     return text(rows);
   }
 
@@ -94,19 +119,23 @@ public final class CsvView {
             "action",
             "start",
             "cost_per_ha",
-            "npv_low",
-            "npv_likely",
-            "npv_high",
+            "gain_mean",
+            "gain_low",
+            "gain_high",
+            "chance_pays",
             "annuity_per_ha",
+            "step_over",
+            "step_gain",
+            "sure",
             "irr",
             "mirr",
             "payback_years",
-            "peak_debt",
             "benefit_cost",
             "chosen",
             "why_not"));
-    PaddockWords words = new PaddockWords(report.farm());
-    for (PaddockResult p : report.paddocks()) {
+    PaddockWords words = new PaddockWords(report, new MoneyFaces(report));
+    for (int i = 0; i < report.paddocks().size(); i++) {
+      PaddockResult p = report.paddocks().get(i);
       for (PaddockResult.OptionResult o : p.options()) {
         ReturnsWords returns = ReturnsWords.of(o.returns(), report.farm().horizonYears());
         rows.add(
@@ -114,18 +143,21 @@ public final class CsvView {
                 p.name(),
                 o.name(),
                 PaddockWords.year(o.start(), ""),
-                o.costPerHa().likely(),
-                o.npv().low(),
-                o.npv().likely(),
-                o.npv().high(),
-                o.annuityPerHa().likely(),
+                o.costPerHa().mean(),
+                o.gain().mean(),
+                o.gain().low(),
+                o.gain().high(),
+                o.gain().chancePays(),
+                o.annuityPerHa().mean(),
+                o.step().overName(),
+                o.step().gain().mean(),
+                yesNo(o.step().sure()),
                 returns.irr(),
                 returns.mirr(),
                 returns.payback(),
-                o.returns().peakDebt(),
                 returns.benefitCost(),
-                o.chosen() ? "yes" : "no",
-                words.whyNot(o)));
+                yesNo(o.chosen()),
+                words.whyNot(i, o)));
       }
     }
     return text(rows);
@@ -143,8 +175,8 @@ public final class CsvView {
                   p.name(),
                   o.name(),
                   PaddockWords.year(o.start(), ""),
-                  o.chosen() ? "yes" : "no",
-                  o.cheapest() ? "yes" : "no",
+                  yesNo(o.chosen()),
+                  yesNo(o.cheapest()),
                   report.plan().years().get(t).year(),
                   o.oldShareByYear().get(t)));
         }
@@ -159,24 +191,32 @@ public final class CsvView {
         List.of(
             "year",
             "work",
+            "discounted",
             "cost",
+            "labour",
             "supplement_saved",
             "lambs_saved",
             "other",
             "net",
             "cumulative",
+            "without",
+            "with",
             "old_share"));
     for (PlanResult.PlanYear y : report.plan().years()) {
       rows.add(
           List.of(
               y.year(),
               PlanWords.work(y.work()),
+              y.mean(),
               y.cost(),
+              y.labour(),
               y.supplementSaved(),
               y.lambsSaved(),
               y.other(),
               y.net(),
               y.cumulative(),
+              y.without(),
+              y.with(),
               y.oldShare()));
     }
     return text(rows);
@@ -201,7 +241,7 @@ public final class CsvView {
       rows.add(
           List.of(
               Words.shortName(m.month()),
-              m.winter() ? "yes" : "no",
+              yesNo(m.winter()),
               m.demandMjPerHa(),
               m.eatenMjPerHa(),
               m.boughtMjPerHa(),
@@ -233,6 +273,10 @@ public final class CsvView {
     return text(rows);
   }
 
+  private static String yesNo(boolean yes) {
+    return yes ? "yes" : "no";
+  }
+
   /** Rows as the text of a file. */
   static String text(List<List<Object>> rows) {
     return rows.stream()
@@ -242,7 +286,7 @@ public final class CsvView {
 
   private static String cell(Object value) {
     if (value instanceof Double number) {
-      return Words.sixDigits(number);
+      return Words.fifteenDigits(number);
     }
     String text = SafeText.of(String.valueOf(value));
     return text.matches("[^\",;]*") ? text : '"' + text.replace("\"", "\"\"") + '"';

@@ -8,8 +8,8 @@ import swardcase.wording.ExplanationWords.Moved;
 import swardcase.wording.OestrogenWords;
 
 /**
- * An explanation as an indented tree: each number with its formula, then its parts; below a number
- * with a range, the inputs that move it most.
+ * An explanation as an indented tree: each number with its formula, then its parts; below the one
+ * that is asked for, the inputs that move it most.
  */
 public final class ExplainView {
 
@@ -33,6 +33,7 @@ public final class ExplainView {
         .oestrogen()
         .ifPresent(
             rated -> view.lines.addAll(OestrogenWords.explained(rated.rating(), rated.rule())));
+    view.lines.add(ExplanationWords.head(report));
     view.add(new ExplanationWords(report), 0);
     return view.lines;
   }

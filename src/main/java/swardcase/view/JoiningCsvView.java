@@ -56,7 +56,7 @@ public final class JoiningCsvView {
         cell.days(),
         cell.daysIn(),
         cell.lost().low(),
-        cell.lost().likely(),
+        cell.lost().mean(),
         cell.lost().high(),
         cell.chanceRight(),
         row.unknown() ? "yes" : "no",

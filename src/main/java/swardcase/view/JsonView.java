@@ -1,6 +1,8 @@
 package swardcase.view;
 
 import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonInclude.Include;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import com.fasterxml.jackson.annotation.PropertyAccessor;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -12,7 +14,9 @@ import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.cfg.MapperConfig;
+import com.fasterxml.jackson.databind.introspect.Annotated;
 import com.fasterxml.jackson.databind.introspect.AnnotatedClass;
+import com.fasterxml.jackson.databind.introspect.AnnotatedMember;
 import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
@@ -27,6 +31,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
+import swardcase.report.PaddockResult;
+import swardcase.report.PlanResult;
 import swardcase.wording.Words;
 
 /**
@@ -36,7 +42,7 @@ public final class JsonView {
 
   private static final ObjectMapper MAPPER =
       JsonMapper.builder()
-          .annotationIntrospector(new EnumWords())
+          .annotationIntrospector(new Spelling())
           .visibility(PropertyAccessor.IS_GETTER, Visibility.NONE)
           .addMixIn(Assumption.class, FlatAssumption.class)
           .addModule(
@@ -48,12 +54,12 @@ public final class JsonView {
                   .addSerializer(MonthDay.class, write((day, to) -> to.writeString("" + day)))
                   .addSerializer(OptionalInt.class, write(JsonView::optional))
                   .addSerializer(OptionalDouble.class, write(JsonView::optional))
-                  .addSerializer(raw(Optional.class), write(JsonView::optional)))
+                  .addSerializer(raw(Optional.class), new OptionalWriter()))
           .build();
 
   private JsonView() {}
 
-  /** The report as text, with a line break at its end; numbers have six significant digits. */
+  /** The report as text, with a line break at its end; numbers have fifteen significant digits. */
   public static String of(Record report) {
     DefaultIndenter indent = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter printer =
@@ -82,9 +88,23 @@ public final class JsonView {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  /** Writes constants that say nothing else in lower-case words. */
-  private static final class EnumWords extends JacksonAnnotationIntrospector {
+  /** Whether a component of a record is left out where it is empty; all others are null there. */
+  public static boolean leavesOut(Class<?> record, String component) {
+    return record == PaddockResult.class && component.equals("sure")
+        || record == PlanResult.class && component.equals("careful");
+  }
+
+  /** Writes constants that say nothing else in lower-case words, and leaves out what may be. */
+  private static final class Spelling extends JacksonAnnotationIntrospector {
     private static final long serialVersionUID = 1;
+
+    @Override
+    public JsonInclude.Value findPropertyInclusion(Annotated of) {
+      return of instanceof AnnotatedMember member
+              && leavesOut(member.getDeclaringClass(), member.getName())
+          ? JsonInclude.Value.construct(Include.NON_EMPTY, Include.ALWAYS)
+          : super.findPropertyInclusion(of);
+    }
 
     @Override
     public String[] findEnumValues(
@@ -114,7 +134,7 @@ public final class JsonView {
   }
 
   private static void number(Double value, JsonGenerator to) throws IOException {
-    to.writeNumber(Words.sixDigits(value));
+    to.writeNumber(Words.fifteenDigits(value));
   }
 
   private static void optional(OptionalDouble value, JsonGenerator to) throws IOException {
@@ -133,8 +153,17 @@ public final class JsonView {
     }
   }
 
-  private static void optional(Optional<?> value, JsonGenerator to) throws IOException {
-    to.writePOJO(value.orElse(null));
+  private static final class OptionalWriter extends JsonSerializer<Optional<?>> {
+    @Override
+    public void serialize(Optional<?> value, JsonGenerator to, SerializerProvider provider)
+        throws IOException {
+      to.writePOJO(value.orElse(null));
+    }
+
+    @Override
+    public boolean isEmpty(SerializerProvider provider, Optional<?> value) {
+      return value.isEmpty();
+    }
   }
 
   @SuppressWarnings("unchecked") // Class<Optional> stands for Optional of anything

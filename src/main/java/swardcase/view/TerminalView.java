@@ -2,13 +2,14 @@ package swardcase.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
 import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
 import swardcase.report.Reproduction;
 import swardcase.report.WinterFeed;
 import swardcase.wording.HowSureWords;
+import swardcase.wording.MoneyFaces;
 import swardcase.wording.OestrogenWords;
 import swardcase.wording.PaddockWords;
 import swardcase.wording.PlanWords;
@@ -24,30 +25,26 @@ public final class TerminalView {
 
   /** The summary as lines for a terminal of so many columns. */
   public static List<String> of(Report report, int width) {
+    MoneyFaces faces = new MoneyFaces(report);
     String currency = report.farm().currency();
     List<String> lines = new ArrayList<>();
     lines.add(report.farm().name() + ", " + report.farm().date());
     lines.add("");
-    lines.add(PlanWords.headline(report.plan()));
+    lines.addAll(wrap(PlanWords.headline(report), width));
     lines.add("");
-    lines.addAll(threeNumbers(report, currency, width));
+    lines.addAll(threeNumbers(report, faces, width));
     lines.add("");
-    lines.addAll(paddocks(report, currency, width));
+    lines.addAll(paddocks(report, faces, width));
     lines.add("");
-    PaddockWords words = new PaddockWords(report.farm());
-    for (PaddockResult paddock : report.paddocks()) {
-      String find =
-          paddock
-              .deciding()
-              .map(input -> " What would settle it soonest: " + input + ".")
-              .orElse("");
-      lines.addAll(wrap(paddock.name() + ": " + words.reason(paddock) + find, width));
+    PaddockWords words = new PaddockWords(report, faces);
+    for (int i = 0; i < report.paddocks().size(); i++) {
+      lines.addAll(wrap(report.paddocks().get(i).name() + ": " + words.reason(i), width));
     }
     report
         .howSure()
         .ifPresent(
             found -> {
-              HowSureWords sure = new HowSureWords(report, found);
+              HowSureWords sure = new HowSureWords(report, found, faces);
               lines.add("");
               lines.add("How sure?");
               sure.howSure().forEach(line -> lines.addAll(wrap("- " + line, width)));
@@ -57,7 +54,7 @@ public final class TerminalView {
             });
     lines.add("");
     lines.add("The plan");
-    PlanWords.notes(report).forEach(note -> lines.addAll(wrap("- " + note, width)));
+    PlanWords.notes(report, faces).forEach(note -> lines.addAll(wrap("- " + note, width)));
     if (!report.notices().isEmpty()) {
       lines.add("");
       lines.add("Please note");
@@ -68,11 +65,12 @@ public final class TerminalView {
     return lines;
   }
 
-  private static List<String> threeNumbers(Report report, String currency, int width) {
+  private static List<String> threeNumbers(Report report, MoneyFaces faces, int width) {
     WinterFeed feed = report.winterFeed();
     Reproduction ewes = report.reproduction();
     PlanResult plan = report.plan();
-    TextTable table = TextTable.of("A year, as things stand", "likely (range)", "in money");
+    String currency = report.farm().currency();
+    TextTable table = TextTable.of("A year, as things stand", "mean (range)", "in money");
     table.row(
         "Winter feed short, outdated clover",
         Words.range(feed.supplementTonnes()) + " t " + report.farm().supplement(),
@@ -83,12 +81,26 @@ public final class TerminalView {
         Words.money(currency, ewes.costPerYear()));
     table.row(
         "Plan over " + report.farm().horizonYears() + " years",
-        "costs " + Words.money(currency, plan.cost()),
-        "gains " + Words.money(currency, plan.npv()));
+        plan.keepsAll()
+            ? "costs nothing"
+            : "costs " + currency + " " + faces.withEnds(faces.cost(), plan.cost()),
+        plan.keepsAll()
+            ? "gains nothing"
+            : "gains " + currency + " " + faces.withEnds(faces.gain(), plan.gain()));
+    if (plan.calls().unsure() > 0) {
+      table.row(
+          "Its sure changes alone",
+          "",
+          "gain "
+              + currency
+              + " "
+              + faces.withEnds(faces.rounded(plan.sureGain().mean()), plan.sureGain()));
+    }
     return table.lines(width);
   }
 
-  private static List<String> paddocks(Report report, String currency, int width) {
+  private static List<String> paddocks(Report report, MoneyFaces faces, int width) {
+    String currency = report.farm().currency();
     TextTable table =
         TextTable.of(
             "Paddock",
@@ -99,23 +111,32 @@ public final class TerminalView {
             ">Gain " + currency + " (range)",
             ">Winter feed lost kg/ha",
             "Oestrogen");
-    for (PaddockResult paddock : report.paddocks()) {
+    for (int i = 0; i < report.paddocks().size(); i++) {
+      PaddockResult paddock = report.paddocks().get(i);
       boolean acts = paddock.start().isPresent();
       table.row(
           paddock.name(),
           Words.exact(paddock.areaHa()),
           PaddockWords.verdict(paddock),
           PaddockWords.year(paddock.start(), ""),
-          acts ? Words.likely(paddock.cost()) : "",
-          acts ? Words.range(paddock.npv()) : "",
+          acts ? faces.number(faces.cost(i)) : "",
+          acts ? faces.withEnds(faces.gain(i), paddock.gain()) : "",
           amount(paddock.dryMatterLostKgPerHa()),
           OestrogenWords.rating(paddock.oestrogenRating()));
+    }
+    if (!report.plan().keepsAll()) {
+      sum(table, PlanWords.shared(faces.shared()), "", faces.number(faces.shared()));
+      sum(table, "The plan", faces.number(faces.cost()), faces.number(faces.gain()));
     }
     return table.lines(width);
   }
 
-  private static String amount(Range range) {
-    return range.high() == 0 ? "0" : Words.range(range);
+  private static void sum(TextTable table, String what, String cost, String gain) {
+    table.row(what, "", "", "", cost, gain, "", "");
+  }
+
+  private static String amount(Drawn of) {
+    return of.high() == 0 ? "0" : Words.range(of);
   }
 
   /** Text broken into lines of a terminal's width, later lines set in. */

@@ -1,56 +1,180 @@
 package swardcase.wording;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import swardcase.chance.Drawn;
 import swardcase.chance.Range;
+import swardcase.decision.Amount;
 import swardcase.decision.Explanation;
 import swardcase.decision.Explanation.Joined;
 import swardcase.decision.Quantity;
 import swardcase.evidence.Assumption;
 import swardcase.report.ExplanationReport;
 
-/** An explained number in words: its name and value, its formula, its movers, its parts. */
+/**
+ * An explained number in words: its name and value, its formula, its movers, its parts.
+ *
+ * <p>A mean is printed so that a reader can reckon with it, money to the whole and all else to four
+ * significant digits, while the ends beside it have the digits they deserve. Means that add up do
+ * so as printed ({@link RoundedSums}).
+ */
 public final class ExplanationWords {
 
   private static final String MONEY = "money";
+  private static final double FINEST = 1e-6;
 
   private final Explanation of;
   private final String currency;
+  private final boolean workedAtLikely;
+  private final double step;
+  private final double mean;
+  private final OptionalDouble likelyStep;
 
   /** The words of the explained number. */
   public ExplanationWords(ExplanationReport report) {
-    this(report.number(), report.currency());
+    this(report.number(), report.currency(), false);
   }
 
-  private ExplanationWords(Explanation of, String currency) {
+  private ExplanationWords(Explanation of, String currency, boolean workedAtLikely) {
+    this(
+        of,
+        currency,
+        workedAtLikely,
+        step(of),
+        of.amount().mean().orElse(0),
+        OptionalDouble.empty());
+  }
+
+  private ExplanationWords(
+      Explanation of,
+      String currency,
+      boolean workedAtLikely,
+      double step,
+      double mean,
+      OptionalDouble likelyStep) {
     this.of = of;
     this.currency = currency;
+    this.workedAtLikely = workedAtLikely;
+    this.step = step;
+    this.mean = RoundedSums.total(mean, step);
+    this.likelyStep = likelyStep;
+  }
+
+  private static double step(Explanation of) {
+    double size = of.amount().mean().orElse(0);
+    return of.unit().equals(MONEY) ? 1 : fine(size);
+  }
+
+  /** The step of four significant digits. */
+  private static double fine(double size) {
+    return Math.max(FINEST, Words.step(size, size) / 100);
+  }
+
+  /** What the numbers are, for the head of an explanation. */
+  public static String head(ExplanationReport report) {
+    return Texts.get("explain.head", Words.exact(report.draws()), Long.toString(report.seed()));
   }
 
   /** What it is and how much: {@code ewes joined: 500 ewes}. */
   public String amount() {
     String name = Texts.of("explain", of.what(), of.names().toArray());
-    return name + ": " + amount(of.value(), of.unit());
+    Amount amount = of.amount();
+    if (amount.given().isPresent()) {
+      return name + ": " + given(amount.given().get());
+    }
+    List<String> told = new ArrayList<>();
+    amount.mean().ifPresent(any -> told.add(overDraws(amount.drawn())));
+    likely().ifPresent(likely -> told.add(Texts.get("explain.atLikely", reckoned(likely))));
+    return name + ": " + String.join("; ", told);
+  }
+
+  /** Where means make the mean, nobody needs to know more. */
+  private OptionalDouble likely() {
+    boolean needed = workedAtLikely || !of.isOfMeans() || of.amount().mean().isEmpty();
+    return needed ? of.amount().atLikely() : OptionalDouble.empty();
+  }
+
+  private String overDraws(Optional<Drawn> drawn) {
+    String middle = unit(mean == 0 ? Words.exact(mean) : Words.rounded(mean, step));
+    return drawn
+        .filter(ends -> !Words.readsAsOne(ends))
+        .map(ends -> Texts.get("explain.drawn", middle, Words.ends(ends)))
+        .orElseGet(
+            () ->
+                drawn.map(Drawn::isExact).orElse(false)
+                    ? middle
+                    : Texts.get("explain.mean", middle));
   }
 
   /** How it is put together; empty for an input and for what is merely counted. */
   public Optional<String> formula() {
     Quantity what = of.what();
-    return Texts.has("explain.how." + what.name())
-        ? Optional.of(Texts.of("explain.how", what, of.names().toArray()))
-        : Optional.empty();
+    if (!Texts.has("explain.how." + what.name())) {
+      return Optional.empty();
+    }
+    String how = Texts.of("explain.how", what, of.names().toArray());
+    boolean once = of.joined() != Joined.MODEL && !of.isOfMeans() && of.amount().given().isEmpty();
+    return Optional.of(once ? Texts.get("explain.once", how) : how);
   }
 
   /** Mark, source and who set it; of an input only. */
   public Optional<String> origin() {
-    return of.joined() == Joined.INPUT
-        ? Optional.of(origin(of.movers().get(0).input()))
-        : Optional.empty();
+    return of.input().map(ExplanationWords::origin);
   }
 
   /** Its parts in order. */
   public List<ExplanationWords> parts() {
-    return of.parts().stream().map(part -> new ExplanationWords(part, currency)).toList();
+    if (!of.isOfMeans()) {
+      return of.parts().stream().map(this::partAtLikely).toList();
+    }
+    if (!isSum()) {
+      return of.parts().stream().map(part -> new ExplanationWords(part, currency, false)).toList();
+    }
+    double[] rounded = RoundedSums.parts(mean, means(), step);
+    List<ExplanationWords> parts = new ArrayList<>();
+    for (int k = 0; k < rounded.length; k++) {
+      double face = sign(k) * rounded[k];
+      Explanation part = of.parts().get(k);
+      parts.add(new ExplanationWords(part, currency, false, step, face, OptionalDouble.empty()));
+    }
+    return parts;
+  }
+
+  private boolean isSum() {
+    return switch (of.joined()) {
+      case SUM, DIFFERENCE, EXCESS -> true;
+      case PRODUCT, QUOTIENT, MODEL, INPUT -> false;
+    };
+  }
+
+  /** What is added up is rounded as the sum is. */
+  private ExplanationWords partAtLikely(Explanation part) {
+    return new ExplanationWords(
+        part,
+        currency,
+        of.joined() != Joined.MODEL,
+        step(part),
+        part.amount().mean().orElse(0),
+        isSum() ? OptionalDouble.of(likelyStep()) : OptionalDouble.empty());
+  }
+
+  private double likelyStep() {
+    return likelyStep.orElseGet(() -> fine(of.amount().likely().orElse(0)));
+  }
+
+  /** The parts as they are added. */
+  private double[] means() {
+    double[] means = new double[of.parts().size()];
+    for (int k = 0; k < means.length; k++) {
+      means[k] = sign(k) * of.parts().get(k).amount().mean().orElseThrow();
+    }
+    return means;
+  }
+
+  private int sign(int part) {
+    return of.joined() == Joined.DIFFERENCE && part > 0 ? -1 : 1;
   }
 
   /** The inputs that move it, most first; the head of that list is {@link #moversHead}. */
@@ -68,14 +192,14 @@ public final class ExplanationWords {
 
   private Moved mover(Explanation.Mover mover) {
     Assumption input = mover.input();
-    double step = Words.step(of.value());
+    double digits = of.amount().drawn().map(Words::step).orElse(step);
     return new Moved(
         Texts.get(
             "explain.mover",
-            input.name(),
-            amount(input.range(), input.unit()),
-            Words.rounded(mover.atLow(), step),
-            Words.rounded(mover.atHigh(), step)),
+            mover.name(),
+            unit(Words.range(input.range()), input.unit()),
+            Words.rounded(mover.atLow(), digits),
+            Words.rounded(mover.atHigh(), digits)),
         origin(input));
   }
 
@@ -97,18 +221,29 @@ public final class ExplanationWords {
         : Texts.get("explain.origin", mark, input.source(), setBy);
   }
 
-  private String amount(Range value, String unit) {
-    if (unit.equals(MONEY)) {
-      return Words.money(currency, value);
-    }
-    String number = value.isExact() ? exact(value.likely()) : Words.range(value);
-    return unit.isEmpty() || unit.equals("-") ? number : number + " " + unit;
+  private String given(Range range) {
+    return range.isExact() ? reckoned(range.likely()) : unit(Words.range(range));
   }
 
-  /** Parts are shown so that a reader can reckon with them: four significant digits. */
-  private static String exact(double value) {
-    return value == Math.rint(value)
-        ? Words.exact(value)
-        : Words.rounded(value, Words.step(value, value) / 100);
+  private String reckoned(double value) {
+    if (of.unit().equals(MONEY)) {
+      return unit(Words.whole(value));
+    }
+    return unit(
+        likelyStep.isPresent()
+            ? Words.exact(RoundedSums.total(value, likelyStep.getAsDouble()))
+            : value == Math.rint(value) ? Words.exact(value) : Words.figures(value));
+  }
+
+  private String unit(String number) {
+    return unit(number, of.unit());
+  }
+
+  private String unit(String number, String unit) {
+    if (unit.equals(MONEY)) {
+      return currency + " " + number;
+    }
+    boolean none = unit.isEmpty() || unit.equals("-");
+    return none ? number : number + " " + unit.replace(MONEY, currency);
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import swardcase.chance.Range;
+import swardcase.report.Gain;
 import swardcase.report.HowSureReport;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.BreakEvenLine.Place;
@@ -16,15 +16,15 @@ public final class HowSureWords {
 
   private static final Set<String> AS_PER_CENT = Set.of("-", "fraction", "per year");
 
-  private final String currency;
-  private final boolean keepsAll;
+  private final Report report;
   private final HowSureReport sure;
+  private final MoneyFaces faces;
 
   /** Words of the findings of a report. */
-  public HowSureWords(Report report, HowSureReport sure) {
+  public HowSureWords(Report report, HowSureReport sure, MoneyFaces faces) {
+    this.report = report;
     this.sure = sure;
-    currency = report.farm().currency();
-    keepsAll = report.plan().keepsAll();
+    this.faces = faces;
   }
 
   /** What could be found out. */
@@ -57,28 +57,29 @@ public final class HowSureWords {
   /** Sentences that answer "How sure?" */
   public List<String> howSure() {
     List<String> lines = new ArrayList<>();
-    if (keepsAll) {
+    if (report.plan().keepsAll()) {
       lines.add(Texts.get("howSure.keepsAll"));
     } else {
-      Range npv = sure.npv();
+      Gain gain = report.plan().gain();
       lines.add(
           Texts.get(
-              npv.isExact() ? "howSure.paysExactly" : "howSure.pays",
-              Chances.outOfTen(sure.chanceItPays()),
-              Words.likelyMoney(currency, npv),
-              Words.ends(npv)));
+              gain.drawn().isExact() ? "howSure.paysExactly" : "howSure.pays",
+              Chances.outOfTen(gain.chancePays()),
+              faces.money(faces.gain()),
+              PaddockWords.end(faces, gain.low()),
+              PaddockWords.end(faces, gain.high())));
       lines.add(
           Texts.get(
               sure.lossLimit() > 0 ? "howSure.loses" : "howSure.losesAny",
               Chances.outOfTen(sure.chanceOfUnbearableLoss()),
-              Words.aboutMoney(currency, sure.lossLimit())));
+              faces.about(sure.lossLimit())));
     }
     lines.add(
         Texts.get(
-            "howSure.draws",
+            report.plan().keepsAll() ? "howSure.drawsAlone" : "howSure.draws",
             Words.exact(sure.draws()),
             sure.seed(),
-            Words.aboutMoney(currency, 2 * sure.npvStandardError())));
+            faces.about(2 * sure.npvStandardError())));
     return lines;
   }
 
@@ -89,16 +90,20 @@ public final class HowSureWords {
       lines.add(Texts.get("before.nothing"));
     }
     for (FindOut each : sure.findOut()) {
-      String worth = Words.aboutMoney(currency, each.value());
+      String worth = faces.about(each.value());
       lines.add(
           each.price().isPresent()
               ? Texts.get(
                   "before.buy",
                   Texts.capital(what(each)),
                   worth,
-                  Words.aboutMoney(currency, each.price().getAsDouble()),
+                  faces.about(each.price().getAsDouble()),
                   advice(each))
-              : Texts.get("before.know", lowerFirst(what(each)), worth, advice(each)));
+              : Texts.get(
+                  "before.know",
+                  lowerFirst(what(each)).replace(": ", " of "),
+                  worth,
+                  advice(each)));
     }
     return lines;
   }

@@ -2,21 +2,17 @@ package swardcase.wording;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
-import swardcase.chance.Range;
 import swardcase.report.Call;
 import swardcase.report.PaddockResult;
-import swardcase.report.PaddockResult.GainParts;
 import swardcase.report.PaddockResult.OptionResult;
-import swardcase.report.PaddockResult.WhyNot;
 import swardcase.report.Reason;
 import swardcase.report.Report;
+import swardcase.report.WhyNot;
 
 /** What is done with a paddock and why, in sentences with the deciding number in them. */
 public final class PaddockWords {
-
-  /** Sums of money below this are not worth a word. */
-  private static final double SMALL = 10;
 
   /** A share of old clover below this is printed as none. */
   private static final double HALF_PER_CENT = 0.005;
@@ -24,25 +20,30 @@ public final class PaddockWords {
   /** Year in between at which the share of old clover is told. */
   private static final int LATER = 5;
 
-  private final String currency;
-  private final int years;
+  private final Report report;
+  private final MoneyFaces faces;
 
-  /** Words of the paddocks of a farm. */
-  public PaddockWords(Report.FarmHead farm) {
-    currency = farm.currency();
-    years = farm.horizonYears();
+  /** Words of the paddocks of a report. */
+  public PaddockWords(Report report, MoneyFaces faces) {
+    this.report = report;
+    this.faces = faces;
   }
 
-  /** What to do with a paddock in a few words: the action where the draws speak for it. */
+  /** What to do with a paddock in a few words: the action where the plan has one. */
   public static String verdict(Call call, String actionName) {
     return call == Call.ACT || call == Call.KEEP_OFF
         ? Texts.capital(actionName)
         : Texts.of("reason", call);
   }
 
-  /** The same of a paddock. */
+  /** The same of a paddock; that a change is not sure is said. */
   public static String verdict(PaddockResult paddock) {
-    return verdict(paddock.call(), paddock.actionName());
+    return verdict(paddock.call(), paddock.actionName(), paddock.sure());
+  }
+
+  static String verdict(Call call, String actionName, Optional<Boolean> sure) {
+    String verdict = verdict(call, actionName);
+    return sure.orElse(true) ? verdict : Texts.get("reason.notSure", verdict);
   }
 
   /** A calendar year; {@code none} where there is none. */
@@ -50,15 +51,42 @@ public final class PaddockWords {
     return year.isPresent() ? Integer.toString(year.getAsInt()) : none;
   }
 
-  /** The reason in a sentence or two. */
-  public String reason(PaddockResult paddock) {
+  /** The reason in a sentence or more: why, how sure, and what would settle it. */
+  public String reason(int place) {
+    PaddockResult paddock = report.paddocks().get(place);
+    List<String> sentences = new ArrayList<>();
+    sentences.add(why(place, paddock));
+    if (paddock.sure().isPresent()) {
+      step(place, paddock, sentences);
+    }
+    if (!paddock.sure().orElse(true)) {
+      notSure(place, paddock, sentences);
+    } else if (paddock.nearLine()) {
+      sentences.add(Texts.get("reason.nearKeeping"));
+    }
+    paddock.settles().ifPresent(input -> sentences.add(Texts.get("reason.settles", input)));
+    return String.join(" ", sentences);
+  }
+
+  private String why(int place, PaddockResult paddock) {
     Reason reason = paddock.reason();
     return switch (reason.kind()) {
-      case PAYS -> gains(paddock.parts().orElseThrow()) + " " + within(paddock);
+      case GAINS -> gains(place, paddock);
       case NOTHING_ELSE, NOTHING_TO_GAIN -> Texts.of("reason", reason.kind());
-      case EFFORT, SELDOM -> {
-        OptionResult best = option(paddock);
-        yield Texts.of("reason", reason.kind(), best.name(), money(best.npv().likely()));
+      case SELDOM, CLOSE, LIMIT -> {
+        OptionResult option = option(paddock);
+        yield Texts.of(
+            "reason",
+            reason.kind(),
+            option.name(),
+            gainsOrLoses(faces.option(place, option)),
+            end(faces, option.gain().low()),
+            end(faces, option.gain().high()),
+            option
+                .whyNot()
+                .flatMap(WhyNot::limit)
+                .map(limit -> Texts.of("plan.limit", limit))
+                .orElse(Texts.get("reason.theLimits")));
       }
       case NOT_ARABLE -> Texts.of("reason", reason.kind(), found(reason));
       case WOULD_LOSE -> {
@@ -68,10 +96,9 @@ public final class PaddockWords {
             reason.kind(),
             found(reason),
             sowing.name(),
-            money(reason.cost().orElseThrow()),
-            money(Math.max(0, -sowing.npv().likely())));
+            money(faces.rounded(reason.cost().orElseThrow())),
+            signed("reason.wouldGain", faces.option(place, sowing)));
       }
-      case CLOSE_TO_EFFORT, CLOSE -> close(paddock);
     };
   }
 
@@ -86,74 +113,115 @@ public final class PaddockWords {
         : Texts.get("reason.old", Words.percent(old));
   }
 
-  /** What the action alone brings, part by part; small parts are left out. */
-  private String gains(GainParts brought) {
-    List<String> parts = new ArrayList<>();
-    add(parts, "reason.lambs", brought.lambs());
-    add(parts, "reason.feed", brought.feed());
-    add(parts, "reason.crops", brought.crops());
-    add(parts, "reason.feedLost", -brought.feed());
-    return parts.isEmpty()
-        ? Texts.get("reason.together")
-        : Texts.get("reason.parts", years, String.join(", ", parts));
-  }
-
-  private void add(List<String> parts, String key, double value) {
-    if (value >= SMALL) {
-      parts.add(Texts.get(key, money(value)));
+  /** What the choice brings, part by part; together the parts are its gain. */
+  private String gains(int place, PaddockResult paddock) {
+    double[] rounded = faces.parts(place);
+    List<String> more = new ArrayList<>();
+    List<String> less = new ArrayList<>();
+    for (int k = 0; k < rounded.length; k++) {
+      if (rounded[k] != 0) {
+        String key = rounded[k] < 0 ? "reason.less" : "reason.more";
+        String part = Texts.of(key, paddock.parts().get(k).what(), money(Math.abs(rounded[k])));
+        (rounded[k] < 0 ? less : more).add(part);
+      }
     }
-  }
-
-  /** On its own, and as the plan's last piece. */
-  private String within(PaddockResult paddock) {
-    Range within = paddock.npv();
-    Range alone = paddock.npvAlone();
-    boolean alike = alone.likely() < 0 == within.likely() < 0;
-    return Texts.get(
-        alike ? "reason.within" : "reason.withinBut",
-        gainsOrLoses(alone),
-        currency + " " + Words.rounded(Math.abs(within.likely()), Words.step(within)),
-        gainsOrLoses(within));
-  }
-
-  private String close(PaddockResult paddock) {
-    OptionResult option = option(paddock);
-    Range npv = option.npv();
-    double step = Words.step(npv);
-    String counted = paddock.start().isPresent() ? Texts.get("reason.counted") + " " : "";
-    String likely = Texts.get("reason.likely", option.name(), gainsOrLoses(npv));
-    return counted
-        + (paddock.reason().kind() == Reason.Kind.CLOSE_TO_EFFORT
-            ? Texts.get("reason.closeToEffort", likely, Words.ends(npv), money(paddock.effort()))
+    String parts =
+        less.isEmpty()
+            ? String.join(", ", more)
             : Texts.get(
-                "reason.anything",
-                likely,
-                signed("reason.aGain", "reason.aLoss", npv.low(), step),
-                signed("reason.aGain", "reason.aLoss", npv.high(), step)));
-  }
-
-  private String gainsOrLoses(Range npv) {
-    return signed("reason.gains", "reason.loses", npv.likely(), Words.step(npv));
-  }
-
-  /** A gain or a loss with the digits that its range deserves. */
-  private String signed(String gain, String loss, double value, double step) {
+                "reason.moreLess",
+                more.isEmpty() ? Texts.get("reason.noMore") : String.join(", ", more),
+                String.join(", ", less));
     return Texts.get(
-        value < 0 ? loss : gain, currency + " " + Words.rounded(Math.abs(value), step));
+        parts.isEmpty() ? "reason.noParts" : "reason.parts",
+        report.farm().horizonYears(),
+        parts,
+        gainsOrLoses(faces.gain(place)),
+        Chances.outOfTen(paddock.gain().chancePays()));
   }
 
-  /** Why an option was not chosen; blank for the planned one. */
-  public String whyNot(OptionResult option) {
+  /** What the choice adds to the best cheaper one, where that is not keeping. */
+  private void step(int place, PaddockResult paddock, List<String> sentences) {
+    OptionResult chosen = paddock.option(paddock.action()).orElseThrow();
+    paddock
+        .option(chosen.step().over())
+        .ifPresent(
+            over -> {
+              double cheaper = faces.option(place, over);
+              sentences.add(
+                  Texts.get(
+                      "reason.step",
+                      over.name(),
+                      gainsOrLoses(cheaper),
+                      signed("reason.adds", faces.gain(place) - cheaper),
+                      Chances.outOfTen(chosen.step().gain().chancePays()),
+                      costsLess(over, chosen)));
+            });
+  }
+
+  private void notSure(int place, PaddockResult paddock, List<String> sentences) {
+    String line = Texts.get(paddock.nearLine() ? "reason.nearSure" : "reason.isNotSure");
+    sentences.add(line);
+    sentences.add(
+        paddock
+            .sureInstead()
+            .flatMap(paddock::option)
+            .map(
+                sure ->
+                    Texts.get(
+                        "reason.sureInstead", sure.name(), gainsOrLoses(faces.option(place, sure))))
+            .orElse(Texts.get("reason.sureIsKeeping")));
+  }
+
+  private String gainsOrLoses(double rounded) {
+    return signed("reason.gains", rounded);
+  }
+
+  private String signed(String key, double rounded) {
+    return signed(faces, key, rounded);
+  }
+
+  /** By one of three keys: of a gain, of a loss, and of what rounds to nothing. */
+  private static String signed(MoneyFaces faces, String key, double rounded) {
+    String sign = rounded > 0 ? "" : rounded < 0 ? ".less" : ".none";
+    return Texts.get(key + sign, faces.money(Math.abs(rounded)));
+  }
+
+  /** An end of a gain: {@code a loss of A$ 3,000}. */
+  static String end(MoneyFaces faces, double end) {
+    return signed(faces, "reason.aGain", faces.rounded(end));
+  }
+
+  /** Why an option was not chosen; blank for the chosen one. */
+  public String whyNot(int place, OptionResult option) {
     if (option.whyNot().isEmpty()) {
       return "";
     }
     WhyNot why = option.whyNot().get();
-    double npv = option.npv().likely();
+    double gain = faces.option(place, option);
+    Optional<OptionResult> other =
+        report.paddocks().get(place).options().stream()
+            .filter(each -> each.name().equals(why.than().orElse("")))
+            .findFirst();
+    double than = other.map(each -> faces.option(place, each)).orElse(0.0);
+    boolean isWithKeeping = !report.paddocks().get(place).isInPlan();
+    String alike = gain == than && why.than().isPresent() ? "whyNot.alike" : "whyNot";
     return Texts.of(
-        "whyNot",
+        isWithKeeping && why.kind() == WhyNot.Kind.RISK ? "whyNot.keeping" : alike,
         why.kind(),
-        money(why.kind() == WhyNot.Kind.LOSES ? -npv : npv),
-        money(why.plannedNpv().orElse(0)));
+        gainsOrLoses(gain),
+        why.than().orElse(""),
+        money(than),
+        why.limit().map(limit -> Texts.of("plan.limit", limit)).orElse(""),
+        other.map(each -> costsLess(each, option)).orElse(""));
+  }
+
+  /** A choice that is cheaper by the value of now may cost as much, but later. */
+  private static String costsLess(OptionResult cheaper, OptionResult than) {
+    boolean isLess =
+        cheaper.costPerHa().mean() < than.costPerHa().mean()
+            && !Words.mean(cheaper.costPerHa()).equals(Words.mean(than.costPerHa()));
+    return Texts.get(isLess ? "reason.costsLess" : "reason.costsLater");
   }
 
   /** How the share of old clover would move with an option; blank if that is not known. */
@@ -173,7 +241,7 @@ public final class PaddockWords {
         last);
   }
 
-  private String money(double value) {
-    return Words.aboutMoney(currency, Math.abs(value) < SMALL ? Math.rint(value) : value);
+  private String money(double rounded) {
+    return faces.money(rounded);
   }
 }

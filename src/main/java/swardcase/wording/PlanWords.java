@@ -1,13 +1,18 @@
 package swardcase.wording;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import swardcase.report.HowFound;
 import swardcase.report.HowFound.Choice;
 import swardcase.report.LoanAccount;
+import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
 import swardcase.report.PlanResult.Calls;
+import swardcase.report.PlanResult.RateEnds;
 import swardcase.report.PlanResult.Work;
 import swardcase.report.Report;
 
@@ -16,18 +21,45 @@ public final class PlanWords {
 
   private PlanWords() {}
 
-  /** The answer in a sentence. */
-  public static String headline(PlanResult plan) {
-    Calls calls = plan.calls();
-    if (calls.act() == 0 && calls.keepOff() == 0 && calls.undecided() == 0) {
+  /** The answer in a sentence or three: what is not sure this year, what to do, how sure. */
+  public static String headline(Report report) {
+    Calls calls = report.plan().calls();
+    if (calls.changes() == 0 && calls.undecided() == 0) {
       return Texts.get("headline.keepAll");
+    }
+    List<String> sentences = new ArrayList<>();
+    int year = report.plan().years().get(0).year();
+    String notSure =
+        report.paddocks().stream()
+            .filter(paddock -> !paddock.sure().orElse(true))
+            .filter(paddock -> paddock.start().orElse(0) == year)
+            .map(PaddockResult::name)
+            .collect(Collectors.joining(", "));
+    if (!notSure.isEmpty()) {
+      sentences.add(Texts.get("headline.thisYear", year, notSure));
     }
     List<String> parts = new ArrayList<>();
     add(parts, "headline.resow", calls.act());
     add(parts, "headline.holdOff", calls.keepOff());
     add(parts, "headline.keep", calls.keep());
     add(parts, "headline.findOut", calls.undecided());
-    return Texts.capital(String.join(", ", parts)) + ".";
+    sentences.add(Texts.capital(String.join(", ", parts)) + ".");
+    if (calls.changes() > 0) {
+      sentences.add(howSure(calls));
+    }
+    return String.join(" ", sentences);
+  }
+
+  private static String howSure(Calls calls) {
+    if (calls.unsure() == 0) {
+      return Texts.get(calls.changes() == 1 ? "headline.oneSure" : "headline.allSure");
+    }
+    return calls.unsure() == calls.changes()
+        ? Texts.get(calls.changes() == 1 ? "headline.oneUnsure" : "headline.allUnsure")
+        : Texts.get(
+            calls.unsure() == 1 ? "headline.unsureOne" : "headline.unsure",
+            calls.changes(),
+            calls.unsure());
   }
 
   /** What was looked at: area, flock, feed, years and rate. */
@@ -44,6 +76,11 @@ public final class PlanWords {
         farm.extraFeedUse().label());
   }
 
+  /** What the row is called that makes the gains of the paddocks add up to that of the plan. */
+  public static String shared(double shared) {
+    return Texts.get(shared < 0 ? "plan.shared.twice" : "plan.shared.nowhere");
+  }
+
   private static void add(List<String> parts, String key, int count) {
     if (count > 0) {
       String paddocks = count == 1 ? "headline.paddock" : "headline.paddocks";
@@ -58,26 +95,46 @@ public final class PlanWords {
         .collect(Collectors.joining("; "));
   }
 
-  /** How the plan was found: how good it is, what hems it in, what comes next; then its loan. */
-  public static List<String> notes(Report report) {
-    String currency = report.farm().currency();
-    HowFound found = report.plan().howFound();
+  /** How the plan was chosen and found: how good it is, what hems it in, what is as good. */
+  public static List<String> notes(Report report, MoneyFaces faces) {
+    PlanResult plan = report.plan();
+    HowFound found = plan.howFound();
     List<String> notes = new ArrayList<>();
-    notes.add(Texts.get("plan.effort", money(currency, found.effortPerHaAndYear())));
-    notes.add(howGood(found, currency));
-    if (!found.notSure().isEmpty()) {
-      notes.add(Texts.get("plan.notSure", String.join(", ", found.notSure())));
+    notes.add(
+        Texts.get(
+            plan.keepsAll() ? "plan.chosenToKeep" : "plan.chosen",
+            faces.about(plan.riskTolerance()),
+            faces.money(faces.rounded(plan.certaintyEquivalent()))));
+    notes.add(
+        Texts.get(
+            found.stillToFind() < 0.5 ? "plan.nothingToFind" : "plan.stillToFind",
+            faces.about(found.stillToFind())));
+    if (faces.shared() != 0) {
+      notes.add(
+          Texts.get(
+              faces.shared() < 0 ? "plan.countedTwice" : "plan.countedNowhere",
+              faces.money(Math.abs(faces.shared()))));
     }
-    found
-        .better()
+    if (plan.calls().unsure() > 0) {
+      double sure = faces.rounded(plan.sureGain().mean());
+      notes.add(
+          Texts.get(
+              sure == faces.gain() ? "plan.sureAsMuch" : "plan.sureAlone",
+              faces.money(sure),
+              faces.money(faces.gain())));
+    }
+    plan.careful()
         .ifPresent(
-            better ->
+            careful ->
                 notes.add(
                     Texts.get(
-                        "plan.better",
-                        better.choice().paddock(),
-                        action(better.choice()),
-                        money(currency, better.gain()))));
+                        "plan.careful",
+                        faces.about(careful.riskTolerance()),
+                        choices("plan.other", careful.changes()),
+                        faces.withEnds(faces.rounded(careful.gain().mean()), careful.gain()))));
+    if (!found.nearEqual().isEmpty()) {
+      notes.add(Texts.get("plan.nearEqual", nearEqual(found.nearEqual())));
+    }
     if (!found.tooLarge().isEmpty()) {
       String most = Words.exact(Math.rint(found.mostOutOfGrazingHa()));
       notes.add(Texts.get("plan.tooLarge", most, String.join(", ", found.tooLarge())));
@@ -90,45 +147,57 @@ public final class PlanWords {
                     Texts.get(
                         "plan.limit",
                         Texts.of("plan.limit", limit.limit()),
-                        money(currency, limit.worth()))));
-    found
-        .nextBest()
-        .ifPresent(
-            next ->
-                notes.add(
-                    Texts.get(
-                        "plan.nextBest",
-                        choices("plan.other", next.changes()),
-                        money(currency, next.behind()))));
+                        faces.about(limit.worth()))));
     if (!found.fixed().isEmpty()) {
+      double cost = found.costOfFixing().orElse(0);
       notes.add(
           Texts.get(
-              "plan.fixing",
+              cost > 0 ? "plan.fixing" : "plan.fixingNothing",
               choices("plan.fixedTo", found.fixed()),
-              money(currency, found.costOfFixing())));
+              faces.about(cost)));
     }
-    report
-        .plan()
-        .loan()
+    if (!plan.keepsAll()) {
+      notes.add(rates(plan.rates(), faces));
+    }
+    plan.loan()
         .filter(loan -> loan.borrowed() > 0)
-        .ifPresent(loan -> notes.add(account(loan, currency)));
+        .ifPresent(loan -> notes.add(account(loan, faces)));
     return notes;
   }
 
-  private static String howGood(HowFound found, String currency) {
-    if (found.value() <= 0 && found.fixed().isEmpty()) {
-      return Texts.get("plan.searchedKeep", found.starts());
-    }
+  private static String rates(RateEnds rates, MoneyFaces faces) {
     return Texts.get(
-        found.mostBehind() < 1 ? "plan.searchedAlike" : "plan.searched",
-        found.starts(),
-        money(currency, found.value()),
-        money(currency, found.mostBehind()));
+        "plan.rates",
+        Words.exact(rates.lowPercent()),
+        faces.money(faces.rounded(rates.gainAtLow())),
+        Words.exact(rates.highPercent()),
+        faces.money(faces.rounded(rates.gainAtHigh())));
   }
 
   private static String choices(String key, List<Choice> choices) {
     return choices.stream()
         .map(choice -> Texts.get(key, choice.paddock(), action(choice)))
+        .collect(Collectors.joining("; "));
+  }
+
+  /** One paddock's action once, with all its years. */
+  private static String nearEqual(List<HowFound.NearEqual> near) {
+    Map<String, String> years =
+        near.stream()
+            .map(HowFound.NearEqual::choice)
+            .sorted(Comparator.comparing(choice -> choice.start().orElse(0)))
+            .collect(
+                Collectors.toMap(
+                    choice -> Texts.get("plan.other", choice.paddock(), choice.actionName()),
+                    choice -> PaddockWords.year(choice.start(), ""),
+                    (some, more) -> some + ", " + more,
+                    TreeMap::new));
+    return years.entrySet().stream()
+        .map(
+            of ->
+                of.getValue().isEmpty()
+                    ? of.getKey()
+                    : Texts.get("plan.from", of.getKey(), of.getValue()))
         .collect(Collectors.joining("; "));
   }
 
@@ -138,17 +207,13 @@ public final class PlanWords {
         : choice.actionName();
   }
 
-  private static String account(LoanAccount loan, String currency) {
+  private static String account(LoanAccount loan, MoneyFaces faces) {
     return Texts.get(
         loan.yearPositive().isPresent() ? "loan.repaid" : "loan.open",
-        money(currency, loan.borrowed()),
+        faces.about(loan.borrowed()),
         loan.years(),
         Words.exact(loan.ratePercent()),
-        money(currency, loan.peakDebt()),
+        faces.about(loan.peakDebt()),
         loan.yearPositive().orElse(0));
-  }
-
-  private static String money(String currency, double value) {
-    return Words.aboutMoney(currency, value);
   }
 }

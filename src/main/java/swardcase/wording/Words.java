@@ -27,7 +27,7 @@ public final class Words {
   private static final MathContext EXACT_DIGITS = new MathContext(9, RoundingMode.HALF_UP);
 
   private static final MathContext FOUR_DIGITS = new MathContext(4, RoundingMode.HALF_UP);
-  private static final MathContext SIX_DIGITS = new MathContext(6, RoundingMode.HALF_UP);
+  private static final MathContext FIFTEEN_DIGITS = new MathContext(15, RoundingMode.HALF_UP);
 
   private Words() {}
 
@@ -42,9 +42,12 @@ public final class Words {
     return exact(BigDecimal.valueOf(value).round(FOUR_DIGITS).doubleValue());
   }
 
-  /** A number for a file that programs read: six significant digits, plain, {@code 0.00123457}. */
-  public static String sixDigits(double value) {
-    BigDecimal rounded = BigDecimal.valueOf(value).round(SIX_DIGITS).stripTrailingZeros();
+  /**
+   * A number for a file that programs read: plain, with fifteen significant digits, as many as
+   * every number can have, so that sums stay true: 0.1 + 0.2 reads {@code 0.3}.
+   */
+  public static String fifteenDigits(double value) {
+    BigDecimal rounded = BigDecimal.valueOf(value).round(FIFTEEN_DIGITS).stripTrailingZeros();
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();
   }
 
@@ -100,11 +103,6 @@ public final class Words {
     return Three.of(drawn).isUnderOne() ? UNDER_ONE : range(drawn);
   }
 
-  /** The likely number of animals alone. */
-  public static String likelyCount(Range range) {
-    return Three.of(range).isUnderOne() ? UNDER_ONE : likely(range);
-  }
-
   /** The mean number of animals alone. */
   public static String meanCount(Drawn drawn) {
     return Three.of(drawn).isUnderOne() ? UNDER_ONE : mean(drawn);
@@ -130,6 +128,11 @@ public final class Words {
     return Three.of(drawn).endsWords();
   }
 
+  /** Whether its two ends are told as one number, being equal or as good as. */
+  static boolean readsAsOne(Drawn drawn) {
+    return Three.of(drawn).readsAsOne();
+  }
+
   /** The two ends, both rounded to {@code step}, a power of ten. */
   public static String ends(Drawn drawn, double step) {
     String low = rounded(drawn.low(), step);
@@ -142,9 +145,9 @@ public final class Words {
     return currency + " " + range(range);
   }
 
-  /** Money with its ends: {@code A$ 24,000 (8,000 to 41,000)}. */
+  /** Money with its ends, never in parts of one: {@code A$ 24,000 (8,000 to 41,000)}. */
   public static String money(String currency, Drawn drawn) {
-    return currency + " " + range(drawn);
+    return step(drawn) < 1 ? money(currency, drawn, 1) : currency + " " + range(drawn);
   }
 
   /**
@@ -155,19 +158,9 @@ public final class Words {
     return currency + " " + range(drawn, step);
   }
 
-  /** The likely value of money: {@code A$ 12,000}. */
-  public static String likelyMoney(String currency, Range range) {
-    return currency + " " + likely(range);
-  }
-
-  /** The mean of money: {@code A$ 24,000}. */
-  public static String meanMoney(String currency, Drawn drawn) {
-    return currency + " " + mean(drawn);
-  }
-
   /** An uncertain sum of money to two significant figures: {@code A$ 12,000}. */
   public static String aboutMoney(String currency, double value) {
-    return currency + " " + about(value);
+    return currency + " " + rounded(value, Math.max(1, step(value, value)));
   }
 
   /** A month in three letters: {@code Jun}. */

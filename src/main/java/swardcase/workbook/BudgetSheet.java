@@ -15,44 +15,51 @@ import swardcase.wording.PlanWords;
 import swardcase.wording.ReturnsWords;
 
 /**
- * Prices and rate in cells that may be changed, and every sum as a formula on them:
+ * The plan's mean flows, with prices and rate in cells that may be changed, and every sum as a
+ * formula on them:
  *
  * <pre>
- * net = tonnes x price + lambs x value + ewes in lamb x cost of a dry ewe + other - cost
- * NPV = sum of (net + end value) / (1 + rate)^k, k = 0 for the first year
+ * line = its mean over the draws x new price / likely price
+ * net = sum of the lines
+ * NPV = sum of net / (1 + rate)^k, k = 0 for the first year
  * </pre>
+ *
+ * <p>With no cell changed the net present value is the plan's mean gain.
  */
 final class BudgetSheet {
 
   private static final int LAMB = 4;
-  private static final int DRY_EWE = 5;
-  private static final int SUPPLEMENT = 6;
-  private static final int RATE = 7;
-  private static final int END_VALUE = 8;
-  private static final int SOWN = 9;
+  private static final int SUPPLEMENT = 5;
+  private static final int RATE = 6;
 
-  private static final int RESULTS = 11;
-  private static final int HEAD = 20;
+  private static final int VALUE = 1;
+  private static final int LIKELY = 3;
+  private static final int TIMES = 8;
+
+  private static final int RESULTS = 8;
+  private static final int NPV = RESULTS + 1;
+  private static final int HEAD = 17;
   private static final int FIRST = HEAD + 1;
 
   private static final int YEAR = 0;
   private static final int WORK = 1;
-  private static final int COST = 2;
-  private static final int TONNES = 3;
-  private static final int LAMBS = 4;
-  private static final int IN_LAMB = 5;
-  private static final int SUPPLEMENT_SAVED = 6;
-  private static final int LAMBS_SAVED = 7;
-  private static final int OTHER = 8;
-  private static final int END = 9;
-  private static final int NET = 10;
-  private static final int CUMULATIVE = 11;
-  private static final int FACTOR = 12;
-  private static final int DISCOUNTED = 13;
-  private static final int SIGN = 14;
-  private static final int TURN = 15;
-
-  private static final int VALUE = 1;
+  private static final int LAMBS = 2;
+  private static final int IN_LAMB = 3;
+  private static final int LAMBS_MEAN = 4;
+  private static final int SUPPLEMENT_MEAN = 5;
+  private static final int LAMBS_SAVED = 6;
+  private static final int SUPPLEMENT_SAVED = 7;
+  private static final int CROPS = 8;
+  private static final int SPARE_FEED = 9;
+  private static final int END = 10;
+  private static final int COST = 11;
+  private static final int LABOUR = 12;
+  private static final int NET = 13;
+  private static final int CUMULATIVE = 14;
+  private static final int FACTOR = 15;
+  private static final int DISCOUNTED = 16;
+  private static final int SIGN = 17;
+  private static final int TURN = 18;
 
   private final Grid grid;
   private final Report report;
@@ -60,7 +67,8 @@ final class BudgetSheet {
   private final int last;
 
   private BudgetSheet(Worksheet sheet, Report report, Budget budget) {
-    grid = new Grid(sheet, 54, 36, 13, 13, 11, 11, 12, 12, 12, 11, 12, 12, 11, 12, 9, 7);
+    grid =
+        new Grid(sheet, 34, 36, 13, 13, 14, 14, 12, 12, 12, 11, 11, 12, 12, 12, 12, 11, 12, 9, 7);
     this.report = report;
     this.budget = budget;
     last = FIRST + budget.years().size() - 1;
@@ -78,28 +86,49 @@ final class BudgetSheet {
     grid.text(
         1,
         0,
-        "Change the shaded cells; all sums follow. The plan stays the one that was best at the"
-            + " numbers first given. See the sheet 'Read me'.");
+        "Mean flows over the draws. Change the shaded cells; all sums follow. The plan stays the"
+            + " one that was best at the numbers first given. See the sheet 'Read me'.");
     grid.head(
         LAMB - 1,
-        List.of("Price or rate", ">value", ">low", ">high", "unit", "evidence", "set by"));
-    input(LAMB, budget.lambValue(), Grid.AMOUNT);
-    input(DRY_EWE, budget.dryEweCost(), Grid.AMOUNT);
+        List.of(
+            "Price or rate",
+            ">value",
+            ">low",
+            ">likely",
+            ">high",
+            "unit",
+            "evidence",
+            "set by",
+            ">line times"));
+    input(LAMB, budget.lambPrice(), Grid.AMOUNT);
     input(SUPPLEMENT, budget.supplementPrice(), Grid.AMOUNT);
     input(RATE, budget.discountRate(), Grid.PERCENT);
-    input(END_VALUE, budget.endValuePerHa(), Grid.AMOUNT);
-    grid.text(SOWN, 0, "hectares sown");
-    grid.number(SOWN, VALUE, budget.sownHa(), Grid.AMOUNT);
+    scale(LAMB, budget.lambPrice(), "lambs saved");
+    scale(SUPPLEMENT, budget.supplementPrice(), "supplement saved");
   }
 
   private void input(int row, Assumption input, String format) {
     grid.text(row, 0, input.name());
     grid.input(row, VALUE, input.likely(), format);
     grid.number(row, 2, input.range().low(), format);
-    grid.number(row, 3, input.range().high(), format);
-    grid.text(row, 4, input.unit());
-    grid.text(row, 5, input.evidence().label());
-    grid.text(row, 6, input.setBy().label());
+    grid.number(row, LIKELY, input.likely(), format);
+    grid.number(row, 4, input.range().high(), format);
+    grid.text(row, 5, input.unit());
+    grid.text(row, 6, input.evidence().label());
+    grid.text(row, 7, input.setBy().label());
+  }
+
+  /** A line whose likely price is nothing has no price to be scaled by, so it stays as it is. */
+  private void scale(int row, Assumption price, String line) {
+    boolean scales = price.likely() > 0;
+    grid.formula(
+        row, TIMES, scales ? fixed(row, VALUE) + "/" + fixed(row, LIKELY) : "1", Grid.FINE);
+    grid.text(
+        row,
+        TIMES + 1,
+        scales
+            ? "Approximate: the whole line of " + line + " is scaled."
+            : "The likely price is 0, so " + line + " cannot be scaled by it.");
   }
 
   private void results() {
@@ -108,16 +137,16 @@ final class BudgetSheet {
     String rate = fixed(RATE, VALUE);
     String net = column(NET, FIRST, last);
     int years = budget.years().size();
-    grid.head(RESULTS, List.of("Result", ">from the cells", ">at likely values"));
-    int row = RESULTS + 1;
+    grid.head(RESULTS, List.of("Result", ">from the cells", ">of the plan"));
+    int row = NPV;
     grid.text(row, 0, "net present value");
     grid.formula(row, VALUE, "SUM(" + column(DISCOUNTED, FIRST, last) + ")", Grid.MONEY);
-    grid.number(row, 2, plan.npvAtLikely(), Grid.MONEY);
-    String npv = fixed(row, VALUE);
+    grid.number(row, 2, plan.gain().mean(), Grid.MONEY);
     row++;
     grid.text(row, 0, "the same as an equal yearly sum");
-    grid.formula(row, VALUE, "-PMT(" + rate + "," + years + "," + npv + ")", Grid.MONEY);
-    grid.text(row, 3, "The decision sheet prints the middle of its draws instead.");
+    grid.formula(
+        row, VALUE, "-PMT(" + rate + "," + years + "," + fixed(NPV, VALUE) + ")", Grid.MONEY);
+    grid.number(row, 2, plan.annuity().mean(), Grid.MONEY);
     row++;
     grid.text(row, 0, "internal rate of return");
     grid.formula(
@@ -144,8 +173,12 @@ final class BudgetSheet {
     grid.right(row, 2, returns.benefitCost());
     row++;
     grid.text(row, 0, "cost, not discounted");
-    grid.formula(row, VALUE, "SUM(" + column(COST, FIRST, last) + ")", Grid.MONEY);
-    grid.number(row, 2, plan.cost().likely(), Grid.MONEY);
+    grid.formula(
+        row,
+        VALUE,
+        "-SUM(" + column(COST, FIRST, last) + "," + column(LABOUR, FIRST, last) + ")",
+        Grid.MONEY);
+    grid.number(row, 2, plan.cost().mean(), Grid.MONEY);
     row++;
     grid.text(row, 0, "times the yearly sum changes sign");
     grid.formula(row, VALUE, turns(), "0");
@@ -159,9 +192,11 @@ final class BudgetSheet {
 
   private String benefitCost() {
     String factor = column(FACTOR, FIRST, last);
-    String spent = "SUMPRODUCT(" + column(COST, FIRST, last) + "," + factor + ")";
+    String cost = "SUMPRODUCT(" + column(COST, FIRST, last) + "," + factor + ")";
+    String labour = "SUMPRODUCT(" + column(LABOUR, FIRST, last) + "," + factor + ")";
     String net = "SUMPRODUCT(" + column(NET, FIRST, last) + "," + factor + ")";
-    return "IF(" + spent + ">0,(" + net + "+" + spent + ")/" + spent + ",\"none\")";
+    String spent = "(" + cost + "+" + labour + ")";
+    return "IF(" + spent + "<0,1-" + net + "/" + spent + ",\"none\")";
   }
 
   private void years() {
@@ -170,14 +205,17 @@ final class BudgetSheet {
         List.of(
             "Year",
             "Work",
-            ">Cost",
-            ">Supplement not bought, t",
             ">Lambs more",
             ">Ewes in lamb more",
-            ">Supplement saved",
+            ">Lambs saved, likely price",
+            ">Supplement saved, likely price",
             ">Lambs saved",
-            ">Other gains",
+            ">Supplement saved",
+            ">Crop margins",
+            ">Spare feed",
             ">End value",
+            ">Costs paid",
+            ">Own labour",
             ">Net",
             ">Cumulative",
             ">Discount factor",
@@ -192,48 +230,27 @@ final class BudgetSheet {
   private void year(int row, int t, Budget.Year year) {
     grid.year(row, YEAR, year.year());
     grid.wrapped(row, WORK, PlanWords.work(year.work()));
-    grid.number(row, COST, year.cost(), Grid.MONEY);
-    grid.number(row, TONNES, year.supplementTonnes(), Grid.AMOUNT);
     grid.number(row, LAMBS, year.lambs(), Grid.AMOUNT);
     grid.number(row, IN_LAMB, year.ewesInLamb(), Grid.AMOUNT);
-    grid.formula(
-        row, SUPPLEMENT_SAVED, cell(row, TONNES) + "*" + fixed(SUPPLEMENT, VALUE), Grid.MONEY);
-    grid.formula(
-        row,
-        LAMBS_SAVED,
-        cell(row, LAMBS)
-            + "*"
-            + fixed(LAMB, VALUE)
-            + "+"
-            + cell(row, IN_LAMB)
-            + "*"
-            + fixed(DRY_EWE, VALUE),
-        Grid.MONEY);
-    grid.number(row, OTHER, year.other(), Grid.MONEY);
+    grid.number(row, LAMBS_MEAN, year.lambsSaved(), Grid.MONEY);
+    grid.number(row, SUPPLEMENT_MEAN, year.supplementSaved(), Grid.MONEY);
+    grid.formula(row, LAMBS_SAVED, cell(row, LAMBS_MEAN) + "*" + fixed(LAMB, TIMES), Grid.MONEY);
     grid.formula(
         row,
-        END,
-        row == last ? fixed(SOWN, VALUE) + "*" + fixed(END_VALUE, VALUE) : "0",
+        SUPPLEMENT_SAVED,
+        cell(row, SUPPLEMENT_MEAN) + "*" + fixed(SUPPLEMENT, TIMES),
         Grid.MONEY);
+    grid.number(row, CROPS, year.cropMargin(), Grid.MONEY);
+    grid.number(row, SPARE_FEED, year.spareFeed(), Grid.MONEY);
+    grid.number(row, END, year.endValue(), Grid.MONEY);
+    grid.number(row, COST, 0 - year.cost(), Grid.MONEY);
+    grid.number(row, LABOUR, 0 - year.labour(), Grid.MONEY);
     grid.formula(
-        row,
-        NET,
-        cell(row, SUPPLEMENT_SAVED)
-            + "+"
-            + cell(row, LAMBS_SAVED)
-            + "+"
-            + cell(row, OTHER)
-            + "-"
-            + cell(row, COST),
-        Grid.MONEY);
+        row, NET, "SUM(" + cell(row, LAMBS_SAVED) + ":" + cell(row, LABOUR) + ")", Grid.MONEY);
     String before = t == 0 ? "" : cell(row - 1, CUMULATIVE) + "+";
     grid.formula(row, CUMULATIVE, before + cell(row, NET), Grid.MONEY);
     grid.formula(row, FACTOR, "1/(1+" + fixed(RATE, VALUE) + ")^" + t, Grid.FINE);
-    grid.formula(
-        row,
-        DISCOUNTED,
-        "(" + cell(row, NET) + "+" + cell(row, END) + ")*" + cell(row, FACTOR),
-        Grid.MONEY);
+    grid.formula(row, DISCOUNTED, cell(row, NET) + "*" + cell(row, FACTOR), Grid.MONEY);
     String carried = t == 0 ? "0" : cell(row - 1, SIGN);
     grid.formula(
         row,

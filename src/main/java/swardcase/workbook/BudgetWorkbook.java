@@ -17,6 +17,7 @@ public final class BudgetWorkbook {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (Workbook book = new Workbook(bytes, "Swardcase", report.schemaVersion())) {
       BudgetSheet.fill(book.newWorksheet("Budget"), report, budget);
+      PlanSheet.fill(book.newWorksheet("Plan"), report);
       OptionsSheet.fill(book.newWorksheet("Paddocks"), report);
       AssumptionsSheet.fill(book.newWorksheet("Assumptions"), report);
       ReadMeSheet.fill(book.newWorksheet("Read me"), report);

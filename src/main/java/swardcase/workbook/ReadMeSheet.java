@@ -10,20 +10,21 @@ final class ReadMeSheet {
 
   private static final List<String> USE =
       List.of(
-          "The sheet 'Budget' holds the plan of the decision sheet, at likely values, against keeping"
-              + " every paddock as it is. Money is real (inflation left out) and before tax; the"
-              + " first year is not discounted.",
-          "Shaded cells may be changed: the price of a lamb, the further cost of a dry ewe, the price"
-              + " of supplement, the discount rate, the end value. Supplement saved is tonnes times"
-              + " price, lambs saved are lambs times value; so all results follow.",
+          "The sheet 'Budget' holds the mean flows of the plan by year and line, against keeping every"
+              + " paddock as it is: means over the same draws as the decision sheet. Money is real"
+              + " (inflation left out) and before tax; the first year is not discounted.",
+          "With no cell changed, its net present value is the mean gain of the plan. The sheet 'Plan'"
+              + " shows how paddocks and what they share, and how kinds of money, add up to it. Cells"
+              + " hold unrounded numbers; the decision sheet rounds them so that its sums are true.",
+          "Shaded cells may be changed: the price of a lamb, the price of supplement, the discount"
+              + " rate. The rate discounts anew. A price scales its whole line by new over likely"
+              + " price. That is approximate: lambs saved hold the further cost of dry ewes too, and"
+              + " what is fed changes with prices.",
           "What does not follow: the choice of actions and years, which another price might change;"
-              + " the costs of the actions; other gains (crop margins, spare feed, more ewes); and the"
-              + " low and high ends. For those put the new prices into farm.yaml and run the program"
-              + " again.",
-          "Rates of return, benefit : cost and the cumulative sum leave the end value out; the decision"
-              + " sheet counts it in the last year.",
-          "A range says more than the likely value: try the low and the high end of each price, which"
-              + " stand beside it.");
+              + " the costs of the actions; crop margins, spare feed and end value; and the low and"
+              + " high ends. For those put the new prices into farm.yaml and run the program again.",
+          "A range says more than one value: try the low and the high end of each price, which stand"
+              + " beside it.");
 
   private ReadMeSheet() {}
 
@@ -32,7 +33,7 @@ final class ReadMeSheet {
     int row = 0;
     grid.bold(row++, 0, report.farm().name() + ", " + report.farm().date());
     grid.text(row++, 0, report.program() + ". Money in " + report.farm().currency() + ".");
-    row = part(grid, row + 1, "The answer", List.of(PlanWords.headline(report.plan())));
+    row = part(grid, row + 1, "The answer", List.of(PlanWords.headline(report)));
     row = part(grid, row + 1, "How to use this workbook", USE);
     row = part(grid, row + 1, "Before you act", report.cautions());
     if (!report.notices().isEmpty()) {

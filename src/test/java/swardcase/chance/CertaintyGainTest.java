@@ -44,7 +44,7 @@ class CertaintyGainTest {
     double[] other = Arrays.stream(base).map(value -> value + 25).toArray();
     CertaintyGain gain = new CertaintyGain(base, 150);
     assertThat(gain.of(other)).isCloseTo(25, within(1e-9));
-    assertThat(gain.plainError(other)).isCloseTo(0, within(1e-9));
+    assertThat(gain.gained(other).plainError()).isCloseTo(0, within(1e-9));
   }
 
   @Test
@@ -53,7 +53,7 @@ class CertaintyGainTest {
     for (double tolerance : new double[] {4e4, 1e6, Double.POSITIVE_INFINITY}) {
       CertaintyGain gain = new CertaintyGain(base, tolerance);
       assertThat(gain.of(base.clone())).isZero();
-      assertThat(gain.plainError(base.clone())).isZero();
+      assertThat(gain.gained(base.clone()).plainError()).isZero();
     }
   }
 
@@ -90,7 +90,7 @@ class CertaintyGainTest {
       }
       CertaintyGain gain = new CertaintyGain(base, 800);
       gains[k] = gain.of(other);
-      errors += gain.plainError(other) / samples;
+      errors += gain.gained(other).plainError() / samples;
     }
     // A spread of 2,000 samples is known to 1.6 %; four times that, and the first order of the
     // rest.

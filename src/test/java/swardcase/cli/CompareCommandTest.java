@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -21,6 +20,8 @@ class CompareCommandTest {
 
   private static final Path SOWING = Path.of("src/test/resources/farms/sowing");
 
+  private static final double MILLIONTH = 1e-6;
+
   @TempDir private Path folder;
   private Path farm;
   private Path copy;
@@ -28,14 +29,9 @@ class CompareCommandTest {
   /** What was printed, and the document. */
   private record Compared(String out, JsonNode json) {
 
-    List<String> steps() {
-      List<String> steps = new ArrayList<>();
-      for (JsonNode parts : json.at("/others/0/steps").findValues("parts")) {
-        List<String> names = new ArrayList<>();
-        parts.forEach(part -> names.add(part.asText()));
-        steps.add(String.join("; ", names));
-      }
-      return steps;
+    /** The mean of a part of the difference. */
+    double mean(String part) {
+      return json.at("/others/0/difference/" + part + "/mean").asDouble();
     }
   }
 
@@ -92,85 +88,75 @@ class CompareCommandTest {
     Compared compared = compared();
     JsonNode same = compared.json();
 
-    assertThat(same.at("/others/0/steps")).isEmpty();
-    assertThat(same.at("/first/planNpv")).isEqualTo(same.at("/others/0/side/planNpv"));
-    assertThat(same.at("/first/likelyNpv").asDouble()).isPositive();
+    for (JsonNode part : same.at("/others/0/difference")) {
+      part.forEach(number -> assertThat(number.asDouble()).isZero());
+    }
+    assertThat(same.at("/first/gain")).isEqualTo(same.at("/others/0/side/gain"));
+    assertThat(same.at("/first/gain/mean").asDouble()).isPositive();
     for (JsonNode paddock : same.at("/others/0/paddocks")) {
       assertThat(paddock.get("first")).isEqualTo(paddock.get("second"));
+      assertThat(paddock.get("answerChanges").asBoolean()).isFalse();
     }
-    assertThat(compared.out())
-        .contains("Nothing: the two are alike in all that is calculated with.");
+    assertThat(compared.out()).contains("Nothing: in every draw both come to the same.");
   }
 
+  /** 12 years at 6 %, the coming one not discounted, are worth 8.8869 of one. */
   @Test
-  void compare_copyWithDearerLambs_namesPricesAloneAndGainsMore() throws IOException {
+  void byItself_ofDearerLambs_isLambsMarkedTimesThePrice() throws IOException {
     edit("farm.yaml", "net_value_per_lamb: 150", "net_value_per_lamb: 200");
 
     Compared dearer = compared();
 
-    assertThat(dearer.steps()).containsExactly("prices");
-    assertThat(dearer.json().at("/others/0/steps/0/change").asDouble()).isPositive();
+    double result = dearer.json().at("/first/standingResult/mean").asDouble();
+    double of = dearer.json().at("/others/0/side/standingResult/mean").asDouble();
+    double years = 1.06 * (1 - Math.pow(1.06, -12)) / 0.06;
+    assertThat(years).isCloseTo(8.8869, within(5e-5));
+    assertThat(of - result).isBetween(50 * 200.0, 50 * 900.0);
+    assertThat(dearer.mean("byItself")).isCloseTo((of - result) * years, within(MILLIONTH));
+    assertThat(dearer.mean("planAdds")).isPositive();
   }
 
   @Test
-  void steps_fromAFarmToAnother_comeInOrderAndAddUp() throws IOException {
+  void difference_ofAnotherFarm_addsUpAndEndsAtItsPlan() throws IOException {
     changeALot();
 
     Compared compared = compared();
 
-    assertThat(compared.steps())
-        .containsExactly(
-            "prices", "finance", "seasons", "flock", "management", "actions", "paddocks");
-    JsonNode changed = compared.json();
-    double npv = changed.at("/first/likelyNpv").asDouble();
-    for (JsonNode step : changed.at("/others/0/steps")) {
-      npv += step.get("change").asDouble();
-      // Numbers of the document have six significant digits.
-      assertThat(npv).isCloseTo(step.get("npv").asDouble(), within(1e-5 * 7 * Math.abs(npv)));
-      npv = step.get("npv").asDouble();
-    }
-    assertThat(npv).isEqualTo(changed.at("/others/0/side/likelyNpv").asDouble());
+    double size = Math.abs(compared.mean("byItself")) + Math.abs(compared.mean("planAdds"));
+    assertThat(size).isGreaterThan(1000);
+    assertThat(compared.mean("byItself") + compared.mean("planAdds"))
+        .isCloseTo(compared.mean("together"), within(MILLIONTH));
+    double gains =
+        compared.json().at("/others/0/side/gain/mean").asDouble()
+            - compared.json().at("/first/gain/mean").asDouble();
+    assertThat(compared.mean("planAdds")).isCloseTo(gains, within(MILLIONTH));
+    // A long path may be broken over two lines.
+    assertThat(compared.out().replaceAll("\\s+", ""))
+        .contains("Thefirstcounts12yearsand" + copy + "counts15")
+        .contains("Thefirstdiscountsby6%and" + copy + "by8%");
   }
 
   @Test
-  void step_onTheWay_arrivesAtTheFarmWithThatGroupAlone() throws IOException {
-    edit("farm.yaml", "net_value_per_lamb: 150", "net_value_per_lamb: 110");
-    double pricesAlone = compared().json().at("/others/0/side/likelyNpv").asDouble();
-
-    edit("farm.yaml", "ewes: 600", "ewes: 900");
-    edit("paddocks.csv", "Flat,60,50,60,70", "Flat,80,50,60,70");
-
-    Compared all = compared();
-    assertThat(all.json().at("/others/0/steps/0/npv").asDouble()).isEqualTo(pricesAlone);
-    assertThat(all.json().at("/others/0/side/likelyNpv").asDouble()).isNotEqualTo(pricesAlone);
-  }
-
-  @Test
-  void steps_asPrinted_addUpToTheLastDigit() throws IOException {
+  void difference_asPrinted_addsUpToTheLastDigit() throws IOException {
     changeALot();
 
-    List<long[]> rows =
+    List<Long> means =
         compare(farm, copy)
             .out()
             .lines()
-            .dropWhile(line -> !line.startsWith("nothing yet"))
-            .takeWhile(line -> line.matches(".*\\d"))
-            .map(CompareCommandTest::numbers)
+            .dropWhile(line -> !line.startsWith("by itself, everything kept "))
+            .limit(3)
+            .map(CompareCommandTest::mean)
             .toList();
 
-    assertThat(rows).hasSizeGreaterThan(3);
-    long npv = rows.get(0)[0];
-    for (long[] step : rows.subList(1, rows.size() - 1)) {
-      npv += step[0];
-      assertThat(step[0]).isNotZero();
-      assertThat(step[1]).isEqualTo(npv);
-    }
-    assertThat(rows.get(rows.size() - 1)).containsExactly(npv - rows.get(0)[0], npv);
+    assertThat(means).hasSize(3).doesNotContain(0L);
+    assertThat(means.get(0) + means.get(1)).isEqualTo(means.get(2));
   }
 
   private void changeALot() throws IOException {
     edit("farm.yaml", "net_value_per_lamb: 150", "net_value_per_lamb: 110");
     edit("farm.yaml", "horizon_years: 12", "horizon_years: 15");
+    edit("farm.yaml", "discount_rate_percent: 6", "discount_rate_percent: 8");
     edit("farm.yaml", "growth: Katanning", "growth: Esperance");
     edit("farm.yaml", "ewes: 600", "ewes: 900");
     edit("farm.yaml", "name: Sowing Farm", "name: Other Farm\nextra_feed_use: run more ewes");
@@ -178,12 +164,10 @@ class CompareCommandTest {
     edit("paddocks.csv", "Flat,60,50,60,70", "Flat,80,50,60,70");
   }
 
-  private static long[] numbers(String row) {
-    String[] cells = row.split(" {2,}");
-    return Stream.of(cells)
-        .skip(1)
-        .mapToLong(cell -> Long.parseLong(cell.replace(",", "").replace('\u2212', '-')))
-        .toArray();
+  /** The first number of a row. */
+  private static long mean(String row) {
+    String number = row.split(" {2,}")[1].replaceAll(" \\(.*", "");
+    return Long.parseLong(number.replace(",", "").replace('\u2212', '-'));
   }
 
   @Test
@@ -196,7 +180,9 @@ class CompareCommandTest {
         "decide", copy, "--date", "2026-11-25", "--draws", "200", "--json", decided, "--seed", 1);
 
     JsonNode report = new ObjectMapper().readTree(decided.toFile());
-    assertThat(second.get("planNpv")).isEqualTo(report.at("/plan/npv"));
+    for (String key : List.of("gain", "sureGain", "calls", "hectaresSown")) {
+      assertThat(second.get(key)).as(key).isEqualTo(report.at("/plan/" + key));
+    }
     assertThat(second.get("planCost")).isEqualTo(report.at("/plan/cost"));
     assertThat(second.get("lambsLost")).isEqualTo(report.at("/reproduction/lambsLostPerYear"));
     assertThat(second.get("winterFeedCost")).isEqualTo(report.at("/winterFeed/supplementCost"));
@@ -215,16 +201,6 @@ class CompareCommandTest {
     assertThat(renamed.at("/others/0/paddocks/1/second").isNull()).isTrue();
     assertThat(renamed.at("/others/0/paddocks/2/first").isNull()).isTrue();
     assertThat(compared.out()).containsPattern("Far +not on this farm");
-  }
-
-  @Test
-  void mobs_withPaddocksOfTheirOwn_areTakenTogetherWithThem() throws IOException {
-    edit(farm, "farm.yaml", "  - name: ewes\n    ewes: 600", "  - name: old\n    ewes: 600");
-    edit(farm, "paddocks.csv", "clover_percent_high", "clover_percent_high,use");
-    edit(farm, "paddocks.csv", "60,70,80", "60,70,80,old");
-    edit(farm, "paddocks.csv", "50,60,70", "50,60,70,");
-
-    assertThat(compared().steps()).containsExactly("flock; paddocks");
   }
 
   @Test

@@ -57,16 +57,14 @@ class CompareScenarioTest {
   }
 
   @Test
-  void scenarios_ofAFile_areComparedInItsOrderWithTheirCauses() throws IOException {
+  void scenarios_ofAFile_areComparedInItsOrderWithTheFarm() throws IOException {
     JsonNode compared = compared("--scenario", file);
 
     assertThat(compared.findValuesAsText("scenario"))
         .containsExactly("null", "cheap lamb, more ewes", "dear barley", "wide flat");
-    assertThat(compared.at("/others/0/steps").findValues("parts"))
-        .hasToString("[[\"prices\"], [\"flock\"]]");
-    assertThat(compared.at("/others/1/steps").findValues("parts"))
-        .hasToString("[[\"supplement\"]]");
-    assertThat(compared.at("/others/2/steps").findValues("parts")).hasToString("[[\"paddocks\"]]");
+    // Barley at a price of its own changes what is bought and nothing else.
+    assertThat(compared.at("/others/1/side/lambsLost")).isEqualTo(compared.at("/first/lambsLost"));
+    assertThat(compared.at("/others/1/difference/byItself/mean").asDouble()).isNegative();
     assertThat(compared.at("/others/0/side/farm/ewesJoined").asInt()).isEqualTo(330);
     assertThat(compared.at("/others/2/side/farm/areaHa").asInt()).isEqualTo(70);
   }
@@ -80,10 +78,10 @@ class CompareScenarioTest {
     JsonNode compared = compared(copy, "--scenario", file, "--only", "Wide flat");
 
     assertThat(compared.get("others")).hasSize(2);
-    assertThat(compared.at("/others/0/side/planNpv"))
-        .isEqualTo(compared.at("/others/1/side/planNpv"));
+    assertThat(compared.at("/others/0/side/gain")).isEqualTo(compared.at("/others/1/side/gain"));
     assertThat(compared.at("/others/0/paddocks")).isEqualTo(compared.at("/others/1/paddocks"));
-    assertThat(compared.at("/others/0/steps")).isEqualTo(compared.at("/others/1/steps"));
+    assertThat(compared.at("/others/0/difference")).isEqualTo(compared.at("/others/1/difference"));
+    assertThat(compared.at("/others/0/difference/together/mean").asDouble()).isNotZero();
   }
 
   @Test
@@ -100,10 +98,30 @@ class CompareScenarioTest {
             "dear barley",
             "wide flat",
             "Winter feed t",
-            "What makes the difference",
-            "Taken from the scenario",
-            "all: the scenario",
+            "What each brings more than the farm as it is",
+            "cheap lamb, more ewes",
+            "by itself, everything kept",
+            "what its plan adds",
+            "together",
+            "Nothing else is counted there",
             "A screening estimate");
+  }
+
+  @Test
+  void figuresObservedOnThePaddocks_inAScenario_areSaidToStay() throws IOException {
+    String note = "a scenario leaves it as it is";
+    assertThat(compare("--scenario", file).out()).doesNotContain(note);
+
+    Path yaml = farm.resolve("farm.yaml");
+    Files.writeString(
+        yaml,
+        Files.readString(yaml)
+            .replace(
+                "    ewes: 300\n",
+                "    ewes: 300\n    pregnant_percent: 80\n"
+                    + "    figures: observed on these paddocks\n"));
+
+    assertThat(compare("--scenario", file).out().replaceAll("\\s+", " ")).contains(note);
   }
 
   @Test

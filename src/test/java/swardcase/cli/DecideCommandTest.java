@@ -76,6 +76,7 @@ class DecideCommandTest {
             "tables/old-share.csv",
             "tables/options.csv",
             "tables/paddocks.csv",
+            "tables/plan.csv",
             "tables/years.csv");
     JsonNode document = new ObjectMapper().readTree(json.toFile());
     assertThat(document.at("/farm/date").asText()).isEqualTo("2026-03-01");
@@ -101,7 +102,7 @@ class DecideCommandTest {
     }
 
     List<String> files = Ran.below(out.resolve("first"));
-    assertThat(files).hasSize(9).isEqualTo(Ran.below(out.resolve("second")));
+    assertThat(files).hasSize(10).isEqualTo(Ran.below(out.resolve("second")));
     for (String file : files) {
       Path first = out.resolve("first").resolve(file);
       if (Files.isRegularFile(first)) {
@@ -203,7 +204,7 @@ class DecideCommandTest {
     JsonNode document = new ObjectMapper().readTree(json.toFile());
     assertThat(document.at("/farm/name").asText()).contains("<b>&amp; @|red x|@ %s");
     assertThat(Files.readString(json).replaceAll("\\R", "")).doesNotContainPattern("\\p{Cntrl}");
-    for (String table : List.of("paddocks.csv", "options.csv", "assumptions.csv")) {
+    for (String table : List.of("paddocks.csv", "plan.csv", "options.csv", "assumptions.csv")) {
       assertThat(Files.readAllLines(out.resolve(table)))
           .noneMatch(line -> line.matches("(.*,)?\"?=.*"));
     }

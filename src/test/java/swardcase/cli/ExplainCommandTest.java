@@ -6,6 +6,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,7 +51,36 @@ class ExplainCommandTest {
   void explain_atDepthZero_showsNoParts() {
     run("explain", FARM, "growth-lost", "--paddock", "House", "--depth", "0");
 
-    assertThat(out.toString()).contains("moved most by").doesNotContain("  clover share");
+    assertThat(out.toString())
+        .contains("moved most in the draws by")
+        .doesNotContain("  clover share");
+  }
+
+  @Test
+  void explain_ofThePlanGain_printsYearsThatAddUpToTheLastDigit() {
+    run("explain", FARM, "plan-gain", "--seed", "2", "--draws", "200", "--depth", "1");
+
+    assertThat(out.toString()).startsWith("Means of 200 draws (seed 2)");
+    long gain = money("gain of the plan: [^:]*").get(0);
+    List<Long> years = money("  year [0-9]+, discounted");
+    assertThat(years).hasSizeGreaterThan(5);
+    assertThat(years.stream().mapToLong(Long::longValue).sum()).isEqualTo(gain);
+  }
+
+  /** Money in lines that begin like this. */
+  private List<Long> money(String begins) {
+    return Pattern.compile("(?m)^" + begins + ": A\\$ (\u2212?[0-9,]+)")
+        .matcher(out.toString())
+        .results()
+        .map(found -> found.group(1).replace(",", "").replace('\u2212', '-'))
+        .map(Long::valueOf)
+        .toList();
+  }
+
+  @Test
+  void explain_ofDrawsThatCannotBe_saysWhich() {
+    assertThat(run("explain", FARM, "plan-gain", "--draws", "101")).isEqualTo(2);
+    assertThat(err.toString()).contains("--draws must be a multiple of 20");
   }
 
   @Test

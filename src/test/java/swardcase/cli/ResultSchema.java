@@ -19,6 +19,7 @@ import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import swardcase.chance.Drawn;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.report.Report;
@@ -33,6 +34,9 @@ final class ResultSchema {
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final Path SOURCES = Path.of("src/main/java");
   private static final Path UNITS = Path.of("src/test/resources/schema/units.csv");
+
+  /** Numbers whose unit is that of the component that holds them. */
+  private static final List<Class<?>> ENDS = List.of(Range.class, Drawn.class);
 
   private final ObjectNode definitions = MAPPER.createObjectNode();
   private final Map<Pattern, String> units = new LinkedHashMap<>();
@@ -74,7 +78,14 @@ final class ResultSchema {
       }
     }
     ArrayNode required = object.putArray("required");
-    properties.fieldNames().forEachRemaining(required::add);
+    properties
+        .fieldNames()
+        .forEachRemaining(
+            name -> {
+              if (!JsonView.leavesOut(type, name)) {
+                required.add(name);
+              }
+            });
     return object;
   }
 
@@ -86,9 +97,11 @@ final class ResultSchema {
       throw new AssertionError("no @param line for " + place);
     }
     ObjectNode schema = MAPPER.createObjectNode();
-    String unit = type != Range.class && isNumber(part.getGenericType()) ? unit(place) : "";
+    String unit = !ENDS.contains(type) && isNumber(part.getGenericType()) ? unit(place) : "";
     schema.put("description", unit.isEmpty() ? description : description + ". Unit: " + unit);
-    schema.setAll(of(part.getGenericType()));
+    boolean leftOut = JsonView.leavesOut(type, part.getName());
+    schema.setAll(
+        of(leftOut ? argument((ParameterizedType) part.getGenericType()) : part.getGenericType()));
     return schema;
   }
 
@@ -102,7 +115,8 @@ final class ResultSchema {
 
   private static boolean isNumber(Type type) {
     Type bare = type instanceof ParameterizedType generic ? argument(generic) : type;
-    return List.of(double.class, Double.class, int.class, Integer.class, Range.class).contains(bare)
+    return List.of(double.class, Double.class, int.class, Integer.class).contains(bare)
+        || ENDS.contains(bare)
         || bare == OptionalInt.class
         || bare == OptionalDouble.class
         || bare == double[].class;
@@ -129,7 +143,7 @@ final class ResultSchema {
       schema.putArray("type").add("integer").add("null");
     } else if (type == OptionalDouble.class) {
       schema.putArray("type").add("number").add("null");
-    } else if (type == boolean.class) {
+    } else if (type == boolean.class || type == Boolean.class) {
       schema.put("type", "boolean");
     } else if (type == String.class) {
       schema.put("type", "string");

@@ -5,9 +5,21 @@ import static org.assertj.core.api.Assertions.offset;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import swardcase.chance.StraightLine;
+import swardcase.decision.Explanation.Joined;
+import swardcase.decision.Explanation.Mover;
+import swardcase.decision.FarmMeasures.OfFarm;
+import swardcase.draws.Alternatives;
 import swardcase.intake.FarmFolder;
 import swardcase.outcome.FarmModel;
 import swardcase.tables.Tables;
@@ -16,6 +28,26 @@ import swardcase.tables.TablesLoader;
 class ExplanationsTest {
 
   private static final Tables TABLES = TablesLoader.standard().load();
+  private static final String SOWING = "src/test/resources/farms/sowing";
+
+  /** Quantities whose parts must be added up over the draws, whatever the farm. */
+  private static final Set<Quantity> OVER_DRAWS =
+      EnumSet.of(
+          Quantity.PLAN_GAIN,
+          Quantity.YEAR,
+          Quantity.NET_OF_YEAR,
+          Quantity.GAIN,
+          Quantity.GAIN_OF_KEEPING,
+          Quantity.PLAN_COST,
+          Quantity.COST,
+          Quantity.LAMBS_LOST,
+          Quantity.LAMBS_LOST_OF_MOB,
+          Quantity.EWES_FEWER_IN_LAMB,
+          Quantity.SHARE_LOST,
+          Quantity.LAMB_COST,
+          Quantity.LAMB_COST_OF_MOB,
+          Quantity.WINTER_GROWTH_LOST,
+          Quantity.GROWTH_LOST_OF_PADDOCK);
 
   private static Decision decide(String folder) {
     return Decision.of(new FarmModel(FarmFolder.read(Path.of(folder), TABLES).farm(), TABLES));
@@ -49,43 +81,101 @@ class ExplanationsTest {
     return all;
   }
 
-  /** Every part stands for what it says: its arithmetic gives the number the decision printed. */
-  private static int check(Explanation of) {
-    double value = of.value().likely();
-    assertThat(of.joinedValue())
-        .as(of.what() + " of " + of.names())
-        .isCloseTo(value, offset(1e-9 * Math.max(1, Math.abs(value))));
-    return 1 + of.parts().stream().mapToInt(ExplanationsTest::check).sum();
+  private static Stream<Explanation> withParts(Explanation of) {
+    return Stream.concat(Stream.of(of), of.parts().stream().flatMap(ExplanationsTest::withParts));
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "demo-data/mixed-farm",
-        "demo-data/northern-farm",
-        "src/test/resources/farms/sowing"
-      })
-  void parts_ofEveryExplanation_makeTheirNumber(String folder) {
-    Decision decision = decide(folder);
-    List<Explanation> all = all(decision);
+  @ValueSource(strings = {"demo-data/mixed-farm", "demo-data/northern-farm", SOWING})
+  void parts_ofEveryExplanation_makeItsMeanOrItsValueAtLikelyInputs(String folder) {
+    List<Explanation> nodes =
+        all(decide(folder)).stream().flatMap(ExplanationsTest::withParts).toList();
 
-    assertThat(all.stream().mapToInt(ExplanationsTest::check).sum()).isGreaterThan(200);
-    assertThat(all.get(0).value()).isEqualTo(decision.winterSupplementTonnes());
-    assertThat(all.get(6).value()).isEqualTo(decision.planNpv());
-    assertThat(all.get(7).value()).isEqualTo(decision.planCost(0));
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = "src/test/resources/farms/sowing")
-  void movers_ofEveryExplanation_areInputsOfTheFarmThatReachIntoItsRange(String folder) {
-    Decision decision = decide(folder);
-
-    for (Explanation of : all(decision)) {
-      for (Explanation.Mover mover : of.movers()) {
-        assertThat(decision.model().inputs().all()).contains(mover.input());
-        assertThat(mover.atLow()).as(of.what() + " of " + of.names()).isNotEqualTo(mover.atHigh());
+    Map<Boolean, Integer> checked = new HashMap<>();
+    for (Explanation of : nodes) {
+      boolean arithmetic = of.joined() != Joined.MODEL && of.joined() != Joined.INPUT;
+      if (arithmetic) {
+        double value = of.isOfMeans() ? mean(of) : of.amount().likely().orElseThrow();
+        assertThat(of.joinedValue())
+            .as(of.what() + " of " + of.names())
+            .isCloseTo(value, offset(1e-6));
+        checked.merge(of.isOfMeans(), 1, Integer::sum);
       }
     }
-    assertThat(Explanations.of(decision).planGain().movers()).hasSizeGreaterThan(10);
+    assertThat(checked.get(true)).isGreaterThan(40);
+    assertThat(checked.get(false)).isGreaterThan(40);
+  }
+
+  private static double mean(Explanation of) {
+    return of.amount().mean().orElseThrow();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"demo-data/mixed-farm", SOWING})
+  void sums_areOfTheDraws_andProductsOfUncertainNumbersCarryTheMeanBeside(String folder) {
+    List<Explanation> all = all(decide(folder));
+
+    all.stream()
+        .flatMap(ExplanationsTest::withParts)
+        .filter(of -> OVER_DRAWS.contains(of.what()))
+        .forEach(of -> assertThat(of.isOfMeans()).as(of.what() + " " + of.names()).isTrue());
+    Set<Quantity> once =
+        all.stream()
+            .filter(of -> !of.isOfMeans())
+            .peek(
+                of ->
+                    assertThat(of.amount().given().isPresent() || of.amount().drawn().isPresent())
+                        .as("drawn %s", of.what())
+                        .isTrue())
+            .map(Explanation::what)
+            .collect(Collectors.toSet());
+    assertThat(once).contains(Quantity.WINTER_FEED, Quantity.DOSE, Quantity.GROWTH_LOST);
+  }
+
+  @Test
+  void movers_areInputsWhoseLineOverTheDrawsDiffersFromNothing_mostFirst() {
+    Decision decision = decide(SOWING);
+    Explanation cost = Explanations.of(decision).planCost();
+    double[] drawn = decision.drawn(OfFarm.PLAN_COST);
+
+    assertThat(cost.movers()).isNotEmpty();
+    double before = 1;
+    for (Mover mover : cost.movers()) {
+      int place = decision.model().inputs().all().indexOf(mover.input());
+      StraightLine line = StraightLine.of(decision.simulation().drawn(place), drawn);
+      assertThat(mover.name()).isEqualTo(decision.model().inputs().doubt(place));
+      assertThat(mover.atLow()).isEqualTo(line.at(mover.input().range().low()), offset(1e-9));
+      assertThat(mover.atHigh()).isEqualTo(line.at(mover.input().range().high()), offset(1e-9));
+      assertThat(line.differsFromNothing(1)).isTrue();
+      assertThat(line.varianceShare()).isLessThanOrEqualTo(before);
+      before = line.varianceShare();
+    }
+    assertThat(cost.movers().stream().map(Mover::name)).doesNotHaveDuplicates();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"demo-data/mixed-farm", SOWING})
+  void movers_ofWhatIsNeverBelowNothing_stayWithinTheDraws(String folder) {
+    for (Explanation of : all(decide(folder))) {
+      if (of.amount().drawn().filter(drawn -> drawn.low() >= 0).isPresent()
+          && of.what() != Quantity.PLAN_GAIN
+          && of.what() != Quantity.GAIN) {
+        for (Mover mover : of.movers()) {
+          assertThat(mover.atLow()).as(of.what() + " by " + mover.name()).isNotNegative();
+          assertThat(mover.atHigh()).as(of.what() + " by " + mover.name()).isNotNegative();
+        }
+      }
+    }
+  }
+
+  @Test
+  void gains_areThoseOfTheSimulation() {
+    Decision decision = decide("demo-data/mixed-farm");
+    Explanations farm = Explanations.of(decision);
+    int keptEverything = Alternatives.KEEP_ALL;
+
+    assertThat(decision.simulation().npv(keptEverything)).containsOnly(0);
+    assertThat(farm.planGain().amount().drawn()).contains(decision.gain().drawn());
+    assertThat(mean(farm.planGain())).isCloseTo(decision.outcome().npv(), offset(1e-6));
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.ref.WeakReference;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
@@ -38,7 +39,7 @@ class HeldFarmsTest {
     Tables tables = TablesLoader.standard().load();
     Path folder = Path.of("demo-data", "mixed-farm");
     FarmModel model = new FarmModel(FarmFolder.read(folder, tables).farm(), tables);
-    HowSure howSure = HowSure.of(Decision.of(model), 1, 100, share -> {});
+    HowSure howSure = HowSure.of(Decision.of(Decision.draws(model, 1, 100), List.of(), done -> {}));
     assertThat(howSure.breakEvens()).isNotEmpty();
     return new WeakReference<>(model);
   }

@@ -3,10 +3,10 @@ package swardcase.decision;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import swardcase.chance.DrawnInformation;
 import swardcase.decision.Purchase.Advice;
-import swardcase.draws.Spread;
 
 class PurchaseTest {
 
@@ -28,9 +28,12 @@ class PurchaseTest {
     PaddockFindings paddock =
         new PaddockFindings(
             Verdict.TOO_CLOSE,
+            Optional.empty(),
+            false,
             List.of(),
             0,
-            new Spread(0, 0, 0, 0, 0, 0, 0),
+            Optional.empty(),
+            Optional.empty(),
             new DrawnInformation(400, 5),
             new Purchase(0, 0, 0, 200),
             plants);

@@ -3,12 +3,11 @@ package swardcase.draws;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import swardcase.decision.HowSure;
 import swardcase.intake.FarmFolder;
 import swardcase.outcome.Course;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.Plan;
-import swardcase.search.PlanSearch;
+import swardcase.search.LikelySearch;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 
@@ -21,7 +20,7 @@ public record Farms(FarmModel model, Plan plan, List<List<Course>> options) {
   }
 
   public static Farms of(FarmModel model) {
-    PlanSearch search = new PlanSearch(model);
+    LikelySearch search = new LikelySearch(model);
     var run = model.newRun();
     List<List<Course>> options = new ArrayList<>();
     for (int i = 0; i < model.farm().paddocks().size(); i++) {
@@ -36,11 +35,7 @@ public record Farms(FarmModel model, Plan plan, List<List<Course>> options) {
     return new Farms(model, search.best(), options);
   }
 
-  public HowSure howSure(long seed, int draws) {
-    return HowSure.of(model, plan, options, seed, draws, share -> {});
-  }
-
   Alternatives alternatives() {
-    return new Alternatives(model, plan, options, new PlanSearch(model)::feasible);
+    return new Alternatives(model, plan, options, new LikelySearch(model)::feasible);
   }
 }

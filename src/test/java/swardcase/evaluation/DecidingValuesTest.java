@@ -24,7 +24,7 @@ import swardcase.intake.FarmFolder;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
-import swardcase.search.PlanSearch;
+import swardcase.search.LikelySearch;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 
@@ -44,8 +44,7 @@ class DecidingValuesTest {
 
       Written by `mvn -q test -Dtest=DecidingValuesTest -Ddeciding=true`, which takes ten minutes to half an hour. Every number of `tables/` goes alone to the
       ends of its range, a number without a range a tenth down and up, and the farm is read, valued and planned again at likely values. Of each farm
-      the ten stand here that move the net present value of some action on some paddock most, as a share of what the action costs (of its effort where it
-      costs nothing). *Planned otherwise* counts the paddocks in which something else is then planned, be it by a plan of nearly equal value. *On the sheet as*
+      the ten stand here that move the net present value of some action on some paddock most, as a share of what the action costs. *Planned otherwise* counts the paddocks in which something else is then planned, be it by a plan of nearly equal value. *On the sheet as*
       says whether the sheet prints the number with its mark among those that draws move, or among those held fixed. The source of each stands in its table
       (`swardcase tables dose-response`); sums of the farm's own stand in no table. See [evaluation](evaluation.md) for what this means.
       """;
@@ -66,7 +65,7 @@ class DecidingValuesTest {
 
   private final AtomicInteger folders = new AtomicInteger();
 
-  /** What an action on a paddock is worth and costs, likely; its effort where it costs nothing. */
+  /** What an action on a paddock is worth and costs, likely. */
   private record Option(double npv, double cost) {}
 
   /** A farm at one end of one number. */
@@ -74,7 +73,7 @@ class DecidingValuesTest {
 
     /** The action planned for each paddock. */
     Map<String, String> plan() {
-      Plan plan = new PlanSearch(model).best();
+      Plan plan = new LikelySearch(model).best();
       Map<String, String> actions = new TreeMap<>();
       for (int i = 0; i < plan.paddocks(); i++) {
         String name = model.farm().paddocks().get(i).name();
@@ -155,12 +154,21 @@ class DecidingValuesTest {
     return names.toString();
   }
 
+  /** The year in which each action alone is worth most; the coming one if it loses in all. */
   private static int[][] starts(FarmModel model) {
-    PlanSearch search = new PlanSearch(model);
+    OutcomeFunction run = model.newRun();
+    run.setBase(model.keepAll());
     int[][] starts = new int[model.farm().paddocks().size()][model.actions().size()];
     for (int i = 0; i < starts.length; i++) {
       for (int a = 0; a < starts[i].length; a++) {
-        starts[i][a] = search.bestStart(i, a);
+        double most = 0;
+        for (int s = 0; s < model.startYears() && run.allowed(i, a); s++) {
+          double npv = run.npvOfBaseWith(i, a, s);
+          if (npv > most) {
+            most = npv;
+            starts[i][a] = s;
+          }
+        }
       }
     }
     return starts;
@@ -178,12 +186,10 @@ class DecidingValuesTest {
           continue;
         }
         int start = starts[i][a];
-        double perHa = run.costPerHa(i, a, start);
         options.put(
             paddock.name() + ": " + model.actions().get(a).name(),
             new Option(
-                run.npvOfBaseWith(i, a, start),
-                paddock.areaHa() * (perHa > 0 ? perHa : model.effortPerHa())));
+                run.npvOfBaseWith(i, a, start), paddock.areaHa() * run.costPerHa(i, a, start)));
       }
     }
     return new Answer(model, options);

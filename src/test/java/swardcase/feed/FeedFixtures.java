@@ -188,6 +188,7 @@ final class FeedFixtures {
             OptionalDouble.empty(),
             told(0.2),
             told(0),
+            told(60_000),
             Optional.empty()),
         ExtraFeedUse.HOLD_NUMBERS,
         new Management(told(0.1), told(0.2), told(12), told(0)),

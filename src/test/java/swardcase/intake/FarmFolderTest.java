@@ -129,12 +129,29 @@ class FarmFolderTest {
                 + " of a dry ewe, cost of replacing a ewe, yearly margin of a further ewe before"
                 + " supplement, price of a leaf test for formononetin, price of identifying one more"
                 + " plant, price of barley.",
-            "The costs of these actions are table defaults, so get a quote: 'oversow into the"
-                + " stand', 'spray-fallow and resow', 'crop one season, then resow', 'crop two"
+            "The costs of these actions are table defaults, so get quotes, and put in your own labour:"
+                + " 'keep, hold joining ewes off', 'oversow into the stand', 'spray-fallow and resow', 'crop one season, then resow', 'crop two"
                 + " seasons, then resow', 'crop three seasons, then resow'.",
             "The crop margins of these actions are table defaults: 'crop one season, then resow',"
                 + " 'crop two seasons, then resow', 'crop three seasons, then resow'.",
-            "Money is shown in '$', but these table defaults are in A$ and are not converted.");
+            "Money is shown in '$', but these table defaults are in A$ and are not converted.",
+            "Money is shown in '$', but the risk tolerance that the plan is chosen by, 18000, is a"
+                + " table default in A$ and is not converted: write risk_tolerance under finance.");
+  }
+
+  @Test
+  void riskTolerance_ofTheFarmOrLeftOut_isThatOfTheWholeFarm() {
+    Farm northern = FarmFolder.read(Path.of("demo-data/northern-farm"), TABLES).farm();
+    assertThat(northern.finance().riskTolerance().range()).isEqualTo(Range.exactly(40_000));
+    assertThat(northern.finance().riskTolerance().setBy()).isEqualTo(SetBy.USER);
+    assertThat(northern.finance().riskTolerance().unit()).isEqualTo(northern.currency());
+
+    Farm current = FarmFolder.read(Path.of("demo-data/current-farm"), TABLES).farm();
+    double area = current.areaHa();
+    assertThat(current.finance().riskTolerance().range())
+        .isEqualTo(Range.of(300 * area, 600 * area, 1200 * area));
+    assertThat(current.finance().riskTolerance().setBy()).isEqualTo(SetBy.DEFAULT);
+    assertThat(current.finance().riskTolerance().unit()).isEqualTo("A$");
   }
 
   @Test
@@ -307,6 +324,11 @@ class FarmFolderTest {
             fence:
               phase: every year
               cost_per_ha: 3
+            mending:
+              phase: every year
+              cost_per_ha: 4
+              own_labour: yes
+            labour: 12
         """);
 
     List<CostLine> lines = action("oversow").costs();
@@ -318,6 +340,26 @@ class FarmFolderTest {
     assertThat(seed.currency()).isEmpty();
     assertThat(lines.get(lines.size() - 1).phase()).isEqualTo(CostLine.Phase.YEARLY);
     assertThat(lines).filteredOn(line -> line.currency().equals("A$")).isNotEmpty();
+    assertThat(lines)
+        .filteredOn(CostLine::ownLabour)
+        .extracting(CostLine::name)
+        .containsExactly("labour", "mending");
+  }
+
+  @Test
+  void costs_ownLabourThatIsNoYesOrNo_isRefused() throws IOException {
+    addToYaml(
+        """
+        costs:
+          hold-off:
+            gates:
+              phase: every year
+              cost_per_ha: 3
+              own_labour: perhaps
+        """);
+
+    assertFaults(
+        "farm.yaml:8: costs.hold-off.gates.own_labour: must be 'yes' or 'no'; found 'perhaps'");
   }
 
   @Test

@@ -214,7 +214,7 @@ class JoiningLawsTest {
           OutcomeFunction run = model.newRun();
           run.set(x);
           double[] read = new double[measures.size()];
-          measures.read(run, read);
+          measures.read(run, x, read);
           for (int i = 0; i < setting.paddocks(); i++) {
             double[] year = new double[HalfMonths.COUNT];
             for (int p = 0; p < year.length; p++) {

@@ -26,20 +26,20 @@ class JoiningMeasuresTest {
     return new JoiningCase(model, run, JoiningCase.cautiousStrength(model, run), 0);
   }
 
-  /** 2 x 24 x 10 points, then 10 of barren ewes, 10 doses and three for each of two ways. */
+  /** 2 x 9 x 10 points, then 10 of barren ewes, 10 doses and three for each of two ways. */
   @Test
   void places_follow_oneAnother() {
-    assertThat(measures.points(0, 0, 0)).isZero();
-    assertThat(measures.points(1, 2, 3)).isEqualTo(263);
-    assertThat(measures.barren(4)).isEqualTo(484);
-    assertThat(measures.greenDose(4)).isEqualTo(494);
-    assertThat(measures.lambs(0)).isEqualTo(500);
-    assertThat(measures.money(0)).isEqualTo(501);
-    assertThat(measures.saved(0)).isEqualTo(502);
-    assertThat(measures.lambs(1)).isEqualTo(503);
-    assertThat(measures.saved(1)).isEqualTo(505);
-    assertThat(measures.size()).isEqualTo(506);
-    assertThat(measures.kept()).isZero();
+    assertThat(setting.halfMonths).hasSize(9).startsWith(4, 5, 6);
+    assertThat(measures.points(0, 4, 0)).isZero();
+    assertThat(measures.points(1, 6, 3)).isEqualTo(113);
+    assertThat(measures.barren(4)).isEqualTo(184);
+    assertThat(measures.greenDose(4)).isEqualTo(194);
+    assertThat(measures.lambs(0)).isEqualTo(200);
+    assertThat(measures.money(0)).isEqualTo(201);
+    assertThat(measures.saved(0)).isEqualTo(202);
+    assertThat(measures.lambs(1)).isEqualTo(203);
+    assertThat(measures.saved(1)).isEqualTo(205);
+    assertThat(measures.size()).isEqualTo(206);
   }
 
   @Test
@@ -48,7 +48,7 @@ class JoiningMeasuresTest {
     OutcomeFunction run = model.newRun();
     run.set(RandomFarms.draw(model.inputs().all(), random));
     double[] read = new double[measures.size()];
-    measures.read(run, read);
+    measures.read(run, model.inputs().likely(), read);
     double[] strength = new double[10];
     for (int i = 0; i < strength.length; i++) {
       strength[i] = run.greenDose(i);
@@ -74,10 +74,10 @@ class JoiningMeasuresTest {
     OutcomeFunction run = model.newRun();
     run.set(RandomFarms.draw(model.inputs().all(), random));
     double[] read = new double[measures.size()];
-    measures.read(run, read);
+    measures.read(run, model.inputs().likely(), read);
     double most = 0;
     for (int g = 0; g < 2; g++) {
-      for (int p = 0; p < HalfMonths.COUNT; p++) {
+      for (int p : setting.halfMonths) {
         for (int i = 0; i < 10; i++) {
           double[] stay = new double[HalfMonths.COUNT];
           stay[p] = run.greenDose(i) * run.greenShare(p);

@@ -12,9 +12,11 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import swardcase.FarmCopy;
 import swardcase.RandomFarms;
-import swardcase.chance.Odds;
-import swardcase.chance.Range;
-import swardcase.draws.OneAtATime;
+import swardcase.chance.Drawn;
+import swardcase.chance.Sample;
+import swardcase.draws.DrawnFarm;
+import swardcase.draws.Draws;
+import swardcase.draws.Spread;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.OtherStock;
@@ -29,6 +31,7 @@ import swardcase.outcome.OutcomeFunction;
 class JoiningPlanNumbersTest {
 
   private static final FarmModel MODEL = new FarmModel(farm(), RandomFarms.TABLES);
+  private static final Draws DRAWS = new Draws(MODEL, 1, 20, 5);
   private static JoiningPlan plan;
 
   private final OutcomeFunction run = MODEL.newRun();
@@ -44,7 +47,7 @@ class JoiningPlanNumbersTest {
 
   @BeforeAll
   static void plan() {
-    plan = JoiningPlan.of(MODEL).orElseThrow();
+    plan = JoiningPlan.of(DRAWS).orElseThrow();
   }
 
   private static Farm farm() {
@@ -93,49 +96,63 @@ class JoiningPlanNumbersTest {
     }
   }
 
+  /** {@code [measure][draw]}, one draw after another. */
+  private static double[][] drawn(JoiningMeasures measures) {
+    double[][] drawn = new double[measures.size()][DRAWS.count()];
+    double[] read = new double[measures.size()];
+    DrawnFarm farm = new DrawnFarm(MODEL);
+    for (int d = 0; d < DRAWS.count(); d++) {
+      measures.read(farm.set(DRAWS, d), MODEL.inputs().likely(), read);
+      for (int m = 0; m < read.length; m++) {
+        drawn[m][d] = read[m];
+      }
+    }
+    return drawn;
+  }
+
+  private static Drawn spread(double[] values) {
+    return Spread.of(values, DRAWS.uniforms()).drawn();
+  }
+
   @Test
-  void ranges_areThoseOfTheMeasuresOneInputAtATime() {
+  void numbers_areThoseOfTheMeasuresOverTheDraws() {
     JoiningMeasures measures = new JoiningMeasures(setting, policies);
-    OneAtATime ranges = OneAtATime.of(MODEL, measures);
+    double[][] drawn = drawn(measures);
     for (int i = 0; i < 4; i++) {
-      assertSame(plan.greenDose(i), ranges.range(measures.greenDose(i), 0, 100));
-      assertSame(plan.barrenPercent(i), ranges.range(measures.barren(i), 0, 100));
-      double barren = YoungEwes.barrenPercent(run, i);
+      assertThat(plan.greenDose(i)).isEqualTo(spread(drawn[measures.greenDose(i)]));
+      Drawn barren = spread(drawn[measures.barren(i)]);
+      assertThat(plan.barrenPercent(i)).isEqualTo(barren);
       assertThat(plan.youngDaysAllowed(i))
-          .isEqualTo(YoungEwes.daysAllowed(barren, YoungEwes.greenDays(run), 3));
+          .isEqualTo(YoungEwes.daysAllowed(barren.mean(), YoungEwes.greenDays(run), 3));
       for (int g = 0; g < 2; g++) {
         for (int p = 4; p <= 12; p++) {
-          assertSame(plan.points(g, p, i), ranges.range(measures.points(g, p, i), 0, 100));
+          assertThat(plan.points(g, p, i)).isEqualTo(spread(drawn[measures.points(g, p, i)]));
         }
       }
     }
-    double most = Double.MAX_VALUE;
     for (Policy policy : Policy.values()) {
       int k = policy.ordinal();
-      assertSame(plan.lambs(policy), ranges.range(measures.lambs(k), 0, most));
-      assertSame(plan.lambMoney(policy), ranges.range(measures.money(k), 0, most));
-      assertSame(plan.saved(policy), ranges.range(measures.saved(k)));
+      assertThat(plan.lambs(policy)).isEqualTo(spread(drawn[measures.lambs(k)]));
+      assertThat(plan.lambMoney(policy)).isEqualTo(spread(drawn[measures.money(k)]));
+      assertThat(plan.saved(policy)).isEqualTo(spread(drawn[measures.saved(k)]));
     }
-    assertThat(plan.lambs(Policy.AS_NOW).likely()).isGreaterThan(10);
-    assertThat(plan.lambMoney(Policy.AS_NOW).likely()).isGreaterThan(1000);
-    assertThat(plan.saved(Policy.PLAN).likely()).isGreaterThan(1000);
-    assertThat(plan.saved(Policy.AVOID).likely()).isNotZero();
-  }
-
-  private static void assertSame(Range actual, Range expected) {
-    assertThat(actual.low()).isEqualTo(expected.low());
-    assertThat(actual.likely()).isEqualTo(expected.likely());
-    assertThat(actual.high()).isEqualTo(expected.high());
+    assertThat(plan.lambs(Policy.AS_NOW).mean()).isGreaterThan(10);
+    assertThat(plan.lambMoney(Policy.AS_NOW).mean()).isGreaterThan(1000);
+    assertThat(plan.saved(Policy.PLAN).mean()).isGreaterThan(1000);
+    assertThat(plan.saved(Policy.AVOID).mean()).isNotZero();
   }
 
   /** Rightly open is at or below what one half-month may cost; rightly shut is above it. */
   @Test
-  void chanceRight_isTheChanceOfTheSideItIsOn() {
+  void chanceRight_isTheShareOfDrawsOnTheSideItIsOn() {
+    JoiningMeasures measures = new JoiningMeasures(setting, policies);
+    double[][] drawn = drawn(measures);
     int[] kinds = new int[2];
     for (int g = 0; g < 2; g++) {
       for (int p = 4; p <= 12; p++) {
         for (int i = 0; i < 4; i++) {
-          double above = Odds.above(plan.points(g, p, i), calendar.tolerance(g, i));
+          double most = calendar.tolerance(g, i);
+          double above = Sample.share(drawn[measures.points(g, p, i)], points -> points > most);
           boolean open = calendar.isOpen(g, p, i);
           double expected = open ? 1 - above : above;
           assertThat(plan.chanceRight(g, p, i)).isEqualTo(expected);

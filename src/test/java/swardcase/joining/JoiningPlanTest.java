@@ -13,7 +13,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import swardcase.FarmCopy;
-import swardcase.chance.Range;
+import swardcase.draws.Draws;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
@@ -37,10 +37,14 @@ class JoiningPlanTest {
     return new FarmModel(FarmFolder.read(Path.of("demo-data", folder), TABLES).farm(), TABLES);
   }
 
+  private static Draws draws(FarmModel of) {
+    return new Draws(of, 1, 20, 5);
+  }
+
   @BeforeAll
   static void plan() {
     model = model("risky-farm");
-    plan = JoiningPlan.of(model).orElseThrow();
+    plan = JoiningPlan.of(draws(model)).orElseThrow();
     OutcomeFunction run = model.newRun();
     setting = new JoiningCase(model, run, JoiningCase.cautiousStrength(model, run), 0);
     calendar = new JoiningCalendar(setting);
@@ -62,7 +66,10 @@ class JoiningPlanTest {
       lambs += lost * model.farm().mobs().get(g).ewes() * run.lambsPerPregnantEwe(g);
     }
     // The outcome function reads its year from a grid, hence half a lamb.
-    assertThat(plan.lambs(Policy.AS_NOW).likely()).isCloseTo(lambs, within(0.5));
+    Grazing asNow = new Planner(setting, setting.strength).asNow();
+    double[] likely = new double[model.farm().paddocks().size()];
+    Arrays.setAll(likely, run::greenDose);
+    assertThat(setting.losses(likely).lambs(asNow)).isCloseTo(lambs, within(0.5));
   }
 
   @Test
@@ -137,7 +144,7 @@ class JoiningPlanTest {
       Files.writeString(folder.resolve(file), text.replace("5 May", "30 January"));
     }
     FarmModel allInSummer = new FarmModel(FarmFolder.read(folder, TABLES).farm(), TABLES);
-    JoiningPlan summer = JoiningPlan.of(allInSummer).orElseThrow();
+    JoiningPlan summer = JoiningPlan.of(draws(allInSummer)).orElseThrow();
     for (int g = 0; g < summer.farm().mobs().size(); g++) {
       for (int p : summer.halfMonths()) {
         for (int i = 0; i < summer.farm().paddocks().size(); i++) {
@@ -148,7 +155,7 @@ class JoiningPlanTest {
     assertThat(summer.isShort()).isFalse();
     assertThat(summer.shifts()).isEmpty();
     assertThat(summer.resown()).isEmpty();
-    assertThat(summer.lambs(Policy.AS_NOW).likely()).isLessThan(5);
+    assertThat(summer.lambs(Policy.AS_NOW).mean()).isLessThan(5);
   }
 
   @Test
@@ -245,10 +252,10 @@ class JoiningPlanTest {
   }
 
   @Test
-  void ranges_ofThePlan_holdTheirLikelyValues() {
+  void lambs_ofEveryWay_areNoFewerThanNoneAndThePlanLosesFewest() {
     for (Policy policy : Policy.values()) {
-      Range lambs = plan.lambs(policy);
-      assertThat(lambs.likely()).isBetween(lambs.low(), lambs.high());
+      assertThat(plan.lambs(policy).low()).isNotNegative();
+      assertThat(plan.saved(policy).mean()).isLessThanOrEqualTo(plan.saved(Policy.PLAN).mean());
     }
     assertThat(plan.saved(Policy.AS_NOW).isExact()).isTrue();
   }
@@ -264,7 +271,7 @@ class JoiningPlanTest {
   @Test
   void farm_withoutEwes_hasNoPlan() {
     Farm without = FarmCopy.of(model.farm()).mobs(List.of()).build();
-    assertThat(JoiningPlan.of(new FarmModel(without, TABLES))).isEmpty();
+    assertThat(JoiningPlan.of(draws(new FarmModel(without, TABLES)))).isEmpty();
   }
 
   @Test
@@ -272,13 +279,13 @@ class JoiningPlanTest {
     Farm farm = model.farm();
     Farm one =
         FarmCopy.of(farm).paddocks(farm.paddocks().subList(2, 3)).otherStock(List.of()).build();
-    JoiningPlan alone = JoiningPlan.of(new FarmModel(one, TABLES)).orElseThrow();
-    assertThat(alone.saved(Policy.PLAN).likely()).isNotNegative();
+    JoiningPlan alone = JoiningPlan.of(draws(new FarmModel(one, TABLES))).orElseThrow();
+    assertThat(alone.saved(Policy.PLAN).mean()).isNotNegative();
   }
 
   @Test
   void plan_madeTwice_isTheSame() {
-    JoiningPlan again = JoiningPlan.of(model).orElseThrow();
+    JoiningPlan again = JoiningPlan.of(draws(model)).orElseThrow();
     assertThat(again.planCost()).isEqualTo(plan.planCost());
     assertThat(again.lambs(Policy.PLAN)).isEqualTo(plan.lambs(Policy.PLAN));
   }

@@ -16,6 +16,7 @@ import swardcase.FarmCopy;
 import swardcase.OtherCurrency;
 import swardcase.OtherHemisphere;
 import swardcase.RandomFarms;
+import swardcase.farm.CostLine;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Identification;
@@ -23,9 +24,9 @@ import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
 import swardcase.reproduction.FlockEffect;
 import swardcase.search.FixedChoice;
+import swardcase.search.LikelySearch;
+import swardcase.search.LikelySearch.Found;
 import swardcase.search.PlanFarms;
-import swardcase.search.PlanSearch;
-import swardcase.search.PlanSearch.Found;
 import swardcase.tables.Cultivar;
 
 /** What must hold for the answer of any farm, and when the same farm is told in another way. */
@@ -87,7 +88,7 @@ class FarmLawsTest {
     double moved = outcome.endValue;
     for (int t = 0; t < outcome.actionCost.length; t++) {
       moved +=
-          outcome.actionCost(t)
+          outcome.cost(t)
               + Math.abs(outcome.supplementSaved(t))
               + Math.abs(outcome.lambsSaved(t))
               + Math.abs(outcome.cropMargin(t))
@@ -101,6 +102,7 @@ class FarmLawsTest {
     assertThat(actual.npv()).isCloseTo(times * expected.npv(), within(rounding));
     for (int t = 0; t < expected.actionCost.length; t++) {
       assertThat(actual.actionCost(t)).isCloseTo(times * expected.actionCost(t), within(rounding));
+      assertThat(actual.labourCost(t)).isCloseTo(times * expected.labourCost(t), within(rounding));
       assertThat(actual.supplementSaved(t))
           .isCloseTo(times * expected.supplementSaved(t), within(rounding));
       assertThat(actual.lambsSaved(t)).isCloseTo(times * expected.lambsSaved(t), within(rounding));
@@ -166,8 +168,8 @@ class FarmLawsTest {
           if (!heldAlike(farm, later)) {
             return;
           }
-          PlanSearch there = new PlanSearch(model(later));
-          Plan plan = new PlanSearch(model(farm)).best();
+          LikelySearch there = new LikelySearch(model(later));
+          Plan plan = new LikelySearch(model(farm)).best();
           Plan best = there.best();
           double may =
               0.05 * (moved(outcome(model(later), best)) + moved(outcome(model(later), plan)));
@@ -209,9 +211,9 @@ class FarmLawsTest {
     forAnySmallFarm(
         4,
         (farm, random) -> {
-          Found whole = new PlanSearch(model(farm)).find().orElseThrow();
+          Found whole = new LikelySearch(model(farm)).find().orElseThrow();
           Farm apart = split(farm, random.nextInt(farm.paddocks().size()), 0.5);
-          assertThat(new PlanSearch(model(apart)).find().orElseThrow().value())
+          assertThat(new LikelySearch(model(apart)).find().orElseThrow().value())
               .isGreaterThanOrEqualTo(whole.value() - tolerance(whole));
         });
   }
@@ -318,8 +320,8 @@ class FarmLawsTest {
     forAnySmallFarm(
         10,
         (farm, random) -> {
-          Found here = new PlanSearch(model(farm)).find().orElseThrow();
-          PlanSearch other = new PlanSearch(new OtherCurrency(TIMES).model(farm));
+          Found here = new LikelySearch(model(farm)).find().orElseThrow();
+          LikelySearch other = new LikelySearch(new OtherCurrency(TIMES).model(farm));
           Found there = other.find().orElseThrow();
           assertThat(there.value())
               .isCloseTo(TIMES * here.value(), within(TIMES * tolerance(here)));
@@ -369,7 +371,7 @@ class FarmLawsTest {
           FarmModel model = model(farm);
           OutcomeFunction run = model.newRun();
           Outcome outcome = model.newOutcome();
-          assertThat(new PlanSearch(model).feasible(model.keepAll())).isTrue();
+          assertThat(new LikelySearch(model).feasible(model.keepAll())).isTrue();
           for (int round = 0; round < 3; round++) {
             run.set(RandomFarms.draw(model.inputs().all(), random));
             run.evaluate(model.keepAll(), outcome);
@@ -393,7 +395,7 @@ class FarmLawsTest {
 
   private static Found found(Farm farm, double budget) {
     Farm limited = farm.withFinance(farm.finance().withBudgetPerYear(budget));
-    return new PlanSearch(model(limited)).find().orElseThrow();
+    return new LikelySearch(model(limited)).find().orElseThrow();
   }
 
   @Test
@@ -408,9 +410,9 @@ class FarmLawsTest {
           if (!model.newRun().allowed(paddock, action)) {
             return;
           }
-          Found free = new PlanSearch(model).find().orElseThrow();
+          Found free = new LikelySearch(model).find().orElseThrow();
           FixedChoice choice = new FixedChoice(paddock, action, OptionalInt.empty());
-          new PlanSearch(model, List.of(choice))
+          new LikelySearch(model, List.of(choice))
               .find()
               .ifPresent(
                   forced -> {
@@ -488,6 +490,55 @@ class FarmLawsTest {
           assertThat(used.npv()).isEqualTo(fresh.npv());
           assertThat(used.lambsSaved).isEqualTo(fresh.lambsSaved);
           assertThat(used.supplementSaved).isEqualTo(fresh.supplementSaved);
+        });
+  }
+
+  private static Farm labour(Farm farm, boolean own) {
+    return FarmCopy.of(farm)
+        .actions(
+            farm.actions().stream()
+                .map(action -> action.withCosts(labour(action.costs(), own)))
+                .toList())
+        .build();
+  }
+
+  private static List<CostLine> labour(List<CostLine> lines, boolean own) {
+    return lines.stream()
+        .map(
+            line ->
+                new CostLine(
+                    line.name(),
+                    line.phase(),
+                    own,
+                    line.costPerHa(),
+                    line.currency(),
+                    line.date(),
+                    line.note()))
+        .toList();
+  }
+
+  /** Whether a line is paid or own labour moves no total. */
+  @Test
+  void cost_linesMarkedAsLabourOrNot_isTheSameInAll() {
+    forAnyFarm(
+        31,
+        20,
+        (farm, random) -> {
+          FarmModel some = model(farm);
+          Plan plan = randomPlan(some, random);
+          Outcome mixed = outcome(some, plan);
+          Outcome paid = outcome(model(labour(farm, false)), plan);
+          Outcome own = outcome(model(labour(farm, true)), plan);
+          double rounding = ROUNDING * Math.max(1, moved(mixed));
+          for (int t = 0; t < mixed.years(); t++) {
+            assertThat(paid.labourCost(t)).isZero();
+            assertThat(own.actionCost(t)).isZero();
+            assertThat(mixed.actionCost(t) + mixed.labourCost(t)).isEqualTo(mixed.cost(t));
+            assertThat(mixed.cost(t)).isCloseTo(paid.actionCost(t), within(rounding));
+            assertThat(mixed.cost(t)).isCloseTo(own.labourCost(t), within(rounding));
+            assertThat(mixed.net(t)).isCloseTo(own.net(t), within(rounding));
+          }
+          assertThat(mixed.npv()).isCloseTo(paid.npv(), within(rounding));
         });
   }
 }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
 
 class ScaleTest {
 
@@ -18,7 +18,7 @@ class ScaleTest {
 
   @Test
   void scale_overRanges_holdsZeroAndEveryEnd() {
-    Scale scale = Scale.over(Stream.of(Range.of(5, 6, 7), Range.of(1, 2, 3)), 10, 80);
+    Scale scale = Scale.over(Stream.of(Drawn.of(6, 5, 7), Drawn.of(2, 1, 3)), 10, 80);
     assertThat(scale.at(0)).isEqualTo(10);
     assertThat(scale.at(7)).isEqualTo(80);
     assertThat(scale.at(3.5)).isEqualTo(45);

@@ -15,6 +15,7 @@ import swardcase.outcome.FarmModel;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 import swardcase.wording.HowSureWords;
+import swardcase.wording.MoneyFaces;
 
 class HowSureBuilderTest {
 
@@ -25,17 +26,18 @@ class HowSureBuilderTest {
   /** Not while the class is being loaded: other threads would wait for it for ever. */
   @BeforeAll
   static void findOut() {
-    Decision decision = decide("mixed-farm");
-    found = HowSure.of(decision, 1, 200, share -> {});
+    Decision decision = decide("mixed-farm", 200);
+    found = HowSure.of(decision);
     Report whole = report(decision, found);
     report = whole.howSure().orElseThrow();
-    words = new HowSureWords(whole, report);
+    words = new HowSureWords(whole, report, new MoneyFaces(whole));
   }
 
-  private static Decision decide(String farm) {
+  private static Decision decide(String farm, int draws) {
     Tables tables = TablesLoader.standard().load();
-    return Decision.of(
-        new FarmModel(FarmFolder.read(Path.of("demo-data", farm), tables).farm(), tables));
+    FarmModel model =
+        new FarmModel(FarmFolder.read(Path.of("demo-data", farm), tables).farm(), tables);
+    return Decision.of(Decision.draws(model, 1, draws), List.of(), done -> {});
   }
 
   private static Report report(Decision decision, HowSure howSure) {
@@ -44,12 +46,12 @@ class HowSureBuilderTest {
 
   @Test
   void build_numbers_areThoseOfTheFindings() {
-    assertThat(report.npv()).isEqualTo(found.npv().range());
-    assertThat(report.chanceItPays()).isEqualTo(found.npv().chanceAboveZero());
+    assertThat(report.npv()).isEqualTo(found.gain().drawn());
+    assertThat(report.chanceItPays()).isEqualTo(found.gain().chanceAboveZero());
     assertThat(report.npvQuantiles()).hasSize(21).isSorted();
-    assertThat(report.npvQuantiles().get(10)).isCloseTo(found.npv().median(), within(1e-9));
+    assertThat(report.npvQuantiles().get(10)).isCloseTo(found.gain().median(), within(1e-9));
     assertThat(report.paddocks()).hasSize(12);
-    assertThat(report.movers()).hasSize(10);
+    assertThat(report.movers()).isNotEmpty().hasSize(Math.min(10, found.byVarianceShare().size()));
     assertThat(report.findOut()).isNotEmpty().hasSizeLessThanOrEqualTo(6);
   }
 
@@ -62,10 +64,11 @@ class HowSureBuilderTest {
 
   @Test
   void build_planThatKeepsEverything_saysSo() {
-    Decision keeps = decide("current-farm");
-    Report whole = report(keeps, HowSure.of(keeps, 1, 100, share -> {}));
+    Decision keeps = decide("current-farm", 100);
+    Report whole = report(keeps, HowSure.of(keeps));
     HowSureReport kept = whole.howSure().orElseThrow();
-    assertThat(new HowSureWords(whole, kept).howSure().get(0)).contains("keeps everything");
+    assertThat(new HowSureWords(whole, kept, new MoneyFaces(whole)).howSure().get(0))
+        .contains("keeps everything");
     assertThat(kept.breakEvens())
         .extracting(HowSureWords::breakEven)
         .isNotEqualTo(List.of())

@@ -19,6 +19,7 @@ import swardcase.search.FixedChoice;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 import swardcase.view.CsvView;
+import swardcase.wording.MoneyFaces;
 import swardcase.wording.PlanWords;
 
 /** What is said of how the plan was found, and the account of a loan. */
@@ -29,19 +30,19 @@ class PlanNotesTest {
 
   private static Report report(String name, List<FixedChoice> fixed) {
     Farm farm = FarmFolder.read(Path.of("demo-data", name), TABLES).farm();
-    Decision decision = Decision.of(new FarmModel(farm, TABLES), fixed);
-    return ReportBuilder.build(
-        decision, HowSure.of(decision, 1, 100, done -> {}), "test", DATE, List.of());
+    Decision decision =
+        Decision.of(Decision.draws(new FarmModel(farm, TABLES), 1, 100), fixed, done -> {});
+    return ReportBuilder.build(decision, HowSure.of(decision), "test", DATE, List.of());
   }
 
   @Test
   void notes_farmWithNothingToGain_sayThatNothingBeatsKeeping() {
     Report report = report("current-farm", List.of());
-    assertThat(PlanWords.headline(report.plan())).startsWith("Keep");
-    assertThat(PlanWords.notes(report))
-        .anyMatch(note -> note.contains("none that gains more than keeping everything"))
+    assertThat(PlanWords.headline(report)).startsWith("Keep");
+    assertThat(PlanWords.notes(report, new MoneyFaces(report)))
+        .anyMatch(note -> note.contains("the search found no better plan"))
         .anyMatch(note -> note.contains("never sown in this plan: Sandplain"))
-        .anyMatch(note -> note.startsWith("Next best: "));
+        .noneMatch(note -> note.contains("sure changes alone"));
     assertThat(report.plan().loan()).isEmpty();
   }
 
@@ -49,11 +50,12 @@ class PlanNotesTest {
   void notes_choiceMadeBeforehand_sayWhatItCosts() {
     List<FixedChoice> sow = List.of(new FixedChoice(0, 3, OptionalInt.of(1)));
     Report report = report("current-farm", sow);
-    assertThat(PlanWords.notes(report))
+    assertThat(PlanWords.notes(report, new MoneyFaces(report)))
         .anyMatch(
             note ->
                 note.matches(
-                    "Fixing Homestead to spray-fallow and resow from 2028 costs A\\$ [0-9,]+ .*"));
+                    "Fixing Homestead to spray-fallow and resow from 2028 makes the plan worth "
+                        + "A\\$ [0-9,]+ less .*"));
     String files = CsvView.of(report).get("old-share.csv");
     assertThat(files).startsWith("paddock,action,start,chosen,cheapest,year,old_share\n");
     assertThat(files.lines().filter(line -> line.startsWith("Homestead,spray-fallow")))

@@ -3,10 +3,8 @@ package swardcase.search;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import swardcase.outcome.FarmModel;
 
 /** Changes of one and of two paddocks, and what limits leave room for. */
 class LocalSearchTest {
@@ -74,25 +72,5 @@ class LocalSearchTest {
       }
     }
     assertThat(improved).isGreaterThan(30);
-  }
-
-  @Test
-  void improveSingly_aClosedAction_isNotTaken() {
-    SplittableRandom random = new SplittableRandom(63);
-    FarmModel model = PlanFarms.model(PlanFarms.small(random, 5));
-    PlanTable table = new PlanTable(model, model.newRun(), List.of());
-    LocalSearch local = new LocalSearch(table);
-    for (int i = 0; i < table.paddocks(); i++) {
-      for (int a = 0; a < model.actions().size(); a++) {
-        if (a != model.keep()) {
-          local.close(i, a);
-        }
-      }
-    }
-    int[] pick = table.pick(model.keepAll());
-    assertThat(local.improveSingly(pick)).isZero();
-    assertThat(table.plan(pick)).isEqualTo(model.keepAll());
-    local.openAll();
-    assertThat(local.improve(pick)).isGreaterThanOrEqualTo(0);
   }
 }

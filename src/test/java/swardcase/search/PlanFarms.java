@@ -59,6 +59,9 @@ public final class PlanFarms {
             random.nextInt(3) == 0 ? OptionalDouble.empty() : OptionalDouble.of(budget),
             exactly(base.finance().mostOutOfGrazing(), 0.4),
             exactly(base.finance().endValuePerHa(), random.nextInt(400)),
+            exactly(
+                base.finance().riskTolerance(),
+                600 * list.stream().mapToDouble(Paddock::areaHa).sum()),
             Optional.empty());
     Prices prices =
         new Prices(

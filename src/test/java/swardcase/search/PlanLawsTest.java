@@ -13,12 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import swardcase.FarmCopy;
 import swardcase.RandomFarms;
-import swardcase.draws.OneAtATime;
 import swardcase.evidence.Assumption;
-import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Action;
 import swardcase.farm.Farm;
-import swardcase.farm.Finance;
 import swardcase.farm.Paddock;
 import swardcase.intake.FarmFolder;
 import swardcase.outcome.Draw;
@@ -62,46 +59,6 @@ class PlanLawsTest {
         base = base.with(i, action, start);
         whole.evaluate(base, added);
         assertThat(changed).isCloseTo(added.npv(), within(1e-6));
-      }
-    }
-  }
-
-  /** What {@link OneAtATime} rests on: one paddock set anew is the whole farm set anew. */
-  @Test
-  void setPaddock_numbersOfOnePaddockMoved_isTheWholeSetToTheLastBit() {
-    SplittableRandom random = new SplittableRandom(712);
-    for (int farm = 0; farm < FARMS; farm++) {
-      FarmModel model = PlanFarms.model(RandomFarms.any(random));
-      UncertainNumbers inputs = model.inputs();
-      double[] usual = draw(model, random);
-      OutcomeFunction partly = model.newRun();
-      partly.set(usual);
-      OutcomeFunction whole = model.newRun();
-      Outcome inPart = new Outcome(model.years());
-      Outcome inWhole = new Outcome(model.years());
-      Plan plan = model.keepAll();
-      for (int i = 0; i < plan.paddocks(); i++) {
-        int action = random.nextInt(model.actions().size());
-        plan = partly.allowed(i, action) ? plan.with(i, action, 0) : plan;
-      }
-      for (int turn = 0; turn < 2 * plan.paddocks(); turn++) {
-        int paddock = random.nextInt(plan.paddocks());
-        double[] other = draw(model, random);
-        double[] x = usual.clone();
-        for (int j = 0; j < x.length; j++) {
-          x[j] = inputs.paddock(j) == paddock ? other[j] : x[j];
-        }
-        partly.setPaddock(paddock, x);
-        whole.set(x);
-        partly.evaluate(plan, inPart);
-        whole.evaluate(plan, inWhole);
-        assertThat(inPart.npv()).isEqualTo(inWhole.npv());
-        assertThat(inPart.ewesInLamb(0)).isEqualTo(inWhole.ewesInLamb(0));
-        assertThat(partly.winterGrowthNow()).isEqualTo(whole.winterGrowthNow());
-        for (int i = 0; i < plan.paddocks(); i++) {
-          assertThat(partly.greenDose(i)).isEqualTo(whole.greenDose(i));
-          assertThat(partly.winterLossKgDmPerHa(i)).isEqualTo(whole.winterLossKgDmPerHa(i));
-        }
       }
     }
   }
@@ -285,17 +242,21 @@ class PlanLawsTest {
         .isCloseTo(kept[strength] / kept[feed], within(0.1 * kept[strength] / kept[feed]));
   }
 
+  /** Own labour is not paid, so no money is needed for it. */
   @Test
-  void effortPerHa_ofTwoAYear_isTheSumNow() {
+  void feasible_withoutMoney_allowsOwnLabourAlone() {
     Farm farm = PlanFarms.demo("mixed-farm");
-    Finance finance =
-        farm.finance()
-            .withHorizonYears(10)
-            .withDiscountRate(PlanFarms.exactly(farm.finance().discountRate(), 0.07));
-    // 2 x (1 - 1.07^-10) / (1 - 1 / 1.07)
-    double byFormula = 2 * (1 - Math.pow(1.07, -10)) / (1 - 1 / 1.07);
-    assertThat(PlanFarms.model(farm.withFinance(finance)).effortPerHa())
-        .isCloseTo(byFormula, within(1e-9));
-    assertThat(byFormula).isCloseTo(15.03, within(0.005));
+    FarmModel model = PlanFarms.model(farm.withFinance(farm.finance().withBudgetPerYear(0)));
+    LikelySearch search = new LikelySearch(model);
+    int paddock = farm.paddocks().stream().map(Paddock::name).toList().indexOf("Bottom Flat");
+    Plan held = model.keepAll().with(paddock, place(model.actions(), "hold-off"), 0);
+    Outcome outcome = new Outcome(model.years());
+    model.newRun().evaluate(held, outcome);
+    assertThat(outcome.labourCost(0))
+        .isCloseTo(2 * farm.paddocks().get(paddock).areaHa(), within(1e-9));
+    assertThat(outcome.actionCost(0)).isZero();
+    assertThat(search.feasible(held)).isTrue();
+    assertThat(search.feasible(model.keepAll().with(paddock, place(model.actions(), "oversow"), 0)))
+        .isFalse();
   }
 }

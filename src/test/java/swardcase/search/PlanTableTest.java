@@ -65,7 +65,7 @@ class PlanTableTest {
   }
 
   @Test
-  void value_ofAnyPick_isItsNetPresentValueLessEffort() {
+  void value_ofAnyPick_isItsNetPresentValue() {
     SplittableRandom random = new SplittableRandom(42);
     for (int round = 0; round < 60; round++) {
       Farm farm = RandomFarms.any(random);
@@ -75,16 +75,10 @@ class PlanTableTest {
       Plan plan = table.plan(pick);
       Outcome outcome = model.newOutcome();
       model.newRun().evaluate(plan, outcome);
-      double effort = 0;
-      double end = 0;
-      for (int i = 0; i < pick.length; i++) {
-        double area = farm.paddocks().get(i).areaHa();
-        effort += plan.action(i) == model.keep() ? 0 : area * model.effortPerHa();
-      }
-      end = outcome.endValue(model.years() - 1) * table.discount(model.years() - 1);
+      double end = outcome.endValue(model.years() - 1) * table.discount(model.years() - 1);
       double[] sums = new double[table.years() * table.sums()];
-      assertThat(table.value(pick, sums)).isCloseTo(outcome.npv() - effort, within(1e-5));
-      assertThat(table.own(pick)).isCloseTo(end - effort, within(1e-6));
+      assertThat(table.value(pick, sums)).isCloseTo(outcome.npv(), within(1e-5));
+      assertThat(table.own(pick)).isCloseTo(end, within(1e-6));
       for (int k = 0; k < sums.length; k++) {
         double all = 0;
         for (int c : pick) {

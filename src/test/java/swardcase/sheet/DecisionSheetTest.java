@@ -13,8 +13,8 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlin
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import swardcase.report.PaddockResult;
 import swardcase.report.Report;
+import swardcase.wording.MoneyFaces;
 import swardcase.wording.PaddockWords;
 import swardcase.wording.PlanWords;
 
@@ -36,7 +36,7 @@ class DecisionSheetTest {
   void firstPage_ofAnyReport_holdsTheDecisionAlone(String name) throws IOException {
     byte[] sheet = Sheets.bytes(name);
     assertThat(inOneLine(PdfText.ofPage(sheet, 1)))
-        .contains(PlanWords.headline(Sheets.report(name).plan()), "Before you act");
+        .contains(PlanWords.headline(Sheets.report(name)), "Before you act");
     assertThat(PdfText.ofPage(sheet, 2)).contains("How sure this is");
   }
 
@@ -52,13 +52,21 @@ class DecisionSheetTest {
   }
 
   @Test
-  void firstPage_ofTwelvePaddocks_namesThemAllWithTheirReasons() throws IOException {
+  void firstPage_ofTwelvePaddocks_hasAllWorkWithItsReasonsAndSums() throws IOException {
     String first = inOneLine(PdfText.ofPage(Sheets.bytes("twelve paddocks"), 1));
     Report report = Sheets.report("twelve paddocks");
-    PaddockWords words = new PaddockWords(report.farm());
-    for (PaddockResult paddock : report.paddocks()) {
-      assertThat(first).contains(paddock.name(), words.reason(paddock));
+    MoneyFaces faces = new MoneyFaces(report);
+    PaddockWords words = new PaddockWords(report, faces);
+    for (int i = 0; i < report.paddocks().size(); i++) {
+      if (report.paddocks().get(i).isInPlan()) {
+        assertThat(first).contains(report.paddocks().get(i).name(), words.reason(i));
+      }
     }
+    assertThat(first)
+        .contains(
+            PlanWords.shared(faces.shared()) + " " + faces.number(faces.shared()),
+            "The plan " + faces.number(faces.cost()) + " " + faces.number(faces.gain()),
+            "Not shown here: 4 more, with no work to start");
   }
 
   @Test
@@ -113,7 +121,7 @@ class DecisionSheetTest {
       assertThat(String.join("\n", alternatives))
           .contains(
               "moves the answer most is winter growth of old cultivars: the net present value is"
-                  + " A$ 100,000",
+                  + " A$ 102,000",
               "Most supplement is bought in Apr",
               "lowest at A$ \u221242,100 in 2028 and stands at A$ 108,600 in 2041",
               "The dose is highest in Dec",
@@ -125,8 +133,8 @@ class DecisionSheetTest {
   void greatSums_inNarrowPlaces_areNeverBrokenOrCut() throws IOException {
     byte[] sheet = Sheets.bytes("great sums");
     assertThat(PdfText.ofPage(sheet, 1))
-        .contains("A$ 500,000,000", "\u2212200,000,000", "530,000,000) in all, on 84.5 ha");
-    assertThat(PdfText.ofPage(sheet, 4))
+        .contains("A$ 539,000,000", "\u2212180,000,000", "84.5 ha are sown");
+    assertThat(PdfText.ofPage(sheet, 5))
         .contains("213,000,000", "\u2212233,000,000", "1,086,000,000");
   }
 

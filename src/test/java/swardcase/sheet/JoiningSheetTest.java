@@ -20,7 +20,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
 import swardcase.joining.JoiningPlan.Policy;
 import swardcase.paper.Flow;
 import swardcase.report.JoiningReport;
@@ -91,7 +91,7 @@ class JoiningSheetTest {
         rows.add(
             new PaddockRow(
                 names.get(i),
-                Range.of(0.1, 0.2, 0.4),
+                Drawn.of(0.2, 0.1, 0.4),
                 i == 2,
                 i == 2,
                 new Reason(
@@ -147,23 +147,23 @@ class JoiningSheetTest {
         half,
         calendars,
         names.stream()
-            .map(name -> new YoungRow(name, Range.of(1, 5, 9), YoungRating.LIMITED, 40))
+            .map(name -> new YoungRow(name, Drawn.of(5, 1, 9), YoungRating.LIMITED, 40))
             .toList(),
         List.of(
             new PolicyResult(
                 Policy.AS_NOW,
-                Range.of(10, 50, 90),
-                Range.of(1e3, 5e3, 9e3),
+                Drawn.of(50, 10, 90),
+                Drawn.of(5e3, 1e3, 9e3),
                 0,
                 0,
-                Range.exactly(0)),
+                Drawn.exactly(0)),
             new PolicyResult(
                 Policy.PLAN,
-                Range.of(0, 5, 20),
-                Range.of(0, 500, 2e3),
+                Drawn.of(5, 0, 20),
+                Drawn.of(500, 0, 2e3),
                 3,
                 990,
-                Range.of(-100, 3e3, 8e3))),
+                Drawn.of(3e3, -100, 8e3))),
         moves,
         gates,
         new SafeFeed(
@@ -192,7 +192,7 @@ class JoiningSheetTest {
 
   private static Cell cell(int paddock, int k) {
     Rating rating = paddock == 0 ? Rating.OPEN : Rating.values()[(paddock + k) % 4];
-    return new Cell(rating, 9, 15, Range.of(0, 1, 2), 91);
+    return new Cell(rating, 9, 15, Drawn.of(1, 0, 2), 91);
   }
 
   @ParameterizedTest

@@ -4,18 +4,23 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import swardcase.chance.Drawn;
 import swardcase.chance.Range;
+import swardcase.outcome.MoneyKind;
 import swardcase.report.Call;
+import swardcase.report.Gain;
+import swardcase.report.GainPart;
+import swardcase.report.HowFound;
 import swardcase.report.LeafTestResult;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.FormononetinFrom;
-import swardcase.report.PaddockResult.GainParts;
 import swardcase.report.PaddockResult.NamedShare;
 import swardcase.report.PaddockResult.OestrogenRating;
 import swardcase.report.PaddockResult.OptionResult;
-import swardcase.report.PaddockResult.WhyNot;
 import swardcase.report.Reason;
 import swardcase.report.Returns;
+import swardcase.report.Step;
+import swardcase.report.WhyNot;
 import swardcase.sward.LeafAgreement;
 
 /** Invented paddock results: a third resown, a third kept with ewes off, a third kept. */
@@ -23,16 +28,24 @@ final class SamplePaddocks {
 
   private SamplePaddocks() {}
 
-  static PaddockResult paddock(int i, String name) {
+  /**
+   * @param factor every sum of the plan times this
+   */
+  static PaddockResult paddock(int i, String name, double factor) {
     boolean sow = i % 3 == 0;
     boolean hold = i % 3 == 1;
     double area = 18 + (i * 7) % 23 + (i % 4 == 0 ? 0.5 : 0);
     boolean close = !sow && !hold && i % 4 != 3;
     OptionalInt start = sow || hold ? OptionalInt.of(2027 + i % 2) : OptionalInt.empty();
-    Range npv =
+    Gain gain =
         sow
-            ? Range.of(-4_300 - 200 * (i % 5), 11_400 + 900 * (i % 7), 31_800 + 1_000 * (i % 6))
-            : hold ? Range.of(-300, 2_100, 9_800) : Range.exactly(0);
+            ? gain(
+                factor,
+                11_400 + 900 * (i % 7),
+                -4_300 - 200 * (i % 5),
+                31_800 + 1_000 * (i % 6),
+                i % 2 == 0 ? 0.82 : 0.58)
+            : hold ? gain(factor, 2_100, -300, 9_800, 0.88) : gain(factor, 0, 0, 0, 0);
     return new PaddockResult(
         name,
         area,
@@ -49,7 +62,7 @@ final class SamplePaddocks {
         Range.of(0.08, 0.23, 0.39),
         63.4,
         i % 2 == 0 ? OptionalInt.of(60) : OptionalInt.empty(),
-        sow ? Optional.of(Range.of(0.5, 0.94, 1.4)) : Optional.empty(),
+        sow ? Optional.of(Drawn.of(0.94, 0.5, 1.4)) : Optional.empty(),
         sow ? FormononetinFrom.LEAF_TEST : FormononetinFrom.UNKNOWN,
         sow
             ? Optional.of(
@@ -57,88 +70,123 @@ final class SamplePaddocks {
                     Range.of(0.5, 0.94, 1.4), Range.of(0.02, 0.12, 0.31), LeafAgreement.Side.ABOVE))
             : Optional.empty(),
         sow ? OestrogenRating.SEVERE : hold ? OestrogenRating.MARKED : OestrogenRating.LITTLE,
-        Range.of(0, 132, 310),
-        Range.of(0, 18_000, 41_000),
-        Range.of(0, 1.9, 4.4),
-        Range.of(0, 610, 1_500),
+        Drawn.of(132, 0, 310),
+        Drawn.of(18_000, 0, 41_000),
+        Drawn.of(1.9, 0, 4.4),
+        Drawn.of(610, 0, 1_500),
         sow ? Call.ACT : hold ? Call.KEEP_OFF : close ? Call.UNDECIDED : Call.KEEP,
+        sow || hold ? Optional.of(i % 2 == 0) : Optional.empty(),
+        i == 3,
         sow ? "crop-resow" : hold ? "hold-off" : "keep",
         sow ? "crop, then resow" : hold ? "keep, ewes off" : "keep",
         start,
         new Reason(
             sow || hold
-                ? Reason.Kind.PAYS
+                ? Reason.Kind.GAINS
                 : close ? Reason.Kind.CLOSE : Reason.Kind.NOTHING_TO_GAIN,
             Optional.of(sow ? "crop-resow" : hold ? "hold-off" : "oversow"),
             OptionalDouble.of(0.78),
             OptionalDouble.of(185 * area)),
-        close ? Optional.of("price of oats above A$ 410/t") : Optional.empty(),
-        sow ? Range.of(7_100, 9_300, 12_200) : Range.exactly(0),
-        npv,
-        npv,
-        sow || hold
-            ? Optional.of(new GainParts(i == 0 ? 9_000 : 0, 0, sow ? 26_000 : 0))
-            : Optional.empty(),
-        900,
-        List.of(0.0, -9_300.0, 1_200.0, 2_900.0),
-        options(sow, hold, npv, start));
+        sow && i % 2 == 1 ? Optional.of("hold-off") : Optional.empty(),
+        close ? Optional.of("price of oats") : Optional.empty(),
+        sow ? Drawn.of(9_300, 7_100, 12_200).times(factor) : Drawn.exactly(0),
+        gain,
+        sow ? parts(gain.mean(), factor) : List.of(new GainPart(MoneyKind.LAMBS, gain.mean())),
+        options(sow, hold, gain, start, factor));
+  }
+
+  /** Lambs and feed gained, costs and labour paid: together the gain. */
+  private static List<GainPart> parts(double gain, double factor) {
+    return List.of(
+        new GainPart(MoneyKind.LAMBS, gain + 1_300 * factor),
+        new GainPart(MoneyKind.FEED, 6_500 * factor),
+        new GainPart(MoneyKind.CROPS, 0),
+        new GainPart(MoneyKind.COSTS, -7_100 * factor),
+        new GainPart(MoneyKind.LABOUR, -700 * factor),
+        new GainPart(MoneyKind.END_VALUE, 0));
   }
 
   private static List<OptionResult> options(
-      boolean sow, boolean hold, Range npv, OptionalInt start) {
-    OptionalDouble planned = sow || hold ? OptionalDouble.of(npv.likely()) : OptionalDouble.empty();
-    WhyNot.Kind kind = sow || hold ? WhyNot.Kind.LESS : WhyNot.Kind.LIMITS;
-    Optional<WhyNot> less = Optional.of(new WhyNot(kind, planned));
+      boolean sow, boolean hold, Gain gain, OptionalInt start, double factor) {
+    Gain ofHolding = hold ? gain : gain(factor, 2_100, -300, 9_800, 0.88);
+    Gain ofOversowing = gain(factor, -3_900, -8_400, 900, 0.12);
+    Gain ofCropping = sow ? gain : gain(factor, hold ? 1_200 : 2_300, -11_000, 7_400, 0.46);
     return List.of(
         new OptionResult(
             "hold-off",
             "keep, hold joining ewes off",
             OptionalInt.of(2027),
-            Range.exactly(0),
-            Range.of(-300, 2_100, 9_800),
-            Range.of(-1, 8, 36),
-            returns(0, 0, 1, 0, 0),
+            Drawn.exactly(0),
+            ofHolding,
+            Drawn.of(8, -1, 36),
+            step("keep", "keep", ofHolding),
+            returns(0, 0, 1, 0),
             List.of(),
             List.of(),
             hold,
             false,
-            hold ? Optional.empty() : less),
+            hold ? Optional.empty() : Optional.of(why(sow, ofHolding.mean(), gain))),
         new OptionResult(
             "oversow",
             "oversow into the stand",
             OptionalInt.of(2027),
-            Range.of(130, 185, 260),
-            Range.of(-8_400, -3_900, 900),
-            Range.of(-29, -14, 3),
-            returns(0, 1.4, 0, 3_900, 0.4),
+            Drawn.of(185, 130, 260),
+            ofOversowing,
+            Drawn.of(-14, -29, 3),
+            step("hold-off", "keep, hold joining ewes off", ofOversowing),
+            returns(0, 1.4, 0, 0.4),
             List.of(),
             List.of(0.8, 0.78, 0.8, 0.79, 0.8, 0.81),
             false,
             true,
-            Optional.of(new WhyNot(WhyNot.Kind.LOSES, planned))),
+            Optional.of(why(WhyNot.Kind.LOSES, ofOversowing.mean(), Optional.empty()))),
         new OptionResult(
             "crop-resow",
             "crop for two seasons, then resow",
             sow ? start : OptionalInt.of(2028),
-            Range.of(290, 385, 510),
-            sow ? npv : Range.of(-11_000, 2_300, 7_400),
-            Range.of(-20, 48, 133),
-            sow ? returns(17.2, 9.6, 7, 9_300, 1.8) : returns(3.1, 4, 14, 9_300, 0.8),
+            Drawn.of(385, 290, 510),
+            ofCropping,
+            Drawn.of(48, -20, 133),
+            step("hold-off", "keep, hold joining ewes off", ofCropping),
+            sow ? returns(17.2, 9.6, 7, 1.8) : returns(3.1, 4, 14, 0.8),
             List.of(),
             List.of(0.78, 0.7, 0.5, 0.12, 0.13, 0.15, 0.19, 0.24),
             sow,
             false,
-            sow ? Optional.empty() : less));
+            sow ? Optional.empty() : Optional.of(why(hold, ofCropping.mean(), gain))));
+  }
+
+  private static Gain gain(double factor, double mean, double low, double high, double pays) {
+    return new Gain(mean * factor, low * factor, high * factor, pays);
+  }
+
+  private static Step step(String over, String name, Gain gain) {
+    Gain more = new Gain(gain.mean() - 500, gain.low() - 500, gain.high(), gain.chancePays() / 2);
+    return new Step(over, name, more, 0.3, true);
+  }
+
+  /** It gains less than what is done, or keeps not within a limit where nothing is. */
+  private static WhyNot why(boolean acts, double gain, Gain planned) {
+    return acts
+        ? why(WhyNot.Kind.LESS, gain, Optional.of(planned))
+        : why(WhyNot.Kind.LIMIT, gain, Optional.empty());
+  }
+
+  private static WhyNot why(WhyNot.Kind kind, double gain, Optional<Gain> than) {
+    return new WhyNot(
+        kind,
+        gain,
+        than.map(planned -> "the action chosen"),
+        than.map(planned -> OptionalDouble.of(planned.mean())).orElse(OptionalDouble.empty()),
+        kind == WhyNot.Kind.LIMIT ? Optional.of(HowFound.Limit.MONEY) : Optional.empty());
   }
 
   /** Returns in which nothing stands for none. */
-  static Returns returns(
-      double irr, double mirr, double payback, double peakDebt, double benefitCost) {
+  static Returns returns(double irr, double mirr, double payback, double benefitCost) {
     return new Returns(
         new Returns.Rate(irr > 0 ? Returns.Status.VALUE : Returns.Status.NONE, orNone(irr)),
         orNone(mirr),
         orNone(payback),
-        peakDebt,
         orNone(benefitCost));
   }
 

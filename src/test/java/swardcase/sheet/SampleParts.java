@@ -5,14 +5,19 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import swardcase.chance.Drawn;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
+import swardcase.outcome.MoneyKind;
 import swardcase.report.Call;
 import swardcase.report.FeedMonth;
+import swardcase.report.Gain;
+import swardcase.report.GainPart;
 import swardcase.report.HeldFixed;
 import swardcase.report.HowFound;
 import swardcase.report.HowFound.Choice;
@@ -39,15 +44,15 @@ final class SampleParts {
 
   static WinterFeed winterFeed() {
     return new WinterFeed(
-        Range.of(9_000, 41_300, 88_000),
-        Range.of(60_000, 251_000, 560_000),
-        Range.of(6.2, 25.6, 58),
-        Range.of(1_900, 8_200, 20_100),
-        Range.of(2_300, 9_900, 24_000),
-        Range.of(60, 102, 160),
-        Range.of(25, 43, 67),
-        Range.of(-1_200, 14_000, 37_000),
-        Range.of(0, 140, 320),
+        Drawn.of(41_300, 9_000, 88_000),
+        Drawn.of(251_000, 60_000, 560_000),
+        Drawn.of(25.6, 6.2, 58),
+        Drawn.of(8_200, 1_900, 20_100),
+        Drawn.of(9_900, 2_300, 24_000),
+        Drawn.of(102, 60, 160),
+        Drawn.of(43, 25, 67),
+        Drawn.of(14_000, -1_200, 37_000),
+        Drawn.of(140, 0, 320),
         Month.APRIL,
         WinterFeed.Finding.UNSURE);
   }
@@ -80,11 +85,11 @@ final class SampleParts {
   static Reproduction reproduction(String paddock) {
     return new Reproduction(
         2400,
-        Range.of(88, 92, 95),
-        Range.of(74, 86, 92),
-        Range.of(0.5, 2.4, 6),
-        Range.of(20, 140, 390),
-        Range.of(1_700, 13_000, 39_000),
+        Drawn.of(92, 88, 95),
+        Drawn.of(86, 74, 92),
+        Drawn.of(2.4, 0.5, 6),
+        Drawn.of(140, 20, 390),
+        Drawn.of(13_000, 1_700, 39_000),
         new Finding(Finding.Kind.ABOUT, 6),
         3,
         false,
@@ -94,17 +99,17 @@ final class SampleParts {
                 "Merino ewes",
                 1500,
                 new Joining(Month.JANUARY, 30, 6),
-                Range.of(0.01, 0.05, 0.12),
-                Range.of(88, 92, 95),
-                Range.of(86, 90, 94),
+                Drawn.of(0.05, 0.01, 0.12),
+                Drawn.of(92, 88, 95),
+                Drawn.of(90, 86, 94),
                 new Finding(Finding.Kind.NOT_TOLD, 2)),
             new MobResult(
                 "Crossbred ewes, joined late on " + paddock,
                 900,
                 new Joining(Month.APRIL, 10, 7),
-                Range.of(0.1, 0.34, 0.81),
-                Range.of(89, 93, 96),
-                Range.of(58, 81, 92),
+                Drawn.of(0.34, 0.1, 0.81),
+                Drawn.of(93, 89, 96),
+                Drawn.of(81, 58, 92),
                 new Finding(Finding.Kind.AT_LEAST, 12))),
         IntStream.range(0, 12)
             .mapToObj(
@@ -112,8 +117,8 @@ final class SampleParts {
                     new DoseMonth(
                         Month.of(i + 1),
                         i < 3
-                            ? Range.of(0, 0.01, 0.05)
-                            : Range.of(0.08 + i * 0.005, 0.2 + i * 0.01, 0.55 + i * 0.01)))
+                            ? Drawn.of(0.01, 0, 0.05)
+                            : Drawn.of(0.2 + i * 0.01, 0.08 + i * 0.005, 0.55 + i * 0.01)))
             .toList(),
         Month.DECEMBER);
   }
@@ -137,69 +142,103 @@ final class SampleParts {
     return (int) paddocks.stream().filter(paddock -> paddock.call() == call).count();
   }
 
-  static PlanResult plan(List<PaddockResult> paddocks) {
+  /**
+   * @param factor every sum but those of the paddocks times this
+   */
+  static PlanResult plan(List<PaddockResult> paddocks, double factor) {
     List<PlanYear> years = new ArrayList<>();
     double running = 0;
     for (int i = 0; i < 15; i++) {
       double cost = i == 0 ? 21_300 : i == 1 ? 16_800 : i == 6 ? 2_400 : 0;
-      double feed = i < 2 ? -2_900 : Math.min(6_900, 1_400 * i);
-      double lambs = i < 2 ? 600 : 5_200;
-      double net = feed + lambs + 300 - cost;
+      cost *= factor;
+      double labour = cost / 10;
+      double feed = factor * (i < 2 ? -2_900 : Math.min(6_900, 1_400 * i));
+      double lambs = factor * (i < 2 ? 600 : 5_200);
+      double other = factor * 300;
+      double net = feed + lambs + other - cost;
       running += net;
       years.add(
           new PlanYear(
               2027 + i,
+              net * Math.pow(1.06, -i),
               i == 0
                   ? List.of(
                       work(Work.Kind.CROP, "Creek Flat"), work(Work.Kind.STOP_SEED_SET, "Woolshed"))
                   : i == 1
                       ? List.of(work(Work.Kind.SOW, "Creek Flat"), work(Work.Kind.BEGIN, "Red Gum"))
                       : List.of(),
-              cost,
+              cost - labour,
+              labour,
               feed,
               lambs,
-              300,
+              other,
               net,
               running,
+              -9_000 * factor,
+              net - 9_000 * factor,
               0.74 - 0.03 * Math.min(i, 10)));
     }
+    double gain = years.stream().mapToDouble(PlanYear::mean).sum();
+    double ofPaddocks = paddocks.stream().mapToDouble(paddock -> paddock.gain().mean()).sum();
+    double cost = paddocks.stream().mapToDouble(paddock -> paddock.cost().mean()).sum();
     return new PlanResult(
         new Calls(
             count(paddocks, Call.ACT),
             count(paddocks, Call.KEEP_OFF),
             count(paddocks, Call.KEEP),
-            count(paddocks, Call.UNDECIDED)),
+            count(paddocks, Call.UNDECIDED),
+            (int) paddocks.stream().filter(paddock -> !paddock.sure().orElse(true)).count()),
         false,
         order(paddocks),
         84.5,
-        Range.of(31_000, 40_500, 53_000),
-        Range.of(-18_000, 51_200, 138_000),
-        51_200,
-        Range.of(-1_900, 5_300, 14_200),
-        SamplePaddocks.returns(16.1, 9.9, 8, 39_300, 1.9),
+        Drawn.of(cost, 0.8 * cost, 1.3 * cost),
+        new Gain(gain, -18_000 * factor, 138_000 * factor, 0.84),
+        1_400 * factor,
+        0.9 * gain,
+        160_000 * factor,
+        List.of(
+            new GainPart(MoneyKind.LAMBS, gain + 21_000 * factor),
+            new GainPart(MoneyKind.FEED, 14_000 * factor),
+            new GainPart(MoneyKind.CROPS, 0),
+            new GainPart(MoneyKind.COSTS, -31_000 * factor),
+            new GainPart(MoneyKind.LABOUR, -4_000 * factor),
+            new GainPart(MoneyKind.END_VALUE, 0)),
         years,
+        List.of(),
+        new PlanResult.Shared(gain - ofPaddocks),
+        new Gain(0.7 * gain, -9_000, 92_000, 0.86),
+        Optional.of(
+            new PlanResult.Careful(
+                80_000,
+                List.of(choice()),
+                new Gain(0.8 * gain, -7_000, 88_000, 0.9),
+                0.75 * gain,
+                900)),
+        new PlanResult.RateEnds(4, 1.2 * gain, 9, 0.7 * gain),
+        Drawn.of(5_300, -1_900, 14_200).times(factor),
+        SamplePaddocks.returns(16.1, 9.9, 8, 1.9),
+        Drawn.of(39_300, 21_000, 58_000).times(factor),
         2028,
         howFound(),
         Optional.empty());
   }
 
+  private static Choice choice() {
+    return new Choice(
+        "Red Gum", "crop-resow", "crop for two seasons, then resow", OptionalInt.of(2028));
+  }
+
   static HowFound howFound() {
-    Choice choice =
-        new Choice(
-            "Red Gum", "crop-resow", "crop for two seasons, then resow", OptionalInt.of(2028));
     return new HowFound(
-        2,
         3,
-        51_000,
-        400,
-        List.of(),
-        Optional.empty(),
+        1_250,
+        260,
+        List.of(new HowFound.NearEqual(choice(), 20)),
         120,
         List.of(),
         List.of(new LiftedLimit(Limit.MONEY, 3_000)),
-        Optional.of(new HowFound.NextBest(List.of(choice), 2_000)),
         List.of(),
-        0);
+        OptionalDouble.empty());
   }
 
   static List<Swing> swings() {

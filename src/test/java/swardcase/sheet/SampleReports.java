@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
-import swardcase.chance.Range;
+import swardcase.chance.Drawn;
 import swardcase.farm.ExtraFeedUse;
+import swardcase.report.Gain;
 import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
-import swardcase.report.PlanResult.PlanYear;
 import swardcase.report.Report;
 import swardcase.report.Reproduction;
 import swardcase.report.Swing;
@@ -62,10 +62,9 @@ final class SampleReports {
 
   /** A farm whose money runs to hundreds of millions. */
   static Report greatSums() {
-    Report full = twelvePaddocks();
-    PlanResult plan = full.plan();
-    Reproduction flock = full.reproduction();
     double factor = 10_000;
+    Report full = withPaddocks("Karradale", NAMES.size(), NAMES::get, factor);
+    Reproduction flock = full.reproduction();
     return new Report(
         full.schemaVersion(),
         full.program(),
@@ -87,33 +86,7 @@ final class SampleReports {
             flock.dose(),
             flock.highestDoseIn()),
         full.paddocks(),
-        new PlanResult(
-            plan.calls(),
-            plan.keepsAll(),
-            plan.order(),
-            plan.hectaresSown(),
-            plan.cost().times(factor),
-            plan.npv().times(factor),
-            plan.npvAtLikely() * factor,
-            plan.annuity().times(factor),
-            SamplePaddocks.returns(16.1, 9.9, 8, plan.returns().peakDebt() * factor, 1.9),
-            plan.years().stream()
-                .map(
-                    year ->
-                        new PlanYear(
-                            year.year(),
-                            year.work(),
-                            year.cost() * factor,
-                            year.supplementSaved() * factor,
-                            year.lambsSaved() * factor,
-                            year.other() * factor,
-                            year.net() * factor,
-                            year.cumulative() * factor,
-                            year.oldShare()))
-                .toList(),
-            plan.lowestYear(),
-            plan.howFound(),
-            plan.loan()),
+        full.plan(),
         full.swings().stream()
             .map(
                 swing ->
@@ -122,8 +95,8 @@ final class SampleReports {
                         swing.low(),
                         swing.high(),
                         swing.unit(),
-                        swing.npvAtLow() * factor,
-                        swing.npvAtHigh() * factor))
+                        swing.gainAtLow() * factor,
+                        swing.gainAtHigh() * factor))
             .toList(),
         full.cautions(),
         full.notices(),
@@ -154,7 +127,7 @@ final class SampleReports {
   /** A farm about which next to nothing was said. */
   static Report empty() {
     Report full = onePaddock();
-    Range none = Range.exactly(0);
+    Drawn none = Drawn.exactly(0);
     return new Report(
         full.schemaVersion(),
         full.program(),
@@ -176,20 +149,7 @@ final class SampleReports {
             List.of(),
             Month.JANUARY),
         List.of(),
-        new PlanResult(
-            new PlanResult.Calls(0, 0, 0, 0),
-            true,
-            List.of(),
-            0,
-            none,
-            none,
-            0,
-            none,
-            SamplePaddocks.returns(0, 0, 0, 0, 0),
-            List.of(),
-            2027,
-            SampleParts.howFound(),
-            Optional.empty()),
+        nothing(none),
         List.of(),
         CAUTIONS,
         List.of(),
@@ -199,9 +159,43 @@ final class SampleReports {
         Optional.empty());
   }
 
+  private static PlanResult nothing(Drawn none) {
+    Gain noGain = new Gain(0, 0, 0, 0);
+    return new PlanResult(
+        new PlanResult.Calls(0, 0, 0, 0, 0),
+        true,
+        List.of(),
+        0,
+        none,
+        noGain,
+        0,
+        0,
+        160_000,
+        List.of(),
+        List.of(),
+        List.of(),
+        new PlanResult.Shared(0),
+        noGain,
+        Optional.empty(),
+        new PlanResult.RateEnds(4, 0, 9, 0),
+        none,
+        SamplePaddocks.returns(0, 0, 0, 0),
+        none,
+        2027,
+        SampleParts.howFound(),
+        Optional.empty());
+  }
+
   private static Report withPaddocks(String farm, int count, IntFunction<String> name) {
+    return withPaddocks(farm, count, name, 1);
+  }
+
+  private static Report withPaddocks(
+      String farm, int count, IntFunction<String> name, double factor) {
     List<PaddockResult> paddocks =
-        IntStream.range(0, count).mapToObj(i -> SamplePaddocks.paddock(i, name.apply(i))).toList();
+        IntStream.range(0, count)
+            .mapToObj(i -> SamplePaddocks.paddock(i, name.apply(i), factor))
+            .toList();
     double area = paddocks.stream().mapToDouble(PaddockResult::areaHa).sum();
     return new Report(
         "1",
@@ -222,7 +216,7 @@ final class SampleReports {
         SampleParts.feedYear(),
         SampleParts.reproduction(name.apply(0)),
         paddocks,
-        SampleParts.plan(paddocks),
+        SampleParts.plan(paddocks, factor),
         SampleParts.swings(),
         CAUTIONS,
         List.of(

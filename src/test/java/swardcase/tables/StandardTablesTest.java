@@ -18,6 +18,7 @@ import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
+import swardcase.farm.CostLine;
 import swardcase.farm.PastureQuality;
 
 /** What the tables of the program hold. */
@@ -221,6 +222,25 @@ class StandardTablesTest {
   }
 
   /** Industry training material, page of 2024: typically A$200 to 400/ha. */
+  @Test
+  void costs_ofHoldingOff_areOwnLabourOfEveryYear() {
+    List<CostLine> lines = TABLES.actions().get(1).costs();
+    assertThat(lines).hasSize(1);
+    CostLine labour = lines.get(0);
+    assertThat(labour.name()).isEqualTo("labour");
+    assertThat(labour.phase()).isEqualTo(CostLine.Phase.YEARLY);
+    assertThat(labour.ownLabour()).isTrue();
+    assertThat(labour.costPerHa().range()).isEqualTo(Range.of(0, 2, 5));
+    assertThat(labour.costPerHa().evidence()).isEqualTo(Evidence.INFERRED);
+  }
+
+  @Test
+  void costs_namedLabour_areOwnLabourAndNoOthers() {
+    assertThat(TABLES.actions())
+        .flatExtracting(Action::costs)
+        .allSatisfy(line -> assertThat(line.ownLabour()).isEqualTo(line.name().equals("labour")));
+  }
+
   @Test
   void costs_ofSprayFallow_addUpInsideTheTypicalCapitalCost() {
     Action action = TABLES.actions().get(3);

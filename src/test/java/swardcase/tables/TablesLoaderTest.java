@@ -105,6 +105,7 @@ class TablesLoaderTest {
           action-values.csv|oversow,sown seed|oversow,crop margin|crop margin must not be given
           action-values.csv|oversow,growth|oversew,growth|action: must be a key of actions.csv; found 'oversew'; did you mean 'oversow'?
           action-costs.csv|sowing year|some time|phase: must be one of: every year, run-down year, sowing year; found 'some time'
+          action-costs.csv|every year,yes|every year,maybe|own_labour: must be one of: no, yes; found 'maybe'
           action-costs.csv|45,80,110|-45,80,110|low_per_ha: must be from 0 to 100000; found '-45'
           sources.csv|\\nafrc-1993,|\\nAFRC 1993,|key: must be small letters and digits with single hyphens; found 'AFRC 1993'
           feed-parameters.csv|evidence,source,note|evidence,source,remark|remark: is not a column of this table

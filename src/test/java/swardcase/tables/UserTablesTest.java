@@ -146,13 +146,13 @@ class UserTablesTest {
       double cost = line.number("cost_per_ha");
       assertThat(line.number("quantity") * line.number("price")).isCloseTo(cost, within(0.0051));
       rows.add(
-          "hold-off,%1$s,sowing year,%2$s,%2$s,%2$s,A$,1986,,published,burfitt-1986,"
+          "keep,%1$s,sowing year,no,%2$s,%2$s,%2$s,A$,1986,,published,burfitt-1986,"
               .formatted(line.text("name"), cost));
     }
     user("action-costs.csv", rows.toArray(String[]::new));
     Action action =
         TablesLoader.standard().with(mine).load().actions().stream()
-            .filter(candidate -> candidate.key().equals("hold-off"))
+            .filter(candidate -> candidate.key().equals("keep"))
             .findFirst()
             .orElseThrow();
     double sum = action.costs().stream().mapToDouble(line -> line.costPerHa().likely()).sum();

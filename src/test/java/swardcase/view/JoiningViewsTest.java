@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import swardcase.decision.Decision;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.joining.JoiningPlan;
@@ -42,7 +43,8 @@ class JoiningViewsTest {
   private static JoiningReport report(String folder) {
     Tables tables = TablesLoader.standard().load();
     LoadedFarm loaded = FarmFolder.read(Path.of("demo-data", folder), tables);
-    JoiningPlan plan = JoiningPlan.of(new FarmModel(loaded.farm(), tables)).orElseThrow();
+    JoiningPlan plan =
+        JoiningPlan.of(Decision.draws(new FarmModel(loaded.farm(), tables), 1, 200)).orElseThrow();
     return JoiningReportBuilder.build(plan, "Swardcase test", DAY, loaded.notices());
   }
 

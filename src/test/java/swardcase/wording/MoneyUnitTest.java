@@ -2,37 +2,45 @@ package swardcase.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
-import swardcase.chance.Drawn;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class MoneyUnitTest {
 
-  private static final List<Drawn> OPTIONS =
-      List.of(Drawn.of(987, 0, 99_000), Drawn.of(-3456, -9000, 10), Drawn.exactly(0));
-
-  @Test
-  void unit_ofAGain_isTwoFiguresOfItsFarthestEnd() {
-    assertThat(MoneyUnit.of(Drawn.of(24_312, 8456, 41_234), OPTIONS)).isEqualTo(1000);
-    assertThat(MoneyUnit.of(Drawn.of(4000, -120_000, 41_234), OPTIONS)).isEqualTo(10_000);
-    assertThat(MoneyUnit.of(Drawn.exactly(5432), OPTIONS)).isEqualTo(100);
+  /** The largest power of ten that is at most a twentieth of the largest sum. */
+  @ParameterizedTest
+  @CsvSource({
+    "20, 1",
+    "199, 1",
+    "200, 10",
+    "900, 10",
+    "1999, 10",
+    "2000, 100",
+    "18_000, 100",
+    "20_000, 1000",
+    "46_000, 1000",
+    "199_999, 1000",
+    "200_000, 10_000",
+    "3e9, 100_000_000"
+  })
+  void unit_ofALargestSum_isAtMostATwentiethOfIt(String sum, String unit) {
+    double most = Double.parseDouble(sum.replace("_", ""));
+    assertThat(MoneyUnit.of(DoubleStream.of(most)))
+        .isEqualTo(Double.parseDouble(unit.replace("_", "")))
+        .isLessThanOrEqualTo(most / 20);
   }
 
   @Test
-  void unit_ofANarrowGain_isTheLeadingDigitOfHalfItsWidth() {
-    assertThat(MoneyUnit.of(Drawn.of(102_345, 101_900, 102_800), OPTIONS)).isEqualTo(100);
+  void unit_ofCostsAndGains_goesByTheLargestUpOrDown() {
+    assertThat(MoneyUnit.of(DoubleStream.of(46_000, -18_000, 0))).isEqualTo(1000);
+    assertThat(MoneyUnit.of(DoubleStream.of(1_800, -46_000))).isEqualTo(1000);
   }
 
   @Test
-  void unit_ofAPlanThatKeepsEverything_isOfTheLargestMeanOfTheOptions() {
-    assertThat(MoneyUnit.of(Drawn.exactly(0), OPTIONS)).isEqualTo(100);
-    assertThat(MoneyUnit.of(Drawn.exactly(0), List.of())).isEqualTo(1);
-    assertThat(MoneyUnit.of(Drawn.of(0, -20, 20), OPTIONS)).isEqualTo(1);
-  }
-
-  @Test
-  void unit_ofSmallMoney_isNeverBelowOne() {
-    assertThat(MoneyUnit.of(Drawn.of(3, 1, 4), OPTIONS)).isEqualTo(1);
-    assertThat(MoneyUnit.of(Drawn.exactly(0), List.of(Drawn.exactly(0.2)))).isEqualTo(1);
+  void unit_ofSmallMoneyOrNone_isOne() {
+    assertThat(MoneyUnit.of(DoubleStream.of(3, -0.2))).isEqualTo(1);
+    assertThat(MoneyUnit.of(DoubleStream.empty())).isEqualTo(1);
   }
 }

@@ -2,8 +2,6 @@ package swardcase.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -11,31 +9,20 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import swardcase.decision.Decision;
-import swardcase.decision.HowSure;
-import swardcase.intake.FarmFolder;
-import swardcase.outcome.FarmModel;
+import swardcase.Answers;
+import swardcase.RandomFarms;
 import swardcase.report.Call;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.Reason;
 import swardcase.report.Report;
-import swardcase.report.ReportBuilder;
 import swardcase.report.Returns;
-import swardcase.tables.Tables;
-import swardcase.tables.TablesLoader;
 
 /** Sentences of a paddock say what its record says. */
 class PaddockWordsTest {
 
-  private static final Tables TABLES = TablesLoader.standard().load();
-
   private static Report report(String farm) {
-    Decision decision =
-        Decision.of(
-            new FarmModel(FarmFolder.read(Path.of("demo-data", farm), TABLES).farm(), TABLES));
-    HowSure howSure = HowSure.of(decision, 1, 100, done -> {});
-    return ReportBuilder.build(decision, howSure, "test", LocalDate.of(2026, 11, 25), List.of());
+    return Answers.of(farm, RandomFarms.demo(farm), 1, 100).report();
   }
 
   @Test
@@ -43,13 +30,14 @@ class PaddockWordsTest {
     Set<Reason.Kind> seen = EnumSet.noneOf(Reason.Kind.class);
     for (String farm : List.of("mixed-farm", "risky-farm", "current-farm")) {
       Report report = report(farm);
-      PaddockWords words = new PaddockWords(report.farm());
-      for (PaddockResult paddock : report.paddocks()) {
+      PaddockWords words = new PaddockWords(report, new MoneyFaces(report));
+      for (int i = 0; i < report.paddocks().size(); i++) {
+        PaddockResult paddock = report.paddocks().get(i);
         Reason reason = paddock.reason();
         seen.add(reason.kind());
-        String sentence = words.reason(paddock);
+        String sentence = words.reason(i);
         assertThat(sentence).as(paddock.name()).endsWith(".").doesNotContain("{", "null");
-        if (reason.kind() == Reason.Kind.PAYS) {
+        if (reason.kind() == Reason.Kind.GAINS) {
           assertThat(paddock.call()).isIn(Call.ACT, Call.KEEP_OFF);
         } else {
           reason
@@ -57,12 +45,11 @@ class PaddockWordsTest {
               .flatMap(paddock::option)
               .ifPresent(option -> assertThat(sentence).contains(option.name()));
         }
-        boolean close =
-            EnumSet.of(Reason.Kind.CLOSE, Reason.Kind.CLOSE_TO_EFFORT).contains(reason.kind());
+        boolean close = reason.kind() == Reason.Kind.CLOSE || reason.kind() == Reason.Kind.LIMIT;
         assertThat(paddock.call() == Call.UNDECIDED).as(paddock.name()).isEqualTo(close);
         for (OptionResult option : paddock.options()) {
-          assertThat(words.whyNot(option).isEmpty()).isEqualTo(option.whyNot().isEmpty());
-          assertThat(words.whyNot(option)).doesNotContain("{");
+          assertThat(words.whyNot(i, option).isEmpty()).isEqualTo(option.whyNot().isEmpty());
+          assertThat(words.whyNot(i, option)).doesNotContain("{");
         }
       }
       assertThat(report.plan().order()).hasSameSizeAs(report.paddocks()).doesNotHaveDuplicates();
@@ -70,7 +57,7 @@ class PaddockWordsTest {
       assertThat(calls.act() + calls.keepOff() + calls.keep() + calls.undecided())
           .isEqualTo(report.paddocks().size());
     }
-    assertThat(seen).contains(Reason.Kind.PAYS, Reason.Kind.CLOSE, Reason.Kind.WOULD_LOSE);
+    assertThat(seen).contains(Reason.Kind.GAINS, Reason.Kind.CLOSE, Reason.Kind.WOULD_LOSE);
   }
 
   @ParameterizedTest
@@ -83,7 +70,6 @@ class PaddockWordsTest {
             new Returns.Rate(status, rate),
             OptionalDouble.empty(),
             OptionalDouble.empty(),
-            0,
             OptionalDouble.of(1.26));
     assertThat(ReturnsWords.of(returns, 15))
         .isEqualTo(new ReturnsWords(words, "none", "over 15", "1.3"));

@@ -20,8 +20,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import swardcase.decision.Quantity;
 import swardcase.joining.JoiningPlan.Policy;
+import swardcase.outcome.MoneyKind;
 import swardcase.report.Call;
-import swardcase.report.FarmPart;
 import swardcase.report.HowFound;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.FindOut;
@@ -33,6 +33,7 @@ import swardcase.report.Reason;
 import swardcase.report.Reproduction.Finding;
 import swardcase.report.SamplingReport.CountCall;
 import swardcase.report.SamplingReport.Further;
+import swardcase.report.WhyNot;
 import swardcase.report.WinterFeed;
 import swardcase.sward.LeafAgreement;
 
@@ -44,7 +45,6 @@ class TextsTest {
           Map.entry("advice", EnumSet.allOf(FindOut.Advice.class)),
           Map.entry("breakEven", EnumSet.allOf(BreakEvenLine.Place.class)),
           Map.entry("buy", EnumSet.of(FindOut.Kind.LEAF_TEST, FindOut.Kind.PLANTS)),
-          Map.entry("comparison", EnumSet.allOf(FarmPart.class)),
           Map.entry("explain", EnumSet.allOf(Quantity.class)),
           Map.entry("leafTest", EnumSet.allOf(LeafAgreement.Side.class)),
           Map.entry("joining.policy", EnumSet.allOf(Policy.class)),
@@ -57,12 +57,15 @@ class TextsTest {
               "reason",
               with(
                   new Call[] {Call.KEEP, Call.UNDECIDED},
-                  EnumSet.complementOf(
-                          EnumSet.of(
-                              Reason.Kind.PAYS, Reason.Kind.CLOSE, Reason.Kind.CLOSE_TO_EFFORT))
-                      .toArray(Reason.Kind[]::new))),
+                  EnumSet.complementOf(EnumSet.of(Reason.Kind.GAINS)).toArray(Reason.Kind[]::new))),
+          Map.entry("reason.more", EnumSet.allOf(MoneyKind.class)),
+          Map.entry("reason.less", EnumSet.allOf(MoneyKind.class)),
+          Map.entry("gainPart", EnumSet.allOf(MoneyKind.class)),
           Map.entry("sure", EnumSet.allOf(PaddockSure.Better.class)),
-          Map.entry("whyNot", EnumSet.allOf(PaddockResult.WhyNot.Kind.class)),
+          Map.entry("whyNot", EnumSet.allOf(WhyNot.Kind.class)),
+          Map.entry("whyNot.keeping", EnumSet.of(WhyNot.Kind.RISK)),
+          Map.entry(
+              "whyNot.alike", EnumSet.of(WhyNot.Kind.CHEAPER, WhyNot.Kind.LESS, WhyNot.Kind.RISK)),
           Map.entry("winter", EnumSet.allOf(WinterFeed.Finding.class)),
           Map.entry("work", EnumSet.allOf(PlanResult.Work.Kind.class)));
 
@@ -102,6 +105,7 @@ class TextsTest {
     }
     TreeSet<String> unused = new TreeSet<>(words.stringPropertyNames());
     unused.removeIf(key -> code.contains("\"" + key + "\""));
+    unused.removeIf(key -> key.matches("reason.+\\.(less|none)") && code.contains(beforeSign(key)));
     unused.removeIf(key -> key.matches("glossary\\.\\d+\\.(term|text)"));
     OF_CONSTANTS.forEach(
         (prefix, constants) ->
@@ -127,6 +131,11 @@ class TextsTest {
                         assertThat(Texts.has(prefix + "." + constant.name()))
                             .as(prefix + "." + constant.name())
                             .isTrue()));
+  }
+
+  /** The key in the code of words that are chosen by the sign of a sum. */
+  private static String beforeSign(String key) {
+    return "\"" + key.replaceAll("\\.(less|none)$", "") + "\"";
   }
 
   private static String read(Path file) {

@@ -97,7 +97,6 @@ class WordsTest {
   void drawn_ofMoney_readsAsItsMeanWithItsEnds() {
     Drawn gain = Drawn.of(24_312, 8456, 41_234);
     assertThat(Words.money("A$", gain)).isEqualTo("A$ 24,000 (8,000 to 41,000)");
-    assertThat(Words.meanMoney("A$", gain)).isEqualTo("A$ 24,000");
     assertThat(Words.ends(gain)).isEqualTo("8,000 to 41,000");
     assertThat(Words.step(gain)).isEqualTo(1000);
     assertThat(Words.range(Drawn.of(1.13, 0.8, 1.449), "t")).isEqualTo("1.1 (0.8 to 1.4) t");

@@ -1,12 +1,11 @@
 package swardcase.search;
 
 import java.util.List;
-import java.util.Queue;
-import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
+import swardcase.chance.SideBySide;
+import swardcase.chance.Workspaces;
 import swardcase.draws.DrawnFarm;
 import swardcase.draws.Draws;
-import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
 
@@ -21,6 +20,10 @@ import swardcase.outcome.Plan;
 final class DrawnSample {
 
   private static final int DRAWS_PER_TASK = 8;
+
+  /** A farm kept takes some 12 kB a paddock. */
+  private static final int MOST_PADDOCKS_KEPT = 150;
+
   private static final OutcomeFunction[] NONE = {};
 
   /** A pick to value, and changes of it, each by itself. */
@@ -36,45 +39,56 @@ final class DrawnSample {
     }
   }
 
-  private final FarmModel model;
   private final PlanTable table;
   private final Draws draws;
   private final int from;
   private final int to;
   private final OutcomeFunction[] kept;
-  private final Queue<DrawnFarm> workspaces = new ConcurrentLinkedQueue<>();
+  private final Workspaces<DrawnFarm> workspaces;
 
-  private DrawnSample(PlanTable table, Draws draws, int from, int to, OutcomeFunction[] kept) {
-    model = draws.model();
+  private DrawnSample(
+      PlanTable table,
+      Draws draws,
+      int from,
+      int to,
+      OutcomeFunction[] kept,
+      Workspaces<DrawnFarm> workspaces) {
     this.table = table;
     this.draws = draws;
     this.from = from;
     this.to = to;
     this.kept = kept;
+    this.workspaces = workspaces;
   }
 
-  /** A sample that keeps a farm for each draw. */
+  /** A sample that keeps a farm for each draw, unless the farm is so large that memory may end. */
   static DrawnSample kept(PlanTable table, Draws draws) {
+    if (table.paddocks() > MOST_PADDOCKS_KEPT) {
+      return setAnew(table, draws);
+    }
     OutcomeFunction[] kept = new OutcomeFunction[draws.count()];
-    IntStream.range(0, kept.length)
-        .parallel()
+    SideBySide.of(IntStream.range(0, kept.length))
         .forEach(d -> kept[d] = new DrawnFarm(draws.model()).set(draws, d));
-    return new DrawnSample(table, draws, 0, draws.count(), kept);
+    return new DrawnSample(table, draws, 0, draws.count(), kept, workspaces(draws));
   }
 
   /** A sample that sets farms anew. */
   static DrawnSample setAnew(PlanTable table, Draws draws) {
-    return new DrawnSample(table, draws, 0, draws.count(), NONE);
+    return new DrawnSample(table, draws, 0, draws.count(), NONE, workspaces(draws));
+  }
+
+  private static Workspaces<DrawnFarm> workspaces(Draws draws) {
+    return new Workspaces<>(() -> new DrawnFarm(draws.model()));
   }
 
   /** The same draws for choices of another table. */
   DrawnSample of(PlanTable other) {
-    return new DrawnSample(other, draws, from, to, kept);
+    return new DrawnSample(other, draws, from, to, kept, workspaces);
   }
 
   /** Some of the draws of a sample, set anew. */
   DrawnSample part(int first, int end) {
-    return new DrawnSample(table, draws, from + first, from + end, NONE);
+    return new DrawnSample(table, draws, from + first, from + end, NONE, workspaces);
   }
 
   /** Whether there is a farm for each draw. */
@@ -93,14 +107,11 @@ final class DrawnSample {
   double[][][] values(List<Trial> trials) {
     Valued[] valued = trials.stream().map(Valued::new).toArray(Valued[]::new);
     int tasks = (size() + DRAWS_PER_TASK - 1) / DRAWS_PER_TASK;
-    IntStream.range(0, tasks)
-        .parallel()
+    SideBySide.of(IntStream.range(0, tasks))
         .forEach(
             task -> {
               int end = Math.min(size(), (task + 1) * DRAWS_PER_TASK);
-              for (int d = task * DRAWS_PER_TASK; d < end; d++) {
-                value(d, valued);
-              }
+              value(task * DRAWS_PER_TASK, end, valued);
             });
     double[][][] values = new double[valued.length][][];
     for (int k = 0; k < values.length; k++) {
@@ -109,15 +120,19 @@ final class DrawnSample {
     return values;
   }
 
-  private void value(int d, Valued[] trials) {
+  private void value(int first, int end, Valued[] trials) {
     if (isKept()) {
-      value(kept[d], d, trials);
-      return;
+      for (int d = first; d < end; d++) {
+        value(kept[d], d, trials);
+      }
+    } else {
+      workspaces.use(
+          farm -> {
+            for (int d = first; d < end; d++) {
+              value(farm.set(draws, from + d), d, trials);
+            }
+          });
     }
-    DrawnFarm free = workspaces.poll();
-    DrawnFarm farm = free == null ? new DrawnFarm(model) : free;
-    value(farm.set(draws, from + d), d, trials);
-    workspaces.add(farm);
   }
 
   private static void value(OutcomeFunction run, int d, Valued[] trials) {
@@ -131,32 +146,18 @@ final class DrawnSample {
 
     private final Plan plan;
     private final Change[] changes;
-    private final double[] effort;
     private final double[][] values;
 
     Valued(Trial trial) {
       plan = table.plan(trial.pick());
       changes = trial.changes().toArray(Change[]::new);
-      effort = new double[1 + changes.length];
-      values = new double[effort.length][size()];
-      for (int c : trial.pick()) {
-        effort[0] += effort(c);
-      }
-      for (int k = 0; k < changes.length; k++) {
-        Change change = changes[k];
-        effort[k + 1] = effort[0] + moreEffort(trial.pick(), change.one());
-        effort[k + 1] += change.isPair() ? moreEffort(trial.pick(), change.two()) : 0;
-      }
-    }
-
-    private double moreEffort(int[] pick, int choice) {
-      return effort(choice) - effort(pick[table.paddock(choice)]);
+      values = new double[1 + changes.length][size()];
     }
 
     void value(OutcomeFunction run, int d) {
-      values[0][d] = run.setBase(plan) - effort[0];
+      values[0][d] = run.setBase(plan);
       for (int k = 0; k < changes.length; k++) {
-        values[k + 1][d] = npv(run, changes[k]) - effort[k + 1];
+        values[k + 1][d] = npv(run, changes[k]);
       }
     }
 
@@ -174,10 +175,5 @@ final class DrawnSample {
           table.action(two),
           table.start(two));
     }
-  }
-
-  /** What it takes to do anything, which the net present value leaves out. */
-  private double effort(int choice) {
-    return table.keeps(choice) ? 0 : model.effort(table.paddock(choice));
   }
 }

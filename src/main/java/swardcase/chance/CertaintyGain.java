@@ -57,13 +57,33 @@ public final class CertaintyGain {
     return isMean() ? sum : 0 - tolerance * Math.log(sum);
   }
 
-  /** Plain error of {@link #of}. */
-  public double plainError(double[] other) {
-    double squares = 0;
-    for (double of : influence(other)) {
-      squares += of * of;
+  /**
+   * What an exchange adds, with its plain error.
+   *
+   * @param gain the same as {@link #of}
+   * @param plainError its error if the draws were independent
+   */
+  public record Gained(double gain, double plainError) {}
+
+  /** What is added by the exchange for another sum, and the plain error of that. */
+  public Gained gained(double[] other) {
+    Check.that(other.length == base.length, "both sums must have a value for every draw");
+    double[] term = new double[base.length];
+    double sum = 0;
+    for (int d = 0; d < base.length; d++) {
+      term[d] = term(other[d] - base[d]);
+      sum += weight[d] * term[d];
     }
-    return Math.sqrt(squares) / base.length;
+    sum /= allWeights;
+    double squares = 0;
+    for (int d = 0; d < base.length; d++) {
+      double moved = weight[d] * (term[d] - sum);
+      squares += moved * moved;
+    }
+    double error = Math.sqrt(squares) / allWeights;
+    return isMean()
+        ? new Gained(sum, error)
+        : new Gained(0 - tolerance * Math.log(sum), tolerance * error / sum);
   }
 
   /**

@@ -1,13 +1,18 @@
 package swardcase.search;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import swardcase.outcome.Course;
 import swardcase.outcome.Plan;
 
 /**
- * What a search over the draws found. Sums are in money, values now over the years counted, less
- * the effort of each change; errors are standard errors, from blocks of draws.
+ * What a search over the draws found. Sums are in money, values now over the years counted; errors
+ * are standard errors, from blocks of draws.
  *
  * @param plan the plan
  * @param others where the other starts of the search ended, those that ended in another plan
@@ -17,20 +22,24 @@ import swardcase.outcome.Plan;
  * @param careful the plan of somebody who bears half the risk, if it is another one: its worth and
  *     what it is ahead by are at half the tolerance
  * @param bestStarts for each paddock, every action that can be done there in its best year
+ * @param worthOfLifting what the certainty equivalent would rise by, at least, without a limit of
+ *     the farm, for each limit that stops an action which would pay; judged as the plan is
  */
-public record DrawnFound(
+public record Found(
     Worth plan,
     List<Worth> others,
     StillToFind stillToFind,
     List<NearEqual> nearEqual,
     Optional<Worth> careful,
-    List<List<BestStart>> bestStarts) {
+    List<List<BestStart>> bestStarts,
+    Map<PlanLimit, Double> worthOfLifting) {
 
-  /** Copies the lists. */
-  public DrawnFound {
+  /** Copies what it is given. */
+  public Found {
     others = List.copyOf(others);
     nearEqual = List.copyOf(nearEqual);
     bestStarts = bestStarts.stream().map(List::copyOf).toList();
+    worthOfLifting = Collections.unmodifiableMap(new TreeMap<>(worthOfLifting));
   }
 
   /**
@@ -73,9 +82,16 @@ public record DrawnFound(
    * An action in the year in which it is worth most beside the rest of the plan, or in the coming
    * year if it is worth less than keeping in every year.
    *
-   * @param gain what it adds to the certainty equivalent over keeping the paddock, by the 256 draws
+   * @param gain what it adds to the certainty equivalent over keeping the paddock, by the 64 draws
    *     that chose the year: for choosing, not for print
-   * @param fits whether it keeps within the limits of the farm beside the rest of the plan
+   * @param passes limits of the farm that it would pass beside the rest of the plan; empty if it
+   *     fits
    */
-  public record BestStart(Course course, double gain, boolean fits) {}
+  public record BestStart(Course course, double gain, Set<PlanLimit> passes) {
+
+    /** Copies the set, in the order of the limits. */
+    public BestStart {
+      passes = Collections.unmodifiableSet(new TreeSet<>(passes));
+    }
+  }
 }

@@ -3,38 +3,45 @@ package swardcase.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.IntStream;
 import swardcase.chance.CertaintyGain;
 import swardcase.chance.Sample;
 import swardcase.draws.Draws;
 import swardcase.outcome.Course;
-import swardcase.search.DrawnClimb.Gain;
-import swardcase.search.DrawnFound.BestStart;
-import swardcase.search.DrawnFound.NearEqual;
-import swardcase.search.DrawnFound.StillToFind;
-import swardcase.search.DrawnFound.Worth;
+import swardcase.search.Aim.Gain;
 import swardcase.search.DrawnSample.Trial;
+import swardcase.search.Found.BestStart;
+import swardcase.search.Found.NearEqual;
+import swardcase.search.Found.StillToFind;
+import swardcase.search.Found.Worth;
 
 /**
  * What is told of a plan that was searched for: its worth by draws that the search never saw, what
  * the search could still find, plans as good, and the best year of every action beside it.
  */
-final class DrawnPlanStudy {
+final class PlanStudy {
 
   /** Errors, from blocks of draws, by which the careful plan must be better to be named. */
   private static final double ERRORS = 2;
 
   private static final int BATCHES = 5;
+
+  /** Changes of one paddock that are looked at for whether they are as good. */
+  private static final int MOST_NEAR = 20;
+
   private static final int NONE = -1;
 
+  private final Aim aim;
   private final PlanTable table;
   private final PlanTable every;
-  private final double tolerance;
   private final double least;
   private final Draws unseen;
 
@@ -42,13 +49,12 @@ final class DrawnPlanStudy {
    * A study of plans of a table.
    *
    * @param every the choices there are, those aside that are made beforehand
-   * @param tolerance tolerance of risk, in money
-   * @param least gain that is worth a change, in money
+   * @param least gain that is worth another step, in money
    */
-  DrawnPlanStudy(PlanTable table, PlanTable every, double tolerance, double least, Draws unseen) {
-    this.table = table;
+  PlanStudy(Aim aim, PlanTable every, double least, Draws unseen) {
+    this.aim = aim;
+    table = aim.table();
     this.every = every;
-    this.tolerance = tolerance;
     this.least = least;
     this.unseen = unseen;
   }
@@ -62,7 +68,7 @@ final class DrawnPlanStudy {
    * @param beside draws by which all choices there are are judged beside the pick
    * @param pairs changes of two paddocks that may gain
    */
-  DrawnFound of(
+  Found of(
       int[] pick,
       List<int[]> others,
       int[] careful,
@@ -70,30 +76,36 @@ final class DrawnPlanStudy {
       DrawnSample beside,
       List<Change> pairs) {
     List<Gain> gains =
-        DrawnClimb.gains(
-            beside.of(every), tolerance, every.pick(table.plan(pick)), Change.each(every));
-    boolean[] fits = fitting(pick);
-    List<Gain> inReach = inReach(pick, gains, fits);
+        aim.of(every).gains(beside.of(every), every.pick(table.plan(pick)), Change.each(every));
+    List<Set<PlanLimit>> passed = passed(pick);
+    List<Gain> inReach = inReach(pick, gains, passed);
+    List<List<BestStart>> starts = bestStarts(gains, passed);
+    Map<PlanLimit, int[]> lifted = lifted(pick, open(pick, gains), starts, beside);
     DrawnSample sample = DrawnSample.setAnew(table, unseen);
     List<Trial> trials = new ArrayList<>();
-    List<Change> mayGain = new ArrayList<>(DrawnClimb.mayGain(inReach));
+    List<Change> mayGain = new ArrayList<>(Climb.mayGain(inReach));
     mayGain.addAll(pairs);
     trials.add(new Trial(pick, mayGain));
     others.forEach(other -> trials.add(new Trial(other)));
     trials.add(new Trial(careful));
-    double[][][] values = sample.values(trials);
+    int searched = trials.size();
+    trials.add(new Trial(pick, mayBeNear(inReach)));
+    lifted.values().forEach(more -> trials.add(new Trial(more)));
+    double[][][] all = sample.values(trials);
+    double[][][] values = Arrays.copyOf(all, searched);
     double[] ofPlan = values[0][0];
     StillToFind still = stillToFind(sample, trials, values);
-    return new DrawnFound(
-        worth(pick, ofPlan, ofPlan, tolerance),
+    return new Found(
+        worth(pick, ofPlan, ofPlan, aim.tolerance()),
         IntStream.range(0, others.size())
-            .mapToObj(k -> worth(others.get(k), values[k + 1][0], ofPlan, tolerance))
+            .mapToObj(k -> worth(others.get(k), values[k + 1][0], ofPlan, aim.tolerance()))
             .toList(),
         still,
-        nearEqual(sample, trials.get(0), values[0], inReach, still.mean()),
+        nearEqual(trials, all, searched, still.mean()),
         Optional.of(worth(careful, values[values.length - 1][0], ofPlan, carefulTolerance))
             .filter(worth -> worth.behind() < -Math.max(least, ERRORS * worth.behindError())),
-        bestStarts(gains, fits));
+        starts,
+        worthOfLifting(lifted, ofPlan, Arrays.copyOfRange(all, searched + 1, all.length)));
   }
 
   private Worth worth(int[] pick, double[] values, double[] ofPlan, double atTolerance) {
@@ -109,24 +121,60 @@ final class DrawnPlanStudy {
         unseen.uniforms().standardError(overPlan.influence(values)));
   }
 
-  /** Which choices keep within the limits beside the rest of a pick. */
-  private boolean[] fitting(int[] pick) {
+  /** The limits that each choice passes beside the rest of a pick. */
+  private List<Set<PlanLimit>> passed(int[] pick) {
     Position at = new Position(every);
     at.set(every.pick(table.plan(pick)));
-    boolean[] fits = new boolean[every.choices()];
-    for (int c = 0; c < fits.length; c++) {
-      fits[c] = at.fits(Change.of(c));
+    return IntStream.range(0, every.choices()).mapToObj(at::passed).toList();
+  }
+
+  /**
+   * Where a pick goes without a limit, for each limit that stops an action which would pay: by
+   * changes that may gain beside it.
+   */
+  private Map<PlanLimit, int[]> lifted(
+      int[] pick, List<Gain> open, List<List<BestStart>> starts, DrawnSample beside) {
+    EnumSet<PlanLimit> stopping = EnumSet.noneOf(PlanLimit.class);
+    starts.stream()
+        .flatMap(List::stream)
+        .filter(start -> start.gain() > 0)
+        .forEach(start -> stopping.addAll(start.passes()));
+    Map<PlanLimit, int[]> lifted = new EnumMap<>(PlanLimit.class);
+    List<Gain> mayGain = open.stream().filter(Gain::mayGain).toList();
+    for (PlanLimit limit : stopping) {
+      table.lift(limit);
+      int[] more = pick.clone();
+      new Climb(aim, beside, aim.leastPerChange()).improveFrom(more, mayGain);
+      table.restoreLimits();
+      lifted.put(limit, more);
     }
-    return fits;
+    return lifted;
+  }
+
+  private Map<PlanLimit, Double> worthOfLifting(
+      Map<PlanLimit, int[]> lifted, double[] ofPlan, double[][][] values) {
+    CertaintyGain gain = aim.over(ofPlan);
+    Map<PlanLimit, Double> worth = new EnumMap<>(PlanLimit.class);
+    int k = 0;
+    for (PlanLimit limit : lifted.keySet()) {
+      worth.put(limit, Math.max(0, gain.of(values[k++][0])));
+    }
+    return worth;
   }
 
   /** Those of the gains that belong to open choices which fit and are not the pick's own. */
-  private List<Gain> inReach(int[] pick, List<Gain> beside, boolean[] fits) {
+  private List<Gain> inReach(int[] pick, List<Gain> beside, List<Set<PlanLimit>> passed) {
+    return open(
+        pick, beside.stream().filter(gain -> passed.get(gain.change().one()).isEmpty()).toList());
+  }
+
+  /** The same whether or not they fit. */
+  private List<Gain> open(int[] pick, List<Gain> beside) {
     List<Gain> open = new ArrayList<>();
     for (Gain gain : beside) {
       int c = gain.change().one();
       OptionalInt choice = table.find(every.paddock(c), every.action(c), every.start(c));
-      if (fits[c] && choice.isPresent() && choice.getAsInt() != pick[every.paddock(c)]) {
+      if (choice.isPresent() && choice.getAsInt() != pick[every.paddock(c)]) {
         open.add(new Gain(Change.of(choice.getAsInt()), gain.gain(), gain.plainError()));
       }
     }
@@ -142,21 +190,21 @@ final class DrawnPlanStudy {
     int draws = sample.size() / BATCHES;
     for (int b = 0; b < BATCHES; b++) {
       int from = b * draws;
-      double[][] ofPick = part(values[0], from, from + draws);
-      List<Gain> gains = DrawnClimb.gains(ofPick, tolerance, trials.get(0).changes());
-      CertaintyGain gain = new CertaintyGain(ofPick[0], tolerance);
+      double[][][] here =
+          Arrays.stream(values).map(of -> part(of, from, from + draws)).toArray(double[][][]::new);
+      List<Gain> gains = aim.gains(trials.get(0), here[0]);
+      double[] ofOthers = aim.gains(trials.subList(0, here.length), here);
       int best = 0;
-      for (int k = 1; k < values.length; k++) {
-        double gained = gain.of(part(values[k], from, from + draws)[0]);
-        if (gained > more[b]) {
-          more[b] = gained;
+      for (int k = 1; k < here.length; k++) {
+        if (ofOthers[k] > more[b]) {
+          more[b] = ofOthers[k];
           best = k;
         }
       }
       if (best > 0 || gains.stream().anyMatch(of -> of.gain() > least)) {
         int[] pick = trials.get(best).pick().clone();
         DrawnSample batch = sample.part(from, from + draws);
-        DrawnClimb climb = new DrawnClimb(table, batch, tolerance, least);
+        Climb climb = new Climb(aim, batch, least);
         more[b] +=
             (best == 0
                     ? climb.improveFrom(pick, gains)
@@ -174,24 +222,26 @@ final class DrawnPlanStudy {
         .toArray(double[][]::new);
   }
 
+  /** The best of the changes that cost something by the draws beside the plan. */
+  private static List<Change> mayBeNear(List<Gain> inReach) {
+    return inReach.stream()
+        .filter(gain -> !gain.mayGain())
+        .sorted(Climb.BEST_FIRST)
+        .limit(MOST_NEAR)
+        .map(Gain::change)
+        .toList();
+  }
+
   private List<NearEqual> nearEqual(
-      DrawnSample sample, Trial looked, double[][] values, List<Gain> inReach, double within) {
-    List<NearEqual> near = new ArrayList<>(nearEqual(looked, values, within));
-    List<Change> others =
-        inReach.stream()
-            .filter(gain -> gain.mayGain(within) && !gain.mayGain())
-            .map(Gain::change)
-            .toList();
-    if (!others.isEmpty()) {
-      Trial trial = new Trial(looked.pick(), others);
-      near.addAll(nearEqual(trial, sample.values(List.of(trial))[0], within));
-    }
+      List<Trial> trials, double[][][] values, int others, double within) {
+    List<NearEqual> near = new ArrayList<>(nearEqual(trials.get(0), values[0], within));
+    near.addAll(nearEqual(trials.get(others), values[others], within));
     near.sort(Comparator.comparingDouble(NearEqual::behind));
     return near;
   }
 
   private List<NearEqual> nearEqual(Trial trial, double[][] values, double within) {
-    CertaintyGain gain = new CertaintyGain(values[0], tolerance);
+    CertaintyGain gain = aim.over(values[0]);
     List<NearEqual> near = new ArrayList<>();
     for (int k = 0; k < trial.changes().size(); k++) {
       double behind = 0 - gain.of(values[k + 1]);
@@ -208,7 +258,7 @@ final class DrawnPlanStudy {
     return near;
   }
 
-  private List<List<BestStart>> bestStarts(List<Gain> beside, boolean[] fits) {
+  private List<List<BestStart>> bestStarts(List<Gain> beside, List<Set<PlanLimit>> passed) {
     List<List<BestStart>> starts = new ArrayList<>();
     for (int i = 0; i < every.paddocks(); i++) {
       double keeping = beside.get(every.first(i)).gain();
@@ -226,7 +276,7 @@ final class DrawnPlanStudy {
                       new BestStart(
                           new Course(every.action(c), every.start(c)),
                           beside.get(c).gain() - keeping,
-                          fits[c]))
+                          passed.get(c)))
               .toList());
     }
     return starts;

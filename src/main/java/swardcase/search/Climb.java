@@ -2,38 +2,24 @@ package swardcase.search;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import swardcase.chance.CertaintyGain;
+import swardcase.outcome.Plan;
+import swardcase.search.Aim.Gain;
 import swardcase.search.DrawnSample.Trial;
 
 /**
- * Improves a pick by the certainty equivalent on one sample of draws, change by change, until none
- * gains. Deterministic.
+ * Improves a pick by an {@link Aim} on one sample of draws, change by change, until none gains.
+ * Deterministic.
  *
  * <p>All changes are valued in one sweep. Of those that gain, the best one is taken, or as many of
  * the best as gain most together: what one change gains hangs on the others. The limits of the farm
  * are those of {@link PlanTable}.
  */
-final class DrawnClimb {
-
-  /** Errors within which a change may yet gain on other draws. */
-  private static final double ERRORS = 3;
-
-  /** A change with what it gains, by the draws of a sample. */
-  record Gain(Change change, double gain, double plainError) {
-
-    /** Whether other draws may find that it gains. */
-    boolean mayGain() {
-      return mayGain(0);
-    }
-
-    /** Whether other draws may find that it costs no more than this. */
-    boolean mayGain(double cost) {
-      return gain + ERRORS * plainError > -cost;
-    }
-  }
+final class Climb {
 
   static final Comparator<Gain> BEST_FIRST =
       Comparator.comparingDouble((Gain gain) -> -gain.gain())
@@ -41,50 +27,31 @@ final class DrawnClimb {
           .thenComparingInt(gain -> gain.change().two());
 
   private final PlanTable table;
+  private final Aim aim;
   private final DrawnSample sample;
-  private final double tolerance;
   private final Position at;
   private final int[] pick;
   private final double least;
+  private final Map<Plan, List<Gain>> ended = new HashMap<>();
 
   /**
-   * A climb on one sample.
+   * Climbs on one sample, all with the same changes if its farms are kept.
    *
-   * @param tolerance tolerance of risk, in money; without limit for the mean
-   * @param least gain that is worth a change
+   * @param least gain that is worth another step
    */
-  DrawnClimb(PlanTable table, DrawnSample sample, double tolerance, double least) {
-    this.least = least;
-    this.table = table;
+  Climb(Aim aim, DrawnSample sample, double least) {
+    this.aim = aim;
     this.sample = sample;
-    this.tolerance = tolerance;
+    this.least = least;
+    table = aim.table();
     at = new Position(table);
     pick = new int[table.paddocks()];
-  }
-
-  /** What each change of a pick gains, whether or not it keeps within the limits. */
-  static List<Gain> gains(DrawnSample sample, double tolerance, int[] pick, List<Change> changes) {
-    if (changes.isEmpty()) {
-      return List.of();
-    }
-    return gains(sample.values(List.of(new Trial(pick, changes)))[0], tolerance, changes);
-  }
-
-  /** The same from values that are there: first those of the pick, then of each change. */
-  static List<Gain> gains(double[][] values, double tolerance, List<Change> changes) {
-    CertaintyGain gain = new CertaintyGain(values[0], tolerance);
-    List<Gain> gains = new ArrayList<>();
-    for (int k = 0; k < changes.size(); k++) {
-      double[] changed = values[k + 1];
-      gains.add(new Gain(changes.get(k), gain.of(changed), gain.plainError(changed)));
-    }
-    return gains;
   }
 
   /**
    * What a climb came to.
    *
-   * @param gained what the certainty equivalent rose by on the sample, in money
+   * @param gained what the aim rose by on the sample, in money
    * @param left what the changes that keep within the limits would gain at the end, none more than
    *     nothing
    */
@@ -92,7 +59,7 @@ final class DrawnClimb {
 
     /** Changes that other draws may find to gain. */
     List<Change> mayGain() {
-      return DrawnClimb.mayGain(left);
+      return Climb.mayGain(left);
     }
   }
 
@@ -107,27 +74,26 @@ final class DrawnClimb {
    */
   Climbed improve(int[] from, List<Change> tried) {
     at.set(from);
-    return improve(from, tried, sweep(tried));
+    return climb(from, tried, sweep(tried));
   }
 
-  /** The same where the first sweep is there; changes that pass a limit are left out. */
+  /** The same where what they gain at first is known; those that pass a limit are left out. */
+  Climbed improve(int[] from, List<Change> tried, List<Gain> known) {
+    at.set(from);
+    return climb(from, tried, known.stream().filter(gain -> at.fits(gain.change())).toList());
+  }
+
+  /** The same with none but these changes. */
   Climbed improveFrom(int[] from, List<Gain> known) {
-    at.set(from);
-    List<Gain> fitting = known.stream().filter(gain -> at.fits(gain.change())).toList();
-    return improve(from, known.stream().map(Gain::change).toList(), fitting);
-  }
-
-  /** The same with none but those changes that may gain at the start. */
-  Climbed improveRoughly(int[] from, List<Change> tried) {
-    at.set(from);
-    return improveFrom(from, sweep(tried).stream().filter(Gain::mayGain).toList());
+    return improve(from, known.stream().map(Gain::change).toList(), known);
   }
 
   /**
    * On kept farms, only what may gain is valued after a change that gained, until nothing does;
-   * then all. Where farms are set anew, that would cost more than it saves.
+   * then all, unless a climb before ended there. Where farms are set anew, that would cost more
+   * than it saves.
    */
-  private Climbed improve(int[] into, List<Change> tried, List<Gain> first) {
+  private Climbed climb(int[] into, List<Change> tried, List<Gain> first) {
     List<Gain> gains = first;
     double gained = 0;
     double more = takeBest(gains);
@@ -135,17 +101,28 @@ final class DrawnClimb {
     while (more > 0 || !isFull) {
       gained += more;
       List<Change> likely = mayGain(gains);
+      if (more == 0 && ended.containsKey(plan())) {
+        gains = ended.get(plan());
+        break;
+      }
       isFull = more == 0 || !sample.isKept() || likely.size() > tried.size() / 2;
       gains = sweep(isFull ? tried : likely);
       more = takeBest(gains);
     }
     at.copyPick(into);
+    ended.put(plan(), gains);
     return new Climbed(gained, gains);
+  }
+
+  private Plan plan() {
+    at.copyPick(pick);
+    return table.plan(pick);
   }
 
   private List<Gain> sweep(List<Change> tried) {
     at.copyPick(pick);
-    return gains(sample, tolerance, pick, tried.stream().filter(at::fits).toList());
+    return aim.gains(
+        sample, pick, tried.stream().filter(change -> !at.has(change)).filter(at::fits).toList());
   }
 
   /** Takes the best change, or the best few together; gives what is gained, 0 if nothing gains. */
@@ -161,12 +138,10 @@ final class DrawnClimb {
     if (picks.size() > 1) {
       List<Trial> trials = new ArrayList<>(List.of(new Trial(pick)));
       picks.subList(1, picks.size()).forEach(of -> trials.add(new Trial(of)));
-      double[][][] values = sample.values(trials);
-      CertaintyGain gain = new CertaintyGain(values[0][0], tolerance);
+      double[] together = aim.gains(trials, sample.values(trials));
       for (int k = 1; k < picks.size(); k++) {
-        double together = gain.of(values[k][0]);
-        if (together > gained) {
-          gained = together;
+        if (together[k] > gained) {
+          gained = together[k];
           taken = picks.get(k);
         }
       }

@@ -1,0 +1,84 @@
+package swardcase.wording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import swardcase.Answers;
+import swardcase.RandomFarms;
+import swardcase.Records;
+import swardcase.report.PaddockResult;
+import swardcase.report.PlanResult.Calls;
+import swardcase.report.Report;
+
+/** The answer in a sentence or three. */
+class HeadlineTest {
+
+  private static final Report FARM =
+      Answers.of("northern-farm", RandomFarms.demo("northern-farm"), 1, 20).report();
+
+  /** The farm with these calls, its first paddocks with work that is not sure. */
+  private static Report with(Calls calls, List<Integer> startsOfUnsure) {
+    List<PaddockResult> paddocks = new ArrayList<>(FARM.paddocks());
+    for (int i = 0; i < paddocks.size(); i++) {
+      boolean unsure = i < startsOfUnsure.size();
+      PaddockResult one =
+          Records.with(
+              paddocks.get(i), "sure", unsure ? Optional.of(false) : Optional.<Boolean>empty());
+      paddocks.set(
+          i,
+          Records.with(
+              one, "start", unsure ? OptionalInt.of(startsOfUnsure.get(i)) : OptionalInt.empty()));
+    }
+    Report report = Records.with(FARM, "plan", Records.with(FARM.plan(), "calls", calls));
+    return Records.with(report, "paddocks", paddocks);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1 | 0 | 5 | 0 | 0 | Resow 1 paddock, keep 5. This change is sure.",
+        "2 | 0 | 4 | 0 | 0 | Resow 2 paddocks, keep 4. All of these changes are sure.",
+        "1 | 1 | 3 | 1 | 0 | Resow 1 paddock, hold joining ewes off 1, keep 3, find out more about 1."
+            + " All of these changes are sure.",
+        "0 | 1 | 0 | 5 | 1 | Hold joining ewes off 1 paddock, find out more about 5."
+            + " This change is not sure.",
+        "2 | 1 | 3 | 0 | 3 | Resow 2 paddocks, hold joining ewes off 1, keep 3."
+            + " None of these changes is sure.",
+        "2 | 1 | 3 | 0 | 1 | Resow 2 paddocks, hold joining ewes off 1, keep 3."
+            + " Of these 3 changes, one is not sure.",
+        "2 | 2 | 2 | 0 | 2 | Resow 2 paddocks, hold joining ewes off 2, keep 2."
+            + " Of these 4 changes, 2 are not sure.",
+        "0 | 0 | 5 | 1 | 0 | Keep 5 paddocks, find out more about 1.",
+        "0 | 0 | 0 | 1 | 0 | Find out more about 1 paddock.",
+        "0 | 0 | 6 | 0 | 0 | Keep everything as it is: nothing that was looked at is worth its risk."
+      })
+  void headline_ofCalls_countsThemAndWhatIsSure(
+      int act, int keepOff, int keep, int undecided, int unsure, String words) {
+    List<Integer> later = List.of(2030, 2030, 2030).subList(0, unsure);
+    assertThat(PlanWords.headline(with(new Calls(act, keepOff, keep, undecided, unsure), later)))
+        .isEqualTo(words);
+  }
+
+  @Test
+  void headline_withUnsureWorkThisYear_namesItFirst() {
+    int year = FARM.plan().years().get(0).year();
+    Report report = with(new Calls(2, 1, 3, 0, 3), List.of(year, year + 1, year));
+    assertThat(PlanWords.headline(report))
+        .isEqualTo(
+            "Not sure among what the plan starts in "
+                + year
+                + ": "
+                + report.paddocks().get(0).name()
+                + ", "
+                + report.paddocks().get(2).name()
+                + ". Resow 2 paddocks, hold joining ewes off 1, keep 3."
+                + " None of these changes is sure.");
+  }
+}
