@@ -1,8 +1,6 @@
 package swardcase.draws;
 
-import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.IntStream;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -16,9 +14,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import swardcase.bench.DemoFarms;
 import swardcase.decision.Decision;
-import swardcase.decision.HowSure;
 import swardcase.outcome.Course;
-import swardcase.search.LikelySearch;
+import swardcase.outcome.OutcomeFunction;
 
 /** One draw on one thread: the numbers drawn, the farm set to them, every alternative valued. */
 @BenchmarkMode(Mode.AverageTime)
@@ -29,43 +26,35 @@ import swardcase.search.LikelySearch;
 @Measurement(iterations = 5, time = 1)
 public class DrawBenchmark {
 
-  private static final int DRAWS = 1000;
-
   /** Folder of the farm. */
   @Param({"mixed-farm", "large-farm"})
   public String farm;
 
-  private Simulation.Workspace workspace;
+  private Draws draws;
+  private Alternatives alternatives;
+  private DrawnFarm drawn;
   private int draw;
 
   /** Decides once; the alternatives lie around the plan. */
   @Setup
   public void prepare() {
-    Decision decision = Decision.of(DemoFarms.model(farm));
-    List<List<Course>> options =
-        IntStream.range(0, decision.plan().paddocks())
-            .mapToObj(
-                i ->
-                    decision.alone(i).stream()
-                        .map(option -> new Course(option.action(), option.start()))
-                        .toList())
-            .toList();
-    Alternatives alternatives =
-        new Alternatives(
-            decision.model(),
-            decision.plan(),
-            options,
-            new LikelySearch(decision.model())::feasible);
-    workspace =
-        Simulation.workspace(
-            new Draws(decision.model(), 1, HowSure.BLOCKS, DRAWS / HowSure.BLOCKS), alternatives);
+    Simulation simulation = Decision.of(DemoFarms.model(farm)).simulation();
+    draws = simulation.draws();
+    alternatives = simulation.alternatives();
+    drawn = new DrawnFarm(draws.model());
   }
 
-  /** The next of a thousand draws. */
+  /** The next of the draws. */
   @Benchmark
-  public int draw() {
-    workspace.run(draw);
-    draw = (draw + 1) % DRAWS;
-    return draw;
+  public double draw() {
+    OutcomeFunction run = drawn.set(draws, draw);
+    double sum = run.setBase(alternatives.plan(Alternatives.PLAN));
+    for (int k = Alternatives.KEEP_ALL + 1; k < alternatives.size(); k++) {
+      int paddock = alternatives.changed(k);
+      Course course = alternatives.plan(k).course(paddock);
+      sum += run.npvOfBaseWith(paddock, course.action(), course.start());
+    }
+    draw = (draw + 1) % draws.count();
+    return sum;
   }
 }
