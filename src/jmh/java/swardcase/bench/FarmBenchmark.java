@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -25,7 +26,7 @@ import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
-import swardcase.search.LikelySearch;
+import swardcase.search.PlanSearch;
 import swardcase.sheet.DecisionSheet;
 
 /** The steps of a decision on a farm of 12 paddocks and on one of 40. */
@@ -58,7 +59,7 @@ public class FarmBenchmark {
     outcome = model.newOutcome();
     Decision decision = Decision.of(model);
     plan = decision.plan();
-    HowSure howSure = HowSure.of(decision, 1, 100, share -> {});
+    HowSure howSure = HowSure.of(decision);
     report =
         ReportBuilder.build(
             decision, howSure, "bench", LocalDate.of(2026, 11, 25), DemoFarms.farm(farm).remarks());
@@ -85,7 +86,11 @@ public class FarmBenchmark {
   /** Finds the plan. */
   @Benchmark
   public double planSearch() {
-    return new LikelySearch(model).find().orElseThrow().value();
+    return new PlanSearch(Decision.draws(model, 1, 1000), List.of())
+        .find()
+        .orElseThrow()
+        .plan()
+        .certaintyEquivalent();
   }
 
   /** Lays out and writes the sheet. */

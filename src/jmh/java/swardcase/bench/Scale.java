@@ -17,6 +17,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import swardcase.decision.Decision;
 import swardcase.decision.HowSure;
+import swardcase.draws.Draws;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.joining.JoiningPlan;
@@ -25,7 +26,8 @@ import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReportBuilder;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
-import swardcase.search.LikelySearch;
+import swardcase.search.Found;
+import swardcase.search.PlanSearch;
 import swardcase.sheet.DecisionSheet;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
@@ -39,7 +41,7 @@ public final class Scale {
 
   private static final List<String> SIZES = List.of("12", "40", "100", "400");
   private static final List<String> STAGES =
-      List.of("start", "read", "decide", "draws", "report", "joining", "sheet", "search");
+      List.of("start", "read", "decide", "how sure", "report", "joining", "sheet", "search");
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final String ONE = "--one";
 
@@ -50,12 +52,7 @@ public final class Scale {
 
   /** One line of figures for one farm. */
   private record Figures(
-      int paddocks,
-      double[] clock,
-      double[] processor,
-      double behind,
-      double steps,
-      double peakMb) {
+      int paddocks, double[] clock, double[] processor, double couldBeFound, double peakMb) {
 
     /** Reads the last line; a library may have said something before it. */
     static Figures parse(String printed) {
@@ -67,8 +64,7 @@ public final class Scale {
           Arrays.copyOfRange(all, 1, 1 + n),
           Arrays.copyOfRange(all, 1 + n, 1 + 2 * n),
           all[1 + 2 * n],
-          all[2 + 2 * n],
-          all[3 + 2 * n]);
+          all[2 + 2 * n]);
     }
   }
 
@@ -88,7 +84,7 @@ public final class Scale {
       figures.add(farm);
     }
     powers(figures);
-    perDraw(figures);
+    found(figures);
     line("Start-up (--version, no class archive): %.2f s on the clock, least of five", startUp());
   }
 
@@ -125,33 +121,28 @@ public final class Scale {
     LoadedFarm loaded = FarmFolder.read(folder, tables);
     FarmModel model = timed(() -> new FarmModel(FarmFolder.read(folder, tables).farm(), tables));
     Decision decision = timed(() -> Decision.of(model));
-    HowSure howSure =
-        timed(() -> HowSure.of(decision, HowSure.USUAL_SEED, HowSure.USUAL_DRAWS, share -> {}));
+    HowSure howSure = timed(() -> HowSure.of(decision));
     Report report =
         timed(() -> ReportBuilder.build(decision, howSure, "scale", DAY, loaded.remarks()));
     Optional<JoiningReport> joining =
         timed(
             () ->
-                JoiningPlan.of(model)
+                JoiningPlan.of(decision.simulation().draws())
                     .map(plan -> JoiningReportBuilder.build(plan, "scale", DAY, List.of())));
     timed(
         () -> {
           DecisionSheet.write(report, joining, new ByteArrayOutputStream());
           return report;
         });
-    LikelySearch.Found found = timed(() -> new LikelySearch(model).find().orElseThrow());
-    double behind = 100 * found.mostBehind() / Math.max(1, found.value());
-    double steps =
-        (double) HowSure.USUAL_DRAWS
-            * model.farm().paddocks().size()
-            * model.actions().size()
-            * model.years()
-            * 12;
+    Draws draws = decision.simulation().draws();
+    Found found = timed(() -> new PlanSearch(draws, List.of()).find().orElseThrow());
+    double couldBeFound =
+        100 * found.stillToFind().mean() / Math.max(1, found.plan().certaintyEquivalent());
     return Stream.of(
             Stream.of((double) model.farm().paddocks().size()),
             clock.stream(),
             processor.stream(),
-            Stream.of(behind, steps, peakMb()))
+            Stream.of(couldBeFound, peakMb()))
         .flatMap(part -> part)
         .map(String::valueOf)
         .reduce((a, b) -> a + " " + b)
@@ -191,7 +182,7 @@ public final class Scale {
   }
 
   private static void heading() {
-    line("Seconds on the clock / of both processors; %d draws", HowSure.USUAL_DRAWS);
+    line("Seconds on the clock / of both processors; %d draws", Decision.USUAL_DRAWS);
     StringBuilder heading = new StringBuilder(String.format(Locale.ROOT, "%9s", "paddocks"));
     STAGES.forEach(stage -> heading.append(String.format(Locale.ROOT, "%16s", stage)));
     line("%s%16s", heading, "all of it");
@@ -220,20 +211,13 @@ public final class Scale {
     }
   }
 
-  private static void perDraw(List<Figures> figures) {
-    line("%9s%12s%14s%12s%12s", "paddocks", "draws/s", "ns per step", "behind %", "peak MB");
-    int draws = STAGES.indexOf("draws");
+  private static void found(List<Figures> figures) {
+    line("%9s%20s%12s", "paddocks", "could be found, %", "peak MB");
     for (Figures farm : figures) {
-      line(
-          "%9d%12.0f%14.1f%12.2f%12.0f",
-          farm.paddocks(),
-          HowSure.USUAL_DRAWS / farm.clock()[draws],
-          1e9 * farm.processor()[draws] / farm.steps(),
-          farm.behind(),
-          farm.peakMb());
+      line("%9d%20.2f%12.0f", farm.paddocks(), farm.couldBeFound(), farm.peakMb());
     }
-    line("A step is a draw of one action on one paddock in one month of one year. The search is");
-    line("part of decide; it was run once more, warm, and does not count in all of it.");
+    line(
+        "The search is part of decide; it was run once more, warm, and does not count in all of it.");
   }
 
   private static String pair(double clock, double processor) {

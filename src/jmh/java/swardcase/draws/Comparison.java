@@ -12,12 +12,12 @@ import swardcase.bench.DemoFarms;
 import swardcase.bench.NumpyFiles;
 import swardcase.chance.CountedRandom;
 import swardcase.decision.Decision;
-import swardcase.decision.HowSure;
 import swardcase.outcome.Draw;
 import swardcase.outcome.FarmArrays;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
+import swardcase.search.Found;
 
 /**
  * Values the same choices under the same draws as the scripts beside the tests do, times it, and
@@ -60,8 +60,7 @@ public final class Comparison {
     int count = Integer.parseInt(parts[1]);
     Decision decision = Decision.of(DemoFarms.model(parts[0]));
     FarmModel model = decision.model();
-    Comparison comparison =
-        new Comparison(new Draws(model, SEED, HowSure.BLOCKS, count / HowSure.BLOCKS));
+    Comparison comparison = new Comparison(Decision.draws(model, SEED, count));
     NumpyFiles files = new NumpyFiles(Path.of(parts[2]));
     FarmArrays.write(model, files);
     comparison.writeDraws(files);
@@ -74,8 +73,8 @@ public final class Comparison {
     List<Choice> choices = new ArrayList<>();
     for (int i = 0; i < plan.paddocks(); i++) {
       choices.add(new Choice(i, decision.model().keep(), 0));
-      for (Decision.ActionAlone option : decision.alone(i)) {
-        choices.add(new Choice(i, option.action(), option.start()));
+      for (Found.BestStart start : decision.found().bestStarts().get(i)) {
+        choices.add(new Choice(i, start.course().action(), start.course().start()));
       }
     }
     return new Work("options", plan, choices);
