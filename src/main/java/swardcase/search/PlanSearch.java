@@ -116,6 +116,7 @@ public final class PlanSearch {
     int[] pick = ends.get(best).pick().clone();
     climbOnMany().improveFrom(pick, aim.gains(trials.get(best), values[best]));
     List<Change> pairs = improveInPairs(pick);
+    dropWhatMayBeLuck(pick);
     int[] ofCareful = bestCareful == best ? pick.clone() : ends.get(bestCareful).pick().clone();
     Climbed climbed = climb(few, careful).improve(ofCareful, promising);
     climb(some, careful).improve(ofCareful, open(climbed.left()));
@@ -251,6 +252,29 @@ public final class PlanSearch {
       climbOnMany().improveFrom(pick, onMany);
     }
     return onSome.stream().limit(PAIRS_STUDIED).map(Gain::change).toList();
+  }
+
+  /**
+   * Keeps paddocks, one after the other, whose change gains no more than its plain error on many
+   * draws, the one that gains least first: two or three true errors, as draws are spread evenly.
+   */
+  private void dropWhatMayBeLuck(int[] pick) {
+    Position at = new Position(table);
+    Optional<Gain> luck;
+    do {
+      at.set(pick);
+      List<Change> keeping =
+          IntStream.range(0, pick.length)
+              .filter(i -> !table.keeps(pick[i]) && table.keeps(table.first(i)))
+              .mapToObj(i -> Change.of(table.first(i)))
+              .filter(at::fits)
+              .toList();
+      luck =
+          aim.gains(many, pick, keeping).stream()
+              .filter(gain -> gain.gain() + gain.plainError() > 0)
+              .min(Climb.BEST_FIRST);
+      luck.ifPresent(gain -> pick[table.paddock(gain.change().one())] = gain.change().one());
+    } while (luck.isPresent());
   }
 
   private List<Change> pairs(int[] pick, List<Gain> alone) {

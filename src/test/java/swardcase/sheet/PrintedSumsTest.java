@@ -67,7 +67,7 @@ class PrintedSumsTest {
 
   private static void addUp(Answer answer, List<Row> paddocks, List<Row> sums) {
     assertThat(sums).as(answer.name()).hasSize(2);
-    assertThat(sums.get(0).name).startsWith("Counted");
+    assertThat(sums.get(0).name).startsWith("Shared");
     assertThat(sums.get(1).name).isEqualTo("The plan");
     double gains = paddocks.stream().mapToDouble(Row::gainOrNone).sum();
     double costs = paddocks.stream().mapToDouble(Row::costOrNone).sum();
@@ -192,7 +192,7 @@ class PrintedSumsTest {
   /** Whether the page has room for the sums; if so, they are true. */
   private static boolean firstPage(Answer answer, List<Run> all) {
     List<Run> runs = all.stream().filter(run -> run.page() == 1).toList();
-    if (runs.stream().noneMatch(run -> run.text().startsWith("Counted"))) {
+    if (runs.stream().noneMatch(run -> run.text().startsWith("Shared"))) {
       assertThat(answer.report().plan().calls().changes()).as(answer.name()).isGreaterThan(6);
       return false;
     }
