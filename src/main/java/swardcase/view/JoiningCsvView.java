@@ -28,7 +28,7 @@ public final class JoiningCsvView {
             "days_allowed",
             "days_in",
             "lost_low_per_100",
-            "lost_likely_per_100",
+            "lost_mean_per_100",
             "lost_high_per_100",
             "chance_right_percent",
             "unknown_clover",
