@@ -115,6 +115,18 @@ class SlipsTest {
             + " were found, named or not.");
   }
 
+  @Test
+  void riskTolerance_belowOneOrMisspelt_isRefused() throws IOException {
+    yaml("finance: {risk_tolerance: -5}\n");
+    assertFault("farm.yaml:5: finance.risk_tolerance: must be from 1 to 1000000000; found '-5'");
+    yaml("finance: {risk_tolerence: 50000}\n");
+    assertFault(
+        "farm.yaml:5: finance: must be one of the known keys; found 'risk_tolerence'; did you mean"
+            + " 'risk_tolerance'?");
+    yaml("finance: {risk_tolerance: 50000}\n");
+    assertNoDoubt();
+  }
+
   // Names.
 
   @ParameterizedTest
