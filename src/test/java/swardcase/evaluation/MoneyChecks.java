@@ -38,7 +38,13 @@ public final class MoneyChecks {
           default -> throw new IllegalArgumentException(row.toString());
         };
     return new PublishedCheck(
-        what.toString(), row.get("source"), row.get("printed"), value(row), tolerance, reason);
+        what.toString(),
+        row.get("source"),
+        row.get("printed"),
+        value(row),
+        tolerance,
+        reason,
+        PublishedCheck.Part.EQUATION);
   }
 
   private static double value(Map<String, String> row) {

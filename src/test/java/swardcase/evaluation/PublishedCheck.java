@@ -13,21 +13,64 @@ import java.util.Map;
  * @param ours the value of the program
  * @param tolerance the largest difference that counts as agreement, in the unit of the value
  * @param reason why the tolerance is what it is
+ * @param part what agreement would prove
+ * @param effect what a miss would change on the demo farms; blank if that was not worked out
  */
 public record PublishedCheck(
-    String what, String source, String printed, double ours, double tolerance, String reason) {
+    String what,
+    String source,
+    String printed,
+    double ours,
+    double tolerance,
+    String reason,
+    Part part,
+    String effect) {
 
   private static final int MOST_DECIMALS = 6;
 
-  /** A check from a row with columns source, printed, tolerance and reason. */
-  public static PublishedCheck ofRow(String what, Map<String, String> row, double ours) {
+  /** What agreement proves. */
+  public enum Part {
+    /** That an equation is calculated as it is written. */
+    EQUATION,
+    /** That a value of the tables follows what it was set with. */
+    FIT,
+    /** Something about sheep, seed or feed: the source set no row of the tables and no equation. */
+    OUTSIDE;
+
+    /** The part named in a row's column {@code part}. */
+    static Part of(Map<String, String> row) {
+      return valueOf(row.get("part").toUpperCase(Locale.ROOT));
+    }
+  }
+
+  /** A check whose miss changes nothing that was worked out. */
+  public PublishedCheck(
+      String what,
+      String source,
+      String printed,
+      double ours,
+      double tolerance,
+      String reason,
+      Part part) {
+    this(what, source, printed, ours, tolerance, reason, part, "");
+  }
+
+  /** A check from a row with columns source, printed, tolerance, reason and perhaps effect. */
+  public static PublishedCheck ofRow(String what, Map<String, String> row, double ours, Part part) {
     return new PublishedCheck(
         what,
         row.get("source"),
         row.get("printed"),
         ours,
         PublishedRows.number(row, "tolerance"),
-        row.get("reason"));
+        row.get("reason"),
+        part,
+        row.getOrDefault("effect", ""));
+  }
+
+  /** Half of the last digit of a number as printed. */
+  static double halfOfTheLastDigit(String printed) {
+    return 0.5 * Math.pow(10, -new BigDecimal(printed).scale());
   }
 
   /** Ours less the printed value. */
@@ -42,7 +85,8 @@ public record PublishedCheck(
 
   /** The row of the Markdown table. */
   String markdown() {
-    return "| %s | %s | %s | %s | %s | %s | %s |"
+    String missed = effect.isEmpty() ? "not worked out" : effect;
+    return "| %s | %s | %s | %s | %s | %s | %s | %s |"
         .formatted(
             what,
             source,
@@ -50,7 +94,8 @@ public record PublishedCheck(
             decimals(ours),
             signed(difference()),
             reason,
-            agrees() ? "agrees" : "**differs**");
+            agrees() ? "agrees" : "**differs**",
+            agrees() ? "" : missed);
   }
 
   private String signed(double value) {

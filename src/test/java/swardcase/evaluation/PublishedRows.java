@@ -38,7 +38,7 @@ public final class PublishedRows {
   }
 
   /** Rows of a file, by column. */
-  static List<Map<String, String>> rows(Path path) {
+  public static List<Map<String, String>> rows(Path path) {
     try (InputStream file = Files.newInputStream(path)) {
       return rows(file);
     } catch (IOException e) {

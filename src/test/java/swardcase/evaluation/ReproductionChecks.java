@@ -6,6 +6,7 @@ import static swardcase.evaluation.PublishedRows.published;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import swardcase.evaluation.PublishedCheck.Part;
 import swardcase.farm.HalfMonths;
 import swardcase.reproduction.ByFormula;
 import swardcase.reproduction.DoseResponse;
@@ -44,7 +45,7 @@ public final class ReproductionChecks {
               String what =
                   "%s, %% (dose %s %%%s)"
                       .formatted(row.get("what"), row.get("dose_percent"), cycles);
-              return PublishedCheck.ofRow(what, row, trial(row));
+              return PublishedCheck.ofRow(what, row, trial(row), Part.of(row));
             })
         .toList();
   }
@@ -88,12 +89,15 @@ public final class ReproductionChecks {
               double control = number(row, "controlPercent");
               double left = control * (1 - ByFormula.sterileShare(exposure, sterilityQ));
               return new PublishedCheck(
-                  row.get("inFit").equals("true") ? "used for q" : "not used for q",
+                  "left of %s %%, seasons of exposure %s"
+                      .formatted(row.get("controlPercent"), row.get("exposureSeasons")),
                   row.get("source"),
                   row.get("affectedPercent"),
                   left,
-                  0.17 * control,
-                  "17 % of the control, the error of the fit");
+                  PublishedCheck.halfOfTheLastDigit(row.get("affectedPercent")),
+                  "half of the last digit; the error of the source was not seen",
+                  row.get("inFit").equals("true") ? Part.FIT : Part.OUTSIDE,
+                  row.get("effect"));
             })
         .toList();
   }
@@ -114,7 +118,8 @@ public final class ReproductionChecks {
                     row.get("expected"),
                     curve(row),
                     number(row, "digit") / 2,
-                    "worked separately; half of the last digit"))
+                    "worked separately; half of the last digit",
+                    Part.EQUATION))
         .toList();
   }
 

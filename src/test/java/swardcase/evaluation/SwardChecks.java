@@ -3,20 +3,23 @@ package swardcase.evaluation;
 import static swardcase.evaluation.PublishedRows.number;
 import static swardcase.evaluation.PublishedRows.published;
 
-import java.time.Month;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import swardcase.chance.Range;
+import swardcase.evaluation.PublishedCheck.Part;
 import swardcase.farm.Climate;
+import swardcase.sward.Dose;
+import swardcase.sward.SeedBank;
+import swardcase.sward.SeedBankSettings;
 import swardcase.sward.SeedKeys;
 import swardcase.tables.Cultivar.HardSeed;
-import swardcase.tables.District;
 import swardcase.tables.Tables;
 
-/** Published rows on seed, formononetin, growth and costs beside the tables and calculators. */
+/** Published rows on seed and formononetin beside the calculators of the sward. */
 public final class SwardChecks {
+
+  private static final int LONG_YEARS = 100;
 
   private final Tables tables;
 
@@ -25,9 +28,7 @@ public final class SwardChecks {
     this.tables = tables;
   }
 
-  /**
-   * Hard seed left of a single crop; the source prints a range, whose middle stands as the value.
-   */
+  /** Seed left of a crop; the source gives a range, whose middle stands as the value. */
   public List<PublishedCheck> hardSeed() {
     return published("seed-decay.csv").stream()
         .map(
@@ -39,10 +40,11 @@ public final class SwardChecks {
                       .formatted(row.get("climate"), row.get("hard_seed"), row.get("summers")),
                   row.get("source"),
                   middle(low, high),
-                  100 * left(row),
+                  percentLeft(row),
                   (high - low) / 2,
-                  "the source gives %s to %s"
-                      .formatted(row.get("low_percent"), row.get("high_percent")));
+                  "from %s to %s, %s"
+                      .formatted(row.get("low_percent"), row.get("high_percent"), row.get("ends")),
+                  Part.FIT);
             })
         .toList();
   }
@@ -51,14 +53,62 @@ public final class SwardChecks {
     return Double.toString(Math.round(50 * (low + high)) / 100.0);
   }
 
-  private double left(Map<String, String> row) {
+  /** Seed in the ground, at the start, kept up for long, or left of a crop. */
+  public List<PublishedCheck> seedBanks() {
+    return published("seed-banks.csv").stream()
+        .map(row -> PublishedCheck.ofRow(row.get("what"), row, seedBank(row), Part.of(row)))
+        .toList();
+  }
+
+  private double seedBank(Map<String, String> row) {
+    return switch (row.get("calculation")) {
+      case "start" -> standing(row).initialKgPerHa();
+      case "steady" -> standing(row).bankKgPerHa(LONG_YEARS - 1, 0);
+      case "left" -> percentLeft(row);
+      default -> throw new IllegalArgumentException(row.toString());
+    };
+  }
+
+  /** A stand left alone for long. */
+  private SeedBank standing(Map<String, String> row) {
+    SeedBankSettings settings = settings(row);
+    settings.initialShare[0] = 1;
+    settings.initialBankKgPerHa = likely(SeedKeys.INITIAL_BANK);
+    return run(settings, LONG_YEARS);
+  }
+
+  /**
+   * What summers leave of a crop of seed. A stand without old seed sets the same in each year, so
+   * its bank grows in a year by what is left of its first crop.
+   */
+  private double percentLeft(Map<String, String> row) {
+    int summers = Integer.parseInt(row.get("summers"));
+    SeedBankSettings settings = settings(row);
+    settings.sownKgPerHa = 10;
+    SeedBank bank = run(settings, summers + 2);
+    double left = bank.bankKgPerHa(summers + 1, 0) - bank.bankKgPerHa(summers, 0);
+    return 100 * left / bank.bankKgPerHa(1, 0);
+  }
+
+  private SeedBankSettings settings(Map<String, String> row) {
     Climate climate = row.get("climate").equals("hot") ? Climate.HOT_DRY_SUMMER : Climate.COOL;
     HardSeed seed = HardSeed.valueOf(row.get("hard_seed").toUpperCase(Locale.ROOT));
-    double left = 1;
-    for (int summer = 1; summer <= number(row, "summers"); summer++) {
-      left *= tables.parameter(SeedKeys.retention(climate, seed, Math.min(summer, 4))).likely();
+    SeedBankSettings settings = new SeedBankSettings(1);
+    for (int summer = 1; summer <= SeedBank.AGES; summer++) {
+      settings.retention[summer - 1] = likely(SeedKeys.retention(climate, seed, summer));
     }
-    return left;
+    settings.seedYieldKgPerHa = likely(SeedKeys.YIELD);
+    return settings;
+  }
+
+  private double likely(String key) {
+    return tables.parameter(key).likely();
+  }
+
+  private static SeedBank run(SeedBankSettings settings, int years) {
+    SeedBank bank = new SeedBank(1, years);
+    bank.run(settings, new double[years]);
+    return bank;
   }
 
   /** Formononetin on waterlogged ground from that on drained ground. */
@@ -66,74 +116,18 @@ public final class SwardChecks {
     Range factor = tables.parameter("dose.waterlogged-factor").range();
     return published("formononetin-wet.csv").stream()
         .map(
-            row ->
-                new PublishedCheck(
-                    "waterlogged, %% of leaf, from %s on drained ground, %s end of the factor"
-                        .formatted(row.get("drained"), row.get("end")),
-                    row.get("source"),
-                    row.get("waterlogged"),
-                    number(row, "drained")
-                        * (row.get("end").equals("high") ? factor.high() : factor.low()),
-                    number(row, "tolerance"),
-                    "half of the last digit"))
+            row -> {
+              double stress = row.get("end").equals("high") ? factor.high() : factor.low();
+              return new PublishedCheck(
+                  "waterlogged, %% of leaf, from %s on drained ground, %s end of the factor"
+                      .formatted(row.get("drained"), row.get("end")),
+                  row.get("source"),
+                  row.get("waterlogged"),
+                  Dose.percentOfIntake(stress, 1, 1, 1, number(row, "drained")),
+                  number(row, "tolerance"),
+                  "half of the last digit",
+                  Part.FIT);
+            })
         .toList();
-  }
-
-  /** Sums of the districts' monthly growth rows. */
-  public List<PublishedCheck> growth() {
-    List<PublishedCheck> checks = new ArrayList<>();
-    for (Map<String, String> row : published("district-growth-sums.csv")) {
-      District district = tables.districts().get(row.get("district"));
-      checks.add(
-          new PublishedCheck(
-              district.name() + ", t DM/ha a year",
-              row.get("source"),
-              row.get("year_t_dm_per_ha"),
-              sum(district, List.of(Month.values())) / 1000,
-              0.0005,
-              "half of the last digit of the sum"));
-      checks.add(
-          new PublishedCheck(
-              district.name() + ", kg DM/ha in winter",
-              row.get("source"),
-              row.get("winter_kg_dm_per_ha"),
-              sum(district, district.winterMonths()),
-              0.5,
-              "half of the last digit of the sum"));
-    }
-    return checks;
-  }
-
-  private static double sum(District district, List<Month> months) {
-    return months.stream()
-        .mapToDouble(m -> m.minLength() * district.growthKgDmPerHaPerDay().get(m.ordinal()))
-        .sum();
-  }
-
-  /** The lines of a published budget, and their sum, which the paper rounds. */
-  public static List<PublishedCheck> budget() {
-    List<PublishedCheck> checks = new ArrayList<>();
-    double sum = 0;
-    for (Map<String, String> row : published("cost-lines-1986.csv")) {
-      double cost = number(row, "quantity") * number(row, "price");
-      sum += number(row, "cost_per_ha");
-      checks.add(
-          new PublishedCheck(
-              row.get("name") + ", A$/ha",
-              row.get("source"),
-              row.get("cost_per_ha"),
-              cost,
-              0.0051,
-              "half a cent, which the paper rounds either way"));
-    }
-    checks.add(
-        new PublishedCheck(
-            "sum of the printed lines, A$/ha",
-            "burfitt-1986",
-            "251.00",
-            sum,
-            0.005,
-            "half a cent; the paper rounds its total"));
-    return checks;
   }
 }

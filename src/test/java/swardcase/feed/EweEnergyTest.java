@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import swardcase.evaluation.FeedChecks;
+import swardcase.evaluation.PublishedRows;
 import swardcase.tables.Tables;
 
 /** Ewe energy against published rows, published coefficients and arithmetic done by hand. */
@@ -155,11 +156,11 @@ class EweEnergyTest {
    */
   @Test
   void rows_ofPublishedTables_differByTheStatedShare() {
-    for (Map<String, String> row : FeedFixtures.published("ewe-energy-rows.csv")) {
-      double published = FeedFixtures.number(row, "publishedMjPerDay");
+    for (Map<String, String> row : PublishedRows.published("ewe-energy-rows.csv")) {
+      double published = PublishedRows.number(row, "publishedMjPerDay");
       assertThat((CHECKS.eweMjPerDay(row) / published - 1) * 100)
           .as(row.toString())
-          .isCloseTo(FeedFixtures.number(row, "differencePercent"), within(0.5));
+          .isCloseTo(PublishedRows.number(row, "differencePercent"), within(0.5));
     }
   }
 

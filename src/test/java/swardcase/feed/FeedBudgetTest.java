@@ -11,6 +11,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import swardcase.evaluation.PublishedRows;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Supplement;
@@ -27,7 +28,7 @@ class FeedBudgetTest {
    */
   @Test
   void growth_ofAnUngrazedFarm_isThePublishedRow() {
-    for (Map<String, String> row : FeedFixtures.published("pasture-growth-rows.csv")) {
+    for (Map<String, String> row : PublishedRows.published("pasture-growth-rows.csv")) {
       List<Double> months =
           row.entrySet().stream()
               .filter(cell -> cell.getKey().length() == 3)
@@ -42,7 +43,7 @@ class FeedBudgetTest {
           1, FeedFixtures.ONES, budget.rates(new FeedParameters(0.1, 0, 800, 1, 1), 1), result);
       assertThat(FeedSums.grown(result))
           .as(row.get("place"))
-          .isCloseTo(1000 * FeedFixtures.number(row, "tonnesPerHaPerYear"), within(1e-6));
+          .isCloseTo(1000 * PublishedRows.number(row, "tonnesPerHaPerYear"), within(1e-6));
       assertThat(FeedSums.bought(result)).isZero();
       assertThat(FeedSums.eaten(result)).isZero();
     }

@@ -1,10 +1,5 @@
 package swardcase.feed;
 
-import com.fasterxml.jackson.databind.MappingIterator;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
-import com.fasterxml.jackson.dataformat.csv.CsvSchema;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Month;
 import java.time.MonthDay;
@@ -18,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import swardcase.chance.Range;
+import swardcase.evaluation.PublishedRows;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
@@ -51,34 +47,14 @@ final class FeedFixtures {
 
   private FeedFixtures() {}
 
-  /** Rows of a CSV file with a header, as maps from column to text. */
-  static List<Map<String, String>> rows(String path) {
-    CsvSchema schema = CsvSchema.emptySchema().withHeader();
-    try (MappingIterator<Map<String, String>> rows =
-        new CsvMapper()
-            .readerForMapOf(String.class)
-            .with(schema)
-            .readValues(Path.of(path).toFile())) {
-      return rows.readAll();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  /** A published check table. */
-  static List<Map<String, String>> published(String name) {
-    return rows("src/test/resources/published/" + name);
-  }
-
-  /** A number in a row. */
-  static double number(Map<String, String> row, String column) {
-    return Double.parseDouble(row.get(column));
-  }
-
   static Tables tables() {
     TreeMap<String, Assumption> parameters = new TreeMap<>();
-    for (Map<String, String> row : rows("tables/feed-parameters.csv")) {
-      Range range = new Range(number(row, "low"), number(row, "likely"), number(row, "high"));
+    for (Map<String, String> row : PublishedRows.rows(Path.of("tables/feed-parameters.csv"))) {
+      Range range =
+          new Range(
+              PublishedRows.number(row, "low"),
+              PublishedRows.number(row, "likely"),
+              PublishedRows.number(row, "high"));
       parameters.put(
           row.get("key"),
           new Assumption(

@@ -11,13 +11,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import swardcase.evaluation.PublishedRows;
 import swardcase.evidence.Evidence;
 
 /** The shipped table of feed parameters: complete, marked, and nothing in it unread. */
 class FeedParametersTableTest {
 
   private static final List<Map<String, String>> ROWS =
-      FeedFixtures.rows("tables/feed-parameters.csv");
+      PublishedRows.rows(Path.of("tables/feed-parameters.csv"));
 
   @Test
   void everyRow_hasAUniqueKeyAMarkAndItsSourceOrReason() {
@@ -49,7 +50,7 @@ class FeedParametersTableTest {
   void ranges_standOnlyWhereARunTakesThem() {
     List<String> uncertain = new ArrayList<>();
     for (Map<String, String> row : ROWS) {
-      if (FeedFixtures.number(row, "low") < FeedFixtures.number(row, "high")) {
+      if (PublishedRows.number(row, "low") < PublishedRows.number(row, "high")) {
         uncertain.add(row.get("key"));
       }
     }

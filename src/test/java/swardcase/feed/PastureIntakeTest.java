@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import swardcase.evaluation.FeedChecks;
+import swardcase.evaluation.PublishedRows;
 import swardcase.tables.Tables;
 
 /** Intake and forage energy against published lines and a published grain table. */
@@ -125,15 +126,15 @@ class PastureIntakeTest {
   @Test
   void grain_onDryPasture_differsFromThePublishedTableByTheStatedErrors() {
     FeedChecks checks = new FeedChecks(TABLES);
-    List<Map<String, String>> rows = FeedFixtures.published("grain-on-dry-pasture.csv");
+    List<Map<String, String>> rows = PublishedRows.published("grain-on-dry-pasture.csv");
     double sum = 0;
     double sumPoorest = 0;
     double worst = 0;
     double least = 1;
     for (Map<String, String> row : rows) {
-      double digestibility = FeedFixtures.number(row, "digestibilityPercent") / 100;
+      double digestibility = PublishedRows.number(row, "digestibilityPercent") / 100;
       double grain = checks.grainKgPerDay(row);
-      double error = grain - FeedFixtures.number(row, "grainKgPerDay");
+      double error = grain - PublishedRows.number(row, "grainKgPerDay");
       sum += error;
       worst = Math.max(worst, error);
       least = Math.min(least, error);

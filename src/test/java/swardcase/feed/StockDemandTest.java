@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import swardcase.evaluation.PublishedRows;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.OtherStock;
@@ -116,10 +117,10 @@ class StockDemandTest {
   @Test
   void victorianTable_dividedBy8Point2_givesItsOwnDryEquivalents() {
     int same = 0;
-    for (Map<String, String> row : FeedFixtures.published("dry-sheep-equivalents.csv")) {
+    for (Map<String, String> row : PublishedRows.published("dry-sheep-equivalents.csv")) {
       if (row.get("source").equals("vic-drought-feeding")) {
-        double byEnergy = FeedFixtures.number(row, "mjPerDay") / 8.2;
-        double printed = FeedFixtures.number(row, "dse");
+        double byEnergy = PublishedRows.number(row, "mjPerDay") / 8.2;
+        double printed = PublishedRows.number(row, "dse");
         assertThat(byEnergy).as(row.toString()).isCloseTo(printed, within(0.065));
         same += Math.round(byEnergy * 10) == Math.round(printed * 10) ? 1 : 0;
       }
@@ -136,13 +137,13 @@ class StockDemandTest {
   void equivalents_ofEwes_lieByTheStatedShareFromAlchin() {
     EweEnergy ewe = new EweEnergy(TABLES, EnergyMethod.SCA_1990);
     int rows = 0;
-    for (Map<String, String> row : FeedFixtures.published("dry-sheep-equivalents.csv")) {
+    for (Map<String, String> row : PublishedRows.published("dry-sheep-equivalents.csv")) {
       if (row.get("source").equals("vic-drought-feeding")) {
         continue;
       }
       rows++;
-      double weight = FeedFixtures.number(row, "weightKg");
-      double printed = FeedFixtures.number(row, "dse");
+      double weight = PublishedRows.number(row, "weightKg");
+      double printed = PublishedRows.number(row, "dse");
       switch (row.get("state")) {
         case "dry" -> assertThat(ewe.dryMjPerDay(weight) / 8.2).isCloseTo(printed, within(0.08));
         case "lamb at foot single" -> {
