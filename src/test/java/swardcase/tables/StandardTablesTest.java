@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import swardcase.chance.Range;
 import swardcase.check.Fault;
@@ -43,7 +44,7 @@ class StandardTablesTest {
     assertThat(TABLES.cultivars()).hasSize(62);
     assertThat(TABLES.districts()).hasSize(4);
     assertThat(TABLES.pastureQuality()).hasSize(2);
-    assertThat(TABLES.supplements()).hasSizeGreaterThanOrEqualTo(14);
+    assertThat(TABLES.supplements()).hasSizeGreaterThanOrEqualTo(15);
     assertThat(TABLES.dryStock()).hasSizeGreaterThanOrEqualTo(12);
     assertThat(TABLES.actions()).hasSize(7);
     assertThat(TABLES.sources()).hasSizeGreaterThan(200);
@@ -233,9 +234,53 @@ class StandardTablesTest {
     assertThat(barley.atTablePrice().orElseThrow().pricePerTonne().likely()).isEqualTo(345);
     SupplementRow hay = TABLES.supplements().get("oaten hay");
     assertThat(hay.energyMjPerKgDm().likely()).isEqualTo(7);
-    assertThat(hay.atTablePrice()).isEmpty();
     Assumption told = Assumption.ofFarm("price of oaten hay", Range.exactly(220), "A$/t");
     assertThat(hay.atPrice(told).pricePerTonne()).isEqualTo(told);
+  }
+
+  /**
+   * Dairy industry grain reports: oats 255 to 265 late in 2021, 345 to 355 in September 2023, A$/t.
+   */
+  @Test
+  void oats_inTheTable_spanTheDatedReports() {
+    Assumption oats = TABLES.supplements().get("oats").pricePerTonne().orElseThrow();
+    assertThat(oats.range().low()).isEqualTo(255);
+    assertThat(oats.range().high()).isEqualTo(355);
+  }
+
+  /** Rounded to 5: docs/method/tables.md says how each was judged. */
+  @Test
+  void supplements_pricedByJudgement_followTheEnergyOfBarley() {
+    Offset<Double> rounded = within(2.5);
+    SupplementRow barley = TABLES.supplements().get("barley");
+    Range ofBarley = barley.pricePerTonne().orElseThrow().range();
+    for (String name :
+        List.of(
+            "lupins",
+            "lucerne hay",
+            "clover hay",
+            "pasture hay",
+            "oaten hay",
+            "grass hay",
+            "pasture silage")) {
+      SupplementRow feed = TABLES.supplements().get(name);
+      Assumption price = feed.pricePerTonne().orElseThrow();
+      boolean lupins = name.equals("lupins");
+      double ratio = (lupins ? 1.15 : 1) * energyAsFed(feed) / energyAsFed(barley);
+      double likely = ratio * ofBarley.likely();
+      assertThat(price.range().low()).as(name).isCloseTo(ratio * ofBarley.low(), rounded);
+      assertThat(price.range().likely()).as(name).isCloseTo(likely, rounded);
+      assertThat(price.range().high())
+          .as(name)
+          .isCloseTo(lupins ? ratio * ofBarley.high() : 2 * price.range().likely(), rounded);
+      assertThat(price.evidence()).as(name).isEqualTo(Evidence.INFERRED);
+      assertThat(feed.currency()).as(name).isEqualTo("A$");
+      assertThat(feed.priceDate()).as(name).isEqualTo(barley.priceDate());
+    }
+  }
+
+  private static double energyAsFed(SupplementRow feed) {
+    return feed.dryMatterFraction().likely() * feed.energyMjPerKgDm().likely();
   }
 
   @Test
