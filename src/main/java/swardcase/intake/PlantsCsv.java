@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -58,7 +59,22 @@ final class PlantsCsv {
               "unknown",
               "unnamed"),
           UNIDENTIFIED_OLD,
-          List.of("old clover", "old kind", "old sub clover", "old type", "unknown old"),
+          List.of(
+              "old",
+              "old clover",
+              "old kind",
+              "old sub clover",
+              "old type",
+              "unknown old",
+              "unnamed old"),
+          "unnamed high oestrogen",
+          List.of("high", "high oestrogen", "oestrogenic", "strong", "strong clover"),
+          "unnamed low oestrogen",
+          List.of("low", "low oestrogen", "weak"),
+          "unnamed old high oestrogen",
+          List.of("old high", "old high oestrogen", "old oestrogenic", "old strong"),
+          "unnamed old low oestrogen",
+          List.of("old low", "old low oestrogen", "old weak"),
           FarmYaml.USUAL_SOWN,
           List.of("new", "new clover", "new sub clover", "modern"));
 
@@ -199,7 +215,7 @@ final class PlantsCsv {
   private void unknown(CsvRow row, String name, boolean alone) {
     String rule = "must be in the table of cultivars";
     Supplier<String> meant =
-        () -> NearestName.find(name, cultivars.values()).orElse(everydayWord(name));
+        () -> everydayWord(name).or(() -> NearestName.find(name, cultivars.values())).orElse("");
     if (alone) {
       row.fault("cultivar", rule, meant);
     } else {
@@ -209,12 +225,11 @@ final class PlantsCsv {
     }
   }
 
-  private static String everydayWord(String typed) {
+  private static Optional<String> everydayWord(String typed) {
     String word = Names.key(typed);
     return EVERYDAY_WORDS.entrySet().stream()
         .filter(meaning -> meaning.getValue().contains(word))
         .map(Map.Entry::getKey)
-        .findFirst()
-        .orElse("");
+        .findFirst();
   }
 }

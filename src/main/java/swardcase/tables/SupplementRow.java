@@ -6,14 +6,14 @@ import swardcase.evidence.Assumption;
 import swardcase.farm.Supplement;
 
 /**
- * A row of the supplement table. Most feeds have no price in the table: the farm then has to give
+ * A row of the supplement table. Some feeds have no price in the table: the farm then has to give
  * one.
  *
  * @param name such as {@code barley}
  * @param energyMjPerKgDm metabolisable energy, MJ per kg dry matter
  * @param dryMatterFraction dry matter as a fraction: 90 % is 0.90
  * @param wasteFraction share trampled or left: 5 % is 0.05
- * @param pricePerTonne per tonne as fed, where dated quotes were found
+ * @param pricePerTonne per tonne as fed, where quotes were found or a price was judged
  * @param currency currency of the price, such as {@code A$}; blank without one
  * @param priceDate what the price refers to, such as {@code 2021-25}; blank without one
  * @param note in words

@@ -145,6 +145,17 @@ class SlipsTest {
         "Barker, Mount Barker",
         "Narr, Narrikup",
         "Dininup, Dinninup",
+        "Eden Vally, Eden Valley",
+        "Bookbook, Book Book",
+        "unnamed, unidentified",
+        "unnamed old, unidentified old",
+        "strong, unnamed high oestrogen",
+        "high oestrogen, unnamed high oestrogen",
+        "old high oestrogen, unnamed old high oestrogen",
+        "unnamed high estrogen, unnamed high oestrogen",
+        "unamed low oestrogen, unnamed low oestrogen",
+        "unnamed old hihg oestrogen, unnamed old high oestrogen",
+        "unnamed old low-oestrogen, unnamed old low oestrogen",
       })
   void cultivar_asPeopleSay_getsTheRightWord(String written, String meant) throws IOException {
     plants("Hill," + written + ",40,,");

@@ -80,7 +80,8 @@ class StartSlipsTest {
   @Test
   void feed_ofTheTablesWithoutAPrice_needsOne() {
     Ran ran =
-        Ran.typing(answers("supplement", "oats", "supplement-price", "\n330"), "start", folder);
+        Ran.typing(
+            answers("supplement", "triticale", "supplement-price", "\n330"), "start", folder);
 
     assertThat(ran.code()).isZero();
     assertThat(ran.out())
@@ -94,7 +95,7 @@ class StartSlipsTest {
             "--answer=name=A",
             "--answer=growth=Katanning",
             "--answer=paddocks=B 1",
-            "--answer=supplement=lupins");
+            "--answer=supplement=triticale");
     assertThat(silent.err()).startsWith("These answers are needed: supplement-price");
   }
 

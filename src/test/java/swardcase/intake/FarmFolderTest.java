@@ -293,11 +293,11 @@ class FarmFolderTest {
 
   @Test
   void supplement_withoutPriceInTheTables_asksForOne() throws IOException {
-    addToYaml("supplement: oats\n");
+    addToYaml("supplement: triticale\n");
 
     assertFaults(
-        "farm.yaml:3: supplement: has no price in the tables: write 'name: oats' and"
-            + " price_per_tonne below it; found 'oats'");
+        "farm.yaml:3: supplement: has no price in the tables: write 'name: triticale' and"
+            + " price_per_tonne below it; found 'triticale'");
   }
 
   @Test

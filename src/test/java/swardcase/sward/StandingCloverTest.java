@@ -76,7 +76,9 @@ class StandingCloverTest {
       for (int i = 0; i < before.length; i++) {
         double old = oldShare(stands, i, stands.shares(i));
         double was = oldShare(stands, i, before[i]);
-        if (was > 0 && was < 1) {
+        double likely = inputs.get(stands.oldShareInput(i)).likely();
+        assertThat(was).isCloseTo(likely, within(1e-9));
+        if (likely > 0 && likely < 1) {
           double wanted = x[stands.oldShareInput(i)];
           assertThat(old).isCloseTo(wanted, within(1e-9));
           for (int c = 0; c < before[i].length; c++) {
