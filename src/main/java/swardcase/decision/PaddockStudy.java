@@ -190,12 +190,16 @@ final class PaddockStudy {
     return beaten;
   }
 
-  /** The choice whose regret over keeping is least; the better one on average of two alike. */
+  /**
+   * The choice whose regret over keeping is least, of those that are open if any is; the better one
+   * on average of two alike.
+   */
   private static int mostAgainstKeeping(List<CourseFindings> courses) {
     return IntStream.range(1, courses.size())
         .boxed()
         .min(
-            Comparator.comparingDouble((Integer c) -> courses.get(c).overKeeping().regretShare())
+            Comparator.comparing((Integer c) -> !courses.get(c).overKeeping().isOpen())
+                .thenComparing(c -> courses.get(c).overKeeping().regretShare())
                 .thenComparing(c -> -courses.get(c).gain().mean()))
         .orElse(KEEPING);
   }
