@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import swardcase.chance.CertaintyEquivalent;
+import swardcase.chance.Drawn;
 import swardcase.chance.DrawnInformation;
 import swardcase.chance.Payoffs;
 import swardcase.chance.Quantiles;
@@ -14,6 +15,7 @@ import swardcase.chance.SideBySide;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Simulation;
 import swardcase.draws.Spread;
+import swardcase.money.NetPresentValue;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.Plan;
 
@@ -132,6 +134,13 @@ public final class HowSure {
   /** Gain of the plan. */
   public Spread gain() {
     return gain;
+  }
+
+  /** The gain of the plan as an equal yearly sum, at the discount rate. */
+  public Drawn annuity() {
+    FarmModel model = decision.model();
+    double rate = model.farm().finance().discountRate().likely();
+    return gain.drawn().times(NetPresentValue.annuity(1, rate, model.years()));
   }
 
   /** Gain of the plan's sure changes alone. */

@@ -16,7 +16,6 @@ import swardcase.decision.PaddockFindings;
 import swardcase.decision.Purchase;
 import swardcase.decision.Unknown;
 import swardcase.farm.Farm;
-import swardcase.money.NetPresentValue;
 import swardcase.outcome.FarmModel;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.BreakEvenLine.Place;
@@ -59,11 +58,7 @@ public final class HowSureBuilder {
         found.gain().mean(),
         found.gain().standardError(),
         Arrays.stream(found.gainQuantiles()).boxed().toList(),
-        found
-            .gain()
-            .drawn()
-            .times(
-                NetPresentValue.annuity(1, farm.finance().discountRate().likely(), model.years())),
+        found.annuity(),
         found.gain().chanceAboveZero(),
         found.lossLimit(),
         found.chanceOfUnbearableLoss(),

@@ -72,10 +72,7 @@ final class PlanBuilder {
             NetPresentValue.of(rate.low(), outcome.cashFlow()),
             100 * rate.high(),
             NetPresentValue.of(rate.high(), outcome.cashFlow())),
-        howSure
-            .gain()
-            .drawn()
-            .times(NetPresentValue.annuity(1, rate.likely(), decision.model().years())),
+        howSure.annuity(),
         Returns.of(outcome, rate.likely()),
         decision.peakDebt(),
         lowest(years),
