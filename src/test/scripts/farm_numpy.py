@@ -161,10 +161,10 @@ def action_paths(farm, x, shares):
 def seed_paths(farm, x, standing, sown):
     """Share of each species in the clover, the sown one last: a list by year of [species, sowing, paddock, draw]."""
     r = x[farm.at_retention].transpose(2, 1, 0, 3)
-    crowding = np.where(farm.at_crowding[:, :, None] < 0, 1.0, 1 / x[farm.at_crowding]).transpose(1, 0, 2)
-    ages = 1 + r[0] * (1 + r[1] * (1 + r[2] / (1 - r[3])))
+    wet = np.where(farm.likes_water[:, :, None] == 1, x[farm.at_yanninicum_wet], 1.0)
+    crowding = (np.where(farm.at_crowding[:, :, None] < 0, 1.0, x[farm.at_crowding]) * wet).transpose(1, 0, 2)
     first = standing / crowding
-    youngest = x[farm.at_initial_bank] * first / (first * ages).sum(0)
+    youngest = x[farm.at_yield] * first / first.sum(0)
     bank = [youngest, youngest * r[0], youngest * r[0] * r[1]]
     bank.append(bank[2] * r[2] / (1 - r[3]))
     bank = [np.repeat(of[:, None], len(sown), 1) for of in bank]
@@ -176,7 +176,7 @@ def seed_paths(farm, x, standing, sown):
         bank[3] = bank[3] * r[3] + bank[2] * r[2]
         bank[2] = bank[1] * r[1]
         bank[1] = bank[0] * r[0]
-        seedlings = before - bank[1] - bank[2] - bank[3]
+        seedlings = (before - bank[1] - bank[2] - bank[3]) * x[farm.at_emergence]
         seed = np.repeat(x[farm.at_yield][None], len(sown), 0)
         for n, a in enumerate(sown):
             if year < farm.run_down_years[a]:

@@ -40,7 +40,7 @@ def run(case):
                 stay = case["retention"][c][min(year - born + 1, 4) - 1]
                 up += seed * (1 - stay)
                 crops[c][born] = seed * stay
-            plants.append(up)
+            plants.append(up * case["emergence"])
             deep[c] *= case["buried_kept"]
         crop = case["yield"]
         if year < case["run_down"]:
@@ -77,6 +77,7 @@ def main():
             "kill": draw.choice((0.0, 0.8, 0.95)),
             "sown": draw.choice((0.0, 10.0, 20.0)),
             "sown_cultivar": cultivars - 1,
+            "emergence": draw.choice((0.4, 0.6, 1.0)),
             "good": 0.85,
             "first_year": draw.choice((0.3, 0.5)),
             "buried": draw.choice((0.0, 0.0, 0.8)),

@@ -99,13 +99,14 @@ public final class FarmArrays {
             "oestrogen.half-life-days",
             "oestrogen.sterility-q",
             "oestrogen.sterility-reference-dose",
-            SeedKeys.YIELD,
-            SeedKeys.INITIAL_BANK,
+            SeedKeys.EMERGENCE,
             SeedKeys.SOWING_YEAR_YIELD,
             SeedKeys.GOOD_SEED_SHARE)) {
       String name = key.substring(key.indexOf('.') + 1).replace('-', '_');
       number("at_" + name, inputs.place(key));
     }
+    number("at_yield", inputs.place(SeedKeys.yield(farm.climate())));
+    number("at_yanninicum_wet", inputs.find(SeedKeys.CROWDING_OF_YANNINICUM_WET).orElse(0));
   }
 
   private void paddocks() {
@@ -116,6 +117,7 @@ public final class FarmArrays {
     double[] formononetin = unread(n * most);
     double[] retention = unread(n * most * SeedBank.AGES);
     double[] crowding = unread(n * most);
+    double[] likesWater = new double[n * most];
     for (int i = 0; i < n; i++) {
       int species = stands.species(i);
       for (int c = 0; c < species; c++) {
@@ -128,10 +130,9 @@ public final class FarmArrays {
               SeedKeys.retention(farm.climate(), stands.cultivar(i, c).hardSeed(), age + 1);
           retention[at * SeedBank.AGES + age] = inputs.place(key);
         }
-        if (!sown) {
-          String key = SeedKeys.crowding(stands.cultivar(i, c), paddocks.get(i).waterlogged());
-          crowding[at] = inputs.place(key);
-        }
+        crowding[at] = inputs.place(SeedKeys.crowding(stands.cultivar(i, c)));
+        boolean yanninicum = stands.cultivar(i, c).subspecies().equals("yanninicum");
+        likesWater[at] = yanninicum && paddocks.get(i).waterlogged() ? 1 : 0;
       }
     }
     ofPaddocks("area_ha", Paddock::areaHa);
@@ -142,6 +143,7 @@ public final class FarmArrays {
     files.write("at_formononetin", formononetin, n, most);
     files.write("at_retention", retention, n, most, SeedBank.AGES);
     files.write("at_crowding", crowding, n, most);
+    files.write("likes_water", likesWater, n, most);
   }
 
   private void actions(FarmModel model) {

@@ -21,8 +21,10 @@ final class SeedPaths {
   private final SeedBankSettings[] settings;
   private final int[][] retention;
   private final int[][] crowding;
+  private final boolean[][] likesWater;
   private final int seedYield;
-  private final int initialBank;
+  private final int emergence;
+  private final int yanninicumWet;
   private final int sowingYearYield;
   private final int goodSeedShare;
   private final int buriedRetention;
@@ -33,8 +35,8 @@ final class SeedPaths {
     List<String> keys =
         new ArrayList<>(
             List.of(
-                SeedKeys.YIELD,
-                SeedKeys.INITIAL_BANK,
+                SeedKeys.yield(farm.climate()),
+                SeedKeys.EMERGENCE,
                 SeedKeys.SOWING_YEAR_YIELD,
                 SeedKeys.GOOD_SEED_SHARE));
     // A farm on which nothing is ploughed under has no such number, and its draws stay as they are.
@@ -42,13 +44,13 @@ final class SeedPaths {
       keys.add(SeedKeys.BURIED_RETENTION);
     }
     for (int i = 0; i < compositions.size(); i++) {
-      List<Cultivar> species = StandingClover.species(compositions.get(i), farm, tables);
-      for (int c = 0; c < species.size(); c++) {
+      for (Cultivar cultivar : StandingClover.species(compositions.get(i), farm, tables)) {
         for (int age = 0; age < SeedBank.AGES; age++) {
-          keys.add(retention(farm, species.get(c), age));
+          keys.add(retention(farm, cultivar, age));
         }
-        if (c < species.size() - 1) {
-          keys.add(crowding(farm, i, species.get(c)));
+        numbers.add(SeedKeys.crowding(cultivar), SeedKeys.crowding(cultivar, tables));
+        if (likesWater(farm, i, cultivar)) {
+          keys.add(SeedKeys.CROWDING_OF_YANNINICUM_WET);
         }
       }
     }
@@ -59,14 +61,16 @@ final class SeedPaths {
     return SeedKeys.retention(farm.climate(), cultivar.hardSeed(), age + 1);
   }
 
-  private static String crowding(Farm farm, int paddock, Cultivar standing) {
-    return SeedKeys.crowding(standing, farm.paddocks().get(paddock).waterlogged());
+  private static boolean likesWater(Farm farm, int paddock, Cultivar cultivar) {
+    return farm.paddocks().get(paddock).waterlogged()
+        && cultivar.subspecies().equals("yanninicum");
   }
 
   SeedPaths(Farm farm, UncertainNumbers numbers, StandingClover stands, int years) {
     this.stands = stands;
-    seedYield = numbers.place(SeedKeys.YIELD);
-    initialBank = numbers.place(SeedKeys.INITIAL_BANK);
+    seedYield = numbers.place(SeedKeys.yield(farm.climate()));
+    emergence = numbers.place(SeedKeys.EMERGENCE);
+    yanninicumWet = numbers.find(SeedKeys.CROWDING_OF_YANNINICUM_WET).orElse(-1);
     sowingYearYield = numbers.place(SeedKeys.SOWING_YEAR_YIELD);
     goodSeedShare = numbers.place(SeedKeys.GOOD_SEED_SHARE);
     buriedRetention = numbers.find(SeedKeys.BURIED_RETENTION).orElse(-1);
@@ -75,20 +79,21 @@ final class SeedPaths {
     settings = new SeedBankSettings[n];
     retention = new int[n][];
     crowding = new int[n][];
+    likesWater = new boolean[n][];
     for (int i = 0; i < n; i++) {
       int species = stands.species(i);
       bank[i] = new SeedBank(species, years);
       settings[i] = new SeedBankSettings(species);
       retention[i] = new int[species * SeedBank.AGES];
-      crowding[i] = new int[species - 1];
+      crowding[i] = new int[species];
+      likesWater[i] = new boolean[species];
       for (int c = 0; c < species; c++) {
         Cultivar cultivar = stands.cultivar(i, c);
         for (int age = 0; age < SeedBank.AGES; age++) {
           retention[i][c * SeedBank.AGES + age] = numbers.place(retention(farm, cultivar, age));
         }
-        if (c < species - 1) {
-          crowding[i][c] = numbers.place(crowding(farm, i, cultivar));
-        }
+        crowding[i][c] = numbers.place(SeedKeys.crowding(cultivar));
+        likesWater[i][c] = likesWater(farm, i, cultivar);
       }
     }
   }
@@ -103,11 +108,11 @@ final class SeedPaths {
         int at = c * SeedBank.AGES + age;
         s.retention[at] = x[retention[i][at]];
       }
-      // The tables give the sown cultivar's strength against each one standing.
-      s.crowding[c] = c < species - 1 ? 1 / x[crowding[i][c]] : 1;
+      s.crowding[c] = x[crowding[i][c]] * (likesWater[i][c] ? x[yanninicumWet] : 1);
     }
     s.seedYieldKgPerHa = x[seedYield];
-    s.initialBankKgPerHa = x[initialBank];
+    s.initialBankKgPerHa = SeedBank.balanceKgPerHa(s);
+    s.emergence = x[emergence];
     s.sowingYearYield = x[sowingYearYield];
     s.goodSeedShare = x[goodSeedShare];
     s.buriedRetention = buriedRetention < 0 ? 1 : x[buriedRetention];

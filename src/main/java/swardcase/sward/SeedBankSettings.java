@@ -20,7 +20,7 @@ public final class SeedBankSettings {
   /** Crowding coefficient of each cultivar: seed set per plant relative to the others; above 0. */
   public final double[] crowding;
 
-  /** Seed set by a full stand in a year, kg/ha. */
+  /** Seed set by a full stand in a year and not eaten, kg/ha. */
   public double seedYieldKgPerHa;
 
   /** Seed in the ground in the first autumn, before it germinates, kg/ha. */
@@ -40,6 +40,9 @@ public final class SeedBankSettings {
 
   /** Seed sown, kg/ha; 0 if nothing is sown. */
   public double sownKgPerHa;
+
+  /** Share of the seed in the ground that softens which gives a seedling; the rest is lost. */
+  public double emergence = 1;
 
   /** Share of sown seed that gives a seedling. */
   public double goodSeedShare = 1;
@@ -88,6 +91,7 @@ public final class SeedBankSettings {
     amount(sownKgPerHa, "seed sown");
     fraction(seedSet, "seed set");
     fraction(seedlingKill, "seedling kill");
+    fraction(emergence, "emergence");
     fraction(goodSeedShare, "share of good seed");
     fraction(sowingYearYield, "seed set in the sowing year");
     fraction(buriedShare, "share of buried seed");

@@ -1,20 +1,22 @@
 package swardcase.sward;
 
 import java.util.Locale;
+import swardcase.evidence.Assumption;
 import swardcase.farm.Climate;
 import swardcase.tables.Cultivar;
+import swardcase.tables.Tables;
 
 /** Keys of the seed bank's rows in the parameter table. */
 public final class SeedKeys {
 
-  /** Seed in the ground under the present stand in autumn, before it germinates, kg/ha. */
-  public static final String INITIAL_BANK = "seed.initial-bank";
-
-  /** Seed set by a full stand in a year, kg/ha. */
-  public static final String YIELD = "seed.yield";
-
   /** Seed set in the sowing year as a fraction of that of a full stand. */
   public static final String SOWING_YEAR_YIELD = "seed.sowing-year-yield";
+
+  /** Share of the seed that softens which gives a seedling. */
+  public static final String EMERGENCE = "seed.emergence";
+
+  /** Crowding strength of yanninicum on waterlogged ground, relative to drained ground. */
+  public static final String CROWDING_OF_YANNINICUM_WET = "seed.crowding.yanninicum-wet";
 
   /** Share of sown seed that gives a seedling. */
   public static final String GOOD_SEED_SHARE = "seed.good-seed-share";
@@ -32,31 +34,42 @@ public final class SeedKeys {
    *     fourth and all later ones
    */
   public static String retention(Climate climate, Cultivar.HardSeed hardSeed, int summer) {
-    String weather =
-        switch (climate) {
-          case HOT_DRY_SUMMER -> "hot";
-          case COOL -> "cool";
-        };
     return "seed.retention."
-        + weather
+        + weather(climate)
         + "."
         + hardSeed.name().toLowerCase(Locale.ROOT)
         + ".age-"
         + summer;
   }
 
-  /**
-   * Key of the crowding coefficient of an adapted current cultivar against {@code standing}: seed
-   * set per plant relative to it, in a mixture.
-   *
-   * @param waterlogged whether the paddock stands in water in winter, where Yarloop is at home
-   */
-  public static String crowding(Cultivar standing, boolean waterlogged) {
-    return switch (standing.name()) {
-      case "Dwalganup" -> "seed.crowding.v-dwalganup";
-      case "Yarloop" ->
-          waterlogged ? "seed.crowding.v-yarloop-wet" : "seed.crowding.v-yarloop-drained";
-      default -> "seed.crowding.default";
+  /** Key of the seed set by a full stand in a year and not eaten, kg/ha: {@code seed.yield.hot}. */
+  public static String yield(Climate climate) {
+    return "seed.yield." + weather(climate);
+  }
+
+  private static String weather(Climate climate) {
+    return switch (climate) {
+      case HOT_DRY_SUMMER -> "hot";
+      case COOL -> "cool";
     };
+  }
+
+  /**
+   * Key of a cultivar's crowding strength, such as {@code seed.crowding.mount-barker}: seed set per
+   * plant in a mixture, relative to an adapted current cultivar. Each cultivar has a number of its
+   * own, so against itself it counts exactly 1.
+   */
+  public static String crowding(Cultivar cultivar) {
+    return "seed.crowding." + cultivar.name().toLowerCase(Locale.ROOT).replace(' ', '-');
+  }
+
+  /** The row of that number, or the row for cultivars without a trial. */
+  public static Assumption crowding(Cultivar cultivar, Tables tables) {
+    Assumption row = tables.parameters().get(crowding(cultivar));
+    return row != null
+        ? row
+        : tables
+            .parameter("seed.crowding.default")
+            .named("crowding strength of " + cultivar.name());
   }
 }

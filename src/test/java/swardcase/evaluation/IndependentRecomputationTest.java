@@ -117,6 +117,7 @@ class IndependentRecomputationTest {
       settings.seedlingKill = number(row, "kill");
       settings.sownKgPerHa = number(row, "sown");
       settings.sownSpecies = (int) number(row, "sown_cultivar");
+      settings.emergence = number(row, "emergence");
       settings.goodSeedShare = number(row, "good");
       settings.sowingYearYield = number(row, "first_year");
       settings.buriedShare = number(row, "buried");

@@ -106,7 +106,7 @@ public final class PublishedChecks {
     sections.add(
         new Section(
             "Seed banks, kg/ha, and seed left, %",
-            "600 kg/ha of seed a year was chosen with the two weighings in view. The bank at the start is the same under every stand, whatever its seed.",
+            "Every stand begins with the bank that balances its seed set at likely values. Rows of the part fit are data of the one fit, whose leftovers stand in method/seed-fit.md; spring samples, taken before the year's seed, are there only.",
             "seed-banks.csv",
             sward.seedBanks()));
     sections.add(

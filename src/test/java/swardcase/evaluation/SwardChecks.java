@@ -6,7 +6,6 @@ import static swardcase.evaluation.PublishedRows.published;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import swardcase.chance.Range;
 import swardcase.evaluation.PublishedCheck.Part;
 import swardcase.farm.Climate;
 import swardcase.sward.Dose;
@@ -53,7 +52,7 @@ public final class SwardChecks {
     return Double.toString(Math.round(50 * (low + high)) / 100.0);
   }
 
-  /** Seed in the ground, at the start, kept up for long, or left of a crop. */
+  /** Seed in the ground under a stand left alone for long, or left of a crop. */
   public List<PublishedCheck> seedBanks() {
     return published("seed-banks.csv").stream()
         .map(row -> PublishedCheck.ofRow(row.get("what"), row, seedBank(row), Part.of(row)))
@@ -62,7 +61,6 @@ public final class SwardChecks {
 
   private double seedBank(Map<String, String> row) {
     return switch (row.get("calculation")) {
-      case "start" -> standing(row).initialKgPerHa();
       case "steady" -> standing(row).bankKgPerHa(LONG_YEARS - 1, 0);
       case "left" -> percentLeft(row);
       default -> throw new IllegalArgumentException(row.toString());
@@ -73,7 +71,7 @@ public final class SwardChecks {
   private SeedBank standing(Map<String, String> row) {
     SeedBankSettings settings = settings(row);
     settings.initialShare[0] = 1;
-    settings.initialBankKgPerHa = likely(SeedKeys.INITIAL_BANK);
+    settings.initialBankKgPerHa = SeedBank.balanceKgPerHa(settings);
     return run(settings, LONG_YEARS);
   }
 
@@ -97,7 +95,7 @@ public final class SwardChecks {
     for (int summer = 1; summer <= SeedBank.AGES; summer++) {
       settings.retention[summer - 1] = likely(SeedKeys.retention(climate, seed, summer));
     }
-    settings.seedYieldKgPerHa = likely(SeedKeys.YIELD);
+    settings.seedYieldKgPerHa = likely(SeedKeys.yield(climate));
     return settings;
   }
 
@@ -113,21 +111,19 @@ public final class SwardChecks {
 
   /** Formononetin on waterlogged ground from that on drained ground. */
   public List<PublishedCheck> formononetin() {
-    Range factor = tables.parameter("dose.waterlogged-factor").range();
+    double factor = likely("dose.waterlogged-factor");
     return published("formononetin-wet.csv").stream()
         .map(
-            row -> {
-              double stress = row.get("end").equals("high") ? factor.high() : factor.low();
-              return new PublishedCheck(
-                  "waterlogged, %% of leaf, from %s on drained ground, %s end of the factor"
-                      .formatted(row.get("drained"), row.get("end")),
-                  row.get("source"),
-                  row.get("waterlogged"),
-                  Dose.percentOfIntake(stress, 1, 1, 1, number(row, "drained")),
-                  number(row, "tolerance"),
-                  "half of the last digit",
-                  Part.FIT);
-            })
+            row ->
+                new PublishedCheck(
+                    "waterlogged, %% of leaf, from %s on drained ground, likely factor"
+                        .formatted(row.get("drained")),
+                    row.get("source"),
+                    row.get("waterlogged"),
+                    Dose.percentOfIntake(factor, 1, 1, 1, number(row, "drained")),
+                    number(row, "tolerance"),
+                    "half of the last digit of both",
+                    Part.FIT))
         .toList();
   }
 }

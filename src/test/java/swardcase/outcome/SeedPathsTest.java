@@ -59,11 +59,15 @@ class SeedPathsTest {
         s.retention[c * SeedBank.AGES + age - 1] =
             likely(SeedKeys.retention(farm.climate(), cultivar.hardSeed(), age));
       }
-      boolean wet = farm.paddocks().get(i).waterlogged();
-      s.crowding[c] = c == species - 1 ? 1 : 1 / likely(SeedKeys.crowding(cultivar, wet));
+      boolean atHome =
+          farm.paddocks().get(i).waterlogged() && cultivar.subspecies().equals("yanninicum");
+      s.crowding[c] =
+          SeedKeys.crowding(cultivar, TABLES).likely()
+              * (atHome ? likely(SeedKeys.CROWDING_OF_YANNINICUM_WET) : 1);
     }
-    s.seedYieldKgPerHa = likely(SeedKeys.YIELD);
-    s.initialBankKgPerHa = likely(SeedKeys.INITIAL_BANK);
+    s.seedYieldKgPerHa = likely(SeedKeys.yield(farm.climate()));
+    s.initialBankKgPerHa = SeedBank.balanceKgPerHa(s);
+    s.emergence = likely(SeedKeys.EMERGENCE);
     s.sowingYearYield = likely(SeedKeys.SOWING_YEAR_YIELD);
     s.goodSeedShare = likely(SeedKeys.GOOD_SEED_SHARE);
     s.sownSpecies = species - 1;

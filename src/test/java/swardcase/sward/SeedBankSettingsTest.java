@@ -22,6 +22,7 @@ class SeedBankSettingsTest {
     FRACTIONS.put("retention of hard seed", (settings, value) -> settings.retention[5] = value);
     FRACTIONS.put("seed set", (settings, value) -> settings.seedSet = value);
     FRACTIONS.put("seedling kill", (settings, value) -> settings.seedlingKill = value);
+    FRACTIONS.put("emergence", (settings, value) -> settings.emergence = value);
     FRACTIONS.put("share of good seed", (settings, value) -> settings.goodSeedShare = value);
     FRACTIONS.put(
         "seed set in the sowing year", (settings, value) -> settings.sowingYearYield = value);

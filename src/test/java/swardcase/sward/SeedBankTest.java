@@ -60,6 +60,34 @@ class SeedBankTest {
     }
   }
 
+  /** By hand as above: 1156.8 kg/ha at 600 a year; of bare ground nothing. */
+  @Test
+  void balance_ofAPureStand_isItsSteadyBank() {
+    SeedBankSettings settings = oldAndNew(0.40, 0.33, 0.75, 0.75);
+    assertThat(SeedBank.balanceKgPerHa(settings)).isCloseTo(1156.8, within(1e-9));
+    settings.initialShare[0] = 0;
+    assertThat(SeedBank.balanceKgPerHa(settings)).isZero();
+  }
+
+  /** What a mixture in balance loses in its first autumn is what it sets. */
+  @Test
+  void balance_ofAnyMixture_losesWhatItSets() {
+    SplittableRandom random = new SplittableRandom(28);
+    for (int i = 0; i < 100; i++) {
+      SeedBankSettings settings = any(random, 3);
+      settings.buriedShare = 0;
+      settings.emergence = 1;
+      settings.sownKgPerHa = 0;
+      settings.seedlingKill = 0;
+      settings.runDownYears = 0;
+      settings.initialBankKgPerHa = SeedBank.balanceKgPerHa(settings);
+      SeedBank bank = new SeedBank(3, 1);
+      bank.run(settings, new double[3]);
+      assertThat(bank.germinatedKgPerHa())
+          .isCloseTo(settings.seedYieldKgPerHa, within(1e-9 * settings.seedYieldKgPerHa));
+    }
+  }
+
   @Test
   void shares_ofAnyRun_addUpToOneAndSeedIsConserved() {
     SplittableRandom random = new SplittableRandom(21);
@@ -269,9 +297,7 @@ class SeedBankTest {
     settings.sownSpecies = 1;
     settings.sownKgPerHa = random.nextDouble(2, 30);
     settings.buriedShare = 0;
-    double[] r = settings.retention;
-    settings.initialBankKgPerHa =
-        settings.seedYieldKgPerHa * (1 + r[0] * (1 + r[1] * (1 + r[2] / (1 - r[3]))));
+    settings.initialBankKgPerHa = SeedBank.balanceKgPerHa(settings);
     return settings;
   }
 
@@ -300,6 +326,7 @@ class SeedBankTest {
     settings.seedlingKill = random.nextDouble();
     settings.sownSpecies = random.nextInt(species);
     settings.sownKgPerHa = random.nextDouble(30);
+    settings.emergence = random.nextDouble(0.1, 1);
     settings.goodSeedShare = random.nextDouble(0.5, 1);
     settings.sowingYearYield = random.nextDouble();
     settings.buriedShare = random.nextDouble(0.9);
@@ -314,6 +341,7 @@ class SeedBankTest {
     to.seedSet = from.seedSet;
     to.seedlingKill = from.seedlingKill;
     to.sownKgPerHa = from.sownKgPerHa;
+    to.emergence = from.emergence;
     to.goodSeedShare = from.goodSeedShare;
     to.sowingYearYield = from.sowingYearYield;
     to.buriedShare = from.buriedShare;

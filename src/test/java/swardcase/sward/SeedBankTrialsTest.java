@@ -76,9 +76,9 @@ class SeedBankTrialsTest {
   @Test
   void mixtures_fromHalfAndHalf_takeOverInThePublishedOrder() {
     int daliak =
-        yearsTo(0.9, HardSeed.MODERATE, HardSeed.HARD, likely("seed.crowding.v-dwalganup"));
+        yearsTo(0.9, HardSeed.MODERATE, HardSeed.HARD, likely("seed.crowding.daliak") / likely("seed.crowding.dwalganup"));
     int seatonPark =
-        yearsTo(0.9, HardSeed.SOFT, HardSeed.MODERATE, likely("seed.crowding.v-yarloop-drained"));
+        yearsTo(0.9, HardSeed.SOFT, HardSeed.MODERATE, likely("seed.crowding.seaton-park") / likely("seed.crowding.yarloop"));
     assertThat(daliak).isBetween(3, 20);
     assertThat(seatonPark).isGreaterThan(daliak).isLessThan(YEARS);
   }
@@ -149,8 +149,9 @@ class SeedBankTrialsTest {
     retention(settings, 1, climate, HardSeed.MODERATE);
     settings.crowding[1] = crowding;
     settings.sownSpecies = 1;
-    settings.seedYieldKgPerHa = likely(SeedKeys.YIELD);
-    settings.initialBankKgPerHa = likely(SeedKeys.INITIAL_BANK);
+    settings.seedYieldKgPerHa = likely(SeedKeys.yield(climate));
+    settings.initialBankKgPerHa = SeedBank.balanceKgPerHa(settings);
+    settings.emergence = likely(SeedKeys.EMERGENCE);
     settings.goodSeedShare = likely(SeedKeys.GOOD_SEED_SHARE);
     settings.sowingYearYield = likely(SeedKeys.SOWING_YEAR_YIELD);
     return settings;
@@ -185,6 +186,8 @@ class SeedBankTrialsTest {
     settings.initialShare[0] = 0.5;
     settings.initialShare[1] = 0.5;
     settings.initialBankKgPerHa = 1e-6;
+    settings.crowding[0] = likely("seed.crowding.denmark");
+    settings.crowding[1] = likely("seed.crowding.rosabrook");
     retention(settings, 0, Climate.COOL, HardSeed.SOFT);
     double[] shares = run(settings);
     double[] rosabrook = new double[YEARS];
