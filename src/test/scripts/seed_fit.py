@@ -193,7 +193,7 @@ def leftovers(p, data):
         digits = (lambda v: f"{v:.0f}") if ours > 10 else (lambda v: f"{v:.2f}")
         lines.append(f"| {row['key']} | {row['what']} | {row['source']} | {row['mark']} | {digits(float(row['value']))} | {digits(ours)} | {miss:+.1f} |")
     path = ROOT / "docs/method/seed-fit.md"
-    text = path.read_text(encoding="utf-8") if path.exists() else "<!-- data -->\n<!-- end -->\n"
+    text = path.read_text(encoding="utf-8")
     before, rest = text.split("<!-- data -->\n")
     after = rest.split("<!-- end -->")[1]
     head = "| datum | what | source | value | datum's value | fit | left over, in spreads |\n|---|---|---|---|---|---|---|\n"

@@ -62,8 +62,7 @@ final class SeedPaths {
   }
 
   private static boolean likesWater(Farm farm, int paddock, Cultivar cultivar) {
-    return farm.paddocks().get(paddock).waterlogged()
-        && cultivar.subspecies().equals("yanninicum");
+    return farm.paddocks().get(paddock).waterlogged() && cultivar.subspecies().equals("yanninicum");
   }
 
   SeedPaths(Farm farm, UncertainNumbers numbers, StandingClover stands, int years) {

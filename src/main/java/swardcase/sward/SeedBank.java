@@ -8,10 +8,11 @@ import swardcase.check.Check;
  *
  * <p>Each autumn, of the seed of cultivar c that has been through a − 1 summers before the last
  * one, the share r_c,a is still hard and stays; the rest softens, and the share e of it comes up,
- * G_c = e Σ_a (1 − r_c,a) S_c,a. In the sowing year the seedlings standing are killed to the stated share, then the sown seed
- * comes up. The plants' shares, and with them the shares of the year's seed, follow a de Wit
- * replacement series (de Wit 1960, "On competition", from memory; used for binary clover swards by
- * Rossiter, Maller and Pakes 1985, Australian Journal of Agricultural Research 36, 119-143):
+ * G_c = e Σ_a (1 − r_c,a) S_c,a. In the sowing year the seedlings standing are killed to the stated
+ * share, then the sown seed comes up. The plants' shares, and with them the shares of the year's
+ * seed, follow a de Wit replacement series (de Wit 1960, "On competition", from memory; used for
+ * binary clover swards by Rossiter, Maller and Pakes 1985, Australian Journal of Agricultural
+ * Research 36, 119-143):
  *
  * <pre>
  * z_c = k_c G_c / Σ k G,   seed set = z_c × yield × (seed set while running down, or sowing-year share)
@@ -231,7 +232,9 @@ public final class SeedBank {
     return germinatedKgPerHa;
   }
 
-  /** Seed that gave no seedling over the last run: lost as it softened, buried, or no good, kg/ha. */
+  /**
+   * Seed that gave no seedling over the last run: lost as it softened, buried, or no good, kg/ha.
+   */
   public double diedKgPerHa() {
     return diedKgPerHa;
   }
