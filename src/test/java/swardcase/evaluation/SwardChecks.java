@@ -56,7 +56,10 @@ public final class SwardChecks {
   /** Seed in the ground, at the start, kept up for long, or left of a crop. */
   public List<PublishedCheck> seedBanks() {
     return published("seed-banks.csv").stream()
-        .map(row -> PublishedCheck.ofRow(row.get("what"), row, seedBank(row), Part.of(row)))
+        .map(
+            row ->
+                PublishedCheck.ofRow(row.get("what"), row, seedBank(row), Part.of(row))
+                    .orEffect(row.get("calculation").equals("left") ? "seed-left" : "seed-bank"))
         .toList();
   }
 
