@@ -105,15 +105,14 @@ record Lever(String name, String words, List<Map<String, String>> changes) {
     if (moves.isEmpty()) {
       return effect;
     }
-    List<String> otherwise =
+    String otherwise =
         moves.stream()
             .filter(move -> PublishedRows.number(move, "planned_otherwise") > 0)
             .map(move -> move.get("planned_otherwise") + " on " + move.get("farm"))
-            .toList();
-    return "*"
-        + effect
-        + "*: "
-        + (otherwise.isEmpty() ? "no other plan" : "other in " + String.join(", ", otherwise));
+            .collect(Collectors.joining(", "));
+    return "*%s*: %s"
+        .formatted(
+            effect, otherwise.isEmpty() ? "no other plan" : "planned otherwise " + otherwise);
   }
 
   private static List<Map<String, String>> moves(String lever) {

@@ -71,6 +71,18 @@ class MovesTest {
     return String.format(Locale.ROOT, "%.0f", Math.rint(money / unit) * unit + 0d);
   }
 
+  /** Rows that levers name are in the tables, which take the changed values. */
+  @Test
+  void levers_ofTheFile_areTakenByTheTables() throws IOException {
+    for (Lever lever : Lever.all()) {
+      Path folder = Files.createDirectory(work.resolve(lever.name()));
+      lever.write(folder);
+      assertThat(TablesLoader.standard().with(folder).load().overridden())
+          .as(lever.name())
+          .hasSizeGreaterThanOrEqualTo(lever.changes().size());
+    }
+  }
+
   /** Every lever was tried on every farm, so that no check is left without what it would change. */
   @Test
   void levers_ofTheFile_haveBeenTriedOnEveryFarm() {

@@ -70,7 +70,7 @@ public final class PublishedChecks {
 
       A lever sets rows of the tables to what would do away with a miss, or with the mean of the misses of a table (`src/test/resources/levers.csv`); a value outside its range takes the end of the range with it. Each farm
       is decided again: paddocks for which something else is planned, and the mean gain of the plan (A$, on northern-farm €). Made by `mvn -q test -Dtest=MovesTest -Dmoves=true`. Farms that give a number of their own are not
-      moved by a default.
+      moved by a default, and current-farm has nothing to resow. On risky-farm two paddocks go back and forth between plans of nearly equal value, so that two there mean little; read the gain.
 
       """;
 
