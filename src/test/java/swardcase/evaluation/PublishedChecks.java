@@ -68,7 +68,7 @@ public final class PublishedChecks {
 
       ## What a miss would change
 
-      A lever sets rows of the tables to what would do away with a miss, or with the mean of the misses of a table (`src/test/resources/levers.csv`); a value outside its range takes the end of the range with it. Each farm
+      A lever sets rows of the tables to what would do away with a miss, as far as one or two rows can, or with the mean of the misses of a table (`src/test/resources/levers.csv`); a value outside its range takes the end of the range with it. Each farm
       is decided again: paddocks for which something else is planned, and the mean gain of the plan (A$, on northern-farm €). Made by `mvn -q test -Dtest=MovesTest -Dmoves=true`. Farms that give a number of their own are not
       moved by a default, and current-farm has nothing to resow. On risky-farm two paddocks go back and forth between plans of nearly equal value, so that two there mean little; read the gain.
 
@@ -228,7 +228,7 @@ public final class PublishedChecks {
       case FIT ->
           "Agreement says that a value of the tables follows what it was set with, or was judged with in view. It is no evidence that the value is right elsewhere.";
       case OUTSIDE ->
-          "Published results on something the program runs, that set no row of the tables and no equation. Farms of trials are built as the source describes them; what it does not say is ours, and the row says what.";
+          "Published results on something the program runs, that set no row of the tables and no equation. Farms of trials are built as the source describes them (`trial-farms.csv`); what it does not say is ours, and the row says what.";
       case READING ->
           "Results that stand in another part, read in another way. They are shown and not counted as evidence.";
     };

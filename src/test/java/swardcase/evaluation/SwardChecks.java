@@ -6,7 +6,6 @@ import static swardcase.evaluation.PublishedRows.published;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import swardcase.chance.Range;
 import swardcase.evaluation.PublishedCheck.Part;
 import swardcase.farm.Climate;
 import swardcase.sward.Dose;
@@ -114,23 +113,22 @@ public final class SwardChecks {
     return bank;
   }
 
-  /** Formononetin on waterlogged ground from that on drained ground. */
+  /** Formononetin on waterlogged ground from that on drained ground, by the likely factor. */
   public List<PublishedCheck> formononetin() {
-    Range factor = tables.parameter("dose.waterlogged-factor").range();
+    double factor = likely("dose.waterlogged-factor");
     return published("formononetin-wet.csv").stream()
         .map(
-            row -> {
-              double stress = row.get("end").equals("high") ? factor.high() : factor.low();
-              return new PublishedCheck(
-                  "waterlogged, %% of leaf, from %s on drained ground, %s end of the factor"
-                      .formatted(row.get("drained"), row.get("end")),
-                  row.get("source"),
-                  row.get("waterlogged"),
-                  Dose.percentOfIntake(stress, 1, 1, 1, number(row, "drained")),
-                  number(row, "tolerance"),
-                  "half of the last digit",
-                  Part.FIT);
-            })
+            row ->
+                new PublishedCheck(
+                    "waterlogged, %% of leaf, from %s on drained ground"
+                        .formatted(row.get("drained")),
+                    row.get("source"),
+                    row.get("waterlogged"),
+                    Dose.percentOfIntake(factor, 1, 1, 1, number(row, "drained")),
+                    number(row, "tolerance"),
+                    "half of the last digit",
+                    Part.FIT,
+                    "nothing: one factor cannot meet both of its two pairs"))
         .toList();
   }
 }
