@@ -3,10 +3,18 @@ package swardcase.evaluation;
 import static swardcase.evaluation.PublishedRows.number;
 import static swardcase.evaluation.PublishedRows.published;
 
+import java.time.Month;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import swardcase.FarmCopy;
+import swardcase.RandomFarms;
+import swardcase.chance.Range;
 import swardcase.evaluation.PublishedCheck.Part;
+import swardcase.evidence.Assumption;
+import swardcase.farm.Farm;
+import swardcase.farm.OtherStock;
 import swardcase.feed.AfrcEnergy;
 import swardcase.feed.Conceptus;
 import swardcase.feed.EnergyMethod;
@@ -14,6 +22,7 @@ import swardcase.feed.EweEnergy;
 import swardcase.feed.GrazingConditions;
 import swardcase.feed.PastureIntake;
 import swardcase.feed.ScaEnergy;
+import swardcase.feed.StockDemand;
 import swardcase.feed.SupplementCost;
 import swardcase.tables.Tables;
 
@@ -22,8 +31,6 @@ public final class FeedChecks {
 
   private static final double AGE_YEARS = 4;
   private static final double WETHERS_AGE_YEARS = 3;
-  private static final String GRAIN_EFFECT =
-      "full intake at 0.72 or 0.88 digestible: something else planned in 2 paddocks of mixed-farm";
 
   private final AfrcEnergy afrc;
   private final ScaEnergy sca;
@@ -32,9 +39,11 @@ public final class FeedChecks {
   private final EweEnergy bySca;
   private final EweEnergy byAfrc;
   private final double dseMj;
+  private final Tables tables;
 
   /** Reads the coefficients from the tables. */
   public FeedChecks(Tables tables) {
+    this.tables = tables;
     afrc = new AfrcEnergy(tables);
     sca = new ScaEnergy(tables);
     conceptus = new Conceptus(tables);
@@ -65,9 +74,6 @@ public final class FeedChecks {
       case "fasting heat of AFRC" -> afrc.fastingMjPerDay(number(row, "weight_kg"));
       case "grazing wether by the 1990 form, green t/ha" -> wether(row);
       case "conceptus of a kg of lamb on day" -> conceptus.needMjPerDay(number(row, "argument"), 1);
-      case "housed triplet ewe on day" ->
-          afrc.maintenanceMjPerDay(number(row, "weight_kg"), 10.5, AfrcEnergy.Activity.HOUSED)
-              + conceptus.needMjPerDay(number(row, "argument"), number(row, "lambs"));
       case "ewe in milk on day" ->
           inMilk(
               number(row, "weight_kg"), (int) number(row, "argument"), (int) number(row, "lambs"));
@@ -100,15 +106,17 @@ public final class FeedChecks {
                 row.get("weightKg"),
                 litter,
                 row.get("equation").toLowerCase(Locale.ROOT).replace('_', ' '));
-    return new PublishedCheck(
-        what,
-        row.get("source"),
-        row.get("publishedMjPerDay"),
-        eweMjPerDay(row),
-        PublishedCheck.halfOfTheLastDigit(row.get("publishedMjPerDay")),
-        "half of the last digit",
-        Part.of(row),
-        row.get("effect"));
+    PublishedCheck check =
+        new PublishedCheck(
+            what,
+            row.get("source"),
+            row.get("publishedMjPerDay"),
+            eweMjPerDay(row),
+            PublishedCheck.halfOfTheLastDigit(row.get("publishedMjPerDay")),
+            "half of the last digit",
+            Part.of(row),
+            row.get("effect"));
+    return check.orEffect(check.difference() < 0 ? "need-more" : "need-less");
   }
 
   /** Need of the ewe in a row of ewe-energy-rows.csv, MJ ME a day. */
@@ -133,35 +141,60 @@ public final class FeedChecks {
     };
   }
 
-  /** Dry sheep equivalents: a table's own energy, or ours, over that of the program. */
+  /**
+   * Dry sheep equivalents: our energy of ewes over that of the program's equivalent; and what stock
+   * of a table's own equivalents need in the program, beside the table's own energy.
+   */
   public List<PublishedCheck> dryEquivalents() {
-    return published("dry-sheep-equivalents.csv").stream().map(this::dryEquivalent).toList();
+    return published("dry-sheep-equivalents.csv").stream()
+        .map(row -> row.get("mjPerDay").isEmpty() ? equivalentOfEwe(row) : energyOfStock(row))
+        .toList();
   }
 
-  private PublishedCheck dryEquivalent(Map<String, String> row) {
-    boolean ownEnergy = !row.get("mjPerDay").isEmpty();
+  private PublishedCheck equivalentOfEwe(Map<String, String> row) {
     double weight = number(row, "weightKg");
     double energy =
-        ownEnergy
-            ? number(row, "mjPerDay")
-            : switch (row.get("state")) {
-              case "dry" -> bySca.dryMjPerDay(weight);
-              case "lamb at foot single" -> inMilk(weight, 10, 1);
-              case "lamb at foot twins" -> inMilk(weight, 10, 2);
-              default -> throw new IllegalArgumentException(row.toString());
-            };
+        switch (row.get("state")) {
+          case "dry" -> bySca.dryMjPerDay(weight);
+          case "lamb at foot single" -> inMilk(weight, 10, 1);
+          case "lamb at foot twins" -> inMilk(weight, 10, 2);
+          default -> throw new IllegalArgumentException(row.toString());
+        };
     return new PublishedCheck(
-        "%s, %s kg, %s"
-            .formatted(
-                row.get("state"),
-                row.get("weightKg"),
-                ownEnergy ? "the table's own energy" : "our energy"),
+        "%s, %s kg, dry sheep equivalents".formatted(row.get("state"), row.get("weightKg")),
         row.get("source"),
         row.get("dse"),
         energy / dseMj,
         0.05,
         "half of the last digit",
-        Part.of(row));
+        Part.of(row),
+        row.get("state").equals("dry") ? "equivalent" : "milk");
+  }
+
+  private PublishedCheck energyOfStock(Map<String, String> row) {
+    OtherStock stock =
+        new OtherStock(
+            "stock",
+            1,
+            Assumption.ofFarm("equivalents", Range.exactly(number(row, "dse")), "DSE"),
+            Optional.empty(),
+            List.of(Month.values()));
+    Farm farm =
+        FarmCopy.of(RandomFarms.demo("current-farm"))
+            .mobs(List.of())
+            .otherStock(List.of(stock))
+            .build();
+    StockDemand demand = StockDemand.of(farm, tables, EnergyMethod.SCA_1990, new double[0]);
+    return new PublishedCheck(
+        "%s, %s kg, MJ of %s equivalents"
+            .formatted(row.get("state"), row.get("weightKg"), row.get("dse")),
+        row.get("source"),
+        row.get("mjPerDay"),
+        demand.otherMjPerDay(0),
+        0.05 * dseMj,
+        "half of the last digit of the equivalents",
+        Part.of(row),
+        "equivalent");
   }
 
   /** Grain that holds a ewe on dry pasture. */
@@ -180,9 +213,16 @@ public final class FeedChecks {
                     grainKgPerDay(row),
                     0.005,
                     "half of the last digit",
-                    Part.OUTSIDE,
-                    GRAIN_EFFECT))
+                    grainPart(row.get("source")),
+                    "intake"))
         .toList();
+  }
+
+  /** A page that the rows of intake cite is no evidence on them. */
+  private Part grainPart(String source) {
+    return tables.parameter("feed.intake-quality-full").source().contains(source)
+        ? Part.FIT
+        : Part.OUTSIDE;
   }
 
   /**
@@ -213,8 +253,7 @@ public final class FeedChecks {
               double ours =
                   switch (row.get("what")) {
                     case "cents per MJ" -> centsPerMj(cost);
-                    case "cents per kg DM" ->
-                        cost.pricePerTonne() / (10 * cost.dryMatterFraction());
+                    case "cents per kg DM" -> centsPerMj(cost) * number(row, "energy_mj");
                     case "g for 6.2 MJ" -> 6.2 / cost.energyMjPerTonne() * 1e6;
                     default -> throw new IllegalArgumentException(row.toString());
                   };

@@ -9,12 +9,14 @@ import java.util.Map;
  *
  * @param what the quantity and its arguments, in words
  * @param source key of tables/sources.csv, or words where the source has no key; blank if none
- * @param printed the value as the source prints it
+ * @param printed the value as the source prints it, or a range: {@code 70 to 90}, {@code at least
+ *     4.2}, {@code at most 8}, {@code above 0}
  * @param ours the value of the program
  * @param tolerance the largest difference that counts as agreement, in the unit of the value
  * @param reason why the tolerance is what it is
  * @param part what agreement would prove
- * @param effect what a miss would change on the demo farms; blank if that was not worked out
+ * @param effect what a miss would change on the demo farms: the name of a {@link Lever}, or why
+ *     none tells
  */
 public record PublishedCheck(
     String what,
@@ -27,6 +29,7 @@ public record PublishedCheck(
     String effect) {
 
   private static final int MOST_DECIMALS = 6;
+  private static final double NEXT_TO_NOTHING = 1e-12;
 
   /** What agreement proves. */
   public enum Part {
@@ -35,7 +38,9 @@ public record PublishedCheck(
     /** That a value of the tables follows what it was set with. */
     FIT,
     /** Something about sheep, seed or feed: the source set no row of the tables and no equation. */
-    OUTSIDE;
+    OUTSIDE,
+    /** Nothing more: a result that stands in another part, read in another way. */
+    READING;
 
     /** The part named in a row's column {@code part}. */
     static Part of(Map<String, String> row) {
@@ -43,7 +48,7 @@ public record PublishedCheck(
     }
   }
 
-  /** A check whose miss changes nothing that was worked out. */
+  /** A check whose miss changes nothing, because it is met or is arithmetic. */
   public PublishedCheck(
       String what,
       String source,
@@ -68,24 +73,56 @@ public record PublishedCheck(
         row.getOrDefault("effect", ""));
   }
 
+  /** The same with another effect, if it has none. */
+  PublishedCheck orEffect(String other) {
+    return effect.isEmpty()
+        ? new PublishedCheck(what, source, printed, ours, tolerance, reason, part, other)
+        : this;
+  }
+
   /** Half of the last digit of a number as printed. */
   static double halfOfTheLastDigit(String printed) {
     return 0.5 * Math.pow(10, -new BigDecimal(printed).scale());
   }
 
-  /** Ours less the printed value. */
+  /** Ours less the printed value, or less the nearer end of the printed range; 0 within it. */
   public double difference() {
-    return ours - Double.parseDouble(printed);
+    return ours < low() ? ours - low() : Math.max(0, ours - high());
+  }
+
+  private double low() {
+    if (printed.startsWith("at most ")) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    return first();
+  }
+
+  private double high() {
+    if (printed.startsWith("at least ") || printed.startsWith("above ")) {
+      return Double.POSITIVE_INFINITY;
+    }
+    int to = printed.indexOf(" to ");
+    return to < 0 ? first() : Double.parseDouble(printed.substring(to + " to ".length()));
+  }
+
+  private double first() {
+    return Double.parseDouble(firstNumber());
+  }
+
+  private String firstNumber() {
+    return printed.replaceFirst("^(at least|at most|above) ", "").replaceFirst(" to .*", "");
   }
 
   /** True if the difference is within the tolerance, the last binary digits aside. */
   public boolean agrees() {
-    return Math.abs(difference()) <= tolerance + 1e-12 * Math.max(1, Math.abs(ours));
+    if (printed.startsWith("above ")) {
+      return ours > first() + NEXT_TO_NOTHING;
+    }
+    return Math.abs(difference()) <= tolerance + NEXT_TO_NOTHING * Math.max(1, Math.abs(ours));
   }
 
   /** The row of the Markdown table. */
   String markdown() {
-    String missed = effect.isEmpty() ? "not worked out" : effect;
     return "| %s | %s | %s | %s | %s | %s | %s | %s |"
         .formatted(
             what,
@@ -95,7 +132,7 @@ public record PublishedCheck(
             signed(difference()),
             reason,
             agrees() ? "agrees" : "**differs**",
-            agrees() ? "" : missed);
+            agrees() ? "" : Lever.inWords(effect));
   }
 
   private String signed(double value) {
@@ -105,7 +142,8 @@ public record PublishedCheck(
 
   /** One digit more than the source prints. */
   private String decimals(double value) {
-    int places = Math.min(Math.max(0, new BigDecimal(printed).scale()) + 1, MOST_DECIMALS);
+    int scale = Math.max(0, new BigDecimal(firstNumber()).scale());
+    int places = Math.min(scale + 1, MOST_DECIMALS);
     String text = String.format(Locale.ROOT, "%." + places + "f", value);
     boolean isZero = new BigDecimal(text).signum() == 0;
     return isZero ? "0" : text.replace('-', '−');

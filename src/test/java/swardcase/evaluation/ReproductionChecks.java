@@ -3,13 +3,17 @@ package swardcase.evaluation;
 import static swardcase.evaluation.PublishedRows.number;
 import static swardcase.evaluation.PublishedRows.published;
 
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import swardcase.evaluation.PublishedCheck.Part;
+import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
-import swardcase.reproduction.ByFormula;
+import swardcase.intake.FarmFolder;
+import swardcase.outcome.FarmModel;
 import swardcase.reproduction.DoseResponse;
+import swardcase.reproduction.FlockEffect;
 import swardcase.reproduction.JoiningExposure;
 import swardcase.reproduction.Pregnancy;
 import swardcase.tables.Tables;
@@ -19,21 +23,32 @@ public final class ReproductionChecks {
 
   private static final double TWO_CYCLES_WEEKS = 34 / 7.0;
   private static final double UNAFFECTED = 0.89;
+  private static final double REFERENCE_DOSE = 0.5;
 
   /** Conception at first service of the unaffected groups of the trial: 57 of 63 ewes. */
   private static final double TRIAL_CONTROL = 57 / 63.0;
 
   private final double d50;
   private final double steepness;
-  private final double sterilityQ;
-  private final double referenceDose;
+  private final FlockEffect flock;
+  private final double[] numbers;
 
   /** Reads the curve from the tables. */
   public ReproductionChecks(Tables tables) {
     d50 = tables.parameter("oestrogen.d50").likely();
     steepness = tables.parameter("oestrogen.steepness").likely();
-    sterilityQ = tables.parameter("oestrogen.sterility-q").likely();
-    referenceDose = tables.parameter("oestrogen.sterility-reference-dose").likely();
+    Farm farm = FarmFolder.read(Path.of("demo-data/current-farm"), tables).farm();
+    FarmModel model = new FarmModel(farm, tables);
+    flock = new FlockEffect(farm, farm.mobs().get(0), model.inputs());
+    numbers = model.inputs().likely();
+  }
+
+  /** Sound ewes that a year leaves, share, with a dose in these half-months and none in others. */
+  private double soundAfterYear(double dose, int halfMonths) {
+    double[] green = new double[HalfMonths.COUNT];
+    Arrays.fill(green, 0, halfMonths, 1);
+    flock.set(numbers, green, dose, dose);
+    return 1 - flock.barrenAfterYearOn(flock.power(dose));
   }
 
   /** The curve beside the trials it was and was not fitted to. */
@@ -57,13 +72,8 @@ public final class ReproductionChecks {
       case "first service after 6 weeks", "first service after 12 weeks" ->
           100 * number(row, "unaffected") * multiplier;
       case "fall in ewes in lamb" -> 100 * (number(row, "unaffected") - inLamb(row, multiplier));
-      case "conceived on Yarloop at the dose" -> 100 * inLamb(row, multiplier);
-      case "barren after three years" -> {
-        double[] year = new double[HalfMonths.COUNT];
-        Arrays.fill(year, dose);
-        double exposure = 3 * ByFormula.seasonExposure(year, d50, steepness, referenceDose);
-        yield 100 * ByFormula.sterileShare(exposure, sterilityQ);
-      }
+      case "barren after three years" ->
+          100 * (1 - Math.pow(soundAfterYear(dose, HalfMonths.COUNT), 3));
       default -> throw new IllegalArgumentException(row.toString());
     };
   }
@@ -80,26 +90,29 @@ public final class ReproductionChecks {
         Pregnancy.perCycleConception(unaffected, weeks), weeks, multipliers, 0);
   }
 
-  /** Sound ewes left in each trial by the likely share made barren, in points of the control. */
+  /**
+   * Sound ewes left in each trial, in points of the control. A season of exposure is 180 days at
+   * the reference dose; the first half of the year has 181.
+   */
   public List<PublishedCheck> barrenEwes() {
-    return published("sterility.csv").stream()
-        .map(
-            row -> {
-              double exposure = number(row, "exposureSeasons");
-              double control = number(row, "controlPercent");
-              double left = control * (1 - ByFormula.sterileShare(exposure, sterilityQ));
-              return new PublishedCheck(
-                  "left of %s %%, seasons of exposure %s"
-                      .formatted(row.get("controlPercent"), row.get("exposureSeasons")),
-                  row.get("source"),
-                  row.get("affectedPercent"),
-                  left,
-                  PublishedCheck.halfOfTheLastDigit(row.get("affectedPercent")),
-                  "half of the last digit; the error of the source was not seen",
-                  row.get("inFit").equals("true") ? Part.FIT : Part.OUTSIDE,
-                  row.get("effect"));
-            })
-        .toList();
+    double season = Math.pow(soundAfterYear(REFERENCE_DOSE, HalfMonths.COUNT / 2), 180 / 181.0);
+    return published("sterility.csv").stream().map(row -> barren(row, season)).toList();
+  }
+
+  private static PublishedCheck barren(Map<String, String> row, double soundAfterSeason) {
+    double exposure = number(row, "exposureSeasons");
+    PublishedCheck check =
+        new PublishedCheck(
+            "left of %s %%, seasons of exposure %s"
+                .formatted(row.get("controlPercent"), row.get("exposureSeasons")),
+            row.get("source"),
+            row.get("affectedPercent"),
+            number(row, "controlPercent") * Math.pow(soundAfterSeason, exposure),
+            PublishedCheck.halfOfTheLastDigit(row.get("affectedPercent")),
+            "half of the last digit; the error of the source was not seen",
+            row.get("inFit").equals("true") ? Part.FIT : Part.READING,
+            row.get("effect"));
+    return check.orEffect(check.difference() > 0 ? "barren-more" : "barren-less");
   }
 
   /** Arithmetic with the curve, worked separately. */

@@ -55,7 +55,10 @@ public final class SwardChecks {
   /** Seed in the ground under a stand left alone for long, or left of a crop. */
   public List<PublishedCheck> seedBanks() {
     return published("seed-banks.csv").stream()
-        .map(row -> PublishedCheck.ofRow(row.get("what"), row, seedBank(row), Part.of(row)))
+        .map(
+            row ->
+                PublishedCheck.ofRow(row.get("what"), row, seedBank(row), Part.of(row))
+                    .orEffect(row.get("calculation").equals("left") ? "seed-left" : "seed-bank"))
         .toList();
   }
 
@@ -109,21 +112,22 @@ public final class SwardChecks {
     return bank;
   }
 
-  /** Formononetin on waterlogged ground from that on drained ground. */
+  /** Formononetin on waterlogged ground from that on drained ground, by the likely factor. */
   public List<PublishedCheck> formononetin() {
     double factor = likely("dose.waterlogged-factor");
     return published("formononetin-wet.csv").stream()
         .map(
             row ->
                 new PublishedCheck(
-                    "waterlogged, %% of leaf, from %s on drained ground, likely factor"
+                    "waterlogged, %% of leaf, from %s on drained ground"
                         .formatted(row.get("drained")),
                     row.get("source"),
                     row.get("waterlogged"),
                     Dose.percentOfIntake(factor, 1, 1, 1, number(row, "drained")),
                     number(row, "tolerance"),
-                    "half of the last digit of both",
-                    Part.FIT))
+                    "half of the last digit",
+                    Part.FIT,
+                    "nothing: one factor cannot meet both of its two pairs"))
         .toList();
   }
 }
