@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.ForkJoinTask;
 import swardcase.chance.Drawn;
 import swardcase.chance.Sample;
@@ -110,14 +109,13 @@ public final class JoiningPlan {
   }
 
   private double[] worth() {
+    Grazing plan = policies.get(Policy.PLAN.ordinal());
     double[] worth = new double[setting.halfMonths.size()];
-    for (int k = 0; k < worth.length && planner.programme() != null; k++) {
+    for (int k = 0; k < worth.length; k++) {
       for (int g = 0; g < setting.mobs(); g++) {
-        if (!planner.isAtStake(g, k, policies.get(Policy.PLAN.ordinal()))) {
-          continue;
+        if (planner.isAtStake(g, k, plan)) {
+          worth[k] = Math.max(worth[k], planner.worthOfSafeMj(g, k, plan));
         }
-        OptionalDouble perMj = planner.programme().worthOfSafeMj(g, k);
-        worth[k] = Math.max(worth[k], perMj.orElse(0));
       }
     }
     return worth;
@@ -307,14 +305,6 @@ public final class JoiningPlan {
   /** Ewes in lamb lost per 100 joined if a mob is joined from date {@code k}, grazed as now. */
   public double pointsAtDate(int mob, int k) {
     return JoiningDates.points(setting.run, mob, k);
-  }
-
-  /** Variables and rows of the programme, for the record. */
-  public String programmeSize() {
-    GrazingPlan programme = planner.programme();
-    return programme == null
-        ? "no programme"
-        : programme.variables() + " variables, " + programme.rows() + " rows";
   }
 
   /** What a day of a half-month needs, to say how long a share of it lasts. */

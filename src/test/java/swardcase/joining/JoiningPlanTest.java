@@ -245,12 +245,6 @@ class JoiningPlanTest {
     }
   }
 
-  /** The sizes that the method page gives. */
-  @Test
-  void programme_ofTheRiskyFarm_hasTheSizeOfTheMethodPage() {
-    assertThat(plan.programmeSize()).isEqualTo("396 variables, 127 rows");
-  }
-
   @Test
   void lambs_ofEveryWay_areNoFewerThanNoneAndThePlanLosesFewest() {
     for (Policy policy : Policy.values()) {
