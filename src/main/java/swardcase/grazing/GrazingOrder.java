@@ -20,6 +20,10 @@ import java.util.List;
 public final class GrazingOrder {
 
   private static final int LOTS = 4;
+  private static final int MOST_PADDOCKS = 2;
+
+  /** What keeping mobs apart may cost, as a share of the price of feed. */
+  private static final double NUISANCE = 0.1;
 
   /** Rounds of moving lots; one does nearly all. */
   private static final int PASSES = 2;
@@ -28,7 +32,9 @@ public final class GrazingOrder {
   private static final int BOUGHT = -1;
 
   private final GrazingSeason season;
+  private final boolean apart;
   private final int[] fastestFirst;
+  private final int[] weakestFirst;
   private final int[] narrowestFirst;
   private final double[][] slack;
   private final double[][] spare;
@@ -39,9 +45,11 @@ public final class GrazingOrder {
 
   private record Cell(int group, int halfMonth, double weight) {}
 
-  private GrazingOrder(GrazingSeason season) {
+  private GrazingOrder(GrazingSeason season, boolean apart) {
     this.season = season;
+    this.apart = apart;
     fastestFirst = season.fastestFirst();
+    weakestFirst = season.weakestFirst();
     narrowestFirst = season.narrowestFirst();
     slack = copy(season.feedKg());
     spare = copy(season.feedKg());
@@ -51,15 +59,25 @@ public final class GrazingOrder {
     spareRoom = room.clone();
   }
 
-  /**
-   * What each class eats, kg DM by class, half-month and paddock; the rest of its need is bought.
-   */
+  /** What each class eats, kg DM by class, half-month and paddock; the rest is bought. */
   public static double[][][] eatenKg(GrazingSeason season) {
-    GrazingOrder order = new GrazingOrder(season);
+    return eatenKg(season, false);
+  }
+
+  /**
+   * The same with one class to a paddock and at most {@value #MOST_PADDOCKS} paddocks to a class in
+   * a half-month, where that can be; rather than buy, it shares a paddock or takes a further one.
+   */
+  public static double[][][] eatenApartKg(GrazingSeason season) {
+    return eatenKg(season, true);
+  }
+
+  private static double[][][] eatenKg(GrazingSeason season, boolean apart) {
+    GrazingOrder order = new GrazingOrder(season, apart);
     order.serve(1, false);
     if (!order.isAllServed()) {
-      order = new GrazingOrder(season);
-      order.serve(LOTS, true);
+      order = new GrazingOrder(season, apart);
+      order.serve(apart ? 1 : LOTS, true);
     }
     for (int pass = 0; pass < PASSES && order.move(); pass++) {
       continue;
@@ -123,20 +141,20 @@ public final class GrazingOrder {
       }
       int best = BOUGHT;
       double size = want;
-      for (int i : fastestFirst) {
-        double take = Math.min(want, available(g, p, i));
+      for (int i : weakestFirst) {
+        double score = season.lossPerKg()[g][p][i] + nuisance(g, p, i);
+        double take = score < least ? Math.min(want, available(g, p, i)) : 0;
         if (take <= NOTHING_KG) {
           continue;
         }
-        double score = season.lossPerKg()[g][p][i];
-        if (lookAhead && score < least) {
+        if (lookAhead) {
           take(g, p, i, take);
           unserved[g][p] += want - take;
           score += (othersBuy() - bought) / take;
           unserved[g][p] -= want - take;
           take(g, p, i, -take);
         }
-        if (score <= least) {
+        if (score < least) {
           least = score;
           best = i;
           size = take;
@@ -152,14 +170,41 @@ public final class GrazingOrder {
   }
 
   private void fill(int g, int p) {
+    if (apart) {
+      fill(g, p, true);
+    }
+    fill(g, p, false);
+    unserved[g][p] = 0;
+  }
+
+  private void fill(int g, int p, boolean alone) {
     for (int i : fastestFirst) {
-      double take = Math.min(unserved[g][p], available(g, p, i));
+      boolean may = !(alone && isTaken(g, p, i));
+      double take = may ? Math.min(unserved[g][p], available(g, p, i)) : 0;
       if (take > NOTHING_KG) {
         take(g, p, i, take);
         unserved[g][p] -= take;
       }
     }
-    unserved[g][p] = 0;
+  }
+
+  /** What it is worth, per kg, not to share a paddock and not to take a further one. */
+  private double nuisance(int g, int p, int i) {
+    return apart && isTaken(g, p, i) ? NUISANCE * season.pricePerKg()[p] : 0;
+  }
+
+  /** Whether another class is on a paddock, or this one has paddocks enough without it. */
+  private boolean isTaken(int g, int p, int i) {
+    for (int other = 0; other < season.classes(); other++) {
+      if (other != g && eaten[other][p][i] > NOTHING_KG) {
+        return true;
+      }
+    }
+    int own = 0;
+    for (double kg : eaten[g][p]) {
+      own += kg > NOTHING_KG ? 1 : 0;
+    }
+    return eaten[g][p][i] <= NOTHING_KG && own >= MOST_PADDOCKS;
   }
 
   /** Money for what nobody has been found for yet, served forward in time. */
@@ -273,12 +318,13 @@ public final class GrazingOrder {
         continue;
       }
       double gain = lot.lossPerKg - cost(lot.group, lot.halfMonth, j);
+      gain -= j == BOUGHT ? 0 : nuisance(lot.group, lot.halfMonth, j);
       if (gain <= -Double.MAX_VALUE || !Double.isFinite(gain)) {
         continue;
       }
       double free = Math.min(size, free(lot.group, lot.halfMonth, j));
       best = better(best, new Move(j, null, BOUGHT, free, 0, free * gain));
-      if (free < size && gain > 0 && j != BOUGHT) {
+      if (!apart && free < size && gain > 0 && j != BOUGHT) {
         best = better(best, pushing(lot, j, size, gain));
       }
     }

@@ -60,14 +60,22 @@ public record GrazingSeason(
 
   /** Paddocks by how fast their feed goes, the weaker clover last among equals. */
   int[] fastestFirst() {
-    double[] last = Arrays.stream(kept).mapToDouble(of -> of[halfMonths() - 1]).toArray();
-    return IntStream.range(0, paddocks())
-        .boxed()
-        .sorted(
-            Comparator.<Integer>comparingDouble(i -> last[i])
-                .thenComparingDouble(i -> -strength[i]))
-        .mapToInt(i -> i)
-        .toArray();
+    return sorted(
+        Comparator.<Integer>comparingDouble(i -> kept(i)).thenComparingDouble(i -> -strength[i]));
+  }
+
+  /** Paddocks by the strength of their clover, the one whose feed lasts first among equals. */
+  int[] weakestFirst() {
+    return sorted(
+        Comparator.<Integer>comparingDouble(i -> strength[i]).thenComparingDouble(i -> -kept(i)));
+  }
+
+  private double kept(int paddock) {
+    return kept[paddock][halfMonths() - 1];
+  }
+
+  private int[] sorted(Comparator<Integer> order) {
+    return IntStream.range(0, paddocks()).boxed().sorted(order).mapToInt(i -> i).toArray();
   }
 
   /** Classes by how few paddocks they may use. */

@@ -137,8 +137,9 @@ final class GrazingProblem {
    * @param cost money lost if the group takes all its pasture of a half-month from a paddock, by
    *     group, half-month, paddock; infinite where it must not go
    * @param strength formononetin of each paddock's green feed, % of intake
+   * @param apart whether groups are kept apart where that is cheap
    */
-  Grazing inOrder(double[][][] cost, double[] strength) {
+  Grazing inOrder(double[][][] cost, double[] strength, boolean apart) {
     double[] price = Arrays.stream(energyMjPerKg).map(mj -> mj * pricePerMj).toArray();
     double[][] need = new double[groups][halfMonths];
     double[][][] lossPerKg = new double[groups][halfMonths][paddocks];
@@ -154,10 +155,10 @@ final class GrazingProblem {
     for (int i = 0; i < paddocks; i++) {
       feedAtStart(i, feed[i], keptSince[i]);
     }
-    double[][][] share =
-        GrazingOrder.eatenKg(
-            new GrazingSeason(
-                feed, keptSince, need, lossPerKg, price, strength, mostRiskyDays, riskyDays));
+    GrazingSeason season =
+        new GrazingSeason(
+            feed, keptSince, need, lossPerKg, price, strength, mostRiskyDays, riskyDays);
+    double[][][] share = apart ? GrazingOrder.eatenApartKg(season) : GrazingOrder.eatenKg(season);
     for (int g = 0; g < groups; g++) {
       for (int p = 0; p < halfMonths; p++) {
         double all = need[g][p];

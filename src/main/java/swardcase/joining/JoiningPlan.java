@@ -65,6 +65,7 @@ public final class JoiningPlan {
   private final JoiningCalendar calendar;
   private final Planner planner;
   private final List<Grazing> policies = new ArrayList<>();
+  private final Grazing cheapest;
   private final JoiningMeasures measures;
   private final Draws draws;
   private final double[][] drawn;
@@ -84,9 +85,10 @@ public final class JoiningPlan {
     Grazing avoiding = planner.avoiding(calendar);
     policies.add(asNow);
     policies.add(avoiding);
-    policies.add(planner.plan(asNow, avoiding));
+    cheapest = planner.plan(asNow, avoiding);
+    policies.add(planner.keptApart(cheapest, asNow));
     shortMj = planner.shortMj(calendar, asNow);
-    WaysOut waysOut = new WaysOut(setting, calendar, planner, policies.get(Policy.PLAN.ordinal()));
+    WaysOut waysOut = new WaysOut(setting, calendar, planner, cheapest);
     ForkJoinTask<List<Shift>> otherDates =
         ForkJoinTask.adapt(() -> isShort() ? waysOut.otherDates(shortMj()) : List.<Shift>of())
             .fork();
@@ -285,9 +287,9 @@ public final class JoiningPlan {
     return List.copyOf(shifts);
   }
 
-  /** The cost of the plan, money. */
-  public double planCost() {
-    return planner.cost(policies.get(Policy.PLAN.ordinal()));
+  /** What the cheapest way of grazing costs, whether it keeps groups apart or not, money. */
+  public double leastCost() {
+    return planner.cost(cheapest);
   }
 
   /** The largest risky paddocks that could be resown to weaker clover, in the farm's order. */

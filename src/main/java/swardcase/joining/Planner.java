@@ -18,6 +18,9 @@ final class Planner {
   /** Preference for weaker clover where nothing else decides, as a share of the price of feed. */
   private static final double TIE = 1e-4;
 
+  /** What keeping groups apart may cost, as a share of what grazing as now costs. */
+  static final double MOST_TO_KEEP_APART = 0.05;
+
   private final JoiningCase setting;
   private final GrazingProblem problem;
   private final Losses losses;
@@ -93,7 +96,7 @@ final class Planner {
       linear[g] = losses.chords(g, losses.safe(g));
     }
     for (int round = 0; round < rounds; round++) {
-      Grazing found = inOrder(withTies(linear));
+      Grazing found = inOrder(withTies(linear), false);
       boolean better = cost(found) < cost(best) - 1e-9;
       if (better) {
         best = found;
@@ -105,6 +108,15 @@ final class Planner {
       }
     }
     return best;
+  }
+
+  /**
+   * A way that keeps groups apart, if it costs little more than the cheapest; else the cheapest.
+   */
+  Grazing keptApart(Grazing cheapest, Grazing asNow) {
+    Grazing apart = inOrder(withTies(linear), true);
+    double most = cost(cheapest) + MOST_TO_KEEP_APART * cost(asNow);
+    return cost(apart) <= Math.min(cost(asNow), most) ? apart : cheapest;
   }
 
   /** Half-way between the old costs and those at the new answer, so that answers do not swing. */
@@ -157,9 +169,12 @@ final class Planner {
     return most;
   }
 
-  private Grazing inOrder(double[][][] cost) {
+  private Grazing inOrder(double[][][] cost, boolean apart) {
     AlikePaddocks alike = AlikePaddocks.of(problem, strength, cost);
-    return alike.ofEach(alike.problem().inOrder(alike.cost(), alike.strength()));
+    return alike.ofEach(
+        alike
+            .problem()
+            .inOrder(alike.cost(), alike.strength(), apart && alike.problem() == problem));
   }
 
   /**
@@ -175,7 +190,7 @@ final class Planner {
         }
       }
     }
-    Grazing grazing = inOrder(withTies(cost));
+    Grazing grazing = inOrder(withTies(cost), false);
     double[] missing = new double[problem.halfMonths];
     for (int k = 0; k < missing.length; k++) {
       missing[k] = problem.boughtMj(grazing, k);

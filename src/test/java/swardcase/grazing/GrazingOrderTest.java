@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
@@ -169,12 +170,12 @@ class GrazingOrderTest {
     }
   }
 
-  private static List<Double> excess(boolean tight) {
+  private static List<Double> excess(boolean tight, Function<GrazingSeason, double[][][]> rule) {
     SplittableRandom random = new SplittableRandom(tight ? 1 : 2);
     List<Double> excess = new ArrayList<>();
     for (int trial = 0; trial < FARMS / 2; trial++) {
       GrazingSeason season = farm(random, tight);
-      double[][][] eaten = GrazingOrder.eatenKg(season);
+      double[][][] eaten = rule.apply(season);
       assertFeasible(season, eaten);
       double even = cost(season, evenly(season));
       double cost = cost(season, eaten);
@@ -195,12 +196,22 @@ class GrazingOrderTest {
 
   @Test
   void rule_whereFeedIsTight_comesCloseToTheProgramme() {
-    assertWithin(excess(true), 2, 7, 20);
+    assertWithin(excess(true, GrazingOrder::eatenKg), 2, 7, 20);
+  }
+
+  @Test
+  void keptApart_whereFeedIsTight_costsMoreButNotAsMuchAsNow() {
+    assertWithin(excess(true, GrazingOrder::eatenApartKg), 15, 35, 60);
+  }
+
+  @Test
+  void keptApart_whereFeedIsPlenty_costsLittleMore() {
+    assertWithin(excess(false, GrazingOrder::eatenApartKg), 5, 20, 45);
   }
 
   @Test
   void rule_whereFeedIsPlenty_comesCloserStill() {
-    assertWithin(excess(false), 0.5, 2.5, 10);
+    assertWithin(excess(false, GrazingOrder::eatenKg), 0.5, 2.5, 10);
   }
 
   /**
