@@ -38,13 +38,14 @@ class ArchitectureTest {
           sward        check chance evidence farm tables
           feed         check chance evidence farm tables
           reproduction check chance evidence farm tables
-          grazing      evidence farm feed reproduction
+          grazing      check evidence farm feed reproduction
           outcome      check evidence farm tables sward feed reproduction grazing
           draws        check chance evidence farm tables sward outcome
           search       check chance evidence farm outcome draws
           decision     check chance money evidence farm tables sward feed reproduction outcome \
                        draws search
-          joining      check chance evidence farm tables sward feed reproduction outcome draws
+          joining      check chance evidence farm tables sward feed reproduction grazing outcome \
+                       draws
           intake       check chance evidence farm tables sward
           report       check chance evidence farm tables money sward outcome draws search \
                        decision joining

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Paddocks with clover of almost the same strength taken together, so that the programme of a large
- * farm is no larger than that of a middling one.
+ * Paddocks with clover of almost the same strength taken together, so that a large farm takes no
+ * longer than a middling one.
  *
  * <p>Up to {@value #MOST_ALONE} paddocks each stands for itself. Of more, those are taken together
  * that fall into the same one of {@value #BANDS} bands of strength, of equal width up to the
@@ -26,12 +26,15 @@ final class AlikePaddocks {
 
   private final GrazingProblem problem;
   private final double[][][] cost;
+  private final double[] strength;
   private final int[] together;
   private final double[] part;
 
-  private AlikePaddocks(GrazingProblem problem, double[][][] cost, int[] together, double[] part) {
+  private AlikePaddocks(
+      GrazingProblem problem, double[][][] cost, double[] strength, int[] together, double[] part) {
     this.problem = problem;
     this.cost = cost;
+    this.strength = strength;
     this.together = together;
     this.part = part;
   }
@@ -40,7 +43,7 @@ final class AlikePaddocks {
   private record Mark(int band, List<Boolean> open, List<Boolean> risky) {}
 
   /**
-   * The programme's paddocks.
+   * Paddocks as the rule takes them.
    *
    * @param strength formononetin of each paddock's green feed, % of intake
    * @param cost by group, half-month and paddock; infinite where it must not go
@@ -51,7 +54,7 @@ final class AlikePaddocks {
     if (problem.paddocks <= MOST_ALONE) {
       Arrays.setAll(together, i -> i);
       Arrays.fill(part, 1);
-      return new AlikePaddocks(problem, cost, together, part);
+      return new AlikePaddocks(problem, cost, strength, together, part);
     }
     double width = Arrays.stream(strength).max().orElse(0) / BANDS;
     Map<Mark, Integer> places = new LinkedHashMap<>();
@@ -69,7 +72,7 @@ final class AlikePaddocks {
       double all = weights.get(together[i]);
       part[i] = all > 0 ? problem.weight[i] / all : 0;
     }
-    return joined(problem, cost, together, part, weights.size());
+    return joined(problem, cost, strength, together, part, weights.size());
   }
 
   private static List<Boolean> open(GrazingProblem problem, double[][][] cost, int paddock) {
@@ -87,14 +90,24 @@ final class AlikePaddocks {
   }
 
   private static AlikePaddocks joined(
-      GrazingProblem problem, double[][][] cost, int[] together, double[] part, int count) {
+      GrazingProblem problem,
+      double[][][] cost,
+      double[] strength,
+      int[] together,
+      double[] part,
+      int count) {
     double[][][] mean = new double[problem.groups][problem.halfMonths][];
     for (int g = 0; g < problem.groups; g++) {
       for (int p = 0; p < problem.halfMonths; p++) {
         mean[g][p] = sums(cost[g][p], part, together, count);
       }
     }
-    return new AlikePaddocks(problem.joined(together, count), mean, together, part);
+    return new AlikePaddocks(
+        problem.joined(together, count),
+        mean,
+        sums(strength, part, together, count),
+        together,
+        part);
   }
 
   private static double[] sums(double[] numbers, double[] times, int[] together, int count) {
@@ -113,6 +126,11 @@ final class AlikePaddocks {
   /** Its costs. */
   double[][][] cost() {
     return cost;
+  }
+
+  /** The strength of its paddocks. */
+  double[] strength() {
+    return strength;
   }
 
   /** A way of grazing of that problem, told for every paddock. */

@@ -1,6 +1,10 @@
 package swardcase.joining;
 
+import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 import swardcase.check.Check;
+import swardcase.grazing.GrazingOrder;
+import swardcase.grazing.GrazingSeason;
 
 /**
  * Feed of the paddocks and need of the groups over the half-months of a plan. Groups are the ewe
@@ -125,6 +129,60 @@ final class GrazingProblem {
     return energyMjPerKg[halfMonth] > 0
         ? pastureNeedMj[group][halfMonth] / energyMjPerKg[halfMonth]
         : 0;
+  }
+
+  /**
+   * The way of grazing that gives the cleanest paddocks to those whom it helps most.
+   *
+   * @param cost money lost if the group takes all its pasture of a half-month from a paddock, by
+   *     group, half-month, paddock; infinite where it must not go
+   * @param strength formononetin of each paddock's green feed, % of intake
+   * @param apart whether groups are kept apart where that is cheap
+   */
+  Grazing inOrder(double[][][] cost, double[] strength, boolean apart) {
+    double[] price = Arrays.stream(energyMjPerKg).map(mj -> mj * pricePerMj).toArray();
+    double[][] need = new double[groups][halfMonths];
+    double[][][] lossPerKg = new double[groups][halfMonths][paddocks];
+    for (int g = 0; g < groups; g++) {
+      for (int p = 0; p < halfMonths; p++) {
+        double all = takenKg(g, p);
+        need[g][p] = all;
+        Arrays.setAll(lossPerKg[g][p], all > 0 ? by(cost[g][p], all) : i -> 0);
+      }
+    }
+    double[][] feed = new double[paddocks][halfMonths];
+    double[][] keptSince = new double[paddocks][halfMonths];
+    for (int i = 0; i < paddocks; i++) {
+      feedAtStart(i, feed[i], keptSince[i]);
+    }
+    GrazingSeason season =
+        new GrazingSeason(
+            feed, keptSince, need, lossPerKg, price, strength, mostRiskyDays, riskyDays);
+    double[][][] share = apart ? GrazingOrder.eatenApartKg(season) : GrazingOrder.eatenKg(season);
+    for (int g = 0; g < groups; g++) {
+      for (int p = 0; p < halfMonths; p++) {
+        double all = need[g][p];
+        double[] eaten = share[g][p];
+        Arrays.setAll(eaten, i -> all > 0 ? Math.min(1, eaten[i] / all) : 0);
+      }
+    }
+    return new Grazing(share);
+  }
+
+  private static IntToDoubleFunction by(double[] cost, double kg) {
+    return i -> cost[i] / kg;
+  }
+
+  /** Feed of one paddock at the measure of the first half-month, and what decay leaves of a kg. */
+  private void feedAtStart(int i, double[] feed, double[] keptSince) {
+    double left = startKg[i];
+    double decayed = 1;
+    for (int p = 0; p < halfMonths; p++) {
+      keptSince[p] = decayed;
+      decayed *= kept[p];
+      left = kept[p] * (left + grownKg[p][i]);
+      feed[p] = Math.max(0, left - leastKg[p][i]) / decayed;
+    }
   }
 
   /** Energy bought because of a way of grazing, MJ, beyond what the feed budget buys anyway. */

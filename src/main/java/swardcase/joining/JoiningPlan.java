@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.ForkJoinTask;
 import swardcase.chance.Drawn;
 import swardcase.chance.Sample;
@@ -66,6 +65,7 @@ public final class JoiningPlan {
   private final JoiningCalendar calendar;
   private final Planner planner;
   private final List<Grazing> policies = new ArrayList<>();
+  private final Grazing cheapest;
   private final JoiningMeasures measures;
   private final Draws draws;
   private final double[][] drawn;
@@ -85,9 +85,10 @@ public final class JoiningPlan {
     Grazing avoiding = planner.avoiding(calendar);
     policies.add(asNow);
     policies.add(avoiding);
-    policies.add(planner.plan(asNow, avoiding));
+    cheapest = planner.plan(asNow, avoiding);
+    policies.add(planner.keptApart(cheapest, asNow));
     shortMj = planner.shortMj(calendar, asNow);
-    WaysOut waysOut = new WaysOut(setting, calendar, planner, policies.get(Policy.PLAN.ordinal()));
+    WaysOut waysOut = new WaysOut(setting, calendar, planner, cheapest);
     ForkJoinTask<List<Shift>> otherDates =
         ForkJoinTask.adapt(() -> isShort() ? waysOut.otherDates(shortMj()) : List.<Shift>of())
             .fork();
@@ -110,14 +111,13 @@ public final class JoiningPlan {
   }
 
   private double[] worth() {
+    Grazing plan = policies.get(Policy.PLAN.ordinal());
     double[] worth = new double[setting.halfMonths.size()];
-    for (int k = 0; k < worth.length && planner.programme() != null; k++) {
+    for (int k = 0; k < worth.length; k++) {
       for (int g = 0; g < setting.mobs(); g++) {
-        if (!planner.isAtStake(g, k, policies.get(Policy.PLAN.ordinal()))) {
-          continue;
+        if (planner.isAtStake(g, k, plan)) {
+          worth[k] = Math.max(worth[k], planner.worthOfSafeMj(g, k, plan));
         }
-        OptionalDouble perMj = planner.programme().worthOfSafeMj(g, k);
-        worth[k] = Math.max(worth[k], perMj.orElse(0));
       }
     }
     return worth;
@@ -287,9 +287,9 @@ public final class JoiningPlan {
     return List.copyOf(shifts);
   }
 
-  /** The cost of the plan, money. */
-  public double planCost() {
-    return planner.cost(policies.get(Policy.PLAN.ordinal()));
+  /** What the cheapest way of grazing costs, whether it keeps groups apart or not, money. */
+  public double leastCost() {
+    return planner.cost(cheapest);
   }
 
   /** The largest risky paddocks that could be resown to weaker clover, in the farm's order. */
@@ -307,14 +307,6 @@ public final class JoiningPlan {
   /** Ewes in lamb lost per 100 joined if a mob is joined from date {@code k}, grazed as now. */
   public double pointsAtDate(int mob, int k) {
     return JoiningDates.points(setting.run, mob, k);
-  }
-
-  /** Variables and rows of the programme, for the record. */
-  public String programmeSize() {
-    GrazingPlan programme = planner.programme();
-    return programme == null
-        ? "no programme"
-        : programme.variables() + " variables, " + programme.rows() + " rows";
   }
 
   /** What a day of a half-month needs, to say how long a share of it lasts. */

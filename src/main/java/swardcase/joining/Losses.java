@@ -5,8 +5,8 @@ import swardcase.farm.HalfMonths;
 import swardcase.outcome.OutcomeFunction;
 
 /**
- * What a way of grazing costs, by the whole dose-response and not by the straight lines of the
- * programme: dose of each half-month, its building up and wearing off, conception by cycles.
+ * What a way of grazing costs, by the whole dose-response and not by the straight lines it is found
+ * by: dose of each half-month, its building up and wearing off, conception by cycles.
  *
  * <p>A mob's dose in a half-month is the sum over paddocks of share x strength x green share.
  * Supplement bought on top dilutes it. Half-months outside the plan are grazed as now.

@@ -1,16 +1,15 @@
 package swardcase.joining;
 
 import java.util.Arrays;
-import swardcase.joining.LinearProgramme.Solution;
 
 /**
  * The three ways of grazing that are compared: as now, simple avoidance, and the plan.
  *
- * <p>The plan starts from the programme whose cost of a paddock is the loss of a mob that spends
- * that half-month there and is on safe feed otherwise. The costs are then drawn again around the
- * answer, up to {@value #ROUNDS} times, because days on clover add up otherwise than in straight
- * lines. Every answer, and the two other ways, are put through the whole dose-response; the
- * cheapest is the plan. So the plan never costs more than the other two.
+ * <p>The plan starts from the order whose cost of a paddock is the loss of a mob that spends that
+ * half-month there and is on safe feed otherwise. The costs are then drawn again around the answer,
+ * up to {@value #ROUNDS} times, because days on clover add up otherwise than in straight lines.
+ * Every answer, and the two other ways, are put through the whole dose-response; the cheapest is
+ * the plan. So the plan never costs more than the other two.
  */
 final class Planner {
 
@@ -19,12 +18,14 @@ final class Planner {
   /** Preference for weaker clover where nothing else decides, as a share of the price of feed. */
   private static final double TIE = 1e-4;
 
+  /** What keeping groups apart may cost, as a share of what grazing as now costs. */
+  static final double MOST_TO_KEEP_APART = 0.05;
+
   private final JoiningCase setting;
   private final GrazingProblem problem;
   private final Losses losses;
   private final double[] strength;
   private final double[][][] linear;
-  private GrazingPlan programme;
 
   /** A planner for the farm with paddocks of these strengths. */
   Planner(JoiningCase setting, double[] strength) {
@@ -95,18 +96,10 @@ final class Planner {
       linear[g] = losses.chords(g, losses.safe(g));
     }
     for (int round = 0; round < rounds; round++) {
-      AlikePaddocks alike = AlikePaddocks.of(problem, strength, withTies(linear));
-      GrazingPlan next = new GrazingPlan(alike.problem(), alike.cost());
-      Solution solution = next.solve();
-      if (!solution.isOptimal()) {
-        break;
-      }
-      Grazing found = alike.ofEach(next.grazing(solution));
-      programme = programme == null ? next : programme;
+      Grazing found = inOrder(withTies(linear), false);
       boolean better = cost(found) < cost(best) - 1e-9;
       if (better) {
         best = found;
-        programme = next;
       } else if (round > 0) {
         break;
       }
@@ -115,6 +108,15 @@ final class Planner {
       }
     }
     return best;
+  }
+
+  /**
+   * A way that keeps groups apart, if it costs little more than the cheapest; else the cheapest.
+   */
+  Grazing keptApart(Grazing cheapest, Grazing asNow) {
+    Grazing apart = inOrder(withTies(linear), true);
+    double most = cost(cheapest) + MOST_TO_KEEP_APART * cost(asNow);
+    return cost(apart) <= Math.min(cost(asNow), most) ? apart : cheapest;
   }
 
   /** Half-way between the old costs and those at the new answer, so that answers do not swing. */
@@ -151,9 +153,28 @@ final class Planner {
     return money >= 1;
   }
 
-  /** The programme behind the plan: its size, and what more safe feed is worth. */
-  GrazingPlan programme() {
-    return programme;
+  /**
+   * What one more MJ of safe feed for a mob in a half-month would save: the dearest that it eats
+   * there, or the price where it eats bought feed.
+   */
+  double worthOfSafeMj(int mob, int k, Grazing grazing) {
+    double needMj = problem.pastureNeedMj[mob][k];
+    if (needMj <= 0) {
+      return 0;
+    }
+    double most = grazing.bought(mob, k) > 1e-9 ? problem.pricePerMj : 0;
+    for (int i = 0; i < problem.paddocks; i++) {
+      most = grazing.share(mob, k, i) > 1e-9 ? Math.max(most, linear[mob][k][i] / needMj) : most;
+    }
+    return most;
+  }
+
+  private Grazing inOrder(double[][][] cost, boolean apart) {
+    AlikePaddocks alike = AlikePaddocks.of(problem, strength, cost);
+    return alike.ofEach(
+        alike
+            .problem()
+            .inOrder(alike.cost(), alike.strength(), apart && alike.problem() == problem));
   }
 
   /**
@@ -169,14 +190,8 @@ final class Planner {
         }
       }
     }
-    AlikePaddocks alike = AlikePaddocks.of(problem, strength, withTies(cost));
-    GrazingPlan safe = new GrazingPlan(alike.problem(), alike.cost());
-    Solution solution = safe.solve();
+    Grazing grazing = inOrder(withTies(cost), false);
     double[] missing = new double[problem.halfMonths];
-    if (!solution.isOptimal()) {
-      return missing;
-    }
-    Grazing grazing = alike.ofEach(safe.grazing(solution));
     for (int k = 0; k < missing.length; k++) {
       missing[k] = problem.boughtMj(grazing, k);
     }

@@ -47,7 +47,7 @@ final class SafeFeedBuilder {
         plan.isShort() ? Optional.of(shortage()) : Optional.empty(),
         plan.isShort() ? Stream.of(Direction.values()).map(this::otherDate).toList() : List.of(),
         resow(),
-        plan.planCost(),
+        plan.leastCost(),
         from,
         tonnesPerMj > 0 ? plan.worthOfSafeMj(scarcest) / tonnesPerMj : 0,
         farm.supplement().pricePerTonne().likely());

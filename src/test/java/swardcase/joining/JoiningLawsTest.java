@@ -114,7 +114,7 @@ class JoiningLawsTest {
   }
 
   @Test
-  void planCost_whenAPaddockIsMadeSafe_neverRises() {
+  void leastCost_whenAPaddockIsMadeSafe_neverRises() {
     forAnyFarm(
         4,
         (farm, random) -> {

@@ -80,7 +80,7 @@ class JoiningPlanTest {
     double cost = planner.cost(planner.plan(asNow, avoiding));
     assertThat(cost).isLessThanOrEqualTo(planner.cost(asNow));
     assertThat(cost).isLessThanOrEqualTo(planner.cost(avoiding));
-    assertThat(cost).isCloseTo(plan.planCost(), within(1e-9));
+    assertThat(cost).isCloseTo(plan.leastCost(), within(1e-9));
   }
 
   @Test
@@ -108,7 +108,7 @@ class JoiningPlanTest {
   }
 
   @Test
-  void planCost_whenAnyPaddockIsMadeSafe_neverRises() {
+  void leastCost_whenAnyPaddockIsMadeSafe_neverRises() {
     for (int i = 0; i < setting.paddocks(); i += 3) {
       double[] strength = setting.strength.clone();
       strength[i] = 0;
@@ -234,7 +234,7 @@ class JoiningPlanTest {
     assertThat(plan.shortMj()).isPositive();
     assertThat(plan.shifts()).hasSize(1);
     assertThat(plan.shifts().get(0).daysLater()).isEqualTo(-28);
-    assertThat(plan.shifts().get(0).cost()).isLessThan(plan.planCost());
+    assertThat(plan.shifts().get(0).cost()).isLessThan(plan.leastCost());
     assertThat(plan.resown()).anyMatch(resown -> resown.freed() > 100);
   }
 
@@ -245,17 +245,13 @@ class JoiningPlanTest {
     }
   }
 
-  /** The sizes that the method page gives. */
-  @Test
-  void programme_ofTheRiskyFarm_hasTheSizeOfTheMethodPage() {
-    assertThat(plan.programmeSize()).isEqualTo("396 variables, 127 rows");
-  }
-
   @Test
   void lambs_ofEveryWay_areNoFewerThanNoneAndThePlanLosesFewest() {
+    double mayCost = Planner.MOST_TO_KEEP_APART * plan.lambMoney(Policy.AS_NOW).mean();
     for (Policy policy : Policy.values()) {
       assertThat(plan.lambs(policy).low()).isNotNegative();
-      assertThat(plan.saved(policy).mean()).isLessThanOrEqualTo(plan.saved(Policy.PLAN).mean());
+      assertThat(plan.saved(policy).mean())
+          .isLessThanOrEqualTo(plan.saved(Policy.PLAN).mean() + mayCost);
     }
     assertThat(plan.saved(Policy.AS_NOW).isExact()).isTrue();
   }
@@ -286,7 +282,7 @@ class JoiningPlanTest {
   @Test
   void plan_madeTwice_isTheSame() {
     JoiningPlan again = JoiningPlan.of(draws(model)).orElseThrow();
-    assertThat(again.planCost()).isEqualTo(plan.planCost());
+    assertThat(again.leastCost()).isEqualTo(plan.leastCost());
     assertThat(again.lambs(Policy.PLAN)).isEqualTo(plan.lambs(Policy.PLAN));
   }
 }
