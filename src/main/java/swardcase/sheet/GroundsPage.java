@@ -2,7 +2,9 @@ package swardcase.sheet;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import swardcase.chance.Range;
@@ -119,7 +121,11 @@ final class GroundsPage {
             Flow.LEFT,
             3);
     table.head();
-    for (HeldFixed number : report.heldFixed()) {
+    Map<String, List<HeldFixed>> byDoubt =
+        report.heldFixed().stream()
+            .collect(
+                Collectors.groupingBy(HeldFixed::doubt, LinkedHashMap::new, Collectors.toList()));
+    for (HeldFixed number : byDoubt.getOrDefault("", List.of())) {
       table.row(
           row(
               List.of(number.name(), Words.figures(number.least(), number.most())),
@@ -129,6 +135,23 @@ final class GroundsPage {
               number.setBy()));
     }
     flow.gap(4);
+    byDoubt.remove("");
+    byDoubt.forEach(
+        (doubt, numbers) ->
+            flow.paragraph(
+                Texts.get(
+                    "grounds.fixed.one",
+                    doubt,
+                    numbers.stream()
+                        .map(
+                            number -> Texts.get("grounds.fixed.of", number.name(), figures(number)))
+                        .collect(Collectors.joining("; "))),
+                Style.NOTE));
+  }
+
+  private static String figures(HeldFixed number) {
+    String figures = Words.figures(number.least(), number.most());
+    return number.unit().equals("-") ? figures : figures + " " + number.unit();
   }
 
   /** The sources of a row by their numbers in the list below the table. */
