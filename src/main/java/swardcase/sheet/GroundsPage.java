@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import swardcase.chance.Range;
@@ -121,10 +122,7 @@ final class GroundsPage {
             Flow.LEFT,
             3);
     table.head();
-    Map<String, List<HeldFixed>> byDoubt =
-        report.heldFixed().stream()
-            .collect(
-                Collectors.groupingBy(HeldFixed::doubt, LinkedHashMap::new, Collectors.toList()));
+    Map<String, List<HeldFixed>> byDoubt = grouped(report.heldFixed(), GroundsPage::doubt);
     for (HeldFixed number : byDoubt.getOrDefault("", List.of())) {
       table.row(
           row(
@@ -138,15 +136,30 @@ final class GroundsPage {
     byDoubt.remove("");
     byDoubt.forEach(
         (doubt, numbers) ->
-            flow.paragraph(
-                Texts.get(
-                    "grounds.fixed.one",
-                    doubt,
-                    numbers.stream()
-                        .map(
-                            number -> Texts.get("grounds.fixed.of", number.name(), figures(number)))
-                        .collect(Collectors.joining("; "))),
-                Style.NOTE));
+            flow.paragraph(Texts.get("grounds.fixed.one", doubt, byMark(numbers)), Style.NOTE));
+  }
+
+  /** What is drawn in place of a number; a number that the user set stands by itself. */
+  private static String doubt(HeldFixed number) {
+    return number.setBy() == SetBy.DEFAULT ? number.doubt() : "";
+  }
+
+  private static String byMark(List<HeldFixed> numbers) {
+    return grouped(numbers, number -> number.evidence().label()).entrySet().stream()
+        .map(of -> Texts.get("grounds.fixed.mark", of.getKey(), figures(of.getValue())))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String figures(List<HeldFixed> numbers) {
+    return numbers.stream()
+        .map(number -> Texts.get("grounds.fixed.of", number.name(), figures(number)))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static Map<String, List<HeldFixed>> grouped(
+      List<HeldFixed> numbers, Function<HeldFixed, String> by) {
+    return numbers.stream()
+        .collect(Collectors.groupingBy(by, LinkedHashMap::new, Collectors.toList()));
   }
 
   private static String figures(HeldFixed number) {
