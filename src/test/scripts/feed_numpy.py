@@ -26,7 +26,19 @@ def settings(farm, x):
         penalty=x[farm.at_leaf_area_penalty],
         met=x[farm.at_demand_multiplier] * (1 - x[farm.at_condition_deficit]),
         dry_loss=x[farm.at_dry_loss_multiplier],
+        dying=x[farm.at_green_dying_multiplier],
+        growth=x[farm.at_growth_multiplier],
+        green=eaten(farm, farm.green_eaten_digestibility, x[farm.at_green_digestibility], x),
+        dry=eaten(farm, farm.dry_standing_digestibility, x[farm.at_dry_selection], x),
     )
+
+
+def eaten(farm, digestibility, more, x):
+    """Intake relative to unlimited good feed, and MJ/kg DM, of what is eaten: [24, draw] each."""
+    d = np.clip(digestibility[:, None] + more, 0, 1)
+    quality = 1 - farm.intake_quality_slope * (farm.intake_quality_full - d) + farm.intake_legume * farm.farm_clover
+    energy = farm.forage_energy_slope * 100 * d + farm.forage_energy_intercept
+    return np.maximum(0, quality) * x[farm.at_intake_multiplier], np.maximum(0, energy)
 
 
 def usual(farm):
@@ -42,9 +54,10 @@ def usual(farm):
 def repeat(farm, feed, draw, season, w, o, near, green, dry):
     """Runs the year until it repeats itself, one lane for each (draw, season, w, o, start); near: one of very many."""
     factor = np.where(farm.winter[:, None], w, o)
-    grown_full = farm.growth[season].T * factor
+    grown_full = farm.growth[season].T * factor * feed.growth[draw]
     decay = 1 - np.sqrt(1 - np.minimum(1, farm.dry_lost_per_month[:, None] * feed.dry_loss))[:, draw]
-    dying = 1 - np.sqrt(1 - farm.dying_per_month)
+    dying = 1 - np.sqrt(1 - np.minimum(1, farm.dying_per_month[:, None] * feed.dying))[:, draw]
+    green_quality, green_mj, dry_quality, dry_mj = (of[:, draw] for of in (*feed.green, *feed.dry))
     appetite = farm.ewe_kg + farm.other_kg
     need = farm.ewe_mj + farm.other_mj
     bound, penalty, met = feed.bound[draw], feed.penalty[draw], feed.met[draw]
@@ -74,10 +87,10 @@ def repeat(farm, feed, draw, season, w, o, near, green, dry):
             b += green
             b *= per_kg
             filled = available(b, rise)
-            eaten_green = np.minimum(there, filled * (appetite[p] * farm.green_quality[p]))
+            eaten_green = np.minimum(there, filled * (appetite[p] * green_quality[p]))
             filled_dry, slope = available_and_slope(dry * per_kg, rise)
             hungry = np.maximum(0, 1 - filled)
-            hungry *= appetite[p] * farm.dry_quality[p]
+            hungry *= appetite[p] * dry_quality[p]
             filled_dry *= hungry
             slope *= hungry
             slope *= per_kg
@@ -92,11 +105,11 @@ def repeat(farm, feed, draw, season, w, o, near, green, dry):
             dry_more -= eaten_more
             dry_more *= 1 - decay[p]
             short = need[p] * met
-            short -= eaten_green * farm.green_mj_per_kg[p]
-            short -= eaten_dry * farm.dry_mj_per_kg[p]
+            short -= eaten_green * green_mj[p]
+            short -= eaten_dry * dry_mj[p]
             bought += np.maximum(0, short)
             eaten_more *= short > 0
-            eaten_more *= farm.dry_mj_per_kg[p]
+            eaten_more *= dry_mj[p]
             bought_more -= eaten_more
             eaten[0, p] = eaten_green
             eaten[1, p] = eaten_dry
@@ -119,7 +132,9 @@ def repeat(farm, feed, draw, season, w, o, near, green, dry):
             on = ~repeats
             lanes, green, dry = lanes[on], green[on], dry[on]
             bound, penalty, met = bound[on], penalty[on], met[on]
-            grown_full, decay = grown_full[:, on], decay[:, on]
+            grown_full, decay, dying = grown_full[:, on], decay[:, on], dying[:, on]
+            green_quality, green_mj = green_quality[:, on], green_mj[:, on]
+            dry_quality, dry_mj = dry_quality[:, on], dry_mj[:, on]
             eaten = np.empty((2, 24, len(lanes)))
     return out
 

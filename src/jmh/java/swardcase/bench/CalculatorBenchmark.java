@@ -15,6 +15,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import swardcase.farm.Farm;
 import swardcase.feed.EnergyMethod;
 import swardcase.feed.FeedBudget;
+import swardcase.feed.FeedNumber;
 import swardcase.feed.FeedParameters;
 import swardcase.feed.FeedRates;
 import swardcase.feed.FeedResult;
@@ -34,7 +35,7 @@ import swardcase.sward.SeedBankSettings;
 public class CalculatorBenchmark {
 
   private final double[] growth = new double[24];
-  private final FeedParameters parameters = new FeedParameters(0.03, 0.3, 800, 1, 1);
+  private FeedParameters parameters;
   private final RepeatingYear feedYear = new RepeatingYear();
   private final FeedResult usual = new FeedResult();
   private final double[] dose = new double[24];
@@ -54,6 +55,8 @@ public class CalculatorBenchmark {
         farm.mobs().stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
     StockDemand demand = StockDemand.of(farm, DemoFarms.tables(), EnergyMethod.SCA_1990, pregnant);
     budget = new FeedBudget(farm, demand, DemoFarms.tables());
+    parameters =
+        FeedParameters.likely(farm, DemoFarms.tables()).set(FeedNumber.LEAF_AREA_PENALTY, 0.3);
     rates = budget.rates(parameters, 1);
     Arrays.fill(growth, 1);
     budget.run(1, growth, rates, usual);

@@ -20,7 +20,6 @@ import swardcase.farm.Paddock;
 import swardcase.farm.PastureQuality;
 import swardcase.farm.ScanningBasis;
 import swardcase.feed.GrowthYear;
-import swardcase.feed.PastureIntake;
 import swardcase.feed.StockDemand;
 import swardcase.reproduction.FlockEffect;
 import swardcase.sward.SeedBank;
@@ -92,6 +91,11 @@ public final class FarmArrays {
             "feed.leaf-area-bound",
             "feed.demand-multiplier",
             "feed.dry-loss-multiplier",
+            "feed.growth-multiplier",
+            "feed.intake-multiplier",
+            "feed.green-digestibility",
+            "feed.dry-selection",
+            "feed.green-dying-multiplier",
             "oestrogen.d50",
             "oestrogen.steepness",
             "oestrogen.ramp-days",
@@ -218,16 +222,23 @@ public final class FarmArrays {
     }
     files.write("growth", growth, seasons, P);
     along("season_chance", seasons, s -> farm.feedYear().seasons().get(s).chance().likely());
-    PastureIntake intake = new PastureIntake(tables);
     along("days", P, HalfMonths::days);
     halfMonths("ewe_mj", demand::eweMjPerDay);
     halfMonths("other_mj", demand::otherMjPerDay);
     halfMonths("ewe_kg", demand::eweAppetiteKgDmPerDay);
     halfMonths("other_kg", demand::otherAppetiteKgDmPerDay);
-    quality("green_quality", q -> intake.quality(q.greenDigestibility(), farmClover));
-    quality("dry_quality", q -> intake.quality(q.dryDigestibility(), farmClover));
-    quality("green_mj_per_kg", q -> intake.energyMjPerKgDm(q.greenDigestibility()));
-    quality("dry_mj_per_kg", q -> intake.energyMjPerKgDm(q.dryDigestibility()));
+    quality("green_eaten_digestibility", PastureQuality::greenDigestibility);
+    quality("dry_standing_digestibility", PastureQuality::dryDigestibility);
+    number("farm_clover", farmClover);
+    for (String key :
+        List.of(
+            "intake-quality-full",
+            "intake-quality-slope",
+            "intake-legume",
+            "forage-energy-slope",
+            "forage-energy-intercept")) {
+      number(key.replace('-', '_'), tables.parameter("feed." + key).likely());
+    }
     quality("dying_per_month", PastureQuality::greenDyingPerMonth);
     quality("dry_lost_per_month", PastureQuality::dryLostPerMonth);
     number("availability_per_kg", tables.parameter("feed.intake-availability").likely());

@@ -13,7 +13,7 @@ import swardcase.tables.Tables;
  *
  * <pre>
  *   each half-month, in this order
- *   growth = district x index x multiplier x (1 - penalty (1 - green / bound))    below the bound
+ *   growth = district x index x level x multiplier x (1 - penalty (1 - green / bound))   below it
  *   eaten green = appetite x RA(green) x RQ(green)        at most the green there is
  *   eaten dry   = appetite x (1 - RA(green)) x RA(dry) x RQ(dry)      at most the dry there is
  *   died        = (green + growth - eaten green) x dying share
@@ -22,10 +22,11 @@ import swardcase.tables.Tables;
  * </pre>
  *
  * <p>RA and RQ are availability and quality of {@link PastureIntake}; green available is the mean
- * of before and after growth. A share m a month is 1 - (1 - m)^(1/2) a half-month. Stock eat what
- * they can, above their need too, and nothing is banked on their backs beyond the deficit. A
- * supplement does not lower what they graze: substitution is left out, so supplement is if anything
- * understated.
+ * of before and after growth. RQ and energy are those of what is eaten: of dry feed sheep pick
+ * better than the mean of what stands ({@link FeedNumber#DRY_SELECTION}). A share m a month is 1 -
+ * (1 - m)^(1/2) a half-month. Stock eat what they can, above their need too, and nothing is banked
+ * on their backs beyond the deficit. A supplement does not lower what they graze: substitution is
+ * left out, so supplement is if anything understated.
  *
  * <p>The year is run from 1 January, from the same start (no green, 2,000 kg dry) or from where
  * another year ended, until it repeats itself, or 100 years; {@link RepeatingYear} says when it
@@ -52,11 +53,10 @@ public final class FeedBudget {
   private final double[] otherMj = new double[P];
   private final double[] eweKg = new double[P];
   private final double[] otherKg = new double[P];
-  private final double[] greenQuality = new double[P];
-  private final double[] dryQuality = new double[P];
-  private final double[] greenMjPerKg = new double[P];
-  private final double[] dryMjPerKg = new double[P];
-  private final double[] dyingShare = new double[P];
+  private final double clover;
+  private final double[] greenDigestibility = new double[P];
+  private final double[] dryDigestibility = new double[P];
+  private final double[] dyingPerMonth = new double[P];
   private final double[] dryLostPerMonth = new double[P];
 
   /** Works out everything that no run changes. */
@@ -64,12 +64,12 @@ public final class FeedBudget {
     intake = new PastureIntake(tables);
     double areaHa = farm.areaHa();
     double index = 0;
-    double clover = 0;
+    double cloverShare = 0;
     for (Paddock paddock : farm.paddocks()) {
       index += paddock.areaHa() / areaHa * paddock.growthIndex().likely();
-      clover += paddock.areaHa() / areaHa * paddock.cloverShare().likely();
+      cloverShare += paddock.areaHa() / areaHa * paddock.cloverShare().likely();
     }
-    clover = Math.min(1, clover);
+    clover = Math.min(1, cloverShare);
     for (int p = 0; p < P; p++) {
       int month = p / 2;
       double days = HalfMonths.days(p);
@@ -82,11 +82,9 @@ public final class FeedBudget {
       eweKg[p] = demand.eweAppetiteKgDmPerDay(p) * days / areaHa;
       otherKg[p] = demand.otherAppetiteKgDmPerDay(p) * days / areaHa;
       PastureQuality quality = farm.feedYear().quality().get(month);
-      greenQuality[p] = intake.quality(quality.greenDigestibility(), clover);
-      dryQuality[p] = intake.quality(quality.dryDigestibility(), clover);
-      greenMjPerKg[p] = intake.energyMjPerKgDm(quality.greenDigestibility());
-      dryMjPerKg[p] = intake.energyMjPerKgDm(quality.dryDigestibility());
-      dyingShare[p] = perHalfMonth(quality.greenDyingPerMonth());
+      greenDigestibility[p] = quality.greenDigestibility();
+      dryDigestibility[p] = quality.dryDigestibility();
+      dyingPerMonth[p] = quality.greenDyingPerMonth();
       dryLostPerMonth[p] = quality.dryLostPerMonth();
     }
   }
@@ -107,23 +105,31 @@ public final class FeedBudget {
     if (!(eweMultiplier >= 0 && eweMultiplier < Double.POSITIVE_INFINITY)) {
       Check.notNegative(eweMultiplier, "multiplier of ewes");
     }
-    rates.leafAreaBoundKg = parameters.leafAreaBoundKgDmPerHa();
-    rates.growthOnBareGround = 1 - parameters.leafAreaPenalty();
-    rates.growthPerKg = parameters.leafAreaPenalty() / rates.leafAreaBoundKg;
-    double met = 1 - parameters.conditionDeficit();
+    double growthLevel = parameters.get(FeedNumber.GROWTH);
+    double penalty = parameters.get(FeedNumber.LEAF_AREA_PENALTY);
+    double intakeLevel = parameters.get(FeedNumber.INTAKE);
+    double demand = parameters.get(FeedNumber.DEMAND);
+    double met = 1 - parameters.get(FeedNumber.CONDITION_DEFICIT);
+    rates.leafAreaBoundKg = parameters.get(FeedNumber.LEAF_AREA_BOUND);
+    rates.growth = growthLevel;
+    rates.growthOnBareGround = growthLevel * (1 - penalty);
+    rates.growthPerKg = growthLevel * penalty / rates.leafAreaBoundKg;
     for (int p = 0; p < P; p++) {
       int at = p * FeedRates.NUMBERS;
-      double appetiteKg = eweMultiplier * eweKg[p] + otherKg[p];
-      double needMj = (eweMultiplier * eweMj[p] + otherMj[p]) * parameters.demandMultiplier();
-      double lostPerMonth = Math.min(1, dryLostPerMonth[p] * parameters.dryLossMultiplier());
-      rates.of[at + FeedRates.EATEN_GREEN_KG] = appetiteKg * greenQuality[p];
-      rates.of[at + FeedRates.EATEN_DRY_KG] = appetiteKg * dryQuality[p];
-      rates.of[at + FeedRates.DYING_SHARE] = dyingShare[p];
-      rates.of[at + FeedRates.DECAYING_SHARE] = perHalfMonth(lostPerMonth);
+      double appetiteKg = (eweMultiplier * eweKg[p] + otherKg[p]) * intakeLevel;
+      double needMj = (eweMultiplier * eweMj[p] + otherMj[p]) * demand;
+      double green = eaten(greenDigestibility[p] + parameters.get(FeedNumber.GREEN_DIGESTIBILITY));
+      double dry = eaten(dryDigestibility[p] + parameters.get(FeedNumber.DRY_SELECTION));
+      double dying = dyingPerMonth[p] * parameters.get(FeedNumber.GREEN_DYING);
+      double lost = dryLostPerMonth[p] * parameters.get(FeedNumber.DRY_LOSS);
+      rates.of[at + FeedRates.EATEN_GREEN_KG] = appetiteKg * intake.quality(green, clover);
+      rates.of[at + FeedRates.EATEN_DRY_KG] = appetiteKg * intake.quality(dry, clover);
+      rates.of[at + FeedRates.DYING_SHARE] = perHalfMonth(Math.min(1, dying));
+      rates.of[at + FeedRates.DECAYING_SHARE] = perHalfMonth(Math.min(1, lost));
+      rates.of[at + FeedRates.GREEN_MJ_PER_KG] = intake.energyMjPerKgDm(green);
+      rates.of[at + FeedRates.DRY_MJ_PER_KG] = intake.energyMjPerKgDm(dry);
       rates.of[at + FeedRates.NEED_MJ] = needMj;
       rates.of[at + FeedRates.NEED_MET_MJ] = needMj * met;
-      rates.of[at + FeedRates.GREEN_MJ_PER_KG] = greenMjPerKg[p];
-      rates.of[at + FeedRates.DRY_MJ_PER_KG] = dryMjPerKg[p];
     }
   }
 
@@ -215,10 +221,12 @@ public final class FeedBudget {
     double uneatenMore = 0;
     for (int p = 0; p < P; p++) {
       int at = p * FeedRates.NUMBERS;
-      double grown = fullGrowth[p] * multiplier[p];
-      if (green < rates.leafAreaBoundKg) {
-        grown *= rates.growthOnBareGround + green * rates.growthPerKg;
-      }
+      double grown =
+          fullGrowth[p]
+              * multiplier[p]
+              * (green < rates.leafAreaBoundKg
+                  ? rates.growthOnBareGround + green * rates.growthPerKg
+                  : rates.growth);
       double greenThere = green + grown;
       double greenFilled = greenThere > 0 ? intake.availability(green + grown / 2) : 0;
       double eatenGreen = of[at + FeedRates.EATEN_GREEN_KG] * greenFilled;
@@ -268,6 +276,11 @@ public final class FeedBudget {
       }
     }
     year.end(green, dry, dryMore, boughtInYear, boughtMore, uneaten, uneatenMore);
+  }
+
+  /** Digestibility of what is eaten stays a share. */
+  private static double eaten(double digestibility) {
+    return Math.max(0, Math.min(1, digestibility));
   }
 
   /** A share lost in a month, as the share lost in each of its halves: 0.75 becomes 0.5. */

@@ -10,81 +10,33 @@ import swardcase.tables.Tables;
  */
 public final class FeedParameters {
 
-  private double conditionDeficit;
-  private double leafAreaPenalty;
-  private double leafAreaBoundKgDmPerHa;
-  private double demandMultiplier;
-  private double dryLossMultiplier;
+  private static final FeedNumber[] NUMBERS = FeedNumber.values();
 
-  /** Takes five numbers, as {@link #set} does. */
-  public FeedParameters(
-      double conditionDeficit,
-      double leafAreaPenalty,
-      double leafAreaBoundKgDmPerHa,
-      double demandMultiplier,
-      double dryLossMultiplier) {
-    set(
-        conditionDeficit,
-        leafAreaPenalty,
-        leafAreaBoundKgDmPerHa,
-        demandMultiplier,
-        dryLossMultiplier);
-  }
+  private final double[] values = new double[NUMBERS.length];
+
+  private FeedParameters() {}
 
   /** The likely values of farm and tables. */
   public static FeedParameters likely(Farm farm, Tables tables) {
-    return new FeedParameters(
-        farm.management().conditionDeficit().likely(),
-        tables.parameter("feed.leaf-area-penalty").likely(),
-        tables.parameter("feed.leaf-area-bound").likely(),
-        tables.parameter("feed.demand-multiplier").likely(),
-        tables.parameter("feed.dry-loss-multiplier").likely());
+    FeedParameters likely = new FeedParameters();
+    for (FeedNumber number : NUMBERS) {
+      likely.set(
+          number,
+          number == FeedNumber.CONDITION_DEFICIT
+              ? farm.management().conditionDeficit().likely()
+              : tables.parameter(number.key()).likely());
+    }
+    return likely;
   }
 
-  /**
-   * Takes five numbers.
-   *
-   * @param conditionDeficit share of daily need the stock may take from their backs: 10 % is 0.10
-   * @param leafAreaPenalty share of growth lost on bare ground: 0.5 halves it
-   * @param leafAreaBoundKgDmPerHa green feed at and above which growth is full, kg DM/ha
-   * @param demandMultiplier factor on energy need, for the disagreement between energy systems
-   * @param dryLossMultiplier factor on the monthly loss of dry feed
-   */
-  public void set(
-      double conditionDeficit,
-      double leafAreaPenalty,
-      double leafAreaBoundKgDmPerHa,
-      double demandMultiplier,
-      double dryLossMultiplier) {
-    this.conditionDeficit = Check.inRange(conditionDeficit, 0, 1, "deficit carried by the ewes");
-    this.leafAreaPenalty = Check.inRange(leafAreaPenalty, 0, 1, "leaf-area penalty");
-    this.leafAreaBoundKgDmPerHa = Check.positive(leafAreaBoundKgDmPerHa, "leaf-area bound");
-    this.demandMultiplier = Check.inRange(demandMultiplier, 0, 10, "multiplier of demand");
-    this.dryLossMultiplier = Check.inRange(dryLossMultiplier, 0, 10, "multiplier of dry loss");
+  /** Takes one number, refused outside its limits. */
+  public FeedParameters set(FeedNumber number, double value) {
+    values[number.ordinal()] = Check.inRange(value, number.least(), number.most(), number.words());
+    return this;
   }
 
-  /** Share of daily need the stock may take from their backs. */
-  public double conditionDeficit() {
-    return conditionDeficit;
-  }
-
-  /** Share of growth lost on bare ground. */
-  public double leafAreaPenalty() {
-    return leafAreaPenalty;
-  }
-
-  /** Green feed at and above which growth is full, kg DM/ha. */
-  public double leafAreaBoundKgDmPerHa() {
-    return leafAreaBoundKgDmPerHa;
-  }
-
-  /** Factor on energy need. */
-  public double demandMultiplier() {
-    return demandMultiplier;
-  }
-
-  /** Factor on the monthly loss of dry feed. */
-  public double dryLossMultiplier() {
-    return dryLossMultiplier;
+  /** One number. */
+  public double get(FeedNumber number) {
+    return values[number.ordinal()];
   }
 }

@@ -24,6 +24,9 @@ public final class FeedRates {
   final double[] of = new double[HalfMonths.COUNT * NUMBERS];
   double leafAreaBoundKg;
 
+  /** Level of growth, a factor; at and above the bound. */
+  double growth;
+
   // Below the bound growth is this part of full growth, and so much more for each kg of green.
   double growthOnBareGround;
   double growthPerKg;

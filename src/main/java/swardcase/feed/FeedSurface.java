@@ -1,7 +1,6 @@
 package swardcase.feed;
 
 import java.util.Arrays;
-import java.util.List;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
@@ -24,7 +23,7 @@ import swardcase.tables.Tables;
  */
 public final class FeedSurface {
 
-  private static final String CONDITION_DEFICIT = "farm.condition-deficit";
+  private static final FeedNumber[] NUMBERS = FeedNumber.values();
   private static final String MOST_EWE_INCREASE = "farm.most-ewe-increase";
   private static final double[] OTHER = {0.4, 0.7, 0.85, 0.9, 0.95, 0.975, 1.0, 1.05};
   private static final double[] BELOW = {0.35, 0.6, 0.75, 0.87, 0.94, 0.97};
@@ -35,11 +34,7 @@ public final class FeedSurface {
   private final double[] chance;
   private final boolean[] winterMask;
   private final double ewesPerHa;
-  private final int conditionDeficit;
-  private final int leafAreaPenalty;
-  private final int leafAreaBound;
-  private final int demandMultiplier;
-  private final int dryLossMultiplier;
+  private final int[] places = new int[NUMBERS.length];
   private final int mostEweIncrease;
   private final boolean runMoreEwes;
 
@@ -51,8 +46,8 @@ public final class FeedSurface {
   private final FeedRates rates;
   private final FeedRates ratesOfMore;
   private final RepeatingYear result = new RepeatingYear();
-  private final double[] key = new double[7];
-  private final double[] lastKey = new double[7];
+  private final double[] key = new double[NUMBERS.length + 2];
+  private final double[] lastKey = new double[key.length];
   private final FeedParameters parameters;
   private final FeedResult[] usual;
   private final FeedResult[] now;
@@ -63,14 +58,12 @@ public final class FeedSurface {
 
   /** Enters the uncertain numbers of the feed budget. */
   public static void enter(UncertainNumbers.Builder numbers, Farm farm, Tables tables) {
-    numbers.add(CONDITION_DEFICIT, farm.management().conditionDeficit());
-    for (String key :
-        List.of(
-            "feed.leaf-area-penalty",
-            "feed.leaf-area-bound",
-            "feed.demand-multiplier",
-            "feed.dry-loss-multiplier")) {
-      numbers.add(key, tables.parameter(key));
+    for (FeedNumber number : NUMBERS) {
+      numbers.add(
+          number.key(),
+          number == FeedNumber.CONDITION_DEFICIT
+              ? farm.management().conditionDeficit()
+              : tables.parameter(number.key()));
     }
     numbers.add(MOST_EWE_INCREASE, farm.management().mostEweIncrease());
   }
@@ -94,11 +87,9 @@ public final class FeedSurface {
             .toArray();
     winterMask = year.winterMask();
     ewesPerHa = farm.ewesJoined() / areaHa;
-    conditionDeficit = numbers.place(CONDITION_DEFICIT);
-    leafAreaPenalty = numbers.place("feed.leaf-area-penalty");
-    leafAreaBound = numbers.place("feed.leaf-area-bound");
-    demandMultiplier = numbers.place("feed.demand-multiplier");
-    dryLossMultiplier = numbers.place("feed.dry-loss-multiplier");
+    for (FeedNumber number : NUMBERS) {
+      places[number.ordinal()] = numbers.place(number.key());
+    }
     mostEweIncrease = numbers.place(MOST_EWE_INCREASE);
     this.runMoreEwes = runMoreEwes && farm.ewesJoined() > 0;
     lastKey[0] = Double.NaN;
@@ -124,19 +115,13 @@ public final class FeedSurface {
 
   /** Takes the numbers of a run; {@code winterNow} is {@code w} of the farm as it stands. */
   public void set(double[] x, double winterNow) {
-    parameters.set(
-        x[conditionDeficit],
-        x[leafAreaPenalty],
-        x[leafAreaBound],
-        x[demandMultiplier],
-        x[dryLossMultiplier]);
-    key[0] = winterNow;
-    key[1] = x[conditionDeficit];
-    key[2] = x[leafAreaPenalty];
-    key[3] = x[leafAreaBound];
-    key[4] = x[demandMultiplier];
-    key[5] = x[dryLossMultiplier];
-    key[6] = x[mostEweIncrease];
+    for (FeedNumber number : NUMBERS) {
+      int of = number.ordinal();
+      key[of] = x[places[of]];
+      parameters.set(number, key[of]);
+    }
+    key[NUMBERS.length] = winterNow;
+    key[NUMBERS.length + 1] = x[mostEweIncrease];
     if (Arrays.equals(key, lastKey)) {
       return;
     }

@@ -18,8 +18,9 @@ import swardcase.farm.SeasonGrowth;
 import swardcase.outcome.FarmModel;
 
 /**
- * A number that no draw moves: what the tables say of animals and pasture, taken as it is. Such
- * numbers bear on the answer like the others, so they are printed with their marks.
+ * A number that no draw moves by itself: what the tables say of animals and pasture. Such numbers
+ * bear on the answer like the others, so they are printed with their marks. For most of them one
+ * number of their equation is drawn, because coefficients fitted together do not err alone.
  *
  * @param name what it is
  * @param least the number; of numbers that go by month, the least
@@ -28,6 +29,8 @@ import swardcase.outcome.FarmModel;
  * @param evidence how well it is supported; of several rows, the weakest
  * @param source keys into the sources table, or blank
  * @param setBy who set it
+ * @param doubt the number that is drawn for the error of this one, with others of the same
+ *     equation; blank if none is
  */
 public record HeldFixed(
     String name,
@@ -36,7 +39,8 @@ public record HeldFixed(
     String unit,
     Evidence evidence,
     String source,
-    SetBy setBy) {
+    SetBy setBy,
+    String doubt) {
 
   /** Rows that stand in for what a farm does not tell; the farm's own numbers are inputs. */
   private static final String OF_THE_FARM = "default.";
@@ -62,17 +66,33 @@ public record HeldFixed(
             });
     for (SeasonGrowth season : model.farm().feedYear().seasons()) {
       all.add(of(season.chance()));
-      all.add(growth(season));
+      all.add(growth(season, doubt(model, "feed.growth-multiplier")));
     }
     List<PastureQuality> quality = model.farm().feedYear().quality();
     all.add(
         byMonth(
-            "digestibility of green feed, by month", quality, PastureQuality::greenDigestibility));
+            "digestibility of green feed, by month",
+            quality,
+            PastureQuality::greenDigestibility,
+            doubt(model, "feed.green-digestibility")));
     all.add(
-        byMonth("digestibility of dry feed, by month", quality, PastureQuality::dryDigestibility));
+        byMonth(
+            "digestibility of dry feed, by month",
+            quality,
+            PastureQuality::dryDigestibility,
+            doubt(model, "feed.dry-selection")));
     all.add(
-        byMonth("green feed that dies in a month", quality, PastureQuality::greenDyingPerMonth));
-    all.add(byMonth("dry feed that decays in a month", quality, PastureQuality::dryLostPerMonth));
+        byMonth(
+            "green feed that dies in a month",
+            quality,
+            PastureQuality::greenDyingPerMonth,
+            doubt(model, "feed.green-dying-multiplier")));
+    all.add(
+        byMonth(
+            "dry feed that decays in a month",
+            quality,
+            PastureQuality::dryLostPerMonth,
+            doubt(model, "feed.dry-loss-multiplier")));
     return List.copyOf(all);
   }
 
@@ -84,11 +104,16 @@ public record HeldFixed(
         number.unit(),
         number.evidence(),
         number.source(),
-        number.setBy());
+        number.setBy(),
+        number.doubt());
+  }
+
+  private static String doubt(FarmModel model, String key) {
+    return model.tables().parameter(key).name();
   }
 
   /** A sum of rough numbers, to two figures. */
-  private static HeldFixed growth(SeasonGrowth season) {
+  private static HeldFixed growth(SeasonGrowth season, String doubt) {
     double year = 0;
     for (int p = 0; p < HalfMonths.COUNT; p++) {
       year += season.growthKgDmPerHaPerDay().get(p / 2) * HalfMonths.days(p);
@@ -102,11 +127,12 @@ public record HeldFixed(
         "kg DM/ha",
         season.evidence(),
         season.source(),
-        season.setBy());
+        season.setBy(),
+        doubt);
   }
 
   private static HeldFixed byMonth(
-      String name, List<PastureQuality> months, ToDoubleFunction<PastureQuality> of) {
+      String name, List<PastureQuality> months, ToDoubleFunction<PastureQuality> of, String doubt) {
     var values = months.stream().mapToDouble(of).summaryStatistics();
     return new HeldFixed(
         name,
@@ -119,6 +145,7 @@ public record HeldFixed(
             .filter(source -> !source.isBlank())
             .distinct()
             .collect(Collectors.joining(";")),
-        SetBy.DEFAULT);
+        SetBy.DEFAULT,
+        doubt);
   }
 }

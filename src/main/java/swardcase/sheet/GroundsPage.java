@@ -2,7 +2,10 @@ package swardcase.sheet;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import swardcase.chance.Range;
@@ -119,7 +122,8 @@ final class GroundsPage {
             Flow.LEFT,
             3);
     table.head();
-    for (HeldFixed number : report.heldFixed()) {
+    Map<String, List<HeldFixed>> byDoubt = grouped(report.heldFixed(), GroundsPage::doubt);
+    for (HeldFixed number : byDoubt.getOrDefault("", List.of())) {
       table.row(
           row(
               List.of(number.name(), Words.figures(number.least(), number.most())),
@@ -129,6 +133,38 @@ final class GroundsPage {
               number.setBy()));
     }
     flow.gap(4);
+    byDoubt.remove("");
+    byDoubt.forEach(
+        (doubt, numbers) ->
+            flow.paragraph(Texts.get("grounds.fixed.one", doubt, byMark(numbers)), Style.NOTE));
+  }
+
+  /** What is drawn in place of a number; a number that the user set stands by itself. */
+  private static String doubt(HeldFixed number) {
+    return number.setBy() == SetBy.DEFAULT ? number.doubt() : "";
+  }
+
+  private static String byMark(List<HeldFixed> numbers) {
+    return grouped(numbers, number -> number.evidence().label()).entrySet().stream()
+        .map(of -> Texts.get("grounds.fixed.mark", of.getKey(), figures(of.getValue())))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String figures(List<HeldFixed> numbers) {
+    return numbers.stream()
+        .map(number -> Texts.get("grounds.fixed.of", number.name(), figures(number)))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static Map<String, List<HeldFixed>> grouped(
+      List<HeldFixed> numbers, Function<HeldFixed, String> by) {
+    return numbers.stream()
+        .collect(Collectors.groupingBy(by, LinkedHashMap::new, Collectors.toList()));
+  }
+
+  private static String figures(HeldFixed number) {
+    String figures = Words.figures(number.least(), number.most());
+    return number.unit().equals("-") ? figures : figures + " " + number.unit();
   }
 
   /** The sources of a row by their numbers in the list below the table. */

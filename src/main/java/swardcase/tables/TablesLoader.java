@@ -139,6 +139,7 @@ public final class TablesLoader {
         double any = Double.POSITIVE_INFINITY;
         Optional<Range> range = cells.range("low", "likely", "high", -any, any);
         row.assumption(name, range, unit, "evidence", "source")
+            .map(number -> number.withDoubt(cells.findText("doubt").orElse("")))
             .ifPresent(
                 number -> {
                   if (parameters.putIfAbsent(key, number) != null) {

@@ -60,8 +60,8 @@ class TablesCommandTest {
     Files.writeString(
         folder.resolve("feed-parameters.csv"),
         """
-        key,name,low,likely,high,unit,evidence,source,note
-        feed.grazing-terrain,terrain,0.9,0.9,0.9,-,inferred,,mine
+        key,name,low,likely,high,unit,evidence,source,doubt,note
+        feed.grazing-terrain,terrain,0.9,0.9,0.9,-,inferred,,,mine
         """);
 
     Ran ran = Ran.command("decide", "demo-data/current-farm", "--tables", folder);

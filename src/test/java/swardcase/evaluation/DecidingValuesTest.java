@@ -45,7 +45,7 @@ class DecidingValuesTest {
       Written by `mvn -q test -Dtest=DecidingValuesTest -Ddeciding=true`, which takes ten minutes to half an hour. Every number of `tables/` goes alone to the
       ends of its range, a number without a range a tenth down and up, and the farm is read, valued and planned again at likely values. Of each farm
       the ten stand here that move the net present value of some action on some paddock most, as a share of what the action costs. *Planned otherwise* counts the paddocks in which something else is then planned, be it by a plan of nearly equal value. *On the sheet as*
-      says whether the sheet prints the number with its mark among those that draws move, or among those held fixed. The source of each stands in its table
+      says whether the sheet prints the number with its mark among those that draws move, or among those held fixed; *as* names the one number that is drawn in place of it and others of its equation ([why](method/chance.md#what-is-held-fixed-and-why)). The source of each stands in its table
       (`swardcase tables dose-response`); sums of the farm's own stand in no table. See [evaluation](evaluation.md) for what this means.
       """;
 
@@ -252,7 +252,16 @@ class DecidingValuesTest {
     text.append("|---|---|---|---|---|---|\n");
     counts(text, "moves an action by more than 5 % of its cost", effects, e -> e.share() > LIMIT);
     counts(text, "something else is planned", effects, e -> !e.otherChoice().isEmpty());
-    counts(text, "either, and printed as held fixed: no draw moves it", effects, e -> !e.printed());
+    counts(
+        text,
+        "either, and another is drawn in place of its equation",
+        effects,
+        e -> !e.printed() && !e.change().factor().isEmpty());
+    counts(
+        text,
+        "either, and held fixed: no draw moves it",
+        effects,
+        e -> !e.printed() && e.change().factor().isEmpty());
     return text.toString();
   }
 
@@ -295,7 +304,11 @@ class DecidingValuesTest {
                   100 * effect.share(),
                   effect.where(),
                   effect.otherChoice().size(),
-                  effect.printed() ? "drawn" : "held fixed"));
+                  effect.printed() ? "drawn" : fixed(effect.change().factor())));
     }
+  }
+
+  private static String fixed(String factor) {
+    return factor.isEmpty() ? "held fixed" : "as " + factor;
   }
 }

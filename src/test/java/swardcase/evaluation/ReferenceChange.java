@@ -21,6 +21,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param evidence mark of the row
  * @param low rows of the table with the number at its low end
  * @param high the same at its high end
+ * @param factor name of the number that is drawn in place of this one and others; blank if none is
  */
 record ReferenceChange(
     String file,
@@ -28,7 +29,8 @@ record ReferenceChange(
     String range,
     String evidence,
     List<Map<String, String>> low,
-    List<Map<String, String>> high) {
+    List<Map<String, String>> high,
+    String factor) {
 
   private static final Path TABLES = Path.of("tables");
   private static final double TENTH = 0.1;
@@ -45,6 +47,16 @@ record ReferenceChange(
           "cultivars.csv",
           "supplements.csv",
           "dry-stock.csv");
+
+  /**
+   * What is drawn in place of a column of pasture-quality.csv; growth is for those of a district.
+   */
+  private static final Map<String, String> FACTORS =
+      Map.of(
+          "green_digestibility_percent", "feed.green-digestibility",
+          "dry_digestibility_percent", "feed.dry-selection",
+          "green_dying_percent_per_month", "feed.green-dying-multiplier",
+          "dry_lost_percent_per_month", "feed.dry-loss-multiplier");
 
   /** Tables of which a farm uses some rows only, and the column with the row's name. */
   private static final Map<String, String> NAMES =
@@ -100,7 +112,8 @@ record ReferenceChange(
         exact ? plain(likely) + " ± 10 %" : plain(low) + " to " + plain(high),
         mark(row, column),
         List.of(with(row, columns, value -> exact ? likely * (1 - TENTH) : low)),
-        List.of(with(row, columns, value -> exact ? likely * (1 + TENTH) : high)));
+        List.of(with(row, columns, value -> exact ? likely * (1 + TENTH) : high)),
+        file.equals("feed-parameters.csv") ? row.get("doubt") : "");
   }
 
   private static ReferenceChange ofColumn(
@@ -114,7 +127,16 @@ record ReferenceChange(
         rows.stream().map(row -> with(row, List.of(column), v -> v * (1 - TENTH))).toList(),
         rows.stream()
             .map(row -> with(row, List.of(column), v -> Math.min(most, v * (1 + TENTH))))
-            .toList());
+            .toList(),
+        nameOf(FACTORS.getOrDefault(column, "feed.growth-multiplier")));
+  }
+
+  private static String nameOf(String key) {
+    return PublishedRows.rows(TABLES.resolve("feed-parameters.csv")).stream()
+        .filter(row -> row.get("key").equals(key))
+        .findFirst()
+        .orElseThrow()
+        .get("name");
   }
 
   private static String name(String file, Map<String, String> row, String column) {

@@ -28,7 +28,7 @@ class FeedBudgetLawsTest {
 
     static Case random(SplittableRandom random) {
       FeedParameters parameters =
-          new FeedParameters(
+          FeedFixtures.parameters(
               random.nextDouble(0, 0.2),
               random.nextDouble(0, 0.8),
               random.nextDouble(500, 1000),
@@ -38,7 +38,15 @@ class FeedBudgetLawsTest {
       for (int p = 0; p < growth.length; p++) {
         growth[p] = random.nextDouble(0.5, 1.2);
       }
-      return new Case(RandomFarms.any(random), parameters, growth, random.nextInt(3));
+      Farm farm = RandomFarms.any(random);
+      int season = random.nextInt(3);
+      parameters
+          .set(FeedNumber.GROWTH, random.nextDouble(0.85, 1.15))
+          .set(FeedNumber.INTAKE, random.nextDouble(0.85, 1.15))
+          .set(FeedNumber.GREEN_DIGESTIBILITY, random.nextDouble(-0.04, 0.03))
+          .set(FeedNumber.DRY_SELECTION, random.nextDouble(0, 0.1))
+          .set(FeedNumber.GREEN_DYING, random.nextDouble(0.7, 1.4));
+      return new Case(farm, parameters, growth, season);
     }
 
     FeedResult run(double growthFactor, double eweMultiplier) {
@@ -207,7 +215,7 @@ class FeedBudgetLawsTest {
           for (int p = 0; p < HalfMonths.COUNT; p++) {
             double other = demand.otherMjPerDay(p) * HalfMonths.days(p) / any.farm().areaHa();
             assertThat(r.demandMjPerHa[p])
-                .isCloseTo(other * any.parameters().demandMultiplier(), within(ROUNDING));
+                .isCloseTo(other * any.parameters().get(FeedNumber.DEMAND), within(ROUNDING));
           }
         });
   }

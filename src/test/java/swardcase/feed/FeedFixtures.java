@@ -232,6 +232,22 @@ final class FeedFixtures {
     return StockDemand.of(farm, tables, EnergyMethod.SCA_1990, pregnant);
   }
 
+  /** Five numbers of a run; what is eaten and grown is as the tables have it. */
+  static FeedParameters parameters(
+      double conditionDeficit,
+      double leafAreaPenalty,
+      double leafAreaBoundKg,
+      double demand,
+      double dryLoss) {
+    return FeedParameters.likely(farm(330), tables())
+        .set(FeedNumber.CONDITION_DEFICIT, conditionDeficit)
+        .set(FeedNumber.LEAF_AREA_PENALTY, leafAreaPenalty)
+        .set(FeedNumber.LEAF_AREA_BOUND, leafAreaBoundKg)
+        .set(FeedNumber.DEMAND, demand)
+        .set(FeedNumber.DRY_LOSS, dryLoss)
+        .set(FeedNumber.DRY_SELECTION, 0);
+  }
+
   static FeedResult run(Farm farm, double[] growthMultiplier, double eweMultiplier) {
     Tables tables = tables();
     FeedResult result = new FeedResult();

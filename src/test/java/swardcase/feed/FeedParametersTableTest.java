@@ -59,6 +59,26 @@ class FeedParametersTableTest {
             "feed.leaf-area-penalty",
             "feed.leaf-area-bound",
             "feed.demand-multiplier",
-            "feed.dry-loss-multiplier");
+            "feed.dry-loss-multiplier",
+            "feed.growth-multiplier",
+            "feed.intake-multiplier",
+            "feed.green-digestibility",
+            "feed.dry-selection",
+            "feed.green-dying-multiplier");
+  }
+
+  @Test
+  void numberWithoutARange_isDrawnWithItsEquation_orSaysWhyItIsFixed() {
+    List<String> drawn = new ArrayList<>();
+    for (Map<String, String> row : ROWS) {
+      if (PublishedRows.number(row, "low") < PublishedRows.number(row, "high")) {
+        drawn.add(row.get("name"));
+      }
+    }
+    for (Map<String, String> row : ROWS) {
+      if (!drawn.contains(row.get("name")) && !row.get("note").contains("Fixed: ")) {
+        assertThat(drawn).as(row.get("key")).contains(row.get("doubt"));
+      }
+    }
   }
 }

@@ -25,13 +25,6 @@ class FeedSurfaceTest {
   /** Pools of the grid end a year within 0.001 kg of where they began it: some hundredths of MJ. */
   private static final Offset<Double> NEAR = within(0.05);
 
-  private static final List<String> NUMBERS =
-      List.of(
-          "feed.leaf-area-penalty",
-          "feed.leaf-area-bound",
-          "feed.demand-multiplier",
-          "feed.dry-loss-multiplier");
-
   /** A farm with a surface and with the budget beside it. */
   private static final class Case {
 
@@ -66,9 +59,10 @@ class FeedSurfaceTest {
     }
 
     FeedResult run(int season, double w, double o, double ewes) {
-      double deficit = x[inputs.place("farm.condition-deficit")];
-      double[] of = NUMBERS.stream().mapToDouble(this::number).toArray();
-      FeedParameters parameters = new FeedParameters(deficit, of[0], of[1], of[2], of[3]);
+      FeedParameters parameters = FeedParameters.likely(farm, TABLES);
+      for (FeedNumber number : FeedNumber.values()) {
+        parameters.set(number, number(number.key()));
+      }
       double[] multiplier = new double[HalfMonths.COUNT];
       for (int p = 0; p < multiplier.length; p++) {
         multiplier[p] = year.isWinter(p) ? w : o;

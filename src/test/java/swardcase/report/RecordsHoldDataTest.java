@@ -67,6 +67,7 @@ class RecordsHoldDataTest {
           "HeldFixed.name",
           "HeldFixed.unit",
           "HeldFixed.source",
+          "HeldFixed.doubt",
           "Source.key",
           "Source.citation",
           "Source.url",

@@ -282,7 +282,7 @@ final class SampleParts {
 
   static List<HeldFixed> heldFixed() {
     return List.of(
-        new HeldFixed("length of pregnancy", 150, 150, "d", Evidence.MEMORY, "", SetBy.DEFAULT),
+        new HeldFixed("length of pregnancy", 150, 150, "d", Evidence.MEMORY, "", SetBy.DEFAULT, ""),
         new HeldFixed(
             "digestibility of green feed, by month",
             0.5,
@@ -290,6 +290,7 @@ final class SampleParts {
             "fraction",
             Evidence.INFERRED,
             "",
-            SetBy.USER));
+            SetBy.USER,
+            "digestibility of green feed above that of the table"));
   }
 }

@@ -108,7 +108,7 @@ class TablesLoaderTest {
           action-costs.csv|every year,yes|every year,maybe|own_labour: must be one of: no, yes; found 'maybe'
           action-costs.csv|45,80,110|-45,80,110|low_per_ha: must be from 0 to 100000; found '-45'
           sources.csv|\\nafrc-1993,|\\nAFRC 1993,|key: must be small letters and digits with single hyphens; found 'AFRC 1993'
-          feed-parameters.csv|evidence,source,note|evidence,source,remark|remark: is not a column of this table
+          feed-parameters.csv|evidence,source,doubt,note|evidence,source,doubt,remark|remark: is not a column of this table
           """)
   void load_withOneFault_refusesAllAndNamesIt(String file, String from, String to, String message)
       throws IOException {
