@@ -56,7 +56,7 @@ def repeat(farm, feed, draw, season, w, o, near, green, dry):
     factor = np.where(farm.winter[:, None], w, o)
     grown_full = farm.growth[season].T * factor * feed.growth[draw]
     decay = 1 - np.sqrt(1 - np.minimum(1, farm.dry_lost_per_month[:, None] * feed.dry_loss))[:, draw]
-    dying = 1 - np.sqrt(1 - np.minimum(1, farm.dying_per_month[:, None] * feed.dying))[:, draw]
+    dying = 1 - ((1 - farm.dying_per_month[:, None]) ** (feed.dying / 2))[:, draw]
     green_quality, green_mj, dry_quality, dry_mj = (of[:, draw] for of in (*feed.green, *feed.dry))
     appetite = farm.ewe_kg + farm.other_kg
     need = farm.ewe_mj + farm.other_mj

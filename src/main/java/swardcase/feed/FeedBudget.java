@@ -120,11 +120,11 @@ public final class FeedBudget {
       double needMj = (eweMultiplier * eweMj[p] + otherMj[p]) * demand;
       double green = eaten(greenDigestibility[p] + parameters.get(FeedNumber.GREEN_DIGESTIBILITY));
       double dry = eaten(dryDigestibility[p] + parameters.get(FeedNumber.DRY_SELECTION));
-      double dying = dyingPerMonth[p] * parameters.get(FeedNumber.GREEN_DYING);
       double lost = dryLostPerMonth[p] * parameters.get(FeedNumber.DRY_LOSS);
       rates.of[at + FeedRates.EATEN_GREEN_KG] = appetiteKg * intake.quality(green, clover);
       rates.of[at + FeedRates.EATEN_DRY_KG] = appetiteKg * intake.quality(dry, clover);
-      rates.of[at + FeedRates.DYING_SHARE] = perHalfMonth(Math.min(1, dying));
+      rates.of[at + FeedRates.DYING_SHARE] =
+          1 - Math.pow(1 - dyingPerMonth[p], parameters.get(FeedNumber.GREEN_DYING) / 2);
       rates.of[at + FeedRates.DECAYING_SHARE] = perHalfMonth(Math.min(1, lost));
       rates.of[at + FeedRates.GREEN_MJ_PER_KG] = intake.energyMjPerKgDm(green);
       rates.of[at + FeedRates.DRY_MJ_PER_KG] = intake.energyMjPerKgDm(dry);

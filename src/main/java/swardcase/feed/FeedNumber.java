@@ -24,7 +24,7 @@ public enum FeedNumber {
   GREEN_DIGESTIBILITY("feed.green-digestibility", "rise of green digestibility", -1, 1),
   /** Digestibility of the dry feed that is eaten above that of what stands. */
   DRY_SELECTION("feed.dry-selection", "selection of dry feed", -1, 1),
-  /** Factor on the monthly dying of green feed. */
+  /** How fast green feed dies relative to the table: 1 - 0.1^0.7 = 80 % a month in place of 90. */
   GREEN_DYING("feed.green-dying-multiplier", "multiplier of green dying", 0, 10);
 
   private final String key;

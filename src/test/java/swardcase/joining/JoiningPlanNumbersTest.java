@@ -57,7 +57,7 @@ class JoiningPlanNumbersTest {
     return FarmCopy.of(risky)
         .paddocks(kept.stream().map(i -> risky.paddocks().get(i)).toList())
         .mobs(
-            List.of(FarmCopy.mob(risky.mobs().get(0), 400), FarmCopy.mob(risky.mobs().get(1), 120)))
+            List.of(FarmCopy.mob(risky.mobs().get(0), 600), FarmCopy.mob(risky.mobs().get(1), 180)))
         .otherStock(risky.otherStock().stream().map(JoiningPlanNumbersTest::notInMay).toList())
         .build();
   }
