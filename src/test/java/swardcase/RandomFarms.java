@@ -183,6 +183,7 @@ public final class RandomFarms {
               type,
               exactly("chance of a season", type == SeasonType.AVERAGE ? 0.5 : 0.25),
               district.growthKgDmPerHaPerDay().stream().map(growth -> growth * factor).toList(),
+              district.breakMoves(type),
               Evidence.FARM,
               "",
               SetBy.USER));

@@ -2,6 +2,7 @@ package swardcase.feed;
 
 import java.util.List;
 import swardcase.check.Check;
+import swardcase.farm.AutumnBreak;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Paddock;
@@ -20,6 +21,10 @@ import swardcase.tables.Tables;
  *   decayed     = (dry - eaten dry) x loss share;   dry then gains what died
  *   bought      = need x multiplier x (1 - deficit) - energy eaten, if above 0
  * </pre>
+ *
+ * <p>Where the break of a season moves, all that follows from it moves: growth, quality and energy
+ * of feed, what dies and what decays ({@link AutumnBreak}); need does not, nor do the months of
+ * winter.
  *
  * <p>RA and RQ are availability and quality of {@link PastureIntake}; green available is the mean
  * of before and after growth. A share m a month is 1 - (1 - m)^(1/2) a half-month. Stock eat what
@@ -47,7 +52,9 @@ public final class FeedBudget {
   private static final double START_DRY_KG = 2000;
 
   private final PastureIntake intake;
-  private final double[][] growth = new double[3][P];
+  private final AutumnBreak usualBreak;
+  private final double[][] growthPerDay = new double[3][P];
+  private final double farmIndex;
   private final double[] eweMj = new double[P];
   private final double[] otherMj = new double[P];
   private final double[] eweKg = new double[P];
@@ -70,12 +77,14 @@ public final class FeedBudget {
       clover += paddock.areaHa() / areaHa * paddock.cloverShare().likely();
     }
     clover = Math.min(1, clover);
+    farmIndex = index;
+    usualBreak = farm.feedYear().usualBreak();
     for (int p = 0; p < P; p++) {
       int month = p / 2;
       double days = HalfMonths.days(p);
-      for (int season = 0; season < growth.length; season++) {
+      for (int season = 0; season < growthPerDay.length; season++) {
         List<Double> perDay = farm.feedYear().seasons().get(season).growthKgDmPerHaPerDay();
-        growth[season][p] = perDay.get(month) * days * index;
+        growthPerDay[season][p] = perDay.get(month);
       }
       eweMj[p] = demand.eweMjPerDay(p) * days / areaHa;
       otherMj[p] = demand.otherMjPerDay(p) * days / areaHa;
@@ -107,23 +116,41 @@ public final class FeedBudget {
     if (!(eweMultiplier >= 0 && eweMultiplier < Double.POSITIVE_INFINITY)) {
       Check.notNegative(eweMultiplier, "multiplier of ewes");
     }
+    double met = 1 - parameters.conditionDeficit();
     rates.leafAreaBoundKg = parameters.leafAreaBoundKgDmPerHa();
     rates.growthOnBareGround = 1 - parameters.leafAreaPenalty();
     rates.growthPerKg = parameters.leafAreaPenalty() / rates.leafAreaBoundKg;
-    double met = 1 - parameters.conditionDeficit();
+    for (int season = 0; season < growthPerDay.length; season++) {
+      double later = parameters.breakLater(season);
+      double[] growth = rates.growthKg[season];
+      usualBreak.move(growthPerDay[season], later, growth);
+      double[] of = rates.of[season];
+      moveInto(of, FeedRates.EATEN_GREEN_KG, greenQuality, later, rates.moved);
+      moveInto(of, FeedRates.EATEN_DRY_KG, dryQuality, later, rates.moved);
+      moveInto(of, FeedRates.DYING_SHARE, dyingShare, later, rates.moved);
+      moveInto(of, FeedRates.DECAYING_SHARE, dryLostPerMonth, later, rates.moved);
+      moveInto(of, FeedRates.GREEN_MJ_PER_KG, greenMjPerKg, later, rates.moved);
+      moveInto(of, FeedRates.DRY_MJ_PER_KG, dryMjPerKg, later, rates.moved);
+      for (int p = 0; p < P; p++) {
+        int at = p * FeedRates.NUMBERS;
+        double appetiteKg = eweMultiplier * eweKg[p] + otherKg[p];
+        double needMj = (eweMultiplier * eweMj[p] + otherMj[p]) * parameters.demandMultiplier();
+        double lostPerMonth = of[at + FeedRates.DECAYING_SHARE] * parameters.dryLossMultiplier();
+        growth[p] = growth[p] * HalfMonths.days(p) * farmIndex;
+        of[at + FeedRates.EATEN_GREEN_KG] *= appetiteKg;
+        of[at + FeedRates.EATEN_DRY_KG] *= appetiteKg;
+        of[at + FeedRates.DECAYING_SHARE] = perHalfMonth(Math.min(1, lostPerMonth));
+        of[at + FeedRates.NEED_MJ] = needMj;
+        of[at + FeedRates.NEED_MET_MJ] = needMj * met;
+      }
+    }
+  }
+
+  /** What the half-months of a usual year have, moved with the break, into one place of each. */
+  private void moveInto(double[] of, int place, double[] usual, double later, double[] moved) {
+    usualBreak.move(usual, later, moved);
     for (int p = 0; p < P; p++) {
-      int at = p * FeedRates.NUMBERS;
-      double appetiteKg = eweMultiplier * eweKg[p] + otherKg[p];
-      double needMj = (eweMultiplier * eweMj[p] + otherMj[p]) * parameters.demandMultiplier();
-      double lostPerMonth = Math.min(1, dryLostPerMonth[p] * parameters.dryLossMultiplier());
-      rates.of[at + FeedRates.EATEN_GREEN_KG] = appetiteKg * greenQuality[p];
-      rates.of[at + FeedRates.EATEN_DRY_KG] = appetiteKg * dryQuality[p];
-      rates.of[at + FeedRates.DYING_SHARE] = dyingShare[p];
-      rates.of[at + FeedRates.DECAYING_SHARE] = perHalfMonth(lostPerMonth);
-      rates.of[at + FeedRates.NEED_MJ] = needMj;
-      rates.of[at + FeedRates.NEED_MET_MJ] = needMj * met;
-      rates.of[at + FeedRates.GREEN_MJ_PER_KG] = greenMjPerKg[p];
-      rates.of[at + FeedRates.DRY_MJ_PER_KG] = dryMjPerKg[p];
+      of[p * FeedRates.NUMBERS + place] = moved[p];
     }
   }
 
@@ -136,7 +163,7 @@ public final class FeedBudget {
    * @param out filled with the last year
    */
   public void run(int seasonIndex, double[] growthMultiplier, FeedRates rates, FeedResult out) {
-    Check.inRange(seasonIndex, 0, growth.length - 1, "season");
+    Check.inRange(seasonIndex, 0, growthPerDay.length - 1, "season");
     check(growthMultiplier);
     out.year.begin(0, START_DRY_KG);
     repeat(seasonIndex, growthMultiplier, rates, out.year, out);
@@ -149,7 +176,7 @@ public final class FeedBudget {
       double[] growthMultiplier,
       FeedRates rates,
       FeedResult out) {
-    Check.inRange(seasonIndex, 0, growth.length - 1, "season");
+    Check.inRange(seasonIndex, 0, growthPerDay.length - 1, "season");
     check(growthMultiplier);
     out.year.beginFrom(from.year);
     repeat(seasonIndex, growthMultiplier, rates, out.year, out);
@@ -158,7 +185,7 @@ public final class FeedBudget {
   private void repeat(
       int season, double[] growthMultiplier, FeedRates rates, RepeatingYear year, FeedResult kept) {
     while (year.goesOn()) {
-      runYear(growth[season], growthMultiplier, rates, year, kept);
+      runYear(rates.growthKg[season], growthMultiplier, rates, rates.of[season], year, kept);
     }
   }
 
@@ -202,9 +229,9 @@ public final class FeedBudget {
       double[] fullGrowth,
       double[] multiplier,
       FeedRates rates,
+      double[] of,
       RepeatingYear year,
       FeedResult kept) {
-    double[] of = rates.of;
     double green = year.greenKg();
     double dry = year.dryKg();
     double boughtInYear = 0;

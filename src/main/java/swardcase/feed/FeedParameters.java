@@ -2,6 +2,8 @@ package swardcase.feed;
 
 import swardcase.check.Check;
 import swardcase.farm.Farm;
+import swardcase.farm.SeasonGrowth;
+import swardcase.farm.SeasonType;
 import swardcase.tables.Tables;
 
 /**
@@ -15,8 +17,9 @@ public final class FeedParameters {
   private double leafAreaBoundKgDmPerHa;
   private double demandMultiplier;
   private double dryLossMultiplier;
+  private final double[] breakLater = new double[SeasonType.values().length];
 
-  /** Takes five numbers, as {@link #set} does. */
+  /** Takes five numbers, as {@link #set} does; every season has the break of a usual year. */
   public FeedParameters(
       double conditionDeficit,
       double leafAreaPenalty,
@@ -33,6 +36,14 @@ public final class FeedParameters {
 
   /** The likely values of farm and tables. */
   public static FeedParameters likely(Farm farm, Tables tables) {
+    FeedParameters likely = of(farm, tables);
+    for (SeasonGrowth season : farm.feedYear().seasons()) {
+      likely.setBreak(season.type().ordinal(), season.breakLater());
+    }
+    return likely;
+  }
+
+  private static FeedParameters of(Farm farm, Tables tables) {
     return new FeedParameters(
         farm.management().conditionDeficit().likely(),
         tables.parameter("feed.leaf-area-penalty").likely(),
@@ -86,5 +97,16 @@ public final class FeedParameters {
   /** Factor on the monthly loss of dry feed. */
   public double dryLossMultiplier() {
     return dryLossMultiplier;
+  }
+
+  /** Takes by how many half-months the break of a season comes later; negative is earlier. */
+  public void setBreak(int season, double halfMonthsLater) {
+    breakLater[season] =
+        Check.inRange(halfMonthsLater, -24, 24, "half-months by which the break moves");
+  }
+
+  /** Half-months by which the break of a season comes later than usual; negative is earlier. */
+  public double breakLater(int season) {
+    return breakLater[season];
   }
 }

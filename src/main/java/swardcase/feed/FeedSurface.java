@@ -26,6 +26,7 @@ public final class FeedSurface {
 
   private static final String CONDITION_DEFICIT = "farm.condition-deficit";
   private static final String MOST_EWE_INCREASE = "farm.most-ewe-increase";
+  private static final int USUAL = -1;
   private static final double[] OTHER = {0.4, 0.7, 0.85, 0.9, 0.95, 0.975, 1.0, 1.05};
   private static final double[] BELOW = {0.35, 0.6, 0.75, 0.87, 0.94, 0.97};
 
@@ -41,6 +42,8 @@ public final class FeedSurface {
   private final int demandMultiplier;
   private final int dryLossMultiplier;
   private final int mostEweIncrease;
+  private final int[] breakMoves;
+  private final int[] laterBreak;
   private final boolean runMoreEwes;
 
   private final double[] winterNodes = new double[BELOW.length + 4];
@@ -51,8 +54,8 @@ public final class FeedSurface {
   private final FeedRates rates;
   private final FeedRates ratesOfMore;
   private final RepeatingYear result = new RepeatingYear();
-  private final double[] key = new double[7];
-  private final double[] lastKey = new double[7];
+  private final double[] key;
+  private final double[] lastKey;
   private final FeedParameters parameters;
   private final FeedResult[] usual;
   private final FeedResult[] now;
@@ -73,6 +76,13 @@ public final class FeedSurface {
       numbers.add(key, tables.parameter(key));
     }
     numbers.add(MOST_EWE_INCREASE, farm.management().mostEweIncrease());
+    for (SeasonGrowth season : farm.feedYear().seasons()) {
+      season.breakMoves().ifPresent(moves -> numbers.add(keyOfBreak(season), moves));
+    }
+  }
+
+  private static String keyOfBreak(SeasonGrowth season) {
+    return "season.break-" + season.type().label();
   }
 
   /** The surface of a farm, by its own need and budget or by those of another energy method. */
@@ -100,7 +110,17 @@ public final class FeedSurface {
     demandMultiplier = numbers.place("feed.demand-multiplier");
     dryLossMultiplier = numbers.place("feed.dry-loss-multiplier");
     mostEweIncrease = numbers.place(MOST_EWE_INCREASE);
+    List<SeasonGrowth> seasons = farm.feedYear().seasons();
+    breakMoves =
+        seasons.stream()
+            .mapToInt(
+                season ->
+                    season.breakMoves().isPresent() ? numbers.place(keyOfBreak(season)) : USUAL)
+            .toArray();
+    laterBreak = seasons.stream().mapToInt(season -> season.type().laterBreak()).toArray();
     this.runMoreEwes = runMoreEwes && farm.ewesJoined() > 0;
+    key = new double[7 + chance.length];
+    lastKey = new double[key.length];
     lastKey[0] = Double.NaN;
     parameters = FeedParameters.likely(farm, tables);
     // A table for each season type and, last, one for their mean.
@@ -137,6 +157,12 @@ public final class FeedSurface {
     key[4] = x[demandMultiplier];
     key[5] = x[dryLossMultiplier];
     key[6] = x[mostEweIncrease];
+    for (int season = 0; season < breakMoves.length; season++) {
+      int place = breakMoves[season];
+      double later = place == USUAL ? 0 : laterBreak[season] * x[place];
+      parameters.setBreak(season, later);
+      key[7 + season] = later;
+    }
     if (Arrays.equals(key, lastKey)) {
       return;
     }

@@ -13,6 +13,7 @@ import swardcase.RandomFarms;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Paddock;
+import swardcase.farm.SeasonType;
 import swardcase.tables.Tables;
 
 /** Laws that hold for any farm: seeded random farms, so that a failure repeats. */
@@ -38,7 +39,11 @@ class FeedBudgetLawsTest {
       for (int p = 0; p < growth.length; p++) {
         growth[p] = random.nextDouble(0.5, 1.2);
       }
-      return new Case(RandomFarms.any(random), parameters, growth, random.nextInt(3));
+      Case any = new Case(RandomFarms.any(random), parameters, growth, random.nextInt(3));
+      for (int season = 0; season < SeasonType.values().length; season++) {
+        parameters.setBreak(season, random.nextDouble(-5, 5));
+      }
+      return any;
     }
 
     FeedResult run(double growthFactor, double eweMultiplier) {

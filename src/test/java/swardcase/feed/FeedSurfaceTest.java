@@ -13,6 +13,7 @@ import swardcase.RandomFarms;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
+import swardcase.farm.SeasonType;
 import swardcase.outcome.FarmModel;
 import swardcase.search.PlanFarms;
 import swardcase.tables.Tables;
@@ -69,6 +70,11 @@ class FeedSurfaceTest {
       double deficit = x[inputs.place("farm.condition-deficit")];
       double[] of = NUMBERS.stream().mapToDouble(this::number).toArray();
       FeedParameters parameters = new FeedParameters(deficit, of[0], of[1], of[2], of[3]);
+      if (farm.feedYear().seasons().get(season).breakMoves().isPresent()) {
+        SeasonType type = SeasonType.values()[season];
+        double moves = number("season.break-" + type.label());
+        parameters.setBreak(season, type.laterBreak() * moves);
+      }
       double[] multiplier = new double[HalfMonths.COUNT];
       for (int p = 0; p < multiplier.length; p++) {
         multiplier[p] = year.isWinter(p) ? w : o;

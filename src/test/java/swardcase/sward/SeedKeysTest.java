@@ -12,6 +12,7 @@ import swardcase.evidence.Assumption;
 import swardcase.farm.Climate;
 import swardcase.tables.Cultivar;
 import swardcase.tables.Cultivar.HardSeed;
+import swardcase.tables.Tables;
 
 class SeedKeysTest {
 
@@ -42,7 +43,7 @@ class SeedKeysTest {
             SeedKeys.SOWING_YEAR_YIELD,
             SeedKeys.GOOD_SEED_SHARE,
             SeedKeys.BURIED_RETENTION,
-            Composition.UNKNOWN_HIGH_CHANCE);
+            Tables.UNKNOWN_HIGH_CHANCE);
   }
 
   @Test

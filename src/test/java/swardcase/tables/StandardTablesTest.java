@@ -42,7 +42,7 @@ class StandardTablesTest {
   @Test
   void load_standard_hasEveryTableAndNoOverride() {
     assertThat(TABLES.cultivars()).hasSize(62);
-    assertThat(TABLES.districts()).hasSize(4);
+    assertThat(TABLES.districts()).hasSize(5);
     assertThat(TABLES.pastureQuality()).hasSize(2);
     assertThat(TABLES.supplements()).hasSizeGreaterThanOrEqualTo(15);
     assertThat(TABLES.dryStock()).hasSizeGreaterThanOrEqualTo(12);
