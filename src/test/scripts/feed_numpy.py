@@ -20,13 +20,53 @@ TRUSTED_YEARS = 20
 
 
 def settings(farm, x):
-    """The drawn numbers of the feed budget, [draw] each."""
+    """The drawn numbers of the feed budget, [draw] each, and what half-months have, [24, season, draw]."""
+    later = np.where(farm.at_break[:, None] < 0, 0, farm.later_break[:, None] * x[farm.at_break])
+    per_season = (len(farm.season_chance), 1)
+
+    def move(usual):
+        return moved(farm, np.broadcast_to(usual.T[..., None], (24, *per_season)) if usual.ndim > 1 else usual, later)
+
     return SimpleNamespace(
         bound=x[farm.at_leaf_area_bound],
         penalty=x[farm.at_leaf_area_penalty],
         met=x[farm.at_demand_multiplier] * (1 - x[farm.at_condition_deficit]),
         dry_loss=x[farm.at_dry_loss_multiplier],
+        growth=move(farm.growth_per_day) * (farm.days * farm.farm_index)[:, None, None],
+        green_quality=move(farm.green_quality),
+        dry_quality=move(farm.dry_quality),
+        green_mj_per_kg=move(farm.green_mj_per_kg),
+        dry_mj_per_kg=move(farm.dry_mj_per_kg),
+        dying=move(1 - np.sqrt(1 - farm.dying_per_month)),
+        dry_lost=move(farm.dry_lost_per_month),
     )
+
+
+def moved(farm, usual, later):
+    """What half-months have whose break comes later: usual [24] or [24, season, 1], later [season, draw]."""
+    start, length = int(farm.break_half_month), int(farm.to_end_of_winter)
+    usual = np.broadcast_to(usual.reshape(24, -1, 1), (24, *later.shape))
+    move = np.clip(later, length - 24, length - 1)
+    speed = length / (length - move)
+    first = np.minimum(0, np.floor(move)).astype(int)
+    until_of = np.where(move > 0, start - 1, start + first) % 24
+    until = np.take_along_axis(usual, until_of[None], 0)[0]
+    sums = np.zeros((length + 1, *later.shape))
+    for k in range(length):
+        sums[k + 1] = sums[k] + usual[(start + k) % 24]
+
+    def up_to(end):
+        time = np.clip((end - move) * speed, 0, length)
+        whole = np.minimum(np.floor(time).astype(int), length - 1)
+        below = np.take_along_axis(sums, whole[None], 0)[0]
+        above = np.take_along_axis(sums, whole[None] + 1, 0)[0]
+        return until * (np.minimum(end, move) - first) + (below + (time - whole) * (above - below)) / speed
+
+    into = usual.copy()
+    for k in range(first.min(), length):
+        p = (start + k) % 24
+        into[p] = np.where((later == 0) | (k < first), into[p], up_to(k + 1) - up_to(k))
+    return into
 
 
 def usual(farm):
@@ -42,9 +82,11 @@ def usual(farm):
 def repeat(farm, feed, draw, season, w, o, near, green, dry):
     """Runs the year until it repeats itself, one lane for each (draw, season, w, o, start); near: one of very many."""
     factor = np.where(farm.winter[:, None], w, o)
-    grown_full = farm.growth[season].T * factor
-    decay = 1 - np.sqrt(1 - np.minimum(1, farm.dry_lost_per_month[:, None] * feed.dry_loss))[:, draw]
-    dying = 1 - np.sqrt(1 - farm.dying_per_month)
+    grown_full = feed.growth[:, season, draw] * factor
+    decay = 1 - np.sqrt(1 - np.minimum(1, feed.dry_lost * feed.dry_loss))[:, season, draw]
+    dying = feed.dying[:, season, draw]
+    green_quality, dry_quality = feed.green_quality[:, season, draw], feed.dry_quality[:, season, draw]
+    green_mj, dry_mj = feed.green_mj_per_kg[:, season, draw], feed.dry_mj_per_kg[:, season, draw]
     appetite = farm.ewe_kg + farm.other_kg
     need = farm.ewe_mj + farm.other_mj
     bound, penalty, met = feed.bound[draw], feed.penalty[draw], feed.met[draw]
@@ -74,10 +116,10 @@ def repeat(farm, feed, draw, season, w, o, near, green, dry):
             b += green
             b *= per_kg
             filled = available(b, rise)
-            eaten_green = np.minimum(there, filled * (appetite[p] * farm.green_quality[p]))
+            eaten_green = np.minimum(there, filled * (appetite[p] * green_quality[p]))
             filled_dry, slope = available_and_slope(dry * per_kg, rise)
             hungry = np.maximum(0, 1 - filled)
-            hungry *= appetite[p] * farm.dry_quality[p]
+            hungry *= appetite[p] * dry_quality[p]
             filled_dry *= hungry
             slope *= hungry
             slope *= per_kg
@@ -92,11 +134,11 @@ def repeat(farm, feed, draw, season, w, o, near, green, dry):
             dry_more -= eaten_more
             dry_more *= 1 - decay[p]
             short = need[p] * met
-            short -= eaten_green * farm.green_mj_per_kg[p]
-            short -= eaten_dry * farm.dry_mj_per_kg[p]
+            short -= eaten_green * green_mj[p]
+            short -= eaten_dry * dry_mj[p]
             bought += np.maximum(0, short)
             eaten_more *= short > 0
-            eaten_more *= farm.dry_mj_per_kg[p]
+            eaten_more *= dry_mj[p]
             bought_more -= eaten_more
             eaten[0, p] = eaten_green
             eaten[1, p] = eaten_dry
@@ -119,7 +161,9 @@ def repeat(farm, feed, draw, season, w, o, near, green, dry):
             on = ~repeats
             lanes, green, dry = lanes[on], green[on], dry[on]
             bound, penalty, met = bound[on], penalty[on], met[on]
-            grown_full, decay = grown_full[:, on], decay[:, on]
+            grown_full, decay, dying = grown_full[:, on], decay[:, on], dying[:, on]
+            green_quality, dry_quality = green_quality[:, on], dry_quality[:, on]
+            green_mj, dry_mj = green_mj[:, on], dry_mj[:, on]
             eaten = np.empty((2, 24, len(lanes)))
     return out
 
