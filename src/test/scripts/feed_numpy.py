@@ -20,25 +20,59 @@ TRUSTED_YEARS = 20
 
 
 def settings(farm, x):
-    """The drawn numbers of the feed budget, [draw] each."""
+    """The drawn numbers of the feed budget, [draw] each, and what half-months have, [24, season, draw]."""
+    later = np.where(farm.at_break[:, None] < 0, 0, farm.later_break[:, None] * x[farm.at_break])
+    per_season = (len(farm.season_chance), 1)
+
+    def move(usual):
+        return moved(farm, np.broadcast_to(usual.T[..., None], (24, *per_season)) if usual.ndim > 1 else usual, later)
+
     return SimpleNamespace(
         bound=x[farm.at_leaf_area_bound],
         penalty=x[farm.at_leaf_area_penalty],
         met=x[farm.at_demand_multiplier] * (1 - x[farm.at_condition_deficit]),
         dry_loss=x[farm.at_dry_loss_multiplier],
-        dying=x[farm.at_green_dying_multiplier],
-        growth=x[farm.at_growth_multiplier],
-        green=eaten(farm, farm.green_eaten_digestibility, x[farm.at_green_digestibility], x),
-        dry=eaten(farm, farm.dry_standing_digestibility, x[farm.at_dry_selection], x),
+        growth=move(farm.growth_per_day) * (farm.days * farm.farm_index)[:, None, None] * x[farm.at_growth_multiplier],
+        green=eaten(farm, move(farm.green_eaten_digestibility) + x[farm.at_green_digestibility], x),
+        dry=eaten(farm, move(farm.dry_standing_digestibility) + x[farm.at_dry_selection], x),
+        dying=1 - (1 - move(farm.dying_per_month)) ** (x[farm.at_green_dying_multiplier] / 2),
+        dry_lost=move(farm.dry_lost_per_month),
     )
 
 
-def eaten(farm, digestibility, more, x):
-    """Intake relative to unlimited good feed, and MJ/kg DM, of what is eaten: [24, draw] each."""
-    d = np.clip(digestibility[:, None] + more, 0, 1)
+def eaten(farm, digestibility, x):
+    """Intake relative to unlimited good feed, and MJ/kg DM, of what is eaten: [24, season, draw] each."""
+    d = np.clip(digestibility, 0, 1)
     quality = 1 - farm.intake_quality_slope * (farm.intake_quality_full - d) + farm.intake_legume * farm.farm_clover
     energy = farm.forage_energy_slope * 100 * d + farm.forage_energy_intercept
     return np.maximum(0, quality) * x[farm.at_intake_multiplier], np.maximum(0, energy)
+
+
+def moved(farm, usual, later):
+    """What half-months have whose break comes later: usual [24] or [24, season, 1], later [season, draw]."""
+    start, length = int(farm.break_half_month), int(farm.to_end_of_winter)
+    usual = np.broadcast_to(usual.reshape(24, -1, 1), (24, *later.shape))
+    move = np.clip(later, length - 24, length - 1)
+    speed = length / (length - move)
+    first = np.minimum(0, np.floor(move)).astype(int)
+    until_of = np.where(move > 0, start - 1, start + first) % 24
+    until = np.take_along_axis(usual, until_of[None], 0)[0]
+    sums = np.zeros((length + 1, *later.shape))
+    for k in range(length):
+        sums[k + 1] = sums[k] + usual[(start + k) % 24]
+
+    def up_to(end):
+        time = np.clip((end - move) * speed, 0, length)
+        whole = np.minimum(np.floor(time).astype(int), length - 1)
+        below = np.take_along_axis(sums, whole[None], 0)[0]
+        above = np.take_along_axis(sums, whole[None] + 1, 0)[0]
+        return until * (np.minimum(end, move) - first) + (below + (time - whole) * (above - below)) / speed
+
+    into = usual.copy()
+    for k in range(first.min(), length):
+        p = (start + k) % 24
+        into[p] = np.where((later == 0) | (k < first), into[p], up_to(k + 1) - up_to(k))
+    return into
 
 
 def usual(farm):
@@ -54,10 +88,10 @@ def usual(farm):
 def repeat(farm, feed, draw, season, w, o, near, green, dry):
     """Runs the year until it repeats itself, one lane for each (draw, season, w, o, start); near: one of very many."""
     factor = np.where(farm.winter[:, None], w, o)
-    grown_full = farm.growth[season].T * factor * feed.growth[draw]
-    decay = 1 - np.sqrt(1 - np.minimum(1, farm.dry_lost_per_month[:, None] * feed.dry_loss))[:, draw]
-    dying = 1 - ((1 - farm.dying_per_month[:, None]) ** (feed.dying / 2))[:, draw]
-    green_quality, green_mj, dry_quality, dry_mj = (of[:, draw] for of in (*feed.green, *feed.dry))
+    grown_full = feed.growth[:, season, draw] * factor
+    decay = 1 - np.sqrt(1 - np.minimum(1, feed.dry_lost * feed.dry_loss))[:, season, draw]
+    dying = feed.dying[:, season, draw]
+    green_quality, green_mj, dry_quality, dry_mj = (of[:, season, draw] for of in (*feed.green, *feed.dry))
     appetite = farm.ewe_kg + farm.other_kg
     need = farm.ewe_mj + farm.other_mj
     bound, penalty, met = feed.bound[draw], feed.penalty[draw], feed.met[draw]

@@ -42,6 +42,7 @@ public final class OtherHemisphere {
         season.type(),
         season.chance(),
         turned(season.growthKgDmPerHaPerDay()),
+        season.breakMoves(),
         season.evidence(),
         season.source(),
         season.setBy());

@@ -90,14 +90,29 @@ public final class RandomFarms {
         .build();
   }
 
-  /** Every uncertain number of a farm somewhere in its range. */
+  /**
+   * Every uncertain number of a farm somewhere in its range. Moves of the break follow from the
+   * first number, so that a farm draws the same of the others whether its break moves or not.
+   */
   public static double[] draw(List<Assumption> inputs, SplittableRandom random) {
-    return inputs.stream()
-        .mapToDouble(
-            input ->
-                input.range().low()
-                    + (input.range().high() - input.range().low()) * random.nextDouble())
-        .toArray();
+    double[] x = new double[inputs.size()];
+    for (int j = 0; j < x.length; j++) {
+      x[j] = isBreak(inputs.get(j)) ? 0 : within(inputs.get(j), random);
+    }
+    SplittableRandom ofBreak = new SplittableRandom(Double.doubleToLongBits(x[0]));
+    for (int j = 0; j < x.length; j++) {
+      x[j] = isBreak(inputs.get(j)) ? within(inputs.get(j), ofBreak) : x[j];
+    }
+    return x;
+  }
+
+  private static boolean isBreak(Assumption input) {
+    return input.unit().equals("half-months");
+  }
+
+  private static double within(Assumption input, SplittableRandom random) {
+    double width = input.range().high() - input.range().low();
+    return input.range().low() + width * random.nextDouble();
   }
 
   /** A paddock of the farm's ewes, of any of these mobs, or of other stock. */
@@ -183,6 +198,7 @@ public final class RandomFarms {
               type,
               exactly("chance of a season", type == SeasonType.AVERAGE ? 0.5 : 0.25),
               district.growthKgDmPerHaPerDay().stream().map(growth -> growth * factor).toList(),
+              district.breakMoves(type),
               Evidence.FARM,
               "",
               SetBy.USER));

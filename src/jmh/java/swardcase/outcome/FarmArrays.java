@@ -19,6 +19,7 @@ import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
 import swardcase.farm.PastureQuality;
 import swardcase.farm.ScanningBasis;
+import swardcase.farm.SeasonType;
 import swardcase.feed.GrowthYear;
 import swardcase.feed.StockDemand;
 import swardcase.reproduction.FlockEffect;
@@ -216,11 +217,18 @@ public final class FarmArrays {
     int seasons = farm.feedYear().seasons().size();
     double[] growth = new double[seasons * P];
     for (int k = 0; k < growth.length; k++) {
-      int p = k % P;
-      double perDay = farm.feedYear().seasons().get(k / P).growthKgDmPerHaPerDay().get(p / 2);
-      growth[k] = perDay * HalfMonths.days(p) * farmIndex;
+      int month = k % P / 2;
+      growth[k] = farm.feedYear().seasons().get(k / P).growthKgDmPerHaPerDay().get(month);
     }
-    files.write("growth", growth, seasons, P);
+    files.write("growth_per_day", growth, seasons, P);
+    number("farm_index", farmIndex);
+    number("break_half_month", farm.feedYear().usualBreak().halfMonth());
+    number("to_end_of_winter", farm.feedYear().usualBreak().toEndOfWinter());
+    along("later_break", seasons, s -> SeasonType.values()[s].laterBreak());
+    along(
+        "at_break",
+        seasons,
+        s -> inputs.find("season.break-" + SeasonType.values()[s].label()).orElse(-1));
     along("season_chance", seasons, s -> farm.feedYear().seasons().get(s).chance().likely());
     along("days", P, HalfMonths::days);
     halfMonths("ewe_mj", demand::eweMjPerDay);

@@ -11,6 +11,7 @@ import swardcase.check.NearestName;
 import swardcase.cli.Question.Kind;
 import swardcase.evidence.Assumption;
 import swardcase.tables.Cultivar;
+import swardcase.tables.District;
 import swardcase.tables.SupplementRow;
 import swardcase.tables.Tables;
 
@@ -68,7 +69,9 @@ final class Questions {
             "growth",
             "District whose pasture growth is most like yours",
             "One of: "
-                + String.join(", ", tables.districts().keySet())
+                + tables.districts().values().stream()
+                    .map(Questions::told)
+                    .collect(Collectors.joining(", "))
                 + ". Your own twelve numbers can be put into farm.yaml later."));
     for (AskedMob mob : mobs()) {
       all.addAll(ofMob(tables, mob));
@@ -112,6 +115,18 @@ final class Questions {
                 + " clover per cent goes too.",
             ALWAYS));
     return List.copyOf(all);
+  }
+
+  /**
+   * A district with what tells it from others: {@code Katanning (480 mm a year, 7 green months)}.
+   */
+  private static String told(District district) {
+    List<String> parts = new ArrayList<>();
+    district.rainMmPerYear().ifPresent(mm -> parts.add(mm + " mm a year"));
+    district.greenMonths().ifPresent(months -> parts.add(months + " green months"));
+    return parts.isEmpty()
+        ? district.name()
+        : district.name() + " (" + String.join(", ", parts) + ")";
   }
 
   private static List<Question> ofMob(Tables tables, AskedMob mob) {

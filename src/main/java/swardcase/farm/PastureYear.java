@@ -46,6 +46,24 @@ public record PastureYear(
     Check.that(quality.size() == 12, "pasture quality must have 12 months");
   }
 
+  /** The break of a usual year, that of the average season. */
+  public AutumnBreak usualBreak() {
+    return new AutumnBreak(
+        seasons.get(SeasonType.AVERAGE.ordinal()).growthKgDmPerHaPerDay(), winterMonths);
+  }
+
+  /**
+   * Growth of a season by half-month with its break where it likely comes, kg dry matter per ha and
+   * half-month.
+   */
+  public double[] growthKgDmPerHa(SeasonGrowth season) {
+    double[] growth = usualBreak().growth(season.growthKgDmPerHaPerDay(), season.breakLater());
+    for (int p = 0; p < growth.length; p++) {
+      growth[p] *= HalfMonths.days(p);
+    }
+    return growth;
+  }
+
   private static boolean grows(SeasonGrowth season) {
     return season.chance().likely() > 0
         && season.growthKgDmPerHaPerDay().stream().anyMatch(growth -> growth > 0);

@@ -2,6 +2,7 @@ package swardcase.feed;
 
 import java.util.List;
 import swardcase.check.Check;
+import swardcase.farm.AutumnBreak;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Paddock;
@@ -20,6 +21,10 @@ import swardcase.tables.Tables;
  *   decayed     = (dry - eaten dry) x loss share;   dry then gains what died
  *   bought      = need x multiplier x (1 - deficit) - energy eaten, if above 0
  * </pre>
+ *
+ * <p>Where the break of a season moves, all that follows from it moves: growth, quality and energy
+ * of feed, what dies and what decays ({@link AutumnBreak}); need does not, nor do the months of
+ * winter.
  *
  * <p>RA and RQ are availability and quality of {@link PastureIntake}; green available is the mean
  * of before and after growth. RQ and energy are those of what is eaten: of dry feed sheep pick
@@ -48,7 +53,9 @@ public final class FeedBudget {
   private static final double START_DRY_KG = 2000;
 
   private final PastureIntake intake;
-  private final double[][] growth = new double[3][P];
+  private final AutumnBreak usualBreak;
+  private final double[][] growthPerDay = new double[3][P];
+  private final double farmIndex;
   private final double[] eweMj = new double[P];
   private final double[] otherMj = new double[P];
   private final double[] eweKg = new double[P];
@@ -70,12 +77,14 @@ public final class FeedBudget {
       cloverShare += paddock.areaHa() / areaHa * paddock.cloverShare().likely();
     }
     clover = Math.min(1, cloverShare);
+    farmIndex = index;
+    usualBreak = farm.feedYear().usualBreak();
     for (int p = 0; p < P; p++) {
       int month = p / 2;
       double days = HalfMonths.days(p);
-      for (int season = 0; season < growth.length; season++) {
+      for (int season = 0; season < growthPerDay.length; season++) {
         List<Double> perDay = farm.feedYear().seasons().get(season).growthKgDmPerHaPerDay();
-        growth[season][p] = perDay.get(month) * days * index;
+        growthPerDay[season][p] = perDay.get(month);
       }
       eweMj[p] = demand.eweMjPerDay(p) * days / areaHa;
       otherMj[p] = demand.otherMjPerDay(p) * days / areaHa;
@@ -105,31 +114,43 @@ public final class FeedBudget {
     if (!(eweMultiplier >= 0 && eweMultiplier < Double.POSITIVE_INFINITY)) {
       Check.notNegative(eweMultiplier, "multiplier of ewes");
     }
-    double growthLevel = parameters.get(FeedNumber.GROWTH);
+    double growthLevel = parameters.get(FeedNumber.GROWTH) * farmIndex;
     double penalty = parameters.get(FeedNumber.LEAF_AREA_PENALTY);
     double intakeLevel = parameters.get(FeedNumber.INTAKE);
     double demand = parameters.get(FeedNumber.DEMAND);
     double met = 1 - parameters.get(FeedNumber.CONDITION_DEFICIT);
+    double greenBetter = parameters.get(FeedNumber.GREEN_DIGESTIBILITY);
+    double dryBetter = parameters.get(FeedNumber.DRY_SELECTION);
+    double dies = parameters.get(FeedNumber.GREEN_DYING) / 2;
     rates.leafAreaBoundKg = parameters.get(FeedNumber.LEAF_AREA_BOUND);
-    rates.growth = growthLevel;
-    rates.growthOnBareGround = growthLevel * (1 - penalty);
-    rates.growthPerKg = growthLevel * penalty / rates.leafAreaBoundKg;
-    for (int p = 0; p < P; p++) {
-      int at = p * FeedRates.NUMBERS;
-      double appetiteKg = (eweMultiplier * eweKg[p] + otherKg[p]) * intakeLevel;
-      double needMj = (eweMultiplier * eweMj[p] + otherMj[p]) * demand;
-      double green = eaten(greenDigestibility[p] + parameters.get(FeedNumber.GREEN_DIGESTIBILITY));
-      double dry = eaten(dryDigestibility[p] + parameters.get(FeedNumber.DRY_SELECTION));
-      double lost = dryLostPerMonth[p] * parameters.get(FeedNumber.DRY_LOSS);
-      rates.of[at + FeedRates.EATEN_GREEN_KG] = appetiteKg * intake.quality(green, clover);
-      rates.of[at + FeedRates.EATEN_DRY_KG] = appetiteKg * intake.quality(dry, clover);
-      rates.of[at + FeedRates.DYING_SHARE] =
-          1 - Math.pow(1 - dyingPerMonth[p], parameters.get(FeedNumber.GREEN_DYING) / 2);
-      rates.of[at + FeedRates.DECAYING_SHARE] = perHalfMonth(Math.min(1, lost));
-      rates.of[at + FeedRates.GREEN_MJ_PER_KG] = intake.energyMjPerKgDm(green);
-      rates.of[at + FeedRates.DRY_MJ_PER_KG] = intake.energyMjPerKgDm(dry);
-      rates.of[at + FeedRates.NEED_MJ] = needMj;
-      rates.of[at + FeedRates.NEED_MET_MJ] = needMj * met;
+    rates.growthOnBareGround = 1 - penalty;
+    rates.growthPerKg = penalty / rates.leafAreaBoundKg;
+    for (int season = 0; season < growthPerDay.length; season++) {
+      double later = parameters.breakLater(season);
+      double[] growth = rates.growthKg[season];
+      usualBreak.move(growthPerDay[season], later, growth);
+      usualBreak.move(greenDigestibility, later, rates.greenDigestibility);
+      usualBreak.move(dryDigestibility, later, rates.dryDigestibility);
+      usualBreak.move(dyingPerMonth, later, rates.dyingPerMonth);
+      usualBreak.move(dryLostPerMonth, later, rates.dryLostPerMonth);
+      double[] of = rates.of[season];
+      for (int p = 0; p < P; p++) {
+        int at = p * FeedRates.NUMBERS;
+        double appetiteKg = (eweMultiplier * eweKg[p] + otherKg[p]) * intakeLevel;
+        double needMj = (eweMultiplier * eweMj[p] + otherMj[p]) * demand;
+        double green = eaten(rates.greenDigestibility[p] + greenBetter);
+        double dry = eaten(rates.dryDigestibility[p] + dryBetter);
+        double lost = rates.dryLostPerMonth[p] * parameters.get(FeedNumber.DRY_LOSS);
+        growth[p] = growth[p] * HalfMonths.days(p) * growthLevel;
+        of[at + FeedRates.EATEN_GREEN_KG] = appetiteKg * intake.quality(green, clover);
+        of[at + FeedRates.EATEN_DRY_KG] = appetiteKg * intake.quality(dry, clover);
+        of[at + FeedRates.DYING_SHARE] = 1 - Math.pow(1 - rates.dyingPerMonth[p], dies);
+        of[at + FeedRates.DECAYING_SHARE] = perHalfMonth(Math.min(1, lost));
+        of[at + FeedRates.GREEN_MJ_PER_KG] = intake.energyMjPerKgDm(green);
+        of[at + FeedRates.DRY_MJ_PER_KG] = intake.energyMjPerKgDm(dry);
+        of[at + FeedRates.NEED_MJ] = needMj;
+        of[at + FeedRates.NEED_MET_MJ] = needMj * met;
+      }
     }
   }
 
@@ -142,7 +163,7 @@ public final class FeedBudget {
    * @param out filled with the last year
    */
   public void run(int seasonIndex, double[] growthMultiplier, FeedRates rates, FeedResult out) {
-    Check.inRange(seasonIndex, 0, growth.length - 1, "season");
+    Check.inRange(seasonIndex, 0, growthPerDay.length - 1, "season");
     check(growthMultiplier);
     out.year.begin(0, START_DRY_KG);
     repeat(seasonIndex, growthMultiplier, rates, out.year, out);
@@ -155,7 +176,7 @@ public final class FeedBudget {
       double[] growthMultiplier,
       FeedRates rates,
       FeedResult out) {
-    Check.inRange(seasonIndex, 0, growth.length - 1, "season");
+    Check.inRange(seasonIndex, 0, growthPerDay.length - 1, "season");
     check(growthMultiplier);
     out.year.beginFrom(from.year);
     repeat(seasonIndex, growthMultiplier, rates, out.year, out);
@@ -164,7 +185,7 @@ public final class FeedBudget {
   private void repeat(
       int season, double[] growthMultiplier, FeedRates rates, RepeatingYear year, FeedResult kept) {
     while (year.goesOn()) {
-      runYear(growth[season], growthMultiplier, rates, year, kept);
+      runYear(rates.growthKg[season], growthMultiplier, rates, rates.of[season], year, kept);
     }
   }
 
@@ -208,9 +229,9 @@ public final class FeedBudget {
       double[] fullGrowth,
       double[] multiplier,
       FeedRates rates,
+      double[] of,
       RepeatingYear year,
       FeedResult kept) {
-    double[] of = rates.of;
     double green = year.greenKg();
     double dry = year.dryKg();
     double boughtInYear = 0;
@@ -226,7 +247,7 @@ public final class FeedBudget {
               * multiplier[p]
               * (green < rates.leafAreaBoundKg
                   ? rates.growthOnBareGround + green * rates.growthPerKg
-                  : rates.growth);
+                  : 1);
       double greenThere = green + grown;
       double greenFilled = greenThere > 0 ? intake.availability(green + grown / 2) : 0;
       double eatenGreen = of[at + FeedRates.EATEN_GREEN_KG] * greenFilled;

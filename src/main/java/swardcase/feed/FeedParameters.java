@@ -2,6 +2,8 @@ package swardcase.feed;
 
 import swardcase.check.Check;
 import swardcase.farm.Farm;
+import swardcase.farm.SeasonGrowth;
+import swardcase.farm.SeasonType;
 import swardcase.tables.Tables;
 
 /**
@@ -13,6 +15,7 @@ public final class FeedParameters {
   private static final FeedNumber[] NUMBERS = FeedNumber.values();
 
   private final double[] values = new double[NUMBERS.length];
+  private final double[] breakLater = new double[SeasonType.values().length];
 
   private FeedParameters() {}
 
@@ -26,6 +29,9 @@ public final class FeedParameters {
               ? farm.management().conditionDeficit().likely()
               : tables.parameter(number.key()).likely());
     }
+    for (SeasonGrowth season : farm.feedYear().seasons()) {
+      likely.setBreak(season.type().ordinal(), season.breakLater());
+    }
     return likely;
   }
 
@@ -38,5 +44,16 @@ public final class FeedParameters {
   /** One number. */
   public double get(FeedNumber number) {
     return values[number.ordinal()];
+  }
+
+  /** Takes by how many half-months the break of a season comes later; negative is earlier. */
+  public void setBreak(int season, double halfMonthsLater) {
+    breakLater[season] =
+        Check.inRange(halfMonthsLater, -24, 24, "half-months by which the break moves");
+  }
+
+  /** Half-months by which the break of a season comes later than usual; negative is earlier. */
+  public double breakLater(int season) {
+    return breakLater[season];
   }
 }

@@ -1,6 +1,7 @@
 package swardcase.feed;
 
 import swardcase.farm.HalfMonths;
+import swardcase.farm.SeasonType;
 
 /**
  * What a farm's half-months do with feed at one set of uncertain numbers and of ewe numbers, worked
@@ -8,6 +9,8 @@ import swardcase.farm.HalfMonths;
  * thread.
  */
 public final class FeedRates {
+
+  private static final int SEASONS = SeasonType.values().length;
 
   /** Numbers of a half-month stand side by side. */
   static final int NUMBERS = 8;
@@ -21,11 +24,19 @@ public final class FeedRates {
   static final int GREEN_MJ_PER_KG = 6;
   static final int DRY_MJ_PER_KG = 7;
 
-  final double[] of = new double[HalfMonths.COUNT * NUMBERS];
-  double leafAreaBoundKg;
+  /** By season type: the numbers of every half-month. */
+  final double[][] of = new double[SEASONS][HalfMonths.COUNT * NUMBERS];
 
-  /** Level of growth, a factor; at and above the bound. */
-  double growth;
+  /** By season type: growth of every half-month before what holds it back, kg dry matter per ha. */
+  final double[][] growthKg = new double[SEASONS][HalfMonths.COUNT];
+
+  // What the half-months of one season have, while they are worked out.
+  final double[] greenDigestibility = new double[HalfMonths.COUNT];
+  final double[] dryDigestibility = new double[HalfMonths.COUNT];
+  final double[] dyingPerMonth = new double[HalfMonths.COUNT];
+  final double[] dryLostPerMonth = new double[HalfMonths.COUNT];
+
+  double leafAreaBoundKg;
 
   // Below the bound growth is this part of full growth, and so much more for each kg of green.
   double growthOnBareGround;

@@ -1,6 +1,7 @@
 package swardcase.feed;
 
 import java.util.Arrays;
+import java.util.List;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
@@ -25,6 +26,7 @@ public final class FeedSurface {
 
   private static final FeedNumber[] NUMBERS = FeedNumber.values();
   private static final String MOST_EWE_INCREASE = "farm.most-ewe-increase";
+  private static final int USUAL = -1;
   private static final double[] OTHER = {0.4, 0.7, 0.85, 0.9, 0.95, 0.975, 1.0, 1.05};
   private static final double[] BELOW = {0.35, 0.6, 0.75, 0.87, 0.94, 0.97};
 
@@ -36,6 +38,8 @@ public final class FeedSurface {
   private final double ewesPerHa;
   private final int[] places = new int[NUMBERS.length];
   private final int mostEweIncrease;
+  private final int[] breakMoves;
+  private final int[] laterBreak;
   private final boolean runMoreEwes;
 
   private final double[] winterNodes = new double[BELOW.length + 4];
@@ -46,8 +50,8 @@ public final class FeedSurface {
   private final FeedRates rates;
   private final FeedRates ratesOfMore;
   private final RepeatingYear result = new RepeatingYear();
-  private final double[] key = new double[NUMBERS.length + 2];
-  private final double[] lastKey = new double[key.length];
+  private final double[] key;
+  private final double[] lastKey;
   private final FeedParameters parameters;
   private final FeedResult[] usual;
   private final FeedResult[] now;
@@ -66,6 +70,13 @@ public final class FeedSurface {
               : tables.parameter(number.key()));
     }
     numbers.add(MOST_EWE_INCREASE, farm.management().mostEweIncrease());
+    for (SeasonGrowth season : farm.feedYear().seasons()) {
+      season.breakMoves().ifPresent(moves -> numbers.add(keyOfBreak(season), moves));
+    }
+  }
+
+  private static String keyOfBreak(SeasonGrowth season) {
+    return "season.break-" + season.type().label();
   }
 
   /** The surface of a farm, by its own need and budget or by those of another energy method. */
@@ -91,7 +102,17 @@ public final class FeedSurface {
       places[number.ordinal()] = numbers.place(number.key());
     }
     mostEweIncrease = numbers.place(MOST_EWE_INCREASE);
+    List<SeasonGrowth> seasons = farm.feedYear().seasons();
+    breakMoves =
+        seasons.stream()
+            .mapToInt(
+                season ->
+                    season.breakMoves().isPresent() ? numbers.place(keyOfBreak(season)) : USUAL)
+            .toArray();
+    laterBreak = seasons.stream().mapToInt(season -> season.type().laterBreak()).toArray();
     this.runMoreEwes = runMoreEwes && farm.ewesJoined() > 0;
+    key = new double[NUMBERS.length + 2 + chance.length];
+    lastKey = new double[key.length];
     lastKey[0] = Double.NaN;
     parameters = FeedParameters.likely(farm, tables);
     // A table for each season type and, last, one for their mean.
@@ -122,6 +143,12 @@ public final class FeedSurface {
     }
     key[NUMBERS.length] = winterNow;
     key[NUMBERS.length + 1] = x[mostEweIncrease];
+    for (int season = 0; season < breakMoves.length; season++) {
+      int place = breakMoves[season];
+      double later = place == USUAL ? 0 : laterBreak[season] * x[place];
+      parameters.setBreak(season, later);
+      key[NUMBERS.length + 2 + season] = later;
+    }
     if (Arrays.equals(key, lastKey)) {
       return;
     }

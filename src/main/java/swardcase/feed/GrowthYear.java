@@ -25,46 +25,16 @@ public final class GrowthYear {
     List<Month> winterMonths = year.winterMonths();
     for (int p = 0; p < HalfMonths.COUNT; p++) {
       winter[p] = winterMonths.contains(HalfMonths.month(p));
-      for (SeasonGrowth season : year.seasons()) {
-        growthKgDmPerHa[p] +=
-            season.chance().likely()
-                * season.growthKgDmPerHaPerDay().get(p / 2)
-                * HalfMonths.days(p);
+    }
+    for (SeasonGrowth season : year.seasons()) {
+      double[] grown = year.growthKgDmPerHa(season);
+      for (int p = 0; p < HalfMonths.COUNT; p++) {
+        growthKgDmPerHa[p] += season.chance().likely() * grown[p];
       }
     }
-    breakHalfMonth = autumnBreak();
+    breakHalfMonth = year.usualBreak().halfMonth();
     winterGrowthKgDmPerHa = sum(true, 0, HalfMonths.COUNT);
     winterShare = winterGrowthKgDmPerHa / (winterGrowthKgDmPerHa + sum(false, 0, HalfMonths.COUNT));
-  }
-
-  /**
-   * The break is the first half-month with growth above a twentieth of the peak month's, reading on
-   * from the half-month of least growth that lies furthest before winter's middle.
-   */
-  private int autumnBreak() {
-    double peak = 0;
-    for (double growth : growthKgDmPerHa) {
-      peak = Math.max(peak, growth);
-    }
-    int firstWinter = firstWinterHalfMonth();
-    int candidate = firstWinter;
-    for (int back = 1; back < HalfMonths.COUNT / 2; back++) {
-      int p = Math.floorMod(firstWinter - back, HalfMonths.COUNT);
-      if (growthKgDmPerHa[p] <= peak / 20) {
-        break;
-      }
-      candidate = p;
-    }
-    return candidate;
-  }
-
-  private int firstWinterHalfMonth() {
-    for (int p = 0; p < HalfMonths.COUNT; p++) {
-      if (winter[p] && !winter[Math.floorMod(p - 1, HalfMonths.COUNT)]) {
-        return p;
-      }
-    }
-    return 0;
   }
 
   /** Whether a half-month belongs to winter. */

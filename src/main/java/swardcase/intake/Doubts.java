@@ -41,7 +41,6 @@ final class Doubts {
   /** Fewer lambs for 100 ewes are probably lambs for each ewe. */
   private static final double HARDLY_LAMBS = 4;
 
-  private static final double DAYS_PER_MONTH = 365 / 12.0;
   private static final double MONTHS = 12;
 
   private final Farm farm;
@@ -231,13 +230,10 @@ final class Doubts {
     double intercept = tables.parameter("feed.forage-energy-intercept").likely();
     double sum = 0;
     for (SeasonGrowth season : farm.feedYear().seasons()) {
-      for (int month = 0; month < MONTHS; month++) {
-        double digestibility = farm.feedYear().quality().get(month).greenDigestibility();
-        sum +=
-            season.chance().likely()
-                * season.growthKgDmPerHaPerDay().get(month)
-                * DAYS_PER_MONTH
-                * (slope * digestibility + intercept);
+      double[] grown = farm.feedYear().growthKgDmPerHa(season);
+      for (int p = 0; p < grown.length; p++) {
+        double digestibility = farm.feedYear().quality().get(p / 2).greenDigestibility();
+        sum += season.chance().likely() * grown[p] * (slope * digestibility + intercept);
       }
     }
     return index * sum;

@@ -10,6 +10,8 @@ import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
+import swardcase.farm.AutumnBreak;
+import swardcase.farm.HalfMonths;
 import swardcase.farm.PastureYear;
 import swardcase.farm.SeasonGrowth;
 import swardcase.farm.SeasonType;
@@ -20,11 +22,13 @@ import swardcase.tables.Tables;
 /**
  * Reads pasture growth: a district of the tables, or the farm's own twelve numbers.
  *
- * <p>A poor or a good season that is not given is the average one times a factor of the defaults.
+ * <p>A poor or a good season that is not given is the average one with its break moved, which over
+ * the year grows a factor of the average one.
  */
 final class GrowthReader {
 
   private static final double MOST_PER_DAY = 250;
+  private static final double MOST_HALF_MONTHS = 6;
 
   private final Tables tables;
   private final Defaults defaults;
@@ -49,15 +53,20 @@ final class GrowthReader {
     Optional<Profile> profile = findProfile(farm);
     List<Assumption> chances = chances(farm.section("season_chances_percent"), farm);
     Map<SeasonType, Assumption> factors = factors(farm.section("season_growth_percent"), farm);
+    Map<SeasonType, Range> moves = moves(farm.section("season_break_half_months"), farm, profile);
     return farm.faults()
         .build(
-            before, farm.place("growth"), () -> feedYear(profile.orElseThrow(), chances, factors));
+            before,
+            farm.place("growth"),
+            () -> feedYear(profile.orElseThrow(), chances, factors, moves));
   }
 
   private PastureYear feedYear(
-      Profile profile, List<Assumption> chances, Map<SeasonType, Assumption> factors) {
+      Profile profile,
+      List<Assumption> chances,
+      Map<SeasonType, Assumption> factors,
+      Map<SeasonType, Range> moves) {
     List<SeasonGrowth> seasons = new ArrayList<>();
-    List<Double> average = profile.growth().get(SeasonType.AVERAGE);
     for (SeasonType type : SeasonType.values()) {
       Assumption chance = chances.get(type.ordinal());
       List<Double> own = profile.growth().get(type);
@@ -65,7 +74,7 @@ final class GrowthReader {
           own != null
               ? new SeasonGrowth(
                   type, chance, own, profile.evidence(), profile.source(), profile.setBy())
-              : scaled(type, chance, average, factors.get(type)));
+              : scaled(type, chance, profile, factors.get(type), breakMoves(type, profile, moves)));
     }
     return new PastureYear(
         profile.name(),
@@ -76,12 +85,46 @@ final class GrowthReader {
         tables.pastureQuality().get(profile.quality()));
   }
 
+  /**
+   * A season that grows its factor of the average one over the year, with its break where it likely
+   * comes.
+   */
   private static SeasonGrowth scaled(
-      SeasonType type, Assumption chance, List<Double> average, Assumption factor) {
-    List<Double> growth =
-        average.stream().map(g -> Math.min(MOST_PER_DAY, g * factor.likely())).toList();
+      SeasonType type, Assumption chance, Profile profile, Assumption factor, Assumption moves) {
+    List<Double> average = profile.growth().get(SeasonType.AVERAGE);
+    AutumnBreak usual = new AutumnBreak(average, profile.winter());
+    double kept =
+        year(usual.growth(average, type.laterBreak() * moves.likely()))
+            / year(usual.growth(average, 0));
+    double scale = factor.likely() / (kept > 0 ? kept : 1);
+    List<Double> growth = average.stream().map(g -> Math.min(MOST_PER_DAY, g * scale)).toList();
     return new SeasonGrowth(
-        type, chance, growth, factor.evidence(), factor.source(), factor.setBy());
+        type,
+        chance,
+        growth,
+        Optional.of(moves),
+        factor.evidence(),
+        factor.source(),
+        factor.setBy());
+  }
+
+  private static double year(double[] perDay) {
+    double sum = 0;
+    for (int p = 0; p < perDay.length; p++) {
+      sum += perDay[p] * HalfMonths.days(p);
+    }
+    return sum;
+  }
+
+  /** The farm's own, else that of the district of this name, else the default. */
+  private Assumption breakMoves(SeasonType type, Profile profile, Map<SeasonType, Range> moves) {
+    String key = "break-" + type.label() + "-season";
+    Optional<District> district = Optional.ofNullable(tables.districts().get(profile.name()));
+    Optional<Assumption> ofDistrict = district.flatMap(it -> it.breakMoves(type));
+    Optional<Range> own = Optional.ofNullable(moves.get(type));
+    return own.isEmpty() && ofDistrict.isPresent()
+        ? ofDistrict.get()
+        : defaults.orUser(key, own, 1);
   }
 
   private Optional<Profile> findProfile(Fields farm) {
@@ -191,6 +234,21 @@ final class GrowthReader {
     }
     factors.finish();
     return two;
+  }
+
+  private Map<SeasonType, Range> moves(Fields moves, Fields farm, Optional<Profile> profile) {
+    farm.has("season_break_half_months");
+    Map<SeasonType, Range> own = new EnumMap<>(SeasonType.class);
+    for (SeasonType type : List.of(SeasonType.POOR, SeasonType.GOOD)) {
+      moves.findRange(type.label(), 0, MOST_HALF_MONTHS).ifPresent(range -> own.put(type, range));
+      if (moves.has(type.label())
+          && profile.filter(it -> it.growth().containsKey(type)).isPresent()) {
+        moves.fault(
+            type.label(), "must not be given for a season with twelve numbers of its own", "");
+      }
+    }
+    moves.finish();
+    return own;
   }
 
   /** The months below a key, in the order of the calendar; empty if there are none. */

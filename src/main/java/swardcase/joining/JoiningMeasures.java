@@ -22,7 +22,10 @@ final class JoiningMeasures implements Measures {
     needs = setting.problem(setting.strength);
   }
 
-  /** Points lost if a mob spends a half-month in a paddock. */
+  /**
+   * Points lost if a mob spends a half-month of the coming year in a paddock: in a year whose break
+   * is early the half-month may be green that is dry in most years.
+   */
   int points(int mob, int halfMonth, int paddock) {
     return (mob * setting.halfMonths.size() + setting.halfMonths.indexOf(halfMonth)) * paddocks
         + paddock;
@@ -87,8 +90,9 @@ final class JoiningMeasures implements Measures {
     for (int p : setting.halfMonths) {
       if (setting.matters(mob, p)) {
         double[] left = run.flock(mob).leftAfterStay(p, setting.joiningDay[mob]);
+        double green = run.greenShareOfComingYear(p);
         for (int i = 0; i < paddocks; i++) {
-          into[points(mob, p, i)] = 100 * run.flock(mob).lossOfStay(p, power[i], left);
+          into[points(mob, p, i)] = 100 * run.flock(mob).lossOfStay(green, power[i], left);
         }
       }
     }

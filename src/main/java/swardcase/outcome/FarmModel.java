@@ -33,9 +33,9 @@ public final class FarmModel {
   private final UncertainNumbers inputs;
 
   /** Prepares the farm. */
-  public FarmModel(Farm farm, Tables tables) {
+  public FarmModel(Farm farm, Tables ofAnyFarm) {
     this.farm = farm;
-    this.tables = tables;
+    tables = ofAnyFarm.in(farm);
     year = new GrowthYear(farm);
     keep = farm.actions().stream().map(Action::kind).toList().indexOf(ActionKind.KEEP);
     compositions = StandingClover.compositions(farm, tables);

@@ -92,6 +92,7 @@ public final class OutcomeFunction {
   private final JoiningFeed joiningFeed;
   private final HeldFeed held;
   private final double[] greenShare = new double[HalfMonths.COUNT];
+  private final double[][] greenShareOf;
   private final double[] onOffer = new double[HalfMonths.COUNT];
   private final double[] growth = new double[HalfMonths.COUNT];
   private final double[] eatenByEwes = new double[HalfMonths.COUNT];
@@ -182,6 +183,7 @@ public final class OutcomeFunction {
     scratch = model.newOutcome();
     discount = new double[years];
     seasonOfYear = new int[years];
+    greenShareOf = new double[feed.meanOfSeasons()][HalfMonths.COUNT];
     boughtNowMjPerHa = new double[feed.meanOfSeasons() + 1];
     valueOfShare = new double[flock.length];
     joiningFeed = new JoiningFeed(farm, grazes);
@@ -335,9 +337,9 @@ public final class OutcomeFunction {
       for (int p = 0; p < HalfMonths.COUNT; p++) {
         double green = now.eatenGreenKgDmPerHa[p];
         double dry = now.eatenDryKgDmPerHa[p];
-        if (green + dry > 0) {
-          greenShare[p] += chance * (green + x[dryFactor] * dry) / (green + dry);
-        }
+        double all = green + dry;
+        greenShareOf[season][p] = all > 0 ? (green + x[dryFactor] * dry) / all : 0;
+        greenShare[p] += chance * greenShareOf[season][p];
         onOffer[p] += chance * (now.greenKgDmPerHa[p] + now.dryKgDmPerHa[p]);
         growth[p] += chance * now.growthKgDmPerHa[p];
         eatenByEwes[p] += chance * (green + dry) * feed.eweShareOfAppetite(p);
@@ -738,6 +740,12 @@ public final class OutcomeFunction {
   /** Strength of intake in a half-month: green feed counts 1, dry feed by its own factor. */
   public double greenShare(int halfMonth) {
     return greenShare[halfMonth];
+  }
+
+  /** The same in the coming year, whose season type a draw tells. */
+  public double greenShareOfComingYear(int halfMonth) {
+    int season = seasonOfYear[0];
+    return season < greenShareOf.length ? greenShareOf[season][halfMonth] : greenShare[halfMonth];
   }
 
   /** Formononetin of a paddock's green feed so many years after an action starts, % of intake. */

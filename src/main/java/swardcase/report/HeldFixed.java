@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -12,8 +13,8 @@ import java.util.stream.Stream;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
-import swardcase.farm.HalfMonths;
 import swardcase.farm.PastureQuality;
+import swardcase.farm.PastureYear;
 import swardcase.farm.SeasonGrowth;
 import swardcase.outcome.FarmModel;
 
@@ -66,7 +67,7 @@ public record HeldFixed(
             });
     for (SeasonGrowth season : model.farm().feedYear().seasons()) {
       all.add(of(season.chance()));
-      all.add(growth(season, doubt(model, "feed.growth-multiplier")));
+      all.add(growth(season, model.farm().feedYear(), doubt(model, "feed.growth-multiplier")));
     }
     List<PastureQuality> quality = model.farm().feedYear().quality();
     all.add(
@@ -113,11 +114,8 @@ public record HeldFixed(
   }
 
   /** A sum of rough numbers, to two figures. */
-  private static HeldFixed growth(SeasonGrowth season, String doubt) {
-    double year = 0;
-    for (int p = 0; p < HalfMonths.COUNT; p++) {
-      year += season.growthKgDmPerHaPerDay().get(p / 2) * HalfMonths.days(p);
-    }
+  private static HeldFixed growth(SeasonGrowth season, PastureYear pasture, String doubt) {
+    double year = Arrays.stream(pasture.growthKgDmPerHa(season)).sum();
     double about =
         new BigDecimal(year).round(new MathContext(2, RoundingMode.HALF_UP)).doubleValue();
     return new HeldFixed(

@@ -24,7 +24,8 @@ public final class SamplingReportBuilder {
   private SamplingReportBuilder() {}
 
   /** The report of a farm. */
-  public static SamplingReport build(Farm farm, Tables tables) {
+  public static SamplingReport build(Farm farm, Tables ofAnyFarm) {
+    Tables tables = ofAnyFarm.in(farm);
     double riskShare = tables.parameter("oestrogen.risk-share").likely();
     double designEffect = tables.parameter("stand.design-effect").likely();
     return new SamplingReport(

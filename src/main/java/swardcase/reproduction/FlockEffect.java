@@ -207,11 +207,12 @@ public final class FlockEffect {
    * strength, and no dose at any other time. What builds up and wears off is in proportion to the
    * effect of the dose, so that the chances left at full effect tell those at any.
    *
+   * @param green strength of intake in the half-month relative to green feed
    * @param power of the strength
    * @param leftAtFullEffect from {@link #leftAfterStay}
    */
-  public double lossOfStay(int halfMonth, double power, double[] leftAtFullEffect) {
-    double effectOfStay = grid.effect(halfMonth, power);
+  public double lossOfStay(double green, double power, double[] leftAtFullEffect) {
+    double effectOfStay = DoseResponse.effectOfPower(Math.pow(green, x[steepness]) * power);
     for (int cycle = 0; cycle < multiplier.length; cycle++) {
       multiplier[cycle] = 1 - effectOfStay * (1 - leftAtFullEffect[cycle]);
     }

@@ -43,9 +43,6 @@ public final class Composition {
   /** Name of the table row that stands for the rest. */
   public static final String UNIDENTIFIED = "unidentified";
 
-  /** Key of the chance that clover of unknown formononetin is high in it. */
-  public static final String UNKNOWN_HIGH_CHANCE = "stand.unknown-high-chance";
-
   private static final int MOST_PLANTS = 400;
   private static final int STEP = 10;
   private static final int SLICES = 200;
@@ -127,7 +124,7 @@ public final class Composition {
         }
       }
     }
-    double unknownHighChance = tables.parameter(UNKNOWN_HIGH_CHANCE).likely();
+    double unknownHighChance = tables.parameter(Tables.UNKNOWN_HIGH_CHANCE).likely();
     return new Composition(
         cultivars, alpha, certain, unresolved, unknownHighChance, designEffect, lookedAt);
   }
@@ -275,8 +272,8 @@ public final class Composition {
    *
    * <p>Integrates over the PERT distribution of the clover share in equal slices of probability.
    * Cultivars of unknown formononetin are high together or not at all; the chance that they are is
-   * the table's {@code stand.unknown-high-chance}. A paddock nobody looked at is therefore never
-   * called safe.
+   * the district's or the table's {@code stand.unknown-high-chance}. A paddock nobody looked at is
+   * therefore never called safe.
    *
    * @param cloverShare clover as a fraction of green dry matter
    */

@@ -53,8 +53,57 @@ final class FeedTables {
     }
     Evidence evidence = row.evidence("evidence");
     String source = row.source("source", evidence);
+    Optional<Assumption> later =
+        ofDistrict(
+            row, "later break in a poor season", "break_later_in_poor", "half-months", "break");
+    Optional<Assumption> earlier =
+        ofDistrict(
+            row, "earlier break in a good season", "break_earlier_in_good", "half-months", "break");
+    OptionalInt rain = markedWhole(row, "rain_mm_per_year", 5000, "rain_evidence");
+    row.source("rain_source", rain.isEmpty() ? Evidence.INFERRED : row.evidence("rain_evidence"));
+    OptionalInt green = markedWhole(row, "green_months", 12, "green_months_evidence");
+    Optional<Assumption> unknownHigh =
+        ofDistrict(
+            row,
+            "chance that clover of unknown formononetin is high in it",
+            "unknown_high_chance",
+            "-",
+            "unknown_high_chance");
     return cells.make(
-        () -> new District(name, growth, winter, quality, evidence, source, row.setBy()));
+        () ->
+            new District(
+                name,
+                growth,
+                winter,
+                quality,
+                evidence,
+                source,
+                row.setBy(),
+                later,
+                earlier,
+                rain,
+                green,
+                unknownHigh));
+  }
+
+  /** Three cells of a district that may be blank, a share or a number of half-months. */
+  private static Optional<Assumption> ofDistrict(
+      TableRow row, String name, String stem, String unit, String markStem) {
+    boolean isShare = unit.equals("-");
+    String ending = isShare ? "" : "_half_months";
+    String likely = stem + "_likely" + ending;
+    row.evidenceOf(likely, markStem + "_evidence");
+    Optional<Range> range =
+        row.cells()
+            .findRange(stem + "_low" + ending, likely, stem + "_high" + ending, 0, isShare ? 1 : 6);
+    return range.isEmpty()
+        ? Optional.empty()
+        : row.assumption(name, range, unit, markStem + "_evidence", markStem + "_source");
+  }
+
+  private static OptionalInt markedWhole(TableRow row, String column, int most, String mark) {
+    row.evidenceOf(column, mark);
+    return row.cells().findWhole(column, 0, most);
   }
 
   private static List<Month> months(CsvRow cells, String column) {

@@ -199,7 +199,31 @@ enum TableFile {
     for (Month month : Month.values()) {
       columns.add(growthColumn(month));
     }
-    columns.addAll(List.of("winter_months", "quality_profile", "evidence", "source"));
+    columns.addAll(
+        List.of(
+            "winter_months",
+            "quality_profile",
+            "evidence",
+            "source",
+            "break_later_in_poor_low_half_months",
+            "break_later_in_poor_likely_half_months",
+            "break_later_in_poor_high_half_months",
+            "break_earlier_in_good_low_half_months",
+            "break_earlier_in_good_likely_half_months",
+            "break_earlier_in_good_high_half_months",
+            "break_evidence",
+            "break_source",
+            "rain_mm_per_year",
+            "rain_evidence",
+            "rain_source",
+            "green_months",
+            "green_months_evidence",
+            "unknown_high_chance_low",
+            "unknown_high_chance_likely",
+            "unknown_high_chance_high",
+            "unknown_high_chance_evidence",
+            "unknown_high_chance_source",
+            "note"));
     return columns.toArray(String[]::new);
   }
 

@@ -5,9 +5,11 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import swardcase.check.Check;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Action;
+import swardcase.farm.Farm;
 import swardcase.farm.PastureQuality;
 
 /**
@@ -34,6 +36,9 @@ public record Tables(
     SortedMap<String, Source> sources,
     List<String> overridden) {
 
+  /** Key of the chance that clover of unknown formononetin is high in it. */
+  public static final String UNKNOWN_HIGH_CHANCE = "stand.unknown-high-chance";
+
   /** Closes every part against change. */
   public Tables {
     cultivars = Collections.unmodifiableSortedMap(cultivars);
@@ -45,6 +50,26 @@ public record Tables(
     actions = List.copyOf(actions);
     sources = Collections.unmodifiableSortedMap(sources);
     overridden = List.copyOf(overridden);
+  }
+
+  /** The tables as they hold for a farm: with the chance of strong clover of its district. */
+  public Tables in(Farm farm) {
+    District district = districts.get(farm.feedYear().growthName());
+    if (district == null || district.unknownHighChance().isEmpty()) {
+      return this;
+    }
+    SortedMap<String, Assumption> there = new TreeMap<>(parameters);
+    there.put(UNKNOWN_HIGH_CHANCE, district.unknownHighChance().get());
+    return new Tables(
+        cultivars,
+        districts,
+        pastureQuality,
+        supplements,
+        dryStock,
+        there,
+        actions,
+        sources,
+        overridden);
   }
 
   /** The cultivar of this name, which must exist. */

@@ -230,7 +230,7 @@ class StartCommandTest {
     Ran ran = Ran.typing(ALL.replace("katanning", "?\nkatanning"), "start", folder);
 
     assertThat(ran.code()).isZero();
-    assertThat(ran.out()).contains("One of: Dandaragan, Esperance, Katanning, Northam.");
+    assertThat(ran.out()).contains("Katanning (480 mm a year, 7 green months), Northam (");
   }
 
   @Test

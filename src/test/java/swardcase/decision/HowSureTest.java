@@ -46,7 +46,7 @@ class HowSureTest {
       PaddockFindings paddock = sure.paddock(i);
       CourseFindings planned = paddock.planned();
       boolean held = free.get(of.plan().action(i)).kind() == ActionKind.HOLD_OFF;
-      if (held && planned.judgement().chanceItPays() > 0.95) {
+      if (held && planned.judgement().chanceItPays() > 0.9) {
         assertThat(paddock.verdict()).isEqualTo(Verdict.HOLD_OFF);
         assertThat(paddock.sure()).contains(true);
         never++;

@@ -13,6 +13,7 @@ import swardcase.RandomFarms;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Paddock;
+import swardcase.farm.SeasonType;
 import swardcase.tables.Tables;
 
 /** Laws that hold for any farm: seeded random farms, so that a failure repeats. */
@@ -46,6 +47,9 @@ class FeedBudgetLawsTest {
           .set(FeedNumber.GREEN_DIGESTIBILITY, random.nextDouble(-0.04, 0.03))
           .set(FeedNumber.DRY_SELECTION, random.nextDouble(0, 0.1))
           .set(FeedNumber.GREEN_DYING, random.nextDouble(0.7, 1.4));
+      for (SeasonType type : SeasonType.values()) {
+        parameters.setBreak(type.ordinal(), random.nextDouble(-5, 5));
+      }
       return new Case(farm, parameters, growth, season);
     }
 

@@ -13,6 +13,7 @@ import swardcase.RandomFarms;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
+import swardcase.farm.SeasonType;
 import swardcase.outcome.FarmModel;
 import swardcase.search.PlanFarms;
 import swardcase.tables.Tables;
@@ -62,6 +63,11 @@ class FeedSurfaceTest {
       FeedParameters parameters = FeedParameters.likely(farm, TABLES);
       for (FeedNumber number : FeedNumber.values()) {
         parameters.set(number, number(number.key()));
+      }
+      if (farm.feedYear().seasons().get(season).breakMoves().isPresent()) {
+        SeasonType type = SeasonType.values()[season];
+        double moves = number("season.break-" + type.label());
+        parameters.setBreak(season, type.laterBreak() * moves);
       }
       double[] multiplier = new double[HalfMonths.COUNT];
       for (int p = 0; p < multiplier.length; p++) {

@@ -13,6 +13,7 @@ import java.time.Month;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,6 +29,7 @@ import swardcase.farm.CostLine;
 import swardcase.farm.Farm;
 import swardcase.farm.Identification;
 import swardcase.farm.ScanningBasis;
+import swardcase.farm.SeasonGrowth;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 
@@ -235,8 +237,71 @@ class FarmFolderTest {
     assertThat(year.seasons()).extracting(s -> s.chance().likely()).containsExactly(0.2, 0.6, 0.2);
     assertThat(year.seasons().get(0).growthKgDmPerHaPerDay()).startsWith(5d, 10d, 20d);
     assertThat(year.seasons().get(1).evidence()).isEqualTo(Evidence.FARM);
-    // 110 % of 10, 20 and 30.
-    assertThat(year.seasons().get(2).growthKgDmPerHaPerDay().get(1)).isCloseTo(22, within(1e-9));
+    // The whole year of a good season is 110 % of an average one, its early break included.
+    SeasonGrowth good = year.seasons().get(2);
+    double usual = DoubleStream.of(year.growthKgDmPerHa(year.seasons().get(1))).sum();
+    assertThat(DoubleStream.of(year.growthKgDmPerHa(good)).sum())
+        .isCloseTo(1.1 * usual, within(1e-9));
+    assertThat(good.breakMoves().orElseThrow().range()).isEqualTo(Range.of(0.5, 1, 1.5));
+    assertThat(good.growthKgDmPerHaPerDay().get(2) / good.growthKgDmPerHaPerDay().get(1))
+        .isCloseTo(1.5, within(1e-12));
+    // A season with twelve numbers of its own has its break where they say.
+    assertThat(year.seasons().get(0).breakMoves()).isEmpty();
+  }
+
+  @Test
+  void break_ofTheFarm_ofItsDistrict_andByDefault_isTakenInThisOrder() throws IOException {
+    String own =
+        """
+        name: Own
+        growth:
+          name: %s
+          winter_months: [Jun, Jul, Aug]
+          pasture_quality: annual clover, southern
+          kg_dm_per_ha_per_day: {average: [0, 0, 0, 1, 10, 10, 10, 20, 40, 40, 10, 0]}
+        """;
+    write("farm.yaml", own.formatted("Home"));
+    assertThat(breaks()).containsExactly(Range.of(0.5, 1, 2), Range.of(0.5, 1, 1.5));
+
+    write("farm.yaml", own.formatted("Sierra foothills California"));
+    assertThat(breaks()).containsExactly(Range.of(0, 0.5, 1.5), Range.of(0, 0.5, 1.5));
+
+    write(
+        "farm.yaml",
+        "name: Own\ngrowth: Katanning\nseason_break_half_months: {poor: [1, 2, 3], good: 0}\n");
+    assertThat(breaks()).containsExactly(Range.of(1, 2, 3), Range.of(0, 0, 0));
+    assertThat(read().farm().feedYear().seasons().get(0).breakLater()).isEqualTo(2);
+    assertThat(read().farm().feedYear().seasons().get(2).breakLater()).isZero();
+  }
+
+  private List<Range> breaks() throws IOException {
+    return read().farm().feedYear().seasons().stream()
+        .flatMap(season -> season.breakMoves().stream())
+        .map(Assumption::range)
+        .toList();
+  }
+
+  @Test
+  void break_outOfReachOrOfASeasonWithItsOwnNumbers_isRefused() throws IOException {
+    write(
+        "farm.yaml",
+        """
+        name: Own
+        growth:
+          winter_months: [Jun, Jul, Aug]
+          pasture_quality: annual clover, southern
+          kg_dm_per_ha_per_day:
+            average: [0, 0, 0, 1, 10, 10, 10, 20, 40, 40, 10, 0]
+            poor: [0, 0, 0, 0, 5, 10, 10, 20, 40, 40, 10, 0]
+        season_break_half_months: {poor: 2, good: 9, late: 1}
+        """);
+
+    assertFaults(
+        "farm.yaml:8: season_break_half_months: must be one of the known keys: poor, good; found"
+            + " 'late'",
+        "farm.yaml:8: season_break_half_months.good: must be from 0 to 6; found '9'",
+        "farm.yaml:8: season_break_half_months.poor: must not be given for a season with twelve"
+            + " numbers of its own");
   }
 
   @Test

@@ -211,7 +211,7 @@ class FlockEffectLawsTest {
       doses[p] = strength * green[p];
       double loss = joined.lossOfJoining(doses, day);
       most = Math.max(most, loss);
-      assertThat(effect.lossOfStay(p, effect.power(strength), effect.leftAfterStay(p, day)))
+      assertThat(effect.lossOfStay(green[p], effect.power(strength), effect.leftAfterStay(p, day)))
           .isCloseTo(loss, within(EXACT));
     }
     assertThat(most).isPositive();

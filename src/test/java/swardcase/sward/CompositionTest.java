@@ -62,6 +62,18 @@ class CompositionTest {
     assertThat(of(1.5, plants(0, "Yarloop")).size()).isEqualTo(1);
   }
 
+  /** Katanning has a chance of its own, 0.50; Esperance has not, so that the general 0.25 holds. */
+  @Test
+  void chanceHighOestrogenAbove_whereNobodyLooked_isThatOfTheDistrict() {
+    for (String farm : List.of("mixed-farm", "risky-farm")) {
+      Tables there = RandomFarms.TABLES.in(RandomFarms.demo(farm));
+      Composition unknown = Composition.of(paddock(), there, 1.5);
+      assertThat(unknown.chanceHighOestrogenAbove(0.2, ALL_CLOVER))
+          .as(farm)
+          .isCloseTo(farm.equals("mixed-farm") ? 0.50 : 0.25, within(1e-9));
+    }
+  }
+
   @Test
   void share_ofGroups_addsUpToOne() {
     Composition found =
@@ -272,19 +284,21 @@ class CompositionTest {
   }
 
   private static Composition of(double designEffect, Identification... found) {
-    Paddock paddock =
-        new Paddock(
-            "Creek",
-            10,
-            StandTables.assumption("clover share", 0.5),
-            StandTables.assumption("growth index", 1),
-            false,
-            true,
-            Optional.empty(),
-            PaddockUse.EWES,
-            Optional.empty(),
-            List.of(found));
-    return Composition.of(paddock, TABLES, designEffect);
+    return Composition.of(paddock(found), TABLES, designEffect);
+  }
+
+  private static Paddock paddock(Identification... found) {
+    return new Paddock(
+        "Creek",
+        10,
+        StandTables.assumption("clover share", 0.5),
+        StandTables.assumption("growth index", 1),
+        false,
+        true,
+        Optional.empty(),
+        PaddockUse.EWES,
+        Optional.empty(),
+        List.of(found));
   }
 
   private static Identification plants(double plants, String... candidates) {

@@ -45,7 +45,7 @@ class SeedKeysTest {
             SeedKeys.SOWING_YEAR_YIELD,
             SeedKeys.GOOD_SEED_SHARE,
             SeedKeys.BURIED_RETENTION,
-            Composition.UNKNOWN_HIGH_CHANCE);
+            Tables.UNKNOWN_HIGH_CHANCE);
   }
 
   @Test

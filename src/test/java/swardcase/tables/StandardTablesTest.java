@@ -3,10 +3,14 @@ package swardcase.tables;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Month;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -19,7 +23,9 @@ import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
+import swardcase.farm.AutumnBreak;
 import swardcase.farm.CostLine;
+import swardcase.farm.HalfMonths;
 import swardcase.farm.PastureQuality;
 
 /** What the tables of the program hold. */
@@ -42,7 +48,7 @@ class StandardTablesTest {
   @Test
   void load_standard_hasEveryTableAndNoOverride() {
     assertThat(TABLES.cultivars()).hasSize(62);
-    assertThat(TABLES.districts()).hasSize(4);
+    assertThat(TABLES.districts()).hasSize(5);
     assertThat(TABLES.pastureQuality()).hasSize(2);
     assertThat(TABLES.supplements()).hasSizeGreaterThanOrEqualTo(15);
     assertThat(TABLES.dryStock()).hasSizeGreaterThanOrEqualTo(12);
@@ -382,5 +388,29 @@ class StandardTablesTest {
               assertThat(line.costPerHa().setBy()).isEqualTo(SetBy.DEFAULT);
               assertThat(line.note()).startsWith("Table default, get a quote.");
             });
+  }
+
+  /** The list of districts that a farmer reads says what the table says. */
+  @Test
+  void districts_inThePageOfInputs_areThoseOfTheTable() throws IOException {
+    String page = Files.readString(Path.of("docs/inputs.md"));
+    for (District district : TABLES.districts().values()) {
+      int usualBreak =
+          new AutumnBreak(district.growthKgDmPerHaPerDay(), district.winterMonths()).halfMonth();
+      Range chance =
+          district.unknownHighChance().orElse(TABLES.parameter(Tables.UNKNOWN_HIGH_CHANCE)).range();
+      assertThat(page)
+          .contains(
+              String.format(
+                  Locale.ROOT,
+                  "| %s | %d | %d | %s | %.2f (%.2f to %.2f) |",
+                  district.name(),
+                  district.rainMmPerYear().orElseThrow(),
+                  district.greenMonths().orElseThrow(),
+                  HalfMonths.month(usualBreak).getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                  chance.likely(),
+                  chance.low(),
+                  chance.high()));
+    }
   }
 }

@@ -89,6 +89,15 @@ class TablesLoaderTest {
           districts.csv|June;July|Juni;July|winter_months: must hold month names in full
           districts.csv|annual clover, southern|annual clover, suthern|quality_profile: must name a profile of pasture-quality.csv; found 'annual clover, suthern'; did you mean 'annual clover, southern'?
           districts.csv|published,dpird-annual-pasture|published,|source: must be given for a published number
+          districts.csv|0.5,1,2,0.5,1,1.5|0.5,0.4,2,0.5,1,1.5|break_later_in_poor_high_half_months must be in rising order; found '[0.5, 0.4, 2]'
+          districts.csv|0.5,1,2,0.5,1,1.5|0.5,1,2,0.5,1,7|break_earlier_in_good_high_half_months: must be from 0 to 6; found '7'
+          districts.csv|0.5,1,2,0.5,1,1.5|0.5,1,2,-0.5,1,1.5|break_earlier_in_good_low_half_months: must be from 0 to 6; found '-0.5'
+          districts.csv|1.5,inferred,|1.5,,|break_evidence: must be given
+          districts.csv|1.5,inferred,bom-wheatbelt-guide;|1.5,inferred,bom-wheatbelt;|must name a key of sources.csv, which has no bom-wheatbelt; found
+          districts.csv|published,great-southern-herald-2019|published,|rain_source: must be given for a published number
+          districts.csv|,7,inferred,|,7.5,inferred,|green_months: must be a whole number; found '7.5'
+          districts.csv|,0.25,0.40,0.65,|,0.25,0.40,1.65,|unknown_high_chance_high: must be from 0 to 1; found '1.65'
+          districts.csv|,0.25,0.40,0.65,|,,,,|unknown_high_chance_evidence: must be blank where unknown_high_chance_likely is blank
           pasture-quality.csv|southern",June|southern",July|profile / month: must not be given twice
           pasture-quality.csv|"annual clover, southern",June,77,42,2,50,inferred,ridley-1986;devenish-hyder;vic-pasture-tables|# left out|month: profile 'annual clover, southern' must have all 12 months, but lacks june
           pasture-quality.csv|June,77,|June,7,|digestibility of green feed must be from 0.3 to 0.9, but was 0.07

@@ -18,6 +18,7 @@ import swardcase.check.FaultsException;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Action;
+import swardcase.farm.SeasonType;
 
 /** A user's tables laid over the program's. */
 class UserTablesTest {
@@ -76,13 +77,20 @@ class UserTablesTest {
     user("sources.csv", "my-cuts,Pasture cuts on the home farm,,own record");
     user(
         "districts.csv",
-        "Home,1,1,1,2,10,20,20,30,50,40,20,5,June;July,\"annual clover, southern\",,my-cuts");
+        "Home,1,1,1,2,10,20,20,30,50,40,20,5,June;July,\"annual clover, southern\",,my-cuts"
+            + ",1,2,3,,,,,,,,,,,0.1,0.2,0.3,,,own walk");
     Tables tables = TablesLoader.standard().with(mine).load();
     assertThat(tables.overridden())
         .containsExactly("sources: my-cuts (added)", "districts: Home (added)");
     District home = tables.districts().get("Home");
     assertThat(home.setBy()).isEqualTo(SetBy.OVERRIDE);
     assertThat(home.evidence()).isEqualTo(Evidence.FARM);
+    assertThat(home.breakMoves(SeasonType.POOR).orElseThrow().range()).isEqualTo(Range.of(1, 2, 3));
+    assertThat(home.breakMoves(SeasonType.POOR).orElseThrow().evidence()).isEqualTo(Evidence.FARM);
+    assertThat(home.breakMoves(SeasonType.AVERAGE)).isEmpty();
+    assertThat(home.breakMoves(SeasonType.GOOD)).isEmpty();
+    assertThat(home.rainMmPerYear()).isEmpty();
+    assertThat(home.unknownHighChance().orElseThrow().range()).isEqualTo(Range.of(0.1, 0.2, 0.3));
     assertThat(tables.sourcesOf(home.source()))
         .extracting(Source::read)
         .containsExactly("own record");
