@@ -69,7 +69,7 @@ class StartSlipsTest {
 
   @ParameterizedTest
   @CsvSource({"oats", "lupins", "Lucerne Hay"})
-  void feed_ofTheTablesWithoutAPrice_isTakenWithThePriceGiven(String feed) {
+  void feed_ofTheTables_isTakenWithThePriceGiven(String feed) {
     Farm farm = started("supplement", feed, "supplement-price", "260, 330, 420");
 
     assertThat(farm.supplement().name()).isEqualToIgnoringCase(feed);
@@ -81,7 +81,7 @@ class StartSlipsTest {
   void feed_ofTheTablesWithoutAPrice_needsOne() {
     Ran ran =
         Ran.typing(
-            answers("supplement", "triticale", "supplement-price", "\n330"), "start", folder);
+            answers("supplement", "sheep pellets", "supplement-price", "\n330"), "start", folder);
 
     assertThat(ran.code()).isZero();
     assertThat(ran.out())
@@ -95,7 +95,7 @@ class StartSlipsTest {
             "--answer=name=A",
             "--answer=growth=Katanning",
             "--answer=paddocks=B 1",
-            "--answer=supplement=triticale");
+            "--answer=supplement=sheep pellets");
     assertThat(silent.err()).startsWith("These answers are needed: supplement-price");
   }
 

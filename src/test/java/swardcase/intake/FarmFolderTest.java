@@ -358,11 +358,11 @@ class FarmFolderTest {
 
   @Test
   void supplement_withoutPriceInTheTables_asksForOne() throws IOException {
-    addToYaml("supplement: triticale\n");
+    addToYaml("supplement: sheep pellets\n");
 
     assertFaults(
-        "farm.yaml:3: supplement: has no price in the tables: write 'name: triticale' and"
-            + " price_per_tonne below it; found 'triticale'");
+        "farm.yaml:3: supplement: has no price in the tables: write 'name: sheep pellets' and"
+            + " price_per_tonne below it; found 'sheep pellets'");
   }
 
   @Test

@@ -71,7 +71,7 @@ class MovingBreakTest {
 
   @Test
   void chanceRight_whereFeedIsDryUntilTheBreak_fallsAsTheBreakOfGoodSeasonsComesEarlier() {
-    assertThat(fallen(plan(0, 0), plan(0, 1), SECOND_HALF_OF_MARCH, true)).isPositive();
+    assertThat(fallen(plan(0, 0), plan(0, 2), SECOND_HALF_OF_MARCH, true)).isPositive();
   }
 
   @Test

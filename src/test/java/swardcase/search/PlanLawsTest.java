@@ -124,8 +124,9 @@ class PlanLawsTest {
   }
 
   /**
-   * Of all that stood before. Old cultivars by themselves may take a larger share where they are
-   * harder-seeded than the cultivars beside them, since those die out first.
+   * Of all that stood before, where no cultivar crowds out another. Old cultivars by themselves may
+   * take a larger share where they are harder-seeded than the cultivars beside them, since those
+   * die out first; so may all of them, where those that are left crowd more.
    */
   @Test
   void shareOfTheStandBefore_moreRunDownYears_isNeverHigherAtTheSameAgeOfTheStand() {
@@ -141,7 +142,13 @@ class PlanLawsTest {
       Farm any = FarmCopy.of(RandomFarms.any(random)).actions(actions).build();
       FarmModel model = PlanFarms.model(any);
       OutcomeFunction run = model.newRun();
-      run.set(draw(model, random));
+      double[] numbers = draw(model, random);
+      for (String key : model.tables().parameters().keySet()) {
+        if (key.startsWith("seed.crowding.")) {
+          model.inputs().find(key).ifPresent(place -> numbers[place] = 1);
+        }
+      }
+      run.set(numbers);
       for (int i = 0; i < any.paddocks().size(); i++) {
         for (int years = 1; years < 5 && run.allowed(i, 1); years++) {
           double[] fewer = run.plantShares(i, years);
