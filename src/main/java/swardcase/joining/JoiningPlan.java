@@ -86,7 +86,7 @@ public final class JoiningPlan {
     policies.add(asNow);
     policies.add(avoiding);
     cheapest = planner.plan(asNow, avoiding);
-    policies.add(planner.keptApart(cheapest, asNow));
+    policies.add(planner.practical(calendar, cheapest, asNow));
     shortMj = planner.shortMj(calendar, asNow);
     WaysOut waysOut = new WaysOut(setting, calendar, planner, cheapest);
     ForkJoinTask<List<Shift>> otherDates =

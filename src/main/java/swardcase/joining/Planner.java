@@ -1,6 +1,7 @@
 package swardcase.joining;
 
 import java.util.Arrays;
+import java.util.stream.Stream;
 
 /**
  * The three ways of grazing that are compared: as now, simple avoidance, and the plan.
@@ -18,8 +19,8 @@ final class Planner {
   /** Preference for weaker clover where nothing else decides, as a share of the price of feed. */
   private static final double TIE = 1e-4;
 
-  /** What keeping groups apart may cost, as a share of what grazing as now costs. */
-  static final double MOST_TO_KEEP_APART = 0.05;
+  /** What a plan that is easier to keep to may cost, as a share of what grazing as now costs. */
+  static final double MOST_FOR_PRACTICE = 0.05;
 
   private final JoiningCase setting;
   private final GrazingProblem problem;
@@ -111,12 +112,32 @@ final class Planner {
   }
 
   /**
-   * A way that keeps groups apart, if it costs little more than the cheapest; else the cheapest.
+   * The first of these that costs little more than the cheapest: groups apart, and ewes nowhere
+   * that they are to be kept off; groups apart; the cheapest itself.
    */
-  Grazing keptApart(Grazing cheapest, Grazing asNow) {
-    Grazing apart = inOrder(withTies(linear), true);
-    double most = cost(cheapest) + MOST_TO_KEEP_APART * cost(asNow);
-    return cost(apart) <= Math.min(cost(asNow), most) ? apart : cheapest;
+  Grazing practical(JoiningCalendar calendar, Grazing cheapest, Grazing asNow) {
+    double most = Math.min(cost(asNow), cost(cheapest) + MOST_FOR_PRACTICE * cost(asNow));
+    return Stream.of(barred(linear, (g, k, i) -> !calendar.isKeptOff(g, at(k), i)), linear)
+        .map(costs -> inOrder(withTies(costs), true))
+        .filter(grazing -> cost(grazing) <= most)
+        .findFirst()
+        .orElse(cheapest);
+  }
+
+  /** Costs that are infinite for ewes where a rule does not open a paddock. */
+  private double[][][] barred(double[][][] cost, Open rule) {
+    double[][][] barred = new double[problem.groups][problem.halfMonths][];
+    for (int g = 0; g < problem.groups; g++) {
+      for (int k = 0; k < problem.halfMonths; k++) {
+        barred[g][k] = cost[g][k].clone();
+        for (int i = 0; i < problem.paddocks; i++) {
+          if (g < problem.ewes && !rule.is(g, k, i)) {
+            barred[g][k][i] = Double.POSITIVE_INFINITY;
+          }
+        }
+      }
+    }
+    return barred;
   }
 
   /** Half-way between the old costs and those at the new answer, so that answers do not swing. */
@@ -182,14 +203,8 @@ final class Planner {
    * where the calendar is open to them without limit, beyond what {@code asNow} buys.
    */
   double[] shortMj(JoiningCalendar calendar, Grazing asNow) {
-    double[][][] cost = new double[problem.groups][problem.halfMonths][problem.paddocks];
-    for (int g = 0; g < problem.ewes; g++) {
-      for (int k = 0; k < problem.halfMonths; k++) {
-        for (int i = 0; i < problem.paddocks; i++) {
-          cost[g][k][i] = calendar.isOpen(g, at(k), i) ? 0 : Double.POSITIVE_INFINITY;
-        }
-      }
-    }
+    double[][][] free = new double[problem.groups][problem.halfMonths][problem.paddocks];
+    double[][][] cost = barred(free, (g, k, i) -> calendar.isOpen(g, at(k), i));
     Grazing grazing = inOrder(withTies(cost), false);
     double[] missing = new double[problem.halfMonths];
     for (int k = 0; k < missing.length; k++) {

@@ -42,7 +42,7 @@ class JoiningPlanNumbersTest {
   private final Grazing asNow = planner.asNow();
   private final Grazing avoiding = planner.avoiding(calendar);
   private final Grazing best = planner.plan(asNow, avoiding);
-  private final Grazing chosen = planner.keptApart(best, asNow);
+  private final Grazing chosen = planner.practical(calendar, best, asNow);
   private final List<Grazing> policies = List.of(asNow, avoiding, chosen);
   private final GrazingProblem problem = planner.problem();
 
