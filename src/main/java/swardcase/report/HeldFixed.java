@@ -48,8 +48,9 @@ public record HeldFixed(
 
   private static final String OF_A_FLOCK = "flock.";
 
-  /** Those of the farm's climate are inputs. */
-  private static final String OF_A_CLIMATE = "seed.retention.";
+  /** Those of the farm's climate and of its cultivars are inputs. */
+  private static final List<String> OF_ANOTHER_FARM =
+      List.of("seed.retention.", "seed.yield.", "seed.crowding.");
 
   static List<HeldFixed> of(FarmModel model) {
     List<HeldFixed> all = new ArrayList<>();
@@ -60,7 +61,8 @@ public record HeldFixed(
             (key, parameter) -> {
               boolean moved = model.inputs().find(key).isPresent();
               boolean elsewhere =
-                  Stream.of(OF_THE_FARM, OF_A_FLOCK, OF_A_CLIMATE).anyMatch(key::startsWith);
+                  Stream.concat(Stream.of(OF_THE_FARM, OF_A_FLOCK), OF_ANOTHER_FARM.stream())
+                      .anyMatch(key::startsWith);
               if (!moved && !elsewhere) {
                 all.add(of(parameter));
               }
