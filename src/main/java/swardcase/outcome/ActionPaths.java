@@ -36,7 +36,7 @@ final class ActionPaths {
   static final int MOST_FAILURES = 1;
 
   // Numbers of a year stand side by side.
-  private static final int NUMBERS = 7;
+  private static final int NUMBERS = 8;
   private static final int WINTER = 0;
   private static final int OTHER = 1;
   private static final int STRENGTH = 2;
@@ -44,6 +44,7 @@ final class ActionPaths {
   private static final int LABOUR = 4;
   private static final int MARGIN = 5;
   private static final int OLD_SHARE = 6;
+  private static final int CLOVER = 7;
 
   private final Farm farm;
   private final StandingClover stands;
@@ -70,6 +71,7 @@ final class ActionPaths {
   private final double[] yieldIn;
   private final double[] leafIn;
   private final double[] oldIn;
+  private final double[] cloverIn;
   private final double[] settledIn;
   private final boolean[] ready;
   private double[] x;
@@ -133,6 +135,7 @@ final class ActionPaths {
     yieldIn = new double[years];
     leafIn = new double[years];
     oldIn = new double[years];
+    cloverIn = new double[years];
     settledIn = new double[years];
   }
 
@@ -258,6 +261,7 @@ final class ActionPaths {
       yieldIn[k] = WinterGrowth.factor(clover, 1 - loss);
       leafIn[k] = Dose.percentOfIntake(stress, 1, clover, leafOfClover, leaf);
       oldIn[k] = old;
+      cloverIn[k] = clover;
     }
     double chance = inputs.establishmentChance(x);
     for (int f = 0; f <= MOST_FAILURES && drawn; f++) {
@@ -300,6 +304,7 @@ final class ActionPaths {
       path[at + COST] += share * (isShut ? paidAtSowing : paid);
       path[at + LABOUR] += share * (isShut ? labourAtSowing : labour);
       path[at + OLD_SHARE] += share * oldIn[as];
+      path[at + CLOVER] += share * cloverIn[as];
     }
   }
 
@@ -342,6 +347,7 @@ final class ActionPaths {
       path[at + LABOUR] = l;
       path[at + MARGIN] = m;
       path[at + OLD_SHARE] = old;
+      path[at + CLOVER] = stands.cloverShare(x, i);
     }
   }
 
@@ -447,6 +453,11 @@ final class ActionPaths {
 
   double oldShare(int at) {
     return path[at + OLD_SHARE];
+  }
+
+  /** Clover as a share of the green feed; of a crop year, that of the paddock before. */
+  double cloverShare(int at) {
+    return path[at + CLOVER];
   }
 
   /** Shares of the species of a paddock in each year of a sowing, at {@code year * species + c}. */

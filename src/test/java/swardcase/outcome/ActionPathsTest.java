@@ -242,6 +242,9 @@ class ActionPathsTest {
                     * (TAKES * sownClover(4) * percent(i, plants, 4)
                         + 0.2 * sownClover(3) * percent(i, plants, 3)),
                 within(1e-9));
+        assertThat(paths.cloverShare(paths.at(i, RESOW, 0))).isEqualTo(now);
+        assertThat(paths.cloverShare(paths.at(i, RESOW, 4)))
+            .isCloseTo(TAKES * sownClover(4) + 0.2 * sownClover(3), within(1e-9));
         assertThat(paths.oldShare(paths.at(i, RESOW, 4)))
             .isCloseTo(TAKES * old(i, plants, 4) + 0.2 * old(i, plants, 3), within(1e-9));
       }

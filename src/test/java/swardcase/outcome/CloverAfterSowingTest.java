@@ -98,7 +98,7 @@ class CloverAfterSowingTest {
       return paths.strength(paths.at(0, action, year));
     }
 
-    /** Clover share at the end, read back from the strength of clover that is all Yarloop. */
+    /** Clover share at the end, which the strength of the clover must bear out. */
     double settled() {
       int n = stands.species(0);
       double[] plants = paths.plantShares(x, 0, RESOW);
@@ -107,7 +107,10 @@ class CloverAfterSowingTest {
         leaf += plants[LAST * n + c] * stands.formononetin(x, 0, c);
       }
       double stress = x[inputs.place("dose.waterlogged-factor")];
-      return strength(RESOW, LAST) / (leaf * stress * x[inputs.place("dose.leaf-share")]);
+      double settled = paths.cloverShare(paths.at(0, RESOW, LAST));
+      assertThat(strength(RESOW, LAST))
+          .isCloseTo(settled * leaf * stress * x[inputs.place("dose.leaf-share")], within(1e-12));
+      return settled;
     }
   }
 
