@@ -100,6 +100,9 @@ def action_paths(farm, x, shares):
     yields = x[farm.at_winter_yield].transpose(1, 0, 2)
     leaf = x[farm.at_formononetin].transpose(1, 0, 2)
     standing = shares.transpose(1, 0, 2)
+    already = (shares * farm.is_sown[:, :, None]).sum(1)
+    tested = already * x[farm.at_leaf_test] + (1 - already) * leaf[-1]
+    leaf[-1] = np.where(farm.at_leaf_test[:, None] < 0, leaf[-1], tested)
     stress = np.where(farm.waterlogged[:, None] == 1, x[farm.at_waterlogged_factor], 1.0) * x[farm.at_leaf_share]
 
     def growth(share, of):
@@ -121,12 +124,17 @@ def action_paths(farm, x, shares):
 
     sown = np.flatnonzero(farm.sows)
     plants = seed_paths(farm, x, standing, sown)
-    target = x[farm.at_target_clover_share[sown]][:, None]
+    own = np.minimum(1, clover * (1 + (x[farm.at_sowing_clover_share] - 1) * (1 - already)))
+    told = farm.at_target_clover_share[sown]
+    target = np.where(told[:, None, None] < 0, own, x[told][:, None])
+    missing = 1 - x[farm.at_sowing_clover_year_one]
     oversown = farm.oversows[sown][:, None, None]
     taken_growth, taken_strength = [], []
     for year in range(farm.years):
         of = plants[year]
-        share = np.where(oversown == 1, clover + (target - clover) * of[-1], target)
+        age = np.maximum(0, year - farm.run_down_years[sown])[:, None, None]
+        settled = target * (1 - missing * np.exp(-age / x[farm.at_sowing_clover_years]))
+        share = np.where(oversown == 1, clover + (target - clover) * of[-1], settled)
         taken_growth.append(growth(share, of))
         taken_strength.append(strong(share, of))
     for n, a in enumerate(sown):

@@ -88,6 +88,9 @@ public final class FarmArrays {
             "dose.waterlogged-factor",
             "dose.leaf-share",
             "dose.dry-factor",
+            "sowing.clover-share",
+            "sowing.clover-year-one",
+            "sowing.clover-years",
             "feed.leaf-area-penalty",
             "feed.leaf-area-bound",
             "feed.demand-multiplier",
@@ -107,7 +110,8 @@ public final class FarmArrays {
             SeedKeys.EMERGENCE,
             SeedKeys.SOWING_YEAR_YIELD,
             SeedKeys.GOOD_SEED_SHARE)) {
-      String name = key.substring(key.indexOf('.') + 1).replace('-', '_');
+      int from = key.startsWith("sowing") ? 0 : key.indexOf('.') + 1;
+      String name = key.substring(from).replace('-', '_').replace('.', '_');
       number("at_" + name, inputs.place(key));
     }
     number("at_yield", inputs.place(SeedKeys.yield(farm.climate())));
@@ -123,6 +127,7 @@ public final class FarmArrays {
     double[] retention = unread(n * most * SeedBank.AGES);
     double[] crowding = unread(n * most);
     double[] likesWater = new double[n * most];
+    double[] isSown = new double[n * most];
     for (int i = 0; i < n; i++) {
       int species = stands.species(i);
       for (int c = 0; c < species; c++) {
@@ -137,6 +142,7 @@ public final class FarmArrays {
         }
         crowding[at] = inputs.place(SeedKeys.crowding(stands.cultivar(i, c)));
         boolean yanninicum = stands.cultivar(i, c).subspecies().equals("yanninicum");
+        isSown[at] = !sown && stands.cultivar(i, c).equals(stands.cultivar(i, species - 1)) ? 1 : 0;
         likesWater[at] = yanninicum && paddocks.get(i).waterlogged() ? 1 : 0;
       }
     }
@@ -149,6 +155,11 @@ public final class FarmArrays {
     files.write("at_retention", retention, n, most, SeedBank.AGES);
     files.write("at_crowding", crowding, n, most);
     files.write("likes_water", likesWater, n, most);
+    files.write("is_sown", isSown, n, most);
+    along(
+        "at_leaf_test",
+        n,
+        i -> paddocks.get(i).leafTest().isPresent() ? stands.formononetin(places, i, 0) : -1);
   }
 
   private void actions(FarmModel model) {
@@ -181,7 +192,7 @@ public final class FarmArrays {
     where(numbers, runsDown, "at_seed_set", ActionInputs::seedSet);
     where(numbers, sows, "at_seedling_kill", ActionInputs::seedlingKill);
     where(numbers, sows, "at_sown_kg", ActionInputs::sownKgPerHa);
-    where(numbers, sows, "at_target_clover_share", ActionInputs::targetCloverShare);
+    where(numbers, sows, "at_target_clover_share", (a, x) -> a.targetCloverShare(x, -1));
     where(numbers, sows, "at_establishment_chance", ActionInputs::establishmentChance);
     where(numbers, crops, "at_crop_margin", ActionInputs::cropMarginPerHa);
     Phase[] phases = Phase.values();

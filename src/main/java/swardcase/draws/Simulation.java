@@ -171,7 +171,7 @@ public final class Simulation {
       flows[d] = outcome.cashFlow();
       Plan plan = alternatives.plan(Alternatives.PLAN);
       for (int i = 0; i < plan.paddocks(); i++) {
-        run.addOldShares(plan, i, sums[npv.length + i]);
+        run.addShares(plan, i, 1, sums[npv.length + i]);
       }
       for (int k = Alternatives.KEEP_ALL + 1; k < npv.length; k++) {
         int i = alternatives.changed(k);
@@ -179,7 +179,7 @@ public final class Simulation {
         npv[k][d] = run.evaluateBaseWith(i, course.action(), course.start(), outcome);
         costPerHa[k][d] = run.costPerHa(i, course.action(), course.start());
         sums[k].add(outcome, 1);
-        run.addOldShares(alternatives.plan(k), i, sums[k]);
+        run.addShares(alternatives.plan(k), i, 1, sums[k]);
       }
     }
   }
@@ -221,9 +221,18 @@ public final class Simulation {
    * @param choice any but keeping, which may be told for the farm alone
    */
   public double oldShare(int paddock, int choice, int year) {
+    return shares(paddock, choice).oldShare(year);
+  }
+
+  /** Mean clover share of the paddock's green feed under the same choice, in that year. */
+  public double cloverShare(int paddock, int choice, int year) {
+    return shares(paddock, choice).cloverShare(year);
+  }
+
+  private Outcome shares(int paddock, int choice) {
     Check.that(choice > 0, "choice must be an action, but was %s", choice);
     int place = alternatives.place(paddock, choice);
-    return mean[place == Alternatives.PLAN ? npv.length + paddock : place].oldShare(year);
+    return mean[place == Alternatives.PLAN ? npv.length + paddock : place];
   }
 
   /** What else was read, in each draw. */

@@ -1,6 +1,7 @@
 package swardcase.farm;
 
 import java.util.List;
+import java.util.Optional;
 import swardcase.check.Check;
 import swardcase.evidence.Assumption;
 
@@ -26,7 +27,8 @@ import swardcase.evidence.Assumption;
  * @param buriedSeed share of the seed in the ground that a plough turns under, out of reach, when
  *     the action starts; 0 unless the action inverts the soil
  * @param sownKgPerHa seed sown, kg/ha
- * @param targetCloverShare clover share of green feed in the new stand
+ * @param targetCloverShare clover share of green feed that the new stand settles at, where the farm
+ *     says so; else it follows the clover share that the paddock has
  * @param establishmentChance chance that the sowing takes; a failure is sown again the next year
  * @param cropMarginPerHa margin of a crop year after all its costs, per ha
  * @param costs cost lines
@@ -46,7 +48,7 @@ public record Action(
     Assumption seedlingKill,
     Assumption buriedSeed,
     Assumption sownKgPerHa,
-    Assumption targetCloverShare,
+    Optional<Assumption> targetCloverShare,
     Assumption establishmentChance,
     Assumption cropMarginPerHa,
     List<CostLine> costs) {
@@ -65,7 +67,7 @@ public record Action(
     fraction(seedlingKill, "seedling kill of " + key);
     fraction(buriedSeed, "buried seed of " + key);
     Check.inRange(sownKgPerHa.range().low(), 0, 100, "seed sown of " + key);
-    fraction(targetCloverShare, "clover share of " + key);
+    targetCloverShare.ifPresent(share -> fraction(share, "clover share of " + key));
     fraction(establishmentChance, "chance of establishment of " + key);
     Check.that(
         sows(kind) || buriedSeed.range().high() == 0,

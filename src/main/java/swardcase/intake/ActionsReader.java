@@ -16,6 +16,8 @@ import swardcase.tables.Tables;
 /** Reads the farm's own numbers for the actions of the tables, and actions of its own. */
 final class ActionsReader {
 
+  private static final String NEW_CLOVER = "clover share of the new stand";
+
   private final Tables tables;
   private final String currency;
 
@@ -85,7 +87,11 @@ final class ActionsReader {
     Assumption kill = percent(fields, "seedling_kill_percent", from.seedlingKill(), 100);
     Assumption buried = percent(fields, "buried_seed_percent", from.buriedSeed(), 100);
     Assumption sown = own(fields, "sown_kg_per_ha", from.sownKgPerHa(), 0, 100);
-    Assumption clover = percent(fields, "target_clover_percent", from.targetCloverShare(), 100);
+    Optional<Assumption> clover =
+        fields
+            .findRange("target_clover_percent", 0, 100)
+            .map(range -> Assumption.ofFarm(NEW_CLOVER, Defaults.divided(range, 100), "-"))
+            .or(from::targetCloverShare);
     Assumption takes =
         percent(fields, "establishment_chance_percent", from.establishmentChance(), 100);
     Assumption margin = own(fields, "crop_margin_per_ha", from.cropMarginPerHa(), -1e6, 1e6);

@@ -48,7 +48,9 @@ final class ActionInputs {
     enter(action.sows(), numbers, action, SEEDLING_KILL, action.seedlingKill());
     enter(action.buries(), numbers, action, BURIED_SEED, action.buriedSeed());
     enter(action.sows(), numbers, action, SOWN_SEED, action.sownKgPerHa());
-    enter(action.sows(), numbers, action, CLOVER_SHARE, action.targetCloverShare());
+    action
+        .targetCloverShare()
+        .ifPresent(share -> enter(action.sows(), numbers, action, CLOVER_SHARE, share));
     enter(action.sows(), numbers, action, ESTABLISHMENT_CHANCE, action.establishmentChance());
     enter(crops, numbers, action, CROP_MARGIN, action.cropMarginPerHa());
     for (CostLine line : action.costs()) {
@@ -132,8 +134,12 @@ final class ActionInputs {
     return x[sownKgPerHa];
   }
 
-  double targetCloverShare(double[] x) {
-    return x[targetCloverShare];
+  /**
+   * Clover share of green feed that a new stand settles at, where the farm says so; else {@code
+   * own}.
+   */
+  double targetCloverShare(double[] x, double own) {
+    return targetCloverShare < 0 ? own : x[targetCloverShare];
   }
 
   double establishmentChance(double[] x) {

@@ -28,12 +28,15 @@ final class ActionPaths {
 
   private static final String WATERLOGGED_FACTOR = "dose.waterlogged-factor";
   private static final String LEAF_SHARE = "dose.leaf-share";
+  private static final String SOWN_CLOVER = "sowing.clover-share";
+  private static final String SOWN_CLOVER_YEAR_ONE = "sowing.clover-year-one";
+  private static final String SOWN_CLOVER_YEARS = "sowing.clover-years";
 
   /** Most times that a sowing fails in a row. */
   static final int MOST_FAILURES = 1;
 
   // Numbers of a year stand side by side.
-  private static final int NUMBERS = 7;
+  private static final int NUMBERS = 8;
   private static final int WINTER = 0;
   private static final int OTHER = 1;
   private static final int STRENGTH = 2;
@@ -41,6 +44,7 @@ final class ActionPaths {
   private static final int LABOUR = 4;
   private static final int MARGIN = 5;
   private static final int OLD_SHARE = 6;
+  private static final int CLOVER = 7;
 
   private final Farm farm;
   private final StandingClover stands;
@@ -50,6 +54,9 @@ final class ActionPaths {
   private final int years;
   private final int waterlogged;
   private final int leafShare;
+  private final int sownClover;
+  private final int sownCloverYearOne;
+  private final int sownCloverYears;
 
   private final double[] path;
   private final double[] strongestOf;
@@ -64,6 +71,8 @@ final class ActionPaths {
   private final double[] yieldIn;
   private final double[] leafIn;
   private final double[] oldIn;
+  private final double[] cloverIn;
+  private final double[] settledIn;
   private final boolean[] ready;
   private double[] x;
   private boolean drawn;
@@ -74,6 +83,11 @@ final class ActionPaths {
     farm.actions().forEach(action -> ActionInputs.enter(numbers, action));
     numbers.add(WATERLOGGED_FACTOR, tables.parameter(WATERLOGGED_FACTOR));
     numbers.add(LEAF_SHARE, tables.parameter(LEAF_SHARE));
+    if (farm.actions().stream().anyMatch(Action::sows)) {
+      for (String key : List.of(SOWN_CLOVER, SOWN_CLOVER_YEAR_ONE, SOWN_CLOVER_YEARS)) {
+        numbers.add(key, tables.parameter(key));
+      }
+    }
     SeedPaths.enter(numbers, farm, tables, compositions);
   }
 
@@ -85,6 +99,9 @@ final class ActionPaths {
     actions = list.stream().map(a -> new ActionInputs(a, numbers)).toArray(ActionInputs[]::new);
     waterlogged = numbers.place(WATERLOGGED_FACTOR);
     leafShare = numbers.place(LEAF_SHARE);
+    sownClover = numbers.find(SOWN_CLOVER).orElse(-1);
+    sownCloverYearOne = numbers.find(SOWN_CLOVER_YEAR_ONE).orElse(-1);
+    sownCloverYears = numbers.find(SOWN_CLOVER_YEARS).orElse(-1);
     seed = new SeedPaths(farm, numbers, stands, years);
     int paths = stands.size() * actions.length;
     allowed = new boolean[paths];
@@ -118,6 +135,8 @@ final class ActionPaths {
     yieldIn = new double[years];
     leafIn = new double[years];
     oldIn = new double[years];
+    cloverIn = new double[years];
+    settledIn = new double[years];
   }
 
   /**
@@ -131,6 +150,14 @@ final class ActionPaths {
     this.x = x;
     this.drawn = drawn;
     Arrays.fill(ready, false);
+    if (sownClover >= 0) {
+      double missing = 1 - x[sownCloverYearOne];
+      double left = Math.exp(-1 / x[sownCloverYears]);
+      for (int k = 0; k < years; k++) {
+        settledIn[k] = 1 - missing;
+        missing *= left;
+      }
+    }
     for (int i = 0; i < stands.size(); i++) {
       setSpecies(x, i);
       strongestOf[i] = strongestOf(x, i);
@@ -148,7 +175,7 @@ final class ActionPaths {
     double clover = 0;
     for (int a = 0; a < actions.length; a++) {
       if (allowed(i, a) && actions[a].action().sows()) {
-        double target = actions[a].targetCloverShare(x);
+        double target = settledCloverShare(x, i, a);
         boolean keepsStand = actions[a].action().kind() == ActionKind.OVERSOW;
         clover = Math.max(clover, keepsStand ? Math.max(cloverNow, target) : target);
       }
@@ -214,7 +241,7 @@ final class ActionPaths {
         put(i, a, k, growth * clover, growth, strength, paid, labour, margin, old);
       }
     }
-    double target = inputs.targetCloverShare(x);
+    double target = settledCloverShare(x, i, a);
     double stress = stress(x, i);
     double leafOfClover = x[leafShare];
     for (int k = sowing; k < years; k++) {
@@ -227,10 +254,14 @@ final class ActionPaths {
         leaf += share * leafOf[c];
         old += share * oldOf[c];
       }
-      double clover = cloverShare(action, cloverNow, target, plantShare[k * n + n - 1]);
+      double clover =
+          action.kind() == ActionKind.OVERSOW
+              ? cloverNow + (target - cloverNow) * plantShare[k * n + n - 1]
+              : target * settledIn[k - sowing];
       yieldIn[k] = WinterGrowth.factor(clover, 1 - loss);
       leafIn[k] = Dose.percentOfIntake(stress, 1, clover, leafOfClover, leaf);
       oldIn[k] = old;
+      cloverIn[k] = clover;
     }
     double chance = inputs.establishmentChance(x);
     for (int f = 0; f <= MOST_FAILURES && drawn; f++) {
@@ -273,16 +304,26 @@ final class ActionPaths {
       path[at + COST] += share * (isShut ? paidAtSowing : paid);
       path[at + LABOUR] += share * (isShut ? labourAtSowing : labour);
       path[at + OLD_SHARE] += share * oldIn[as];
+      path[at + CLOVER] += share * cloverIn[as];
     }
   }
 
   /**
-   * Clover share of the green feed: the action's target in a new stand. Where seed is drilled into
-   * a living stand, that stand keeps its own share, and the target holds only for the part that the
-   * newcomer has won: 2 % won brings 50 % clover to 0.98 x 50 + 0.02 x 30 = 49.6 %.
+   * Clover share of the green feed that a sown stand settles at: the farm's own target, else the
+   * share L that the paddock has in this run, L (1 + (f - 1) (1 - e)), at most 1. f is what another
+   * cultivar makes of it and e how much of the standing clover is the one sown already: the same
+   * cultivar sown again changes nothing. 60 % clover, of which none is the cultivar sown, comes
+   * back to 0.6 x 1.2 = 72 % with f 1.2, to 66 % if half of it is, and to 60 % if all is.
+   *
+   * <p>A new stand has s of it in the sowing year and 1 - (1 - s) exp(-k/T) of it k years later (s
+   * and T from the tables, inferred): with s 0.6 and T of a year 60, 85 and 95 %. Seed drilled into
+   * a living stand moves that stand's share only by the part that the newcomer has won: 2 % won of
+   * the way from 50 to 30 % leaves 0.98 x 50 + 0.02 x 30 = 49.6 %.
    */
-  private static double cloverShare(Action action, double now, double target, double won) {
-    return action.kind() == ActionKind.OVERSOW ? now + (target - now) * won : target;
+  private double settledCloverShare(double[] x, int i, int a) {
+    double other = 1 - stands.alreadySown(i);
+    double own = stands.cloverShare(x, i) * (1 + (x[sownClover] - 1) * other);
+    return actions[a].targetCloverShare(x, Math.min(1, own));
   }
 
   private static double standGrowth(double[] x, ActionInputs inputs, int yearsOld) {
@@ -306,6 +347,7 @@ final class ActionPaths {
       path[at + LABOUR] = l;
       path[at + MARGIN] = m;
       path[at + OLD_SHARE] = old;
+      path[at + CLOVER] = stands.cloverShare(x, i);
     }
   }
 
@@ -411,6 +453,11 @@ final class ActionPaths {
 
   double oldShare(int at) {
     return path[at + OLD_SHARE];
+  }
+
+  /** Clover as a share of the green feed; of a crop year, that of the paddock before. */
+  double cloverShare(int at) {
+    return path[at + CLOVER];
   }
 
   /** Shares of the species of a paddock in each year of a sowing, at {@code year * species + c}. */

@@ -19,6 +19,7 @@ public final class Outcome {
   final double[] cropMargin;
   final double[] spareFeed;
   final double[] oldShare;
+  final double[] cloverShare;
   private final double[][] lines;
   double endValue;
   double npv;
@@ -34,6 +35,7 @@ public final class Outcome {
     cropMargin = new double[years];
     spareFeed = new double[years];
     oldShare = new double[years];
+    cloverShare = new double[years];
     lines =
         new double[][] {
           actionCost,
@@ -44,7 +46,8 @@ public final class Outcome {
           ewesInLamb,
           cropMargin,
           spareFeed,
-          oldShare
+          oldShare,
+          cloverShare
         };
   }
 
@@ -56,6 +59,11 @@ public final class Outcome {
       System.arraycopy(from[k], 0, to[k], 0, first);
     }
     setEnd(of.endValue, of.npv);
+  }
+
+  void clearShares() {
+    Arrays.fill(oldShare, 0);
+    Arrays.fill(cloverShare, 0);
   }
 
   void setEnd(double newEndValue, double newNpv) {
@@ -129,6 +137,11 @@ public final class Outcome {
   /** Share of old cultivars in the farm's clover, by area. */
   public double oldShare(int year) {
     return oldShare[year];
+  }
+
+  /** Clover as a share of the farm's green feed, by area. */
+  public double cloverShare(int year) {
+    return cloverShare[year];
   }
 
   /** One kind of money in a year, costs below nothing; all kinds add up to what the year brings. */

@@ -367,11 +367,9 @@ public final class OutcomeFunction {
   public void evaluate(Plan plan, Outcome out) {
     setBase(plan);
     out.copy(baseYears, years);
-    Arrays.fill(out.oldShare, 0);
+    out.clearShares();
     for (int i = 0; i < paddockArea.length; i++) {
-      for (int t = 0; t < years; t++) {
-        out.oldShare[t] += paddockArea[i] / areaHa * oldShare(plan, i, t);
-      }
+      addShares(plan, i, paddockArea[i] / areaHa, out);
     }
   }
 
@@ -427,11 +425,11 @@ public final class OutcomeFunction {
         + endValueChange(paddock, action);
   }
 
-  /** The same, and fills {@code out} with what comes of it, shares of old clover with nothing. */
+  /** The same, and fills {@code out} with what comes of it, shares of clover with nothing. */
   public double evaluateBaseWith(int paddock, int action, int start, Outcome out) {
     int first = firstChanged(paddock, action, start);
     out.copy(baseYears, first);
-    Arrays.fill(out.oldShare, 0);
+    out.clearShares();
     double end = baseEnd + endValueChange(paddock, action);
     double npv = evaluateWith(first, paddock, action, start, out) + end;
     out.setEnd(end / discount[years - 1], npv);
@@ -806,10 +804,16 @@ public final class OutcomeFunction {
     return paths.oldShare(pathYear(t, paddock, plan.action(paddock), plan.start(paddock)));
   }
 
-  /** Adds the share of old cultivars in a paddock's clover in each year of a plan. */
-  public void addOldShares(Plan plan, int paddock, Outcome to) {
+  /** Clover as a share of a paddock's green feed in a year of a plan. */
+  public double cloverShare(Plan plan, int paddock, int t) {
+    return paths.cloverShare(pathYear(t, paddock, plan.action(paddock), plan.start(paddock)));
+  }
+
+  /** Adds so many times a paddock's clover share, and that of old cultivars, in each year. */
+  public void addShares(Plan plan, int paddock, double times, Outcome to) {
     for (int t = 0; t < years; t++) {
-      to.oldShare[t] += oldShare(plan, paddock, t);
+      to.oldShare[t] += times * oldShare(plan, paddock, t);
+      to.cloverShare[t] += times * cloverShare(plan, paddock, t);
     }
   }
 

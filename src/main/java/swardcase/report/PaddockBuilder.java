@@ -171,6 +171,9 @@ final class PaddockBuilder {
         IntStream.range(0, years)
             .mapToObj(t -> decision.simulation().oldShare(i, choice, t))
             .toList(),
+        IntStream.range(0, years)
+            .mapToObj(t -> decision.simulation().cloverShare(i, choice, t))
+            .toList(),
         course == findings.planned(),
         cheapest > 0 && course.costPerHa().mean() == cheapest,
         reasons.whyNot(i, course));

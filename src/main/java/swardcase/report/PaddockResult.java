@@ -137,6 +137,7 @@ public record PaddockResult(
    * @param returns rates of return and payback of its mean flows over keeping
    * @param cashFlow these flows, year by year
    * @param oldShareByYear share of old cultivars in the clover by year, mean over the draws
+   * @param cloverShareByYear share of clover in the green feed by year, mean over the draws
    * @param chosen whether it is the chosen one
    * @param cheapest whether it costs least a hectare of those that sow
    * @param whyNot why it was not chosen; empty for the chosen one
@@ -152,6 +153,7 @@ public record PaddockResult(
       Returns returns,
       List<Double> cashFlow,
       List<Double> oldShareByYear,
+      List<Double> cloverShareByYear,
       boolean chosen,
       boolean cheapest,
       Optional<WhyNot> whyNot) {
@@ -160,6 +162,7 @@ public record PaddockResult(
     public OptionResult {
       cashFlow = List.copyOf(cashFlow);
       oldShareByYear = List.copyOf(oldShareByYear);
+      cloverShareByYear = List.copyOf(cloverShareByYear);
     }
   }
 }

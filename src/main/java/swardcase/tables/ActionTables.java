@@ -151,7 +151,7 @@ final class ActionTables {
                 numbers.get(ActionValue.SEEDLING_KILL.ordinal()),
                 numbers.get(ActionValue.BURIED_SEED.ordinal()),
                 numbers.get(ActionValue.SOWN_SEED.ordinal()),
-                numbers.get(ActionValue.CLOVER_SHARE.ordinal()),
+                Optional.empty(),
                 numbers.get(ActionValue.ESTABLISHMENT_CHANCE.ordinal()),
                 numbers.get(ActionValue.CROP_MARGIN.ordinal()),
                 costs.getOrDefault(key, List.of())));

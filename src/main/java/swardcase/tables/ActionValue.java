@@ -14,7 +14,6 @@ enum ActionValue {
   SEEDLING_KILL("seedling kill", "-", 1, 0),
   BURIED_SEED("buried seed", "-", 1, 0),
   SOWN_SEED("sown seed", "kg/ha", 100, 0),
-  CLOVER_SHARE("clover share", "-", 1, 0),
   ESTABLISHMENT_CHANCE("establishment chance", "-", 1, 1),
   /** In whatever currency the unit names. */
   CROP_MARGIN("crop margin", "A$/ha", 100_000, 0);
@@ -67,7 +66,6 @@ enum ActionValue {
           SEEDLING_KILL,
           BURIED_SEED,
           SOWN_SEED,
-          CLOVER_SHARE,
           ESTABLISHMENT_CHANCE ->
           sows;
     };

@@ -163,10 +163,19 @@ public final class CsvView {
     return text(rows);
   }
 
-  /** Share of old cultivars by year, for every option of every paddock. */
+  /** Shares of old cultivars and of clover by year, for every option of every paddock. */
   private static String oldShare(Report report) {
     List<List<Object>> rows = new ArrayList<>();
-    rows.add(List.of("paddock", "action", "start", "chosen", "cheapest", "year", "old_share"));
+    rows.add(
+        List.of(
+            "paddock",
+            "action",
+            "start",
+            "chosen",
+            "cheapest",
+            "year",
+            "old_share",
+            "clover_share"));
     for (PaddockResult p : report.paddocks()) {
       for (PaddockResult.OptionResult o : p.options()) {
         for (int t = 0; t < o.oldShareByYear().size(); t++) {
@@ -178,7 +187,8 @@ public final class CsvView {
                   yesNo(o.chosen()),
                   yesNo(o.cheapest()),
                   report.plan().years().get(t).year(),
-                  o.oldShareByYear().get(t)));
+                  o.oldShareByYear().get(t),
+                  o.cloverShareByYear().get(t)));
         }
       }
     }

@@ -224,7 +224,7 @@ public final class PaddockWords {
     return Texts.get(isLess ? "reason.costsLess" : "reason.costsLater");
   }
 
-  /** How the share of old clover would move with an option; blank if that is not known. */
+  /** How old clover, and clover, would move with an option; blank if that is not known. */
   public static String oldClover(OptionResult option) {
     List<Double> old = option.oldShareByYear();
     if (old.size() < 2) {
@@ -232,13 +232,16 @@ public final class PaddockWords {
     }
     int last = old.size() - 1;
     int later = Math.min(LATER, last);
-    return Texts.get(
-        later == last ? "cards.oldShare" : "cards.oldShare.later",
-        Words.percent(old.get(0)),
-        Words.percent(old.get(later)),
-        later,
-        Words.percent(old.get(last)),
-        last);
+    String oldClover =
+        Texts.get(
+            later == last ? "cards.oldShare" : "cards.oldShare.later",
+            Words.percent(old.get(0)),
+            Words.percent(old.get(later)),
+            later,
+            Words.percent(old.get(last)),
+            last);
+    double clover = option.cloverShareByYear().get(last);
+    return oldClover + " " + Texts.get("cards.clover", Words.percent(clover));
   }
 
   private String money(double rounded) {

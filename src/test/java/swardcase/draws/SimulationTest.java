@@ -99,7 +99,7 @@ class SimulationTest {
     }
   }
 
-  private static void checkOldShares(Farms farm, Simulation simulation) {
+  private static void checkShares(Farms farm, Simulation simulation) {
     Alternatives alternatives = simulation.alternatives();
     Draws draws = simulation.draws();
     DrawnFarm drawn = new DrawnFarm(farm.model());
@@ -107,16 +107,19 @@ class SimulationTest {
       for (int c = 1; c < alternatives.choices(i).size(); c++) {
         Plan plan = alternatives.plan(alternatives.place(i, c));
         double[] mean = new double[farm.model().years()];
+        double[] clover = new double[mean.length];
         for (int d = 0; d < draws.count(); d++) {
           OutcomeFunction run = drawn.set(draws, d);
           for (int t = 0; t < mean.length; t++) {
             mean[t] += run.oldShare(plan, i, t) / draws.count();
+            clover[t] += run.cloverShare(plan, i, t) / draws.count();
           }
         }
         for (int t = 0; t < mean.length; t++) {
           assertThat(simulation.oldShare(i, c, t))
               .as("paddock %s, choice %s, year %s", i, c, t)
               .isCloseTo(mean[t], within(1e-9));
+          assertThat(simulation.cloverShare(i, c, t)).isCloseTo(clover[t], within(1e-9));
         }
       }
     }
@@ -128,7 +131,7 @@ class SimulationTest {
     Farms farm = Farms.of(name);
     Simulation simulation = simulate(farm, 3, 3);
     checkMeans(farm, simulation);
-    checkOldShares(farm, simulation);
+    checkShares(farm, simulation);
   }
 
   @Test
@@ -138,7 +141,7 @@ class SimulationTest {
       Farms farm = any(k);
       Simulation simulation = simulate(farm, k, 2);
       checkMeans(farm, simulation);
-      checkOldShares(farm, simulation);
+      checkShares(farm, simulation);
       acting += farm.plan().equals(farm.model().keepAll()) ? 0 : 1;
     }
     assertThat(acting).isGreaterThan(5);

@@ -209,7 +209,7 @@ final class FeedFixtures {
         told(0),
         told(0),
         told(0),
-        told(0.3),
+        Optional.empty(),
         told(1),
         told(0),
         List.of());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import swardcase.FarmCopy;
 import swardcase.RandomFarms;
@@ -34,9 +35,9 @@ class ActionPathsTest {
   private static final int HOLD = 4;
   private static final double TAKES = 0.8;
   private static final double TARGET = 0.5;
-  private static final int YEARS = 8;
+  static final int YEARS = 8;
 
-  private final Farm farm = farm();
+  private final Farm farm = farm(PlanFarms.demo("mixed-farm"), Optional.of(TARGET));
   private final UncertainNumbers inputs = new FarmModel(farm, RandomFarms.TABLES).inputs();
   private final GrowthYear year = new GrowthYear(farm);
   private final StandingClover stands =
@@ -50,19 +51,20 @@ class ActionPathsTest {
     paths.set(x, false);
   }
 
-  private static Farm farm() {
-    Farm base = PlanFarms.demo("mixed-farm");
+  /** A farm with these actions, counted over some years. */
+  static Farm farm(Farm base, Optional<Double> target) {
     List<Action> actions = new ArrayList<>();
-    actions.add(action("keep", ActionKind.KEEP, 0, false));
-    actions.add(action("resow", ActionKind.RESOW, 1, false));
-    actions.add(action("crop", ActionKind.RESOW, 1, true));
-    actions.add(action("oversow", ActionKind.OVERSOW, 0, false));
-    actions.add(action("hold", ActionKind.HOLD_OFF, 0, false));
+    actions.add(action("keep", ActionKind.KEEP, 0, false, target));
+    actions.add(action("resow", ActionKind.RESOW, 1, false, target));
+    actions.add(action("crop", ActionKind.RESOW, 1, true, target));
+    actions.add(action("oversow", ActionKind.OVERSOW, 0, false, target));
+    actions.add(action("hold", ActionKind.HOLD_OFF, 0, false, target));
     Farm farm = FarmCopy.of(base).actions(actions).build();
     return farm.withFinance(farm.finance().withHorizonYears(YEARS));
   }
 
-  private static Action action(String key, ActionKind kind, int runDown, boolean cropped) {
+  private static Action action(
+      String key, ActionKind kind, int runDown, boolean cropped, Optional<Double> target) {
     boolean sows = kind == ActionKind.RESOW || kind == ActionKind.OVERSOW;
     List<CostLine> costs = new ArrayList<>();
     if (kind != ActionKind.KEEP) {
@@ -92,7 +94,7 @@ class ActionPathsTest {
         value("kill", 0.95),
         value("buried", 0),
         value("sown", 10),
-        value("target", TARGET),
+        target.map(share -> value("target", share)),
         value("takes", TAKES),
         value("margin", 150),
         costs);
@@ -176,6 +178,13 @@ class ActionPathsTest {
     }
   }
 
+  /** Clover share in a year of the path of a sowing after one year of run-down, docs/method. */
+  private double sownClover(int k) {
+    double first = RandomFarms.TABLES.parameter("sowing.clover-year-one").likely();
+    double years = RandomFarms.TABLES.parameter("sowing.clover-years").likely();
+    return TARGET * (1 - (1 - first) * Math.exp(-(k - 1) / years));
+  }
+
   @Test
   void winterGrowth_ofAResowing_countsTheCloverOfEachYear() {
     double open = 1 - year.winterShareAfterBreak(2);
@@ -187,15 +196,16 @@ class ActionPathsTest {
       assertThat(paths.winter(paths.at(i, RESOW, 0)))
           .isCloseTo(0.7 * factor(i, now, stands.shares(i), 0), within(1e-9));
       assertThat(paths.winter(paths.at(i, RESOW, 1)))
-          .isCloseTo(0.6 * open * factor(i, TARGET, plants, 1), within(1e-9));
+          .isCloseTo(0.6 * open * factor(i, sownClover(1), plants, 1), within(1e-9));
       assertThat(paths.winter(paths.at(i, RESOW, 2)))
           .isCloseTo(
-              TAKES * 0.9 * factor(i, TARGET, plants, 2)
-                  + (1 - TAKES) * 0.6 * open * factor(i, TARGET, plants, 1),
+              TAKES * 0.9 * factor(i, sownClover(2), plants, 2)
+                  + (1 - TAKES) * 0.6 * open * factor(i, sownClover(1), plants, 1),
               within(1e-9));
       assertThat(paths.winter(paths.at(i, RESOW, 5)))
           .isCloseTo(
-              TAKES * factor(i, TARGET, plants, 5) + (1 - TAKES) * factor(i, TARGET, plants, 4),
+              TAKES * factor(i, sownClover(5), plants, 5)
+                  + (1 - TAKES) * factor(i, sownClover(4), plants, 4),
               within(1e-9));
     }
   }
@@ -228,8 +238,13 @@ class ActionPathsTest {
             .isCloseTo(scale * now * percent(i, standing, 0), within(1e-9));
         assertThat(paths.strength(paths.at(i, RESOW, 4)))
             .isCloseTo(
-                scale * TARGET * (TAKES * percent(i, plants, 4) + 0.2 * percent(i, plants, 3)),
+                scale
+                    * (TAKES * sownClover(4) * percent(i, plants, 4)
+                        + 0.2 * sownClover(3) * percent(i, plants, 3)),
                 within(1e-9));
+        assertThat(paths.cloverShare(paths.at(i, RESOW, 0))).isEqualTo(now);
+        assertThat(paths.cloverShare(paths.at(i, RESOW, 4)))
+            .isCloseTo(TAKES * sownClover(4) + 0.2 * sownClover(3), within(1e-9));
         assertThat(paths.oldShare(paths.at(i, RESOW, 4)))
             .isCloseTo(TAKES * old(i, plants, 4) + 0.2 * old(i, plants, 3), within(1e-9));
       }

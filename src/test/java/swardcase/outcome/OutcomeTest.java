@@ -152,17 +152,19 @@ class OutcomeTest {
   }
 
   @Test
-  void addOldShares_ofAPaddock_areThoseOfThePlanYearByYear() {
+  void addShares_ofAPaddock_areThoseOfThePlanYearByYear() {
     forAnyFarm(
         4,
         (model, run, random) -> {
           Plan plan = anyPlan(model, run, random);
           for (int i = 0; i < plan.paddocks(); i++) {
             Outcome of = model.newOutcome();
-            run.addOldShares(plan, i, of);
-            run.addOldShares(plan, i, of);
+            run.addShares(plan, i, 0.5, of);
+            run.addShares(plan, i, 1.5, of);
             for (int t = 0; t < of.years(); t++) {
-              assertThat(of.oldShare(t)).isEqualTo(2 * run.oldShare(plan, i, t));
+              assertThat(of.oldShare(t)).isCloseTo(2 * run.oldShare(plan, i, t), within(1e-12));
+              assertThat(of.cloverShare(t))
+                  .isCloseTo(2 * run.cloverShare(plan, i, t), within(1e-12));
             }
           }
         });

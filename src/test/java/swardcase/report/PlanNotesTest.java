@@ -57,7 +57,8 @@ class PlanNotesTest {
                     "Fixing Homestead to spray-fallow and resow from 2028 makes the plan worth "
                         + "A\\$ [0-9,]+ less .*"));
     String files = CsvView.of(report).get("old-share.csv");
-    assertThat(files).startsWith("paddock,action,start,chosen,cheapest,year,old_share\n");
+    assertThat(files)
+        .startsWith("paddock,action,start,chosen,cheapest,year,old_share,clover_share\n");
     assertThat(files.lines().filter(line -> line.startsWith("Homestead,spray-fallow")))
         .hasSize(report.farm().horizonYears());
   }

@@ -123,6 +123,7 @@ final class SamplePaddocks {
             returns(0, 0, 1, 0),
             List.of(),
             List.of(),
+            List.of(),
             hold,
             false,
             hold ? Optional.empty() : Optional.of(why(sow, ofHolding.mean(), gain))),
@@ -137,6 +138,7 @@ final class SamplePaddocks {
             returns(0, 1.4, 0, 0.4),
             List.of(),
             List.of(0.8, 0.78, 0.8, 0.79, 0.8, 0.81),
+            List.of(0.5, 0.5, 0.5, 0.5, 0.49, 0.49),
             false,
             true,
             Optional.of(why(WhyNot.Kind.LOSES, ofOversowing.mean(), Optional.empty()))),
@@ -151,6 +153,7 @@ final class SamplePaddocks {
             sow ? returns(17.2, 9.6, 7, 1.8) : returns(3.1, 4, 14, 0.8),
             List.of(),
             List.of(0.78, 0.7, 0.5, 0.12, 0.13, 0.15, 0.19, 0.24),
+            List.of(0.5, 0.5, 0.5, 0.3, 0.43, 0.48, 0.49, 0.5),
             sow,
             false,
             sow ? Optional.empty() : Optional.of(why(hold, ofCropping.mean(), gain))));

@@ -3,6 +3,7 @@ package swardcase.sward;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -249,6 +250,38 @@ class StandingCloverTest {
         assertThat(stands.winterYield(x, i, c))
             .isEqualTo(stands.cultivar(i, c).relativeWinterYield().likely());
       }
+    }
+  }
+
+  /** Tested at 1.2 %: as far as the clover standing there is the cultivar sown. */
+  @Test
+  void leafTest_ofAStandThatIsPartlyTheCultivarSown_speaksForThatPart() {
+    double ofTable = RandomFarms.TABLES.cultivar("Yarloop").formononetin().orElseThrow().likely();
+    for (int yarloop : new int[] {0, 30, 60}) {
+      List<Identification> plants = new ArrayList<>();
+      if (yarloop > 0) {
+        plants.add(new Identification(List.of("Yarloop"), yarloop));
+      }
+      if (yarloop < 60) {
+        plants.add(new Identification(List.of("Dwalganup"), 60 - yarloop));
+      }
+      Farm base = PlanFarms.demo("risky-farm");
+      Paddock tested =
+          base.paddocks().stream().filter(p -> p.leafTest().isPresent()).findFirst().orElseThrow();
+      Farm farm =
+          FarmCopy.of(base)
+              .paddocks(List.of(FarmCopy.paddock(tested, plants)))
+              .sownCultivar("Yarloop")
+              .build();
+      UncertainNumbers inputs = numbers(farm);
+      StandingClover stands = stands(farm, inputs);
+      double[] x = inputs.likely();
+      stands.set(x);
+      double part = yarloop / 60.0;
+      assertThat(stands.alreadySown(0)).isCloseTo(part, within(1e-9));
+      assertThat(stands.formononetin(x, 0, stands.species(0) - 1))
+          .isCloseTo(part * stands.formononetin(x, 0, 0) + (1 - part) * ofTable, within(1e-9));
+      assertThat(stands.formononetin(x, 0, 0)).isNotCloseTo(ofTable, within(0.01));
     }
   }
 }
