@@ -117,7 +117,10 @@ public final class OutcomeFunction {
   private double tonnesPerMj;
   private final double[] discount;
 
-  /** Every uncertain number of a farm, in the order in which the outcome function reads them. */
+  /**
+   * Every uncertain number of a farm, in the order in which the outcome function reads them; from
+   * {@link #DISCOUNT_RATE} on those of money alone.
+   */
   static UncertainNumbers numbers(Farm farm, Tables tables, List<Composition> compositions) {
     UncertainNumbers.Builder numbers = new UncertainNumbers.Builder();
     StandingClover.enter(numbers, farm, tables, compositions);
@@ -125,6 +128,7 @@ public final class OutcomeFunction {
     Sowings.enter(numbers, farm, tables);
     FeedSurface.enter(numbers, farm, tables);
     farm.mobs().forEach(mob -> FlockEffect.enter(numbers, mob, tables));
+    numbers.add(DRY_FACTOR, tables.parameter("dose.dry-factor"));
     numbers.add(DISCOUNT_RATE, farm.finance().discountRate().chosen());
     numbers.add(SUPPLEMENT_PRICE, farm.supplement().pricePerTonne());
     numbers.add(SUPPLEMENT_ENERGY, farm.supplement().energyMjPerKgDm());
@@ -136,7 +140,6 @@ public final class OutcomeFunction {
     numbers.add(EWE_PRICE, farm.prices().replacementEwe());
     numbers.add(SPARE_FEED_VALUE, farm.prices().spareFeedPerTonneDm());
     numbers.add(END_VALUE, farm.finance().endValuePerHa());
-    numbers.add(DRY_FACTOR, tables.parameter("dose.dry-factor"));
     return numbers.build();
   }
 
@@ -607,6 +610,16 @@ public final class OutcomeFunction {
 
   FeedSurface feed() {
     return feed;
+  }
+
+  /** Whether the figures of all mobs could have come about with the numbers that were set. */
+  public boolean isPossible() {
+    for (FlockEffect effect : flock) {
+      if (!effect.isPossible()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** What a mob's ewes go through, in this run. */
