@@ -18,7 +18,7 @@ import swardcase.draws.Spread;
 import swardcase.money.NetPresentValue;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.Plan;
-import swardcase.reproduction.ResponseStory;
+import swardcase.tables.ResponseStory;
 
 /**
  * How sure the answer for a farm is, and what should be found out first.

@@ -9,7 +9,7 @@ import swardcase.chance.Quantiles;
 import swardcase.chance.Sample;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Simulation;
-import swardcase.reproduction.ResponseStory;
+import swardcase.tables.ResponseStory;
 
 /**
  * What each story of the response would mean, from the draws that took it, and what is said of each

@@ -1,7 +1,7 @@
 package swardcase.decision;
 
 import swardcase.chance.Drawn;
-import swardcase.reproduction.ResponseStory;
+import swardcase.tables.ResponseStory;
 
 /**
  * What a story of the response would mean for the plan.

@@ -21,7 +21,7 @@ import swardcase.decision.Explanation.Mover;
 import swardcase.draws.Simulation;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.UncertainNumbers;
-import swardcase.reproduction.ResponseStory;
+import swardcase.tables.ResponseStory;
 
 /**
  * The uncertain numbers that draws move, one for all that move together, with what each is worth

@@ -4,7 +4,7 @@ import swardcase.chance.CountedRandom;
 import swardcase.outcome.Draw;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
-import swardcase.reproduction.ResponseStory;
+import swardcase.tables.ResponseStory;
 
 /**
  * A farm that takes the numbers of one draw after another: the workspace of one thread. What it

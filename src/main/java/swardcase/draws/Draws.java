@@ -16,8 +16,8 @@ import swardcase.farm.Paddock;
 import swardcase.outcome.Draw;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
-import swardcase.reproduction.ResponseStory;
 import swardcase.sward.Composition;
+import swardcase.tables.ResponseStory;
 
 /**
  * The drawn assumptions of a farm. Draw 17 is the same whatever was drawn before it, by whichever

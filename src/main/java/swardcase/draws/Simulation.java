@@ -13,8 +13,8 @@ import swardcase.outcome.Course;
 import swardcase.outcome.Outcome;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
-import swardcase.reproduction.ResponseStory;
 import swardcase.tables.Cultivar;
+import swardcase.tables.ResponseStory;
 
 /**
  * What every alternative brings in every draw, what was drawn, and what else was read there.

@@ -82,7 +82,7 @@ public final class HowSureBuilder {
             .map(
                 of ->
                     new StoryLine(
-                        of.story(),
+                        StoryLine.Story.valueOf(of.story().name()),
                         of.chance(),
                         of.draws(),
                         of.gain(),

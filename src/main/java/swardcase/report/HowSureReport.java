@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import swardcase.chance.Drawn;
-import swardcase.reproduction.ResponseStory;
 
 /**
  * How sure the answer is, and what should be found out before money is spent.
@@ -89,12 +88,23 @@ public record HowSureReport(
    * @param chanceItPays in these, 0 to 1
    */
   public record StoryLine(
-      ResponseStory story,
+      Story story,
       double chance,
       int draws,
       Drawn gain,
       double gainStandardError,
-      double chanceItPays) {}
+      double chanceItPays) {
+
+    /** How ewes respond to doses at pasture. */
+    public enum Story {
+      /** Not at all. */
+      NONE,
+      /** As in the dosed trial. */
+      TRIAL,
+      /** As in the outbreaks. */
+      OUTBREAKS
+    }
+  }
 
   /**
    * Other chances of the stories, and what is then said of paddocks.

@@ -6,6 +6,7 @@ import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Mob;
 import swardcase.farm.ScanningBasis;
+import swardcase.tables.ResponseStory;
 import swardcase.tables.Tables;
 
 /**

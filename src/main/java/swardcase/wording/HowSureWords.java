@@ -11,8 +11,8 @@ import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.BreakEvenLine.Place;
 import swardcase.report.HowSureReport.FindOut;
 import swardcase.report.HowSureReport.OtherChancesLine;
+import swardcase.report.HowSureReport.StoryLine.Story;
 import swardcase.report.Report;
-import swardcase.reproduction.ResponseStory;
 
 /** The findings in sentences a farmer reads in a minute. */
 public final class HowSureWords {
@@ -114,7 +114,7 @@ public final class HowSureWords {
               .toList();
       lines.add(Texts.get("howSure.stories", String.join("; ", each)));
     }
-    if (sure.stories().stream().anyMatch(of -> of.story() == ResponseStory.OUTBREAKS)) {
+    if (sure.stories().stream().anyMatch(of -> of.story() == Story.OUTBREAKS)) {
       lines.add(Texts.get("howSure.notCounted"));
     }
     List<String> changed =
@@ -131,11 +131,10 @@ public final class HowSureWords {
         other.changed().stream()
             .map(
                 of ->
-                    Texts.get(
-                        of.sure().isEmpty()
-                            ? "otherCall." + of.verdict()
-                            : of.sure().get() ? "otherCall.sure" : "otherCall.unsure",
-                        of.paddock()))
+                    of.sure().isEmpty()
+                        ? Texts.of("otherCall", of.verdict(), of.paddock())
+                        : Texts.get(
+                            of.sure().get() ? "otherCall.sure" : "otherCall.unsure", of.paddock()))
             .toList();
     return Optional.of(
         Texts.get(

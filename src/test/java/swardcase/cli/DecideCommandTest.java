@@ -77,6 +77,7 @@ class DecideCommandTest {
             "tables/options.csv",
             "tables/paddocks.csv",
             "tables/plan.csv",
+            "tables/stories.csv",
             "tables/years.csv");
     JsonNode document = new ObjectMapper().readTree(json.toFile());
     assertThat(document.at("/farm/date").asText()).isEqualTo("2026-03-01");

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import swardcase.Answers;
 import swardcase.RandomFarms;
 import swardcase.chance.Sample;
-import swardcase.reproduction.ResponseStory;
+import swardcase.tables.ResponseStory;
 
 class StoriesTest {
 

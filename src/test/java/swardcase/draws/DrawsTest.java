@@ -19,8 +19,8 @@ import swardcase.farm.Farm;
 import swardcase.outcome.Draw;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
-import swardcase.reproduction.ResponseStory;
 import swardcase.tables.Cultivar;
+import swardcase.tables.ResponseStory;
 
 class DrawsTest {
 

@@ -14,7 +14,7 @@ import swardcase.intake.FarmFolder;
 import swardcase.outcome.Draw;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
-import swardcase.reproduction.ResponseStory;
+import swardcase.tables.ResponseStory;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 

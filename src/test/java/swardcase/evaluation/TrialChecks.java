@@ -24,7 +24,7 @@ import swardcase.money.NetPresentValue;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.reproduction.FlockEffect;
-import swardcase.reproduction.ResponseStory;
+import swardcase.tables.ResponseStory;
 import swardcase.tables.Tables;
 
 /**

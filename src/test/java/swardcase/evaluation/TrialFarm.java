@@ -11,7 +11,7 @@ import java.util.Map;
 import swardcase.intake.FarmFolder;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
-import swardcase.reproduction.ResponseStory;
+import swardcase.tables.ResponseStory;
 import swardcase.tables.Tables;
 
 /**

@@ -20,7 +20,7 @@ import swardcase.farm.Paddock;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.reproduction.ByFormula;
-import swardcase.reproduction.ResponseStory;
+import swardcase.tables.ResponseStory;
 
 /** What must hold for the joining of any farm that joins ewes. */
 class JoiningLawsTest {

@@ -12,6 +12,7 @@ import swardcase.farm.Farm;
 import swardcase.farm.ScanningBasis;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
+import swardcase.tables.ResponseStory;
 
 class ResponseStoryTest {
 

@@ -1,7 +1,6 @@
-package swardcase.reproduction;
+package swardcase.tables;
 
 import java.util.List;
-import swardcase.tables.Tables;
 
 /**
  * How ewes respond to formononetin at pasture, of which the evidence tells three stories: farmlets
