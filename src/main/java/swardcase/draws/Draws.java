@@ -1,6 +1,7 @@
 package swardcase.draws;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,10 @@ public final class Draws {
 
   private static final int NONE = -1;
 
+  /** Keys of numbers that bear on no figure of a flock as its paddocks are grazed now. */
+  private static final List<String> BESIDE_THE_FLOCK =
+      List.of("action.", "price.", "finance.", "supplement.");
+
   /** Streams of a draw that is made anew lie beyond those of any draw or block. */
   private static final int ANEW = 32;
 
@@ -51,7 +56,7 @@ public final class Draws {
   private final Pert[] shape;
   private final int story;
   private final double[] chanceOfStory;
-  private final int firstOfMoney;
+  private final boolean[] bearsOnFlock;
   private final int lambPrice;
   private final int supplementPrice;
   private final double[] supplementUniform;
@@ -90,7 +95,11 @@ public final class Draws {
     shape = shapes(reach);
     story = model.inputs().find(ResponseStory.KEY).orElse(NONE);
     chanceOfStory = ResponseStory.chances(model.tables());
-    firstOfMoney = model.inputs().place(OutcomeFunction.DISCOUNT_RATE);
+    bearsOnFlock = new boolean[inputs.size()];
+    Arrays.fill(bearsOnFlock, 0, model.inputs().size(), true);
+    for (String prefix : BESIDE_THE_FLOCK) {
+      model.inputs().placesOf(prefix).forEach(j -> bearsOnFlock[dimension[j]] = false);
+    }
     lambPrice = model.inputs().place(OutcomeFunction.LAMB_VALUE);
     supplementPrice = model.inputs().place(OutcomeFunction.SUPPLEMENT_PRICE);
     supplementUniform = pairedWithLambs();
@@ -126,7 +135,7 @@ public final class Draws {
     shape = of.shape;
     story = of.story;
     chanceOfStory = of.chanceOfStory;
-    firstOfMoney = of.firstOfMoney;
+    bearsOnFlock = of.bearsOnFlock;
     lambPrice = of.lambPrice;
     supplementPrice = of.supplementPrice;
     supplementUniform = pairedWithLambs();
@@ -224,7 +233,7 @@ public final class Draws {
    * Fills in a draw. Allocates nothing.
    *
    * @param thrownAway how many times the draw was thrown away before, from 0; what is drawn anew is
-   *     all but seasons and money, which bear on no figure of the flock
+   *     all but seasons, actions and money, which bear on no figure of the flock
    * @param random a stream of the caller's own, which is started anew
    */
   public void fill(int number, int thrownAway, CountedRandom random, Draw draw) {
@@ -258,7 +267,7 @@ public final class Draws {
 
   private double uniform(
       int number, int thrownAway, long stream, int dimension, CountedRandom random) {
-    if (thrownAway == 0 || dimension >= firstOfMoney) {
+    if (thrownAway == 0 || !bearsOnFlock[dimension]) {
       return uniforms.uniform(number, dimension);
     }
     random.restart(seed, stream, partOf[dimension]);

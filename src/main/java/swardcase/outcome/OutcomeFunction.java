@@ -117,10 +117,7 @@ public final class OutcomeFunction {
   private double tonnesPerMj;
   private final double[] discount;
 
-  /**
-   * Every uncertain number of a farm, in the order in which the outcome function reads them; from
-   * {@link #DISCOUNT_RATE} on those of money alone.
-   */
+  /** Every uncertain number of a farm, in the order in which the outcome function reads them. */
   static UncertainNumbers numbers(Farm farm, Tables tables, List<Composition> compositions) {
     UncertainNumbers.Builder numbers = new UncertainNumbers.Builder();
     StandingClover.enter(numbers, farm, tables, compositions);
@@ -128,7 +125,6 @@ public final class OutcomeFunction {
     Sowings.enter(numbers, farm, tables);
     FeedSurface.enter(numbers, farm, tables);
     farm.mobs().forEach(mob -> FlockEffect.enter(numbers, mob, tables));
-    numbers.add(DRY_FACTOR, tables.parameter("dose.dry-factor"));
     numbers.add(DISCOUNT_RATE, farm.finance().discountRate().chosen());
     numbers.add(SUPPLEMENT_PRICE, farm.supplement().pricePerTonne());
     numbers.add(SUPPLEMENT_ENERGY, farm.supplement().energyMjPerKgDm());
@@ -140,6 +136,7 @@ public final class OutcomeFunction {
     numbers.add(EWE_PRICE, farm.prices().replacementEwe());
     numbers.add(SPARE_FEED_VALUE, farm.prices().spareFeedPerTonneDm());
     numbers.add(END_VALUE, farm.finance().endValuePerHa());
+    numbers.add(DRY_FACTOR, tables.parameter("dose.dry-factor"));
     return numbers.build();
   }
 

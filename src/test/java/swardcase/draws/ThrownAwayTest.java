@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import swardcase.chance.CountedRandom;
@@ -68,16 +69,17 @@ class ThrownAwayTest {
 
   /** What bears on no figure stays as it was spread; the rest is that of a stream of its own. */
   @Test
-  void fill_ofADrawThrownAway_keepsMoneyAndSeasonsAndDrawsTheRestAnew() {
+  void fill_ofADrawThrownAway_keepsActionsMoneyAndSeasonsAndDrawsTheRestAnew() {
     Draws draws = draws(farm("mixed-farm", TABLES), TABLES);
     FarmModel model = draws.model();
     Draw first = new Draw(model);
     Draw again = new Draw(model);
     draws.fill(7, 0, new CountedRandom(0), first);
     draws.fill(7, 1, new CountedRandom(0), again);
-    int money = model.inputs().place(OutcomeFunction.DISCOUNT_RATE);
-    for (int j = money; j < model.inputs().size(); j++) {
-      assertThat(again.numbers[j]).isEqualTo(first.numbers[j]);
+    for (String prefix : List.of("action.", "price.", "finance.", "supplement.")) {
+      assertThat(model.inputs().placesOf(prefix))
+          .isNotEmpty()
+          .allSatisfy(j -> assertThat(again.numbers[j]).isEqualTo(first.numbers[j]));
     }
     assertThat(again.seasons).isEqualTo(first.seasons);
     int d50 = model.inputs().place("oestrogen.d50");
