@@ -14,8 +14,10 @@ RUN_UP_DAYS = 120
 
 def more_in_lamb(farm, x, g, green, strongest, kept, sums):
     """Ewes of a mob in lamb beyond those as paddocks are grazed now, share of those joined: [plan, year, draw]."""
-    d50, steepness, q = x[farm.at_d50], x[farm.at_steepness], x[farm.at_sterility_q]
-    reference = 1 - 1 / (1 + (x[farm.at_sterility_reference_dose] / d50) ** steepness)
+    story, steepness = np.rint(x[farm.at_story]), x[farm.at_steepness]
+    d50 = np.where(story == 2, x[farm.at_d50_outbreaks], np.where(story == 1, x[farm.at_d50], np.inf))
+    q = np.where(story == 2, x[farm.at_sterility_q_outbreaks], x[farm.at_sterility_q])
+    reference = np.where(story == 0, 1, 1 - 1 / (1 + (x[farm.at_sterility_reference_dose] / d50) ** steepness))
     green_power = green**steepness
     held = farm.held[g][:, None]
     weeks = farm.joining_weeks[g]

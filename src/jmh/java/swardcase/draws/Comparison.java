@@ -41,7 +41,7 @@ public final class Comparison {
     drawn = new Draw[draws.count()];
     for (int d = 0; d < drawn.length; d++) {
       drawn[d] = new Draw(model);
-      draws.fill(d, random, drawn[d]);
+      draws.fill(d, 0, random, drawn[d]);
     }
   }
 

@@ -1,5 +1,6 @@
 package swardcase.chance;
 
+import java.util.Arrays;
 import swardcase.check.Check;
 
 /**
@@ -34,6 +35,15 @@ public final class CertaintyGain {
    * @param tolerance R, more than zero, in the unit of the sum; without limit for the mean
    */
   public CertaintyGain(double[] base, double tolerance) {
+    this(base, alike(base.length), tolerance);
+  }
+
+  /**
+   * The same of draws that are not equally likely.
+   *
+   * @param chances in proportion to the chance of each draw
+   */
+  public CertaintyGain(double[] base, double[] chances, double tolerance) {
     Check.that(tolerance > 0, "risk tolerance must be more than zero, but was %s", tolerance);
     Check.that(base.length > 0, "a certainty equivalent needs at least one draw");
     this.base = base.clone();
@@ -45,10 +55,16 @@ public final class CertaintyGain {
     weight = new double[base.length];
     double sum = 0;
     for (int d = 0; d < weight.length; d++) {
-      weight[d] = Math.exp(-(base[d] - least) / tolerance);
+      weight[d] = chances[d] * Math.exp(-(base[d] - least) / tolerance);
       sum += weight[d];
     }
     allWeights = sum;
+  }
+
+  private static double[] alike(int draws) {
+    double[] chances = new double[draws];
+    Arrays.fill(chances, 1);
+    return chances;
   }
 
   /** What is added by the exchange for another sum, one value for each draw. */

@@ -18,6 +18,7 @@ import swardcase.draws.Spread;
 import swardcase.money.NetPresentValue;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.Plan;
+import swardcase.tables.ResponseStory;
 
 /**
  * How sure the answer for a farm is, and what should be found out first.
@@ -41,6 +42,8 @@ public final class HowSure {
   private final List<PaddockFindings> paddocks;
   private final List<Unknown> unknowns;
   private final List<BreakEvenValue> breakEvens;
+  private final List<StoryMeaning> stories;
+  private final List<OtherChances> otherChances;
   private final Spread sureGain;
   private final Optional<Spread> carefulGain;
 
@@ -65,6 +68,14 @@ public final class HowSure {
     PaddockStudy study = new PaddockStudy(decision, all);
     paddocks =
         SideBySide.of(IntStream.range(0, alternatives.paddocks())).mapToObj(study::of).toList();
+    Stories ofResponse = new Stories(simulation);
+    stories = ofResponse.meanings();
+    otherChances =
+        stories.isEmpty()
+            ? List.of()
+            : ResponseStory.otherChances(model.tables()).stream()
+                .map(chances -> otherwise(study, chances, ofResponse.weights(chances)))
+                .toList();
     unknowns = all.of(payoffs, simulation.npv(subject()));
     breakEvens = BreakEvens.of(decision);
     sureGain = gainOfSureChanges();
@@ -74,6 +85,17 @@ public final class HowSure {
   /** The findings for a decision. */
   public static HowSure of(Decision decision) {
     return new HowSure(decision);
+  }
+
+  private OtherChances otherwise(PaddockStudy study, double[] chances, double[] weight) {
+    return new OtherChances(
+        chances[0],
+        chances[1],
+        chances[2],
+        IntStream.range(0, paddocks.size())
+            .mapToObj(i -> study.otherwise(i, paddocks.get(i), weight))
+            .flatMap(Optional::stream)
+            .toList());
   }
 
   /** What pays in each draw, of the plans that can be followed: the plan and keeping all first. */
@@ -190,6 +212,26 @@ public final class HowSure {
   /** What it would be worth to know everything before choosing among the plans looked at. */
   public DrawnInformation perfect() {
     return perfect;
+  }
+
+  /** What each story of the response would mean for the plan; none for a farm without ewes. */
+  public List<StoryMeaning> stories() {
+    return stories;
+  }
+
+  /** What is said of the paddocks with other chances of these stories. */
+  public List<OtherChances> otherChances() {
+    return otherChances;
+  }
+
+  /** Draws thrown away because an observed figure could not have come about with them. */
+  public int thrownAway() {
+    return simulation.thrownAway();
+  }
+
+  /** Draws for which none was found with which every observed figure could have come about. */
+  public int unexplained() {
+    return simulation.unexplained();
   }
 
   /** Findings of a paddock. */

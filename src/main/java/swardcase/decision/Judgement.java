@@ -1,6 +1,6 @@
 package swardcase.decision;
 
-import swardcase.chance.Sample;
+import java.util.Arrays;
 
 /**
  * How one choice stands against another of the same paddock, the rest of the plan being done.
@@ -36,22 +36,34 @@ public record Judgement(
 
   /** Judges what acting gains over not acting, in each draw. */
   static Judgement of(double[] gain) {
+    double[] alike = new double[gain.length];
+    Arrays.fill(alike, 1);
+    return of(gain, alike);
+  }
+
+  /**
+   * The same with draws that do not count alike.
+   *
+   * @param weight of each draw, 1 on average
+   */
+  static Judgement of(double[] gain, double[] weight) {
     int n = gain.length;
     double acting = 0;
     double keeping = 0;
-    for (double value : gain) {
-      acting += Math.max(0, -value) / n;
-      keeping += Math.max(0, value) / n;
+    double pays = 0;
+    for (int d = 0; d < n; d++) {
+      acting += weight[d] * Math.max(0, -gain[d]) / n;
+      keeping += weight[d] * Math.max(0, gain[d]) / n;
+      pays += gain[d] > 0 ? weight[d] : 0;
     }
     double both = acting + keeping;
     double share = both > 0 ? acting / both : 1;
     double squares = 0;
-    for (double value : gain) {
-      double residual = both > 0 ? (Math.max(0, -value) - share * Math.abs(value)) / both : 0;
-      squares += residual * residual;
+    for (int d = 0; d < n; d++) {
+      double residual = both > 0 ? (Math.max(0, -gain[d]) - share * Math.abs(gain[d])) / both : 0;
+      squares += weight[d] * weight[d] * residual * residual;
     }
-    return new Judgement(
-        Sample.share(gain, value -> value > 0), acting, keeping, share, Math.sqrt(squares) / n);
+    return new Judgement(pays / n, acting, keeping, share, Math.sqrt(squares) / n);
   }
 
   /** Whether acting is right beyond the error of the draws. */

@@ -75,6 +75,44 @@ final class PaddockStudy {
         purchases.plants(paddock, payoffs));
   }
 
+  /**
+   * What is said of a paddock if its draws do not count alike; empty if that is what is said
+   * anyway. The best cheaper choice is looked for anew.
+   *
+   * @param weight of each draw, 1 on average
+   */
+  Optional<OtherChances.Changed> otherwise(int paddock, PaddockFindings said, double[] weight) {
+    List<CourseFindings> courses = said.courses();
+    int n = courses.size();
+    double[] kept = npv(paddock, KEEPING);
+    boolean acts = said.sure().isPresent();
+    Optional<Boolean> sure = Optional.empty();
+    boolean open = false;
+    if (acts) {
+      CertaintyGain overKeeping = new CertaintyGain(kept, weight, decision.tolerance());
+      double[] certainty = new double[n];
+      double[] costNow = new double[n];
+      boolean[] fits = new boolean[n];
+      for (int c = 0; c < n; c++) {
+        certainty[c] = overKeeping.of(npv(paddock, c));
+        costNow[c] = courses.get(c).costNow();
+        fits[c] = courses.get(c).fits();
+      }
+      double[] cheaper = npv(paddock, bestCheaper(PLANNED, certainty, costNow, fits));
+      double[] step = Sample.difference(npv(paddock, PLANNED), cheaper);
+      sure = Optional.of(Judgement.of(step, weight).isSure());
+    } else {
+      open =
+          IntStream.range(1, n)
+              .mapToObj(c -> Sample.difference(npv(paddock, c), kept))
+              .anyMatch(gain -> Judgement.of(gain, weight).isOpen());
+    }
+    Verdict verdict = acts ? said.verdict() : open ? Verdict.TOO_CLOSE : Verdict.KEEP;
+    return verdict == said.verdict() && sure.equals(said.sure())
+        ? Optional.empty()
+        : Optional.of(new OtherChances.Changed(paddock, verdict, sure));
+  }
+
   private double[] npv(int paddock, int choice) {
     return simulation.npv(alternatives.place(paddock, choice));
   }

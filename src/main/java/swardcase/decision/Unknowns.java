@@ -7,6 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import swardcase.chance.DrawnInformation;
 import swardcase.chance.Payoffs;
@@ -18,6 +21,7 @@ import swardcase.decision.Explanation.Mover;
 import swardcase.draws.Simulation;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.UncertainNumbers;
+import swardcase.tables.ResponseStory;
 
 /**
  * The uncertain numbers that draws move, one for all that move together, with what each is worth
@@ -27,6 +31,9 @@ final class Unknowns {
 
   /** Numbers looked at for one paddock. */
   private static final int SETTLING = 8;
+
+  /** Draws that a straight line needs at least. */
+  private static final int LEAST_OF_A_LINE = 3;
 
   private static final Comparator<Unknown> MOST_WORTH_KNOWING =
       Comparator.<Unknown>comparingDouble(unknown -> -unknown.value().value())
@@ -97,7 +104,9 @@ final class Unknowns {
   }
 
   private Unknown of(int j, int tried, Payoffs payoffs, double[] gain) {
-    DrawnInformation value = payoffs.partial(simulation.drawn(j));
+    boolean tellsStory = inputs.find(ResponseStory.KEY).equals(OptionalInt.of(j));
+    DrawnInformation value =
+        payoffs.partial(tellsStory ? withinStories(gain) : simulation.drawn(j));
     StraightLine line = StraightLine.of(simulation.drawn(j), gain);
     return new Unknown(
         inputs.doubt(j),
@@ -109,10 +118,52 @@ final class Unknowns {
         line.differsFromNothing(tried));
   }
 
+  /**
+   * The gain that follows from the story of the response and its numbers alone: in each story its
+   * mean, and straight lines in the numbers, which are drawn independently. Which story holds is
+   * not known without them, so they are one unknown.
+   */
+  private double[] withinStories(double[] gain) {
+    ResponseStory[] ofDraw = simulation.stories();
+    double[] expected = new double[gain.length];
+    for (ResponseStory story : ResponseStory.values()) {
+      int[] draws = IntStream.range(0, gain.length).filter(d -> ofDraw[d] == story).toArray();
+      if (draws.length < LEAST_OF_A_LINE) {
+        continue;
+      }
+      double[] gainThere = at(draws, gain);
+      double mean = Sample.mean(gainThere);
+      List<double[]> numbers = ResponseStory.NUMBERS.stream().map(this::drawn).toList();
+      List<StraightLine> lines =
+          numbers.stream().map(number -> StraightLine.of(at(draws, number), gainThere)).toList();
+      for (int d : draws) {
+        expected[d] = mean;
+        for (int k = 0; k < lines.size(); k++) {
+          expected[d] += lines.get(k).at(numbers.get(k)[d]) - mean;
+        }
+      }
+    }
+    return expected;
+  }
+
+  private double[] drawn(String key) {
+    return simulation.drawn(inputs.place(key));
+  }
+
+  private static double[] at(int[] draws, double[] values) {
+    return Arrays.stream(draws).mapToDouble(d -> values[d]).toArray();
+  }
+
   /** Inputs that move together are one unknown; the one that moves the gain most stands for it. */
   private List<Integer> spokesmen(double[] gain) {
     double[] explained = new double[inputs.size()];
     int[] spokesman = new int[inputs.size()];
+    Set<Integer> ofStories =
+        ResponseStory.NUMBERS.stream()
+            .map(inputs::find)
+            .filter(OptionalInt::isPresent)
+            .map(OptionalInt::getAsInt)
+            .collect(Collectors.toSet());
     for (int j = 0; j < explained.length; j++) {
       explained[j] = Sample.varianceShare(simulation.drawn(j), gain);
       int first = simulation.draws().dimension(j);
@@ -123,6 +174,7 @@ final class Unknowns {
     return IntStream.range(0, explained.length)
         .filter(j -> spokesman[simulation.draws().dimension(j)] == j)
         .filter(j -> !inputs.get(j).range().isExact())
+        .filter(j -> !ofStories.contains(j))
         .boxed()
         .toList();
   }

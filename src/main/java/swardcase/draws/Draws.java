@@ -1,6 +1,7 @@
 package swardcase.draws;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import swardcase.outcome.Draw;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.sward.Composition;
+import swardcase.tables.ResponseStory;
 
 /**
  * The drawn assumptions of a farm. Draw 17 is the same whatever was drawn before it, by whichever
@@ -29,8 +31,20 @@ import swardcase.sward.Composition;
  * other ({@link PairedUniforms}). The clover of a paddock is drawn from its {@link Composition},
  * and its share of old cultivars follows from that. The season type of each year has a uniform
  * number of its own, as any input has.
+ *
+ * <p>A draw with which an observed figure of a mob could not have come about is thrown away and
+ * drawn anew from streams of its own, by {@link DrawnFarm}.
  */
 public final class Draws {
+
+  private static final int NONE = -1;
+
+  /** Keys of numbers that bear on no figure of a flock as its paddocks are grazed now. */
+  private static final List<String> BESIDE_THE_FLOCK =
+      List.of("action.", "price.", "finance.", "supplement.");
+
+  /** Streams of a draw that is made anew lie beyond those of any draw or block. */
+  private static final int ANEW = 32;
 
   private final FarmModel model;
   private final long seed;
@@ -40,6 +54,9 @@ public final class Draws {
   private final double[] low;
   private final double[] width;
   private final Pert[] shape;
+  private final int story;
+  private final double[] chanceOfStory;
+  private final boolean[] bearsOnFlock;
   private final int lambPrice;
   private final int supplementPrice;
   private final double[] supplementUniform;
@@ -48,6 +65,7 @@ public final class Draws {
   private final boolean[][] isOld;
   private final int firstSeason;
   private final long[] part;
+  private final long[] partOf;
   private final double[] chanceOfSeason;
 
   /** The draws of a farm: so many blocks of so many draws each, all from one seed. */
@@ -65,6 +83,7 @@ public final class Draws {
     for (int t = 0; t < model.years(); t++) {
       keys.add("season of year " + t);
     }
+    partOf = keys.stream().mapToLong(CountedRandom::part).toArray();
     uniforms = LatinHypercube.of(seed, blocks, perBlock, keys);
     chanceOfSeason =
         model.farm().feedYear().seasons().stream()
@@ -74,6 +93,13 @@ public final class Draws {
     low = reach.stream().mapToDouble(Range::low).toArray();
     width = reach.stream().mapToDouble(range -> range.high() - range.low()).toArray();
     shape = shapes(reach);
+    story = model.inputs().find(ResponseStory.KEY).orElse(NONE);
+    chanceOfStory = ResponseStory.chances(model.tables());
+    bearsOnFlock = new boolean[inputs.size()];
+    Arrays.fill(bearsOnFlock, 0, model.inputs().size(), true);
+    for (String prefix : BESIDE_THE_FLOCK) {
+      model.inputs().placesOf(prefix).forEach(j -> bearsOnFlock[dimension[j]] = false);
+    }
     lambPrice = model.inputs().place(OutcomeFunction.LAMB_VALUE);
     supplementPrice = model.inputs().place(OutcomeFunction.SUPPLEMENT_PRICE);
     supplementUniform = pairedWithLambs();
@@ -107,6 +133,9 @@ public final class Draws {
     low = of.low;
     width = of.width;
     shape = of.shape;
+    story = of.story;
+    chanceOfStory = of.chanceOfStory;
+    bearsOnFlock = of.bearsOnFlock;
     lambPrice = of.lambPrice;
     supplementPrice = of.supplementPrice;
     supplementUniform = pairedWithLambs();
@@ -114,6 +143,7 @@ public final class Draws {
     oldShareInput = of.oldShareInput;
     isOld = of.isOld;
     part = of.part;
+    partOf = of.partOf;
   }
 
   /** Other draws of the same farm: what does not hang on the seed is shared. */
@@ -202,17 +232,24 @@ public final class Draws {
   /**
    * Fills in a draw. Allocates nothing.
    *
+   * @param thrownAway how many times the draw was thrown away before, from 0; what is drawn anew is
+   *     all but seasons, actions and money, which bear on no figure of the flock
    * @param random a stream of the caller's own, which is started anew
    */
-  public void fill(int number, CountedRandom random, Draw draw) {
+  public void fill(int number, int thrownAway, CountedRandom random, Draw draw) {
+    long stream = number + ((long) thrownAway << ANEW);
     double[] x = draw.numbers;
     for (int j = 0; j < x.length; j++) {
-      x[j] = value(j, uniforms.uniform(number, dimension[j]));
+      x[j] = value(j, uniform(number, thrownAway, stream, dimension[j], random));
+    }
+    if (story != NONE) {
+      double uniform = uniform(number, thrownAway, stream, dimension[story], random);
+      x[story] = ResponseStory.of(uniform, chanceOfStory).ordinal();
     }
     x[supplementPrice] = value(supplementPrice, supplementUniform[number]);
     for (int i = 0; i < draw.shares.length; i++) {
       double[] shares = draw.shares[i];
-      random.restart(seed, number, part[i]);
+      random.restart(seed, stream, part[i]);
       composition[i].sample(random, shares);
       double old = 0;
       for (int c = 0; c < shares.length; c++) {
@@ -226,6 +263,15 @@ public final class Draws {
     for (int t = 0; t < draw.seasons.length; t++) {
       draw.seasons[t] = season(uniforms.uniform(number, firstSeason + t));
     }
+  }
+
+  private double uniform(
+      int number, int thrownAway, long stream, int dimension, CountedRandom random) {
+    if (thrownAway == 0 || !bearsOnFlock[dimension]) {
+      return uniforms.uniform(number, dimension);
+    }
+    random.restart(seed, stream, partOf[dimension]);
+    return random.nextDouble();
   }
 
   private int season(double uniform) {

@@ -1,5 +1,7 @@
 package swardcase.draws;
 
+import java.util.Arrays;
+import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleConsumer;
 import java.util.function.Supplier;
@@ -12,6 +14,7 @@ import swardcase.outcome.Outcome;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
 import swardcase.tables.Cultivar;
+import swardcase.tables.ResponseStory;
 
 /**
  * What every alternative brings in every draw, what was drawn, and what else was read there.
@@ -30,6 +33,7 @@ public final class Simulation {
   private final Outcome[] mean;
   private final double[][] measured;
   private final double[][] drawn;
+  private final int[] thrownAway;
   private final double[][] leaf;
   private final double[][][] kinds;
 
@@ -44,6 +48,7 @@ public final class Simulation {
     mean = new Outcome[alternatives.size() + paddocks];
     measured = new double[measures][count];
     drawn = new double[draws.model().inputs().size()][count];
+    thrownAway = new int[count];
     leaf = new double[paddocks][count];
     kinds = new double[paddocks][Kind.values().length][count];
   }
@@ -150,6 +155,7 @@ public final class Simulation {
 
     void run(int d, Outcome[] sums) {
       OutcomeFunction run = farm.set(draws, d);
+      thrownAway[d] = farm.thrownAway();
       for (int j = 0; j < drawn.length; j++) {
         drawn[j][d] = farm.draw().numbers[j];
       }
@@ -243,6 +249,27 @@ public final class Simulation {
   /** What an input was in each draw. */
   public double[] drawn(int input) {
     return drawn[input];
+  }
+
+  /** Draws thrown away because an observed figure could not have come about with them. */
+  public int thrownAway() {
+    return Arrays.stream(thrownAway).sum();
+  }
+
+  /** Draws for which none was found with which every observed figure could have come about. */
+  public int unexplained() {
+    return (int) Arrays.stream(thrownAway).filter(count -> count == DrawnFarm.MOST).count();
+  }
+
+  /** The story of the response in each draw; of a farm without ewes that of the dosed trial. */
+  public ResponseStory[] stories() {
+    ResponseStory[] stories = new ResponseStory[draws.count()];
+    OptionalInt place = draws.model().inputs().find(ResponseStory.KEY);
+    Arrays.setAll(
+        stories,
+        d ->
+            place.isPresent() ? ResponseStory.of(drawn[place.getAsInt()][d]) : ResponseStory.TRIAL);
+    return stories;
   }
 
   /** Formononetin of a paddock's clover in each draw, per cent of leaf dry matter. */

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import swardcase.check.Check;
 
 /**
@@ -50,6 +52,14 @@ public final class UncertainNumbers {
   public OptionalInt find(String key) {
     Integer place = places.get(key);
     return place == null ? OptionalInt.empty() : OptionalInt.of(place);
+  }
+
+  /** The places that have a key which begins so, such as {@code price.}. */
+  public Set<Integer> placesOf(String prefix) {
+    return places.entrySet().stream()
+        .filter(entry -> entry.getKey().startsWith(prefix))
+        .map(Map.Entry::getValue)
+        .collect(Collectors.toSet());
   }
 
   /** Whether a number is read for this paddock alone. */

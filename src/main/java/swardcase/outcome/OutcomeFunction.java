@@ -607,6 +607,16 @@ public final class OutcomeFunction {
     return feed;
   }
 
+  /** Whether the figures of all mobs could have come about with the numbers that were set. */
+  public boolean isPossible() {
+    for (FlockEffect effect : flock) {
+      if (!effect.isPossible()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** What a mob's ewes go through, in this run. */
   public FlockEffect flock(int mob) {
     return flock[mob];

@@ -12,6 +12,7 @@ import swardcase.decision.BreakEvenValue;
 import swardcase.decision.CourseFindings;
 import swardcase.decision.HowSure;
 import swardcase.decision.Judgement;
+import swardcase.decision.OtherChances;
 import swardcase.decision.PaddockFindings;
 import swardcase.decision.Purchase;
 import swardcase.decision.Unknown;
@@ -20,10 +21,13 @@ import swardcase.outcome.FarmModel;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.BreakEvenLine.Place;
 import swardcase.report.HowSureReport.CertaintyLine;
+import swardcase.report.HowSureReport.ChangedCall;
 import swardcase.report.HowSureReport.FindOut;
 import swardcase.report.HowSureReport.Mover;
+import swardcase.report.HowSureReport.OtherChancesLine;
 import swardcase.report.HowSureReport.PaddockSure;
 import swardcase.report.HowSureReport.PaddockSure.Better;
+import swardcase.report.HowSureReport.StoryLine;
 
 /** Turns the findings into records. */
 public final class HowSureBuilder {
@@ -74,7 +78,34 @@ public final class HowSureBuilder {
         found.breakEvens().stream().map(this::breakEven).toList(),
         found.perfect().value(),
         findOut(),
+        found.stories().stream()
+            .map(
+                of ->
+                    new StoryLine(
+                        StoryLine.Story.valueOf(of.story().name()),
+                        of.chance(),
+                        of.draws(),
+                        of.gain(),
+                        of.gainError(),
+                        of.chanceItPays()))
+            .toList(),
+        found.otherChances().stream().map(this::otherChances).toList(),
+        found.thrownAway(),
+        found.unexplained(),
         paddocks);
+  }
+
+  private OtherChancesLine otherChances(OtherChances other) {
+    return new OtherChancesLine(
+        other.none(),
+        other.trial(),
+        other.outbreaks(),
+        other.changed().stream()
+            .map(
+                of ->
+                    new ChangedCall(
+                        farm.paddocks().get(of.paddock()).name(), Call.of(of.verdict()), of.sure()))
+            .toList());
   }
 
   private PaddockSure paddock(int i) {

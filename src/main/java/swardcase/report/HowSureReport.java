@@ -25,6 +25,12 @@ import swardcase.chance.Drawn;
  * @param breakEvens where the gain turns into a loss
  * @param perfect what it would be worth to know everything before choosing
  * @param findOut what is worth finding out, most valuable first
+ * @param stories what each story of the ewes' response would mean for the plan; none without ewes
+ * @param otherChances of which paddocks something else is said with other chances of the stories
+ * @param thrownAway draws that were thrown away and drawn anew, because an observed figure of a mob
+ *     could not have come about with them
+ * @param unexplained draws for which none was found with which it could; in them ewes do not
+ *     respond
  * @param paddocks one entry a paddock
  */
 public record HowSureReport(
@@ -45,6 +51,10 @@ public record HowSureReport(
     List<BreakEvenLine> breakEvens,
     double perfect,
     List<FindOut> findOut,
+    List<StoryLine> stories,
+    List<OtherChancesLine> otherChances,
+    int thrownAway,
+    int unexplained,
     List<PaddockSure> paddocks) {
 
   /** Copies the lists. */
@@ -54,6 +64,8 @@ public record HowSureReport(
     movers = List.copyOf(movers);
     breakEvens = List.copyOf(breakEvens);
     findOut = List.copyOf(findOut);
+    stories = List.copyOf(stories);
+    otherChances = List.copyOf(otherChances);
     paddocks = List.copyOf(paddocks);
   }
 
@@ -64,6 +76,64 @@ public record HowSureReport(
    * @param worth in money
    */
   public record CertaintyLine(double tolerance, double worth) {}
+
+  /**
+   * What a story of the ewes' response would mean for the plan.
+   *
+   * @param story which
+   * @param chance that a draw takes it, 0 to 1, before any is thrown away
+   * @param draws that took it and were not
+   * @param gain of the plan in these
+   * @param gainStandardError of its mean
+   * @param chanceItPays in these, 0 to 1
+   */
+  public record StoryLine(
+      Story story,
+      double chance,
+      int draws,
+      Drawn gain,
+      double gainStandardError,
+      double chanceItPays) {
+
+    /** How ewes respond to doses at pasture. */
+    public enum Story {
+      /** Not at all. */
+      NONE,
+      /** As in the dosed trial. */
+      TRIAL,
+      /** As in the outbreaks. */
+      OUTBREAKS
+    }
+  }
+
+  /**
+   * Other chances of the stories, and what is then said of paddocks.
+   *
+   * @param chanceOfNone that doses at pasture do nothing, 0 to 1
+   * @param chanceOfTrial that ewes respond as in the dosed trial
+   * @param chanceOfOutbreaks that they respond as in the outbreaks
+   * @param changed paddocks of which something else is said
+   */
+  public record OtherChancesLine(
+      double chanceOfNone,
+      double chanceOfTrial,
+      double chanceOfOutbreaks,
+      List<ChangedCall> changed) {
+
+    /** Copies the list. */
+    public OtherChancesLine {
+      changed = List.copyOf(changed);
+    }
+  }
+
+  /**
+   * Something else that is said of a paddock.
+   *
+   * @param paddock its name
+   * @param verdict what to do
+   * @param sure whether the plan's change is sure; empty where it changes nothing
+   */
+  public record ChangedCall(String paddock, Call verdict, Optional<Boolean> sure) {}
 
   /**
    * An input that moves the answer.

@@ -6,6 +6,7 @@ import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Mob;
 import swardcase.farm.ScanningBasis;
+import swardcase.tables.ResponseStory;
 import swardcase.tables.Tables;
 
 /**
@@ -35,17 +36,22 @@ public final class FlockEffect {
   private final double[] multiplier;
   private final double[] spared;
   private final double[] sparedKept;
+  private final int story;
   private final int d50;
+  private final int d50Outbreaks;
   private final int steepness;
   private final int rampDays;
   private final int lagDays;
   private final int halfLifeDays;
   private final int sterilityQ;
+  private final int sterilityQOutbreaks;
   private final int referenceDose;
   private final int pregnantPercent;
 
   private double[] x;
   private double[] greenShare;
+  private double halvingDose;
+  private boolean possible;
   private double strengthNow;
   private double perCycle;
   private double unaffected;
@@ -55,14 +61,13 @@ public final class FlockEffect {
 
   /** Enters the uncertain numbers of a mob's joining. */
   public static void enter(UncertainNumbers.Builder numbers, Mob mob, Tables tables) {
+    numbers.add(ResponseStory.KEY, tables.parameter(ResponseStory.KEY));
+    ResponseStory.NUMBERS.forEach(key -> numbers.add(key, tables.parameter(key)));
     for (String key :
         List.of(
-            "oestrogen.d50",
-            "oestrogen.steepness",
             "oestrogen.ramp-days",
             "oestrogen.lag-days",
             "oestrogen.half-life-days",
-            "oestrogen.sterility-q",
             "oestrogen.sterility-reference-dose")) {
       numbers.add(key, tables.parameter(key));
     }
@@ -90,12 +95,15 @@ public final class FlockEffect {
     grid = new StrengthGrid(walk, joiningWeeks, multiplier.length, heldWindow);
     spared = new double[farm.finance().horizonYears()];
     sparedKept = new double[spared.length];
+    story = numbers.place(ResponseStory.KEY);
     d50 = numbers.place("oestrogen.d50");
+    d50Outbreaks = numbers.place("oestrogen.d50-outbreaks");
     steepness = numbers.place("oestrogen.steepness");
     rampDays = numbers.place("oestrogen.ramp-days");
     lagDays = numbers.place("oestrogen.lag-days");
     halfLifeDays = numbers.place("oestrogen.half-life-days");
     sterilityQ = numbers.place("oestrogen.sterility-q");
+    sterilityQOutbreaks = numbers.place("oestrogen.sterility-q-outbreaks");
     referenceDose = numbers.place("oestrogen.sterility-reference-dose");
     pregnantPercent = numbers.place(key(mob));
   }
@@ -114,16 +122,23 @@ public final class FlockEffect {
     strengthNow = now;
     walk.set(x[rampDays], x[lagDays], x[halfLifeDays]);
     otherWalk = null;
-    grid.set(green, x[d50], x[steepness], x[referenceDose], x[sterilityQ], strongest);
-    double told = x[pregnantPercent] / 100;
+    ResponseStory told = ResponseStory.of(x[story]);
+    boolean outbreaks = told == ResponseStory.OUTBREAKS;
+    halvingDose =
+        told == ResponseStory.NONE ? Double.POSITIVE_INFINITY : x[outbreaks ? d50Outbreaks : d50];
+    double q = x[outbreaks ? sterilityQOutbreaks : sterilityQ];
+    grid.set(green, halvingDose, x[steepness], x[referenceDose], q, strongest);
+    double figure = x[pregnantPercent] / 100;
     double powerNow = power(now);
     double[] multiplierNow = grid.multipliersAt(powerNow);
     sparedNow = grid.soundAt(powerNow);
     sterileNow = 1 - wholeShareNow();
+    boolean observed = mob.scanningBasis() == ScanningBasis.OBSERVED;
+    possible = !observed || Pregnancy.canBeSeen(figure, joiningWeeks, multiplierNow, sterileNow);
     unaffected =
-        mob.scanningBasis() == ScanningBasis.OBSERVED
-            ? Pregnancy.unaffectedShare(told, joiningWeeks, multiplierNow, sterileNow)
-            : told;
+        observed
+            ? Pregnancy.unaffectedShare(figure, joiningWeeks, multiplierNow, sterileNow)
+            : figure;
     perCycle = Pregnancy.perCycleConception(unaffected, joiningWeeks);
     grid.setPerCycle(perCycle);
     // Read from the grid like every other year, so that keeping everything changes nothing.
@@ -131,6 +146,14 @@ public final class FlockEffect {
     sparedNow = grid.sound();
     sterileNow = 1 - wholeShareNow();
     shareNow = wholeShareNow() * grid.fertile();
+  }
+
+  /**
+   * Whether the figure seen on these paddocks could have come about: no flock need have been better
+   * than good flocks are. {@link #unaffectedShare} is that of the best where it could not.
+   */
+  public boolean isPossible() {
+    return possible;
   }
 
   /** Half-months in which held paddocks are free of this mob. */
@@ -166,7 +189,7 @@ public final class FlockEffect {
    * @param day the day of the year the rams go in, from 0
    */
   public double lossOfJoining(double[] doses, int day) {
-    walkOf(day, doses.length).multipliers(doses, x[d50], x[steepness], multiplier);
+    walkOf(day, doses.length).multipliers(doses, halvingDose, x[steepness], multiplier);
     double inLamb = Pregnancy.pregnantShare(perCycle, joiningWeeks, multiplier, 0);
     return (1 - sterileNow) * Math.max(0, unaffected - inLamb);
   }

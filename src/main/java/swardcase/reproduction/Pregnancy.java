@@ -14,8 +14,11 @@ package swardcase.reproduction;
  */
 public final class Pregnancy {
 
-  private static final double HIGHEST_UNAFFECTED = 0.99;
+  /** The high end of {@code flock.pregnant-percent}: what good flocks reach. */
+  static final double HIGHEST_UNAFFECTED = 0.99;
+
   private static final int HALVINGS = 52;
+  private static final double ROUNDING = 1e-9;
 
   private Pregnancy() {}
 
@@ -35,6 +38,17 @@ public final class Pregnancy {
     double lastPart = 7 * joiningWeeks / JoiningExposure.CYCLE_DAYS - last;
     empty *= Math.pow(1 - perCycle * multiplierByCycle[last], lastPart);
     return (1 - sterileShare) * (1 - empty);
+  }
+
+  /**
+   * Whether a flock that without oestrogen has at most 0.99 in lamb, or as many as were seen if
+   * those are more, can show under this effect what was seen.
+   */
+  static boolean canBeSeen(
+      double observedShare, double joiningWeeks, double[] multiplierByCycle, double sterileShare) {
+    double best = perCycleConception(Math.max(HIGHEST_UNAFFECTED, observedShare), joiningWeeks);
+    return pregnantShare(best, joiningWeeks, multiplierByCycle, sterileShare)
+        >= observedShare - ROUNDING;
   }
 
   /**

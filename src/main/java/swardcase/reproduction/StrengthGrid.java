@@ -77,6 +77,7 @@ final class StrengthGrid {
    * Takes the numbers of a run; the walk must have been set before.
    *
    * @param green strength of intake in each half-month relative to green feed
+   * @param d50 dose that halves conception, %; without limit where no dose does anything
    * @param sterilityQ share of ewes that one unit of exposure leaves barren for good
    * @param strongest no strength asked for later is above this
    */
@@ -93,7 +94,9 @@ final class StrengthGrid {
     for (int p = 0; p < greenPower.length; p++) {
       greenPower[p] = Math.pow(green[p], steepness);
     }
-    referenceEffect = DoseResponse.effect(referenceDose, d50, steepness);
+    // Where no dose does anything there are no days in full effect to be weighed by it.
+    referenceEffect =
+        Double.isInfinite(d50) ? 1 : DoseResponse.effect(referenceDose, d50, steepness);
     spacing = Math.max(1e-6, strongest) / (NODES - 1);
     perSpacing = 1 / spacing;
     stridesBefore = walk.stridesWithout(held);

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import swardcase.chance.Drawn;
 import swardcase.evidence.Assumption;
 import swardcase.report.FeedMonth;
+import swardcase.report.HowSureReport;
 import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
@@ -36,6 +37,7 @@ public final class CsvView {
     files.put("options.csv", options(report));
     files.put("old-share.csv", oldShare(report));
     files.put("years.csv", years(report));
+    report.howSure().ifPresent(sure -> files.put("stories.csv", stories(sure)));
     files.put("feed.csv", feed(report));
     files.put("assumptions.csv", assumptions(report));
     return files;
@@ -108,6 +110,26 @@ public final class CsvView {
     rows.add(List.of("total", Texts.get("plan.total"), plan.gain().mean()));
     plan.parts()
         .forEach(part -> rows.add(List.of("part", JsonView.word(part.what()), part.mean())));
+    return text(rows);
+  }
+
+  /** What the plan gains by how ewes respond to oestrogen. */
+  private static String stories(HowSureReport sure) {
+    List<List<Object>> rows = new ArrayList<>();
+    rows.add(
+        List.of("story", "chance", "draws", "gain_mean", "gain_low", "gain_high", "chance_pays"));
+    sure.stories()
+        .forEach(
+            of ->
+                rows.add(
+                    List.of(
+                        JsonView.word(of.story()),
+                        of.chance(),
+                        of.draws(),
+                        of.gain().mean(),
+                        of.gain().low(),
+                        of.gain().high(),
+                        of.chanceItPays())));
     return text(rows);
   }
 

@@ -3,12 +3,15 @@ package swardcase.wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import swardcase.report.Gain;
 import swardcase.report.HowSureReport;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.BreakEvenLine.Place;
 import swardcase.report.HowSureReport.FindOut;
+import swardcase.report.HowSureReport.OtherChancesLine;
+import swardcase.report.HowSureReport.StoryLine.Story;
 import swardcase.report.Report;
 
 /** The findings in sentences a farmer reads in a minute. */
@@ -74,6 +77,7 @@ public final class HowSureWords {
               Chances.outOfTen(sure.chanceOfUnbearableLoss()),
               faces.about(sure.lossLimit())));
     }
+    lines.addAll(stories());
     lines.add(
         Texts.get(
             report.plan().keepsAll() ? "howSure.drawsAlone" : "howSure.draws",
@@ -81,6 +85,64 @@ public final class HowSureWords {
             sure.seed(),
             faces.about(2 * sure.npvStandardError())));
     return lines;
+  }
+
+  /** What hangs on how ewes respond; nothing where they hardly meet oestrogen. */
+  private List<String> stories() {
+    List<String> lines = new ArrayList<>();
+    if (sure.thrownAway() > 0) {
+      lines.add(Texts.get("howSure.thrownAway", Words.exact(sure.thrownAway())));
+    }
+    if (sure.unexplained() > 0) {
+      lines.add(
+          Texts.get(
+              "howSure.unexplained", Words.exact(sure.unexplained()), Words.exact(sure.draws())));
+    }
+    if (sure.stories().isEmpty() || report.reproduction().lambsLostPerYear().mean() < 1) {
+      return lines;
+    }
+    if (!report.plan().keepsAll()) {
+      List<String> each =
+          sure.stories().stream()
+              .map(
+                  of ->
+                      Texts.of(
+                          "story",
+                          of.story(),
+                          Words.percent((double) of.draws() / sure.draws()),
+                          faces.money(faces.rounded(of.gain().mean()))))
+              .toList();
+      lines.add(Texts.get("howSure.stories", String.join("; ", each)));
+    }
+    if (sure.stories().stream().anyMatch(of -> of.story() == Story.OUTBREAKS)) {
+      lines.add(Texts.get("howSure.notCounted"));
+    }
+    List<String> changed =
+        sure.otherChances().stream().flatMap(of -> changed(of).stream()).toList();
+    lines.addAll(changed.isEmpty() ? List.of(Texts.get("howSure.sameCalls")) : changed);
+    return lines;
+  }
+
+  private static Optional<String> changed(OtherChancesLine other) {
+    if (other.changed().isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> calls =
+        other.changed().stream()
+            .map(
+                of ->
+                    of.sure().isEmpty()
+                        ? Texts.of("otherCall", of.verdict(), of.paddock())
+                        : Texts.get(
+                            of.sure().get() ? "otherCall.sure" : "otherCall.unsure", of.paddock()))
+            .toList();
+    return Optional.of(
+        Texts.get(
+            "howSure.otherCalls",
+            Words.percent(other.chanceOfNone()),
+            Words.percent(other.chanceOfTrial()),
+            Words.percent(other.chanceOfOutbreaks()),
+            String.join("; ", calls)));
   }
 
   /** Sentences that answer "What should I find out before I spend?" */

@@ -77,6 +77,7 @@ class DecideCommandTest {
             "tables/options.csv",
             "tables/paddocks.csv",
             "tables/plan.csv",
+            "tables/stories.csv",
             "tables/years.csv");
     JsonNode document = new ObjectMapper().readTree(json.toFile());
     assertThat(document.at("/farm/date").asText()).isEqualTo("2026-03-01");
@@ -102,7 +103,7 @@ class DecideCommandTest {
     }
 
     List<String> files = Ran.below(out.resolve("first"));
-    assertThat(files).hasSize(10).isEqualTo(Ran.below(out.resolve("second")));
+    assertThat(files).hasSize(11).isEqualTo(Ran.below(out.resolve("second")));
     for (String file : files) {
       Path first = out.resolve("first").resolve(file);
       if (Files.isRegularFile(first)) {

@@ -4,15 +4,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import swardcase.FarmCopy;
 import swardcase.draws.Spread;
 import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
 import swardcase.farm.Farm;
+import swardcase.outcome.FarmModel;
 import swardcase.search.PlanFarms;
+import swardcase.tables.Tables;
+import swardcase.tables.TablesLoader;
 
 class HowSureTest {
 
@@ -31,15 +38,25 @@ class HowSureTest {
         Decision.draws(PlanFarms.model(farm), Decision.USUAL_SEED, draws), List.of(), done -> {});
   }
 
-  /** Nothing is paid and nobody's time is counted: what hardly ever loses is no close call. */
+  /**
+   * Nothing is paid, nobody's time is counted and ewes respond: what hardly ever loses is no close
+   * call.
+   */
   @Test
-  void sure_freeChangeThatHardlyEverLoses_isSure() {
+  void sure_freeChangeThatHardlyEverLoses_isSure(@TempDir Path temp) throws IOException {
+    Files.writeString(
+        temp.resolve("dose-response.csv"),
+        "key,name,low,likely,high,unit,evidence,source,note\n"
+            + "oestrogen.chance-none,chance that doses do nothing,0,0,0,fraction,,,\n");
+    Tables tables = TablesLoader.standard().with(temp).load();
     Farm farm = PlanFarms.demo("large-farm");
     List<Action> free =
         farm.actions().stream()
             .map(a -> a.kind() == ActionKind.HOLD_OFF ? a.withCosts(List.of()) : a)
             .toList();
-    Decision of = decide(FarmCopy.of(farm).actions(free).build(), 200);
+    FarmModel model = new FarmModel(FarmCopy.of(farm).actions(free).build(), tables);
+    Decision of =
+        Decision.of(Decision.draws(model, Decision.USUAL_SEED, 200), List.of(), done -> {});
     HowSure sure = HowSure.of(of);
     int never = 0;
     for (int i = 0; i < of.plan().paddocks(); i++) {
@@ -73,13 +90,17 @@ class HowSureTest {
         .isCloseTo(decision.found().plan().certaintyEquivalent(), within(1e-6));
   }
 
+  /**
+   * 1,000 plain draws leave an error of 3.2 % of the standard deviation. The even spread helps less
+   * where a story multiplies the other numbers, and not at all in draws made anew.
+   */
   @Test
-  void spread_ofThePlan_keepsItsOrderAndAnErrorBelowTwoPerCent() {
+  void spread_ofThePlan_keepsItsOrderAndAnErrorBelowThatOfPlainDraws() {
     Spread gain = found.gain();
     assertThat(gain).isEqualTo(decision.gain());
     assertThat(gain.low()).isLessThan(gain.median());
     assertThat(gain.median()).isLessThan(gain.high());
-    assertThat(gain.standardError()).isLessThan(0.02 * gain.standardDeviation());
+    assertThat(gain.standardError()).isLessThan(0.025 * gain.standardDeviation());
     assertThat(found.gainQuantiles()).hasSize(21).isSorted();
     assertThat(found.gainQuantiles()[10]).isEqualTo(gain.median());
   }

@@ -269,8 +269,9 @@ class SureLawsTest {
             count[expected ? 1 : 0]++;
           }
         });
+    // That neither case went untried; a story of the response leaves few slopes that count.
     assertThat(count[0]).isGreaterThanOrEqualTo(10);
-    assertThat(count[1]).isGreaterThanOrEqualTo(10);
+    assertThat(count[1]).isGreaterThanOrEqualTo(5);
   }
 
   @Test

@@ -74,7 +74,7 @@ class SeasonsTest {
 
   /** Every sowing takes, so that seasons bear on feed alone. */
   private static void fill(Draws draws, int d, CountedRandom random, Draw draw) {
-    draws.fill(d, random, draw);
+    draws.fill(d, 0, random, draw);
     for (double[] luck : draw.luck) {
       Arrays.fill(luck, 0);
     }

@@ -29,6 +29,7 @@ public final class ReproductionChecks {
   private static final double TRIAL_CONTROL = 57 / 63.0;
 
   private final double d50;
+  private final double d50Outbreaks;
   private final double steepness;
   private final FlockEffect flock;
   private final double[] numbers;
@@ -36,6 +37,7 @@ public final class ReproductionChecks {
   /** Reads the curve from the tables. */
   public ReproductionChecks(Tables tables) {
     d50 = tables.parameter("oestrogen.d50").likely();
+    d50Outbreaks = tables.parameter("oestrogen.d50-outbreaks").likely();
     steepness = tables.parameter("oestrogen.steepness").likely();
     Farm farm = FarmFolder.read(Path.of("demo-data/current-farm"), tables).farm();
     FarmModel model = new FarmModel(farm, tables);
@@ -71,6 +73,10 @@ public final class ReproductionChecks {
     return switch (row.get("what")) {
       case "first service after 6 weeks", "first service after 12 weeks" ->
           100 * number(row, "unaffected") * multiplier;
+      case "fall in ewes in lamb in the story of the outbreaks" -> {
+        double there = DoseResponse.conceptionMultiplier(dose, d50Outbreaks, steepness);
+        yield 100 * (number(row, "unaffected") - inLamb(row, there));
+      }
       case "fall in ewes in lamb" -> 100 * (number(row, "unaffected") - inLamb(row, multiplier));
       case "barren after three years" ->
           100 * (1 - Math.pow(soundAfterYear(dose, HalfMonths.COUNT), 3));

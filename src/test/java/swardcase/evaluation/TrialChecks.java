@@ -7,6 +7,7 @@ import java.time.Month;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
@@ -23,6 +24,7 @@ import swardcase.money.NetPresentValue;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.reproduction.FlockEffect;
+import swardcase.tables.ResponseStory;
 import swardcase.tables.Tables;
 
 /**
@@ -112,12 +114,21 @@ final class TrialChecks {
           100 * chance(farm, season -> moreWinterKg(farm, season) > 10);
       case "in lamb" -> 100 * flock.shareNow();
       case "unaffected" -> 100 * flock.unaffectedShare();
-      case "in lamb of unaffected" -> 100 * flock.shareNow() / flock.unaffectedShare();
-      case "not in lamb of unaffected" -> 100 * (1 - flock.shareNow() / flock.unaffectedShare());
+      case "in lamb of unaffected" -> inLambOfUnaffected(farm, argument);
+      case "not in lamb of unaffected" -> 100 - inLambOfUnaffected(farm, argument);
       case "winter growth" -> farm.run().winterGrowthNow();
       case "sown share" -> sownPercent(farm, Integer.parseInt(argument));
       default -> throw new IllegalArgumentException(measure);
     };
+  }
+
+  /** In a story of how ewes respond; that of the dosed trial where none is named. */
+  private static double inLambOfUnaffected(TrialFarm farm, String story) {
+    OutcomeFunction run =
+        story.isEmpty()
+            ? farm.run()
+            : farm.run(ResponseStory.valueOf(story.toUpperCase(Locale.ROOT)));
+    return 100 * run.flock(0).shareNow() / run.flock(0).unaffectedShare();
   }
 
   // Feed.

@@ -11,6 +11,7 @@ import java.util.Map;
 import swardcase.intake.FarmFolder;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
+import swardcase.tables.ResponseStory;
 import swardcase.tables.Tables;
 
 /**
@@ -60,6 +61,15 @@ final class TrialFarm {
   /** A run at likely inputs. */
   OutcomeFunction run() {
     return run;
+  }
+
+  /** A run at likely inputs in a story of how ewes respond. */
+  OutcomeFunction run(ResponseStory story) {
+    double[] x = model.inputs().likely();
+    x[model.inputs().place(ResponseStory.KEY)] = story.ordinal();
+    OutcomeFunction ofStory = model.newRun();
+    ofStory.set(x);
+    return ofStory;
   }
 
   /** Ewes and wethers a hectare. */

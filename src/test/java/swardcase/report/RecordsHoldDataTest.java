@@ -34,6 +34,7 @@ class RecordsHoldDataTest {
           "Choice.paddock",
           "HowFound.tooLarge",
           "FindOut.paddock",
+          "ChangedCall.paddock",
           "BreakEvenLine.paddock",
           // actions: key and name
           "PaddockResult.action",

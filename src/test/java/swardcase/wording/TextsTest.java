@@ -26,6 +26,7 @@ import swardcase.report.HowFound;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.FindOut;
 import swardcase.report.HowSureReport.PaddockSure;
+import swardcase.report.HowSureReport.StoryLine;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.OestrogenRating;
 import swardcase.report.PlanResult;
@@ -52,6 +53,7 @@ class TextsTest {
           Map.entry("sampling.further", EnumSet.allOf(Further.class)),
           Map.entry("formononetin", EnumSet.allOf(PaddockResult.FormononetinFrom.class)),
           Map.entry("oestrogen", with(OestrogenRating.values(), Finding.Kind.values())),
+          Map.entry("otherCall", EnumSet.of(Call.KEEP, Call.UNDECIDED)),
           Map.entry("plan.limit", EnumSet.allOf(HowFound.Limit.class)),
           Map.entry(
               "reason",
@@ -61,6 +63,7 @@ class TextsTest {
           Map.entry("reason.more", EnumSet.allOf(MoneyKind.class)),
           Map.entry("reason.less", EnumSet.allOf(MoneyKind.class)),
           Map.entry("gainPart", EnumSet.allOf(MoneyKind.class)),
+          Map.entry("story", EnumSet.allOf(StoryLine.Story.class)),
           Map.entry("sure", EnumSet.allOf(PaddockSure.Better.class)),
           Map.entry("whyNot", EnumSet.allOf(WhyNot.Kind.class)),
           Map.entry("whyNot.keeping", EnumSet.of(WhyNot.Kind.RISK)),
