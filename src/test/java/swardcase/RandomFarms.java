@@ -32,6 +32,7 @@ import swardcase.farm.Prices;
 import swardcase.farm.ScanningBasis;
 import swardcase.farm.SeasonGrowth;
 import swardcase.farm.SeasonType;
+import swardcase.farm.StandSigns;
 import swardcase.farm.Supplement;
 import swardcase.intake.FarmFolder;
 import swardcase.tables.District;
@@ -130,6 +131,8 @@ public final class RandomFarms {
         random.nextInt(5) == 0 ? Optional.of(test) : Optional.empty(),
         use,
         oneMob ? Optional.of(mobs.get(random.nextInt(mobs.size())).name()) : Optional.empty(),
+        OptionalDouble.empty(),
+        StandSigns.NONE,
         plants(random, List.copyOf(TABLES.cultivars().keySet())));
   }
 

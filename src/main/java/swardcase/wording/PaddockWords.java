@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import swardcase.decision.NotSure;
 import swardcase.report.Call;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.OptionResult;
@@ -51,8 +52,21 @@ public final class PaddockWords {
     return year.isPresent() ? Integer.toString(year.getAsInt()) : none;
   }
 
-  /** The reason in a sentence or more: why, how sure, and what would settle it. */
+  /** The reason in a sentence or more: why, how sure, what would settle it, what to look at. */
   public String reason(int place) {
+    return because(place) + before(LookFirstWords.names(report.paddocks().get(place).lookFirst()));
+  }
+
+  /** The same with all that is known of what to look at first. */
+  public String fullReason(int place) {
+    return because(place) + before(LookFirstWords.list(report.paddocks().get(place).lookFirst()));
+  }
+
+  private static String before(String sentence) {
+    return sentence.isEmpty() ? "" : " " + sentence;
+  }
+
+  private String because(int place) {
     PaddockResult paddock = report.paddocks().get(place);
     List<String> sentences = new ArrayList<>();
     sentences.add(why(place, paddock));
@@ -160,8 +174,13 @@ public final class PaddockWords {
   }
 
   private void notSure(int place, PaddockResult paddock, List<String> sentences) {
-    String line = Texts.get(paddock.nearLine() ? "reason.nearSure" : "reason.isNotSure");
-    sentences.add(line);
+    NotSure why = paddock.notSure().orElseThrow();
+    if (why != NotSure.REGRET) {
+      sentences.add(LookFirstWords.poor(paddock.lookFirst()));
+    }
+    if (why != NotSure.POOR_STAND) {
+      sentences.add(Texts.get(paddock.nearLine() ? "reason.nearSure" : "reason.isNotSure"));
+    }
     sentences.add(
         paddock
             .sureInstead()

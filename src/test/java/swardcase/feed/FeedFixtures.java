@@ -34,6 +34,7 @@ import swardcase.farm.Prices;
 import swardcase.farm.ScanningBasis;
 import swardcase.farm.SeasonGrowth;
 import swardcase.farm.SeasonType;
+import swardcase.farm.StandSigns;
 import swardcase.farm.Supplement;
 import swardcase.tables.Tables;
 
@@ -120,6 +121,8 @@ final class FeedFixtures {
         Optional.empty(),
         PaddockUse.EWES,
         Optional.empty(),
+        OptionalDouble.empty(),
+        StandSigns.NONE,
         List.of());
   }
 

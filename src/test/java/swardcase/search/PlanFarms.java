@@ -18,6 +18,7 @@ import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
 import swardcase.farm.PaddockUse;
 import swardcase.farm.Prices;
+import swardcase.farm.StandSigns;
 import swardcase.outcome.FarmModel;
 import swardcase.tables.Tables;
 
@@ -104,6 +105,8 @@ public final class PlanFarms {
         Optional.empty(),
         PaddockUse.EWES,
         Optional.empty(),
+        OptionalDouble.empty(),
+        StandSigns.NONE,
         plants);
   }
 

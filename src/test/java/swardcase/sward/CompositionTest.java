@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.SplittableRandom;
@@ -19,6 +20,7 @@ import swardcase.chance.Range;
 import swardcase.farm.Identification;
 import swardcase.farm.Paddock;
 import swardcase.farm.PaddockUse;
+import swardcase.farm.StandSigns;
 import swardcase.tables.Cultivar;
 import swardcase.tables.Tables;
 
@@ -298,6 +300,8 @@ class CompositionTest {
         Optional.empty(),
         PaddockUse.EWES,
         Optional.empty(),
+        OptionalDouble.empty(),
+        StandSigns.NONE,
         List.of(found));
   }
 
