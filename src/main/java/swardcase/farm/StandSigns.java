@@ -16,6 +16,8 @@ import swardcase.check.Check;
  * @param nodulesPerPlant pink nodules a plant, mean of the plants that were dug up
  * @param mitesGood whether mites and fleas are few; false if they do harm
  * @param rootsGood whether the roots are white and whole; false if they are rotten or short
+ * @param wetGroundGood of ground that stands in water: whether what is to be sown there stands
+ *     that; false if it does not
  */
 public record StandSigns(
     OptionalDouble colwellPMgPerKg,
@@ -24,7 +26,8 @@ public record StandSigns(
     OptionalDouble phCaCl2,
     OptionalDouble nodulesPerPlant,
     Optional<Boolean> mitesGood,
-    Optional<Boolean> rootsGood) {
+    Optional<Boolean> rootsGood,
+    Optional<Boolean> wetGroundGood) {
 
   /** Nobody has looked. */
   public static final StandSigns NONE =
@@ -34,6 +37,7 @@ public record StandSigns(
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           OptionalDouble.empty(),
+          Optional.empty(),
           Optional.empty(),
           Optional.empty());
 

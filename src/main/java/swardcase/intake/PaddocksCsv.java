@@ -43,7 +43,8 @@ final class PaddocksCsv {
           "ph_cacl2",
           "nodules_per_plant",
           "mites",
-          "roots");
+          "roots",
+          "wet_ground");
 
   /** The columns a scenario may change. */
   static final List<String> CHANGEABLE =
@@ -153,6 +154,7 @@ final class PaddocksCsv {
     OptionalDouble nodules = row.findNumber("nodules_per_plant", 0, 1000);
     Optional<Boolean> mites = row.findChoice("mites", GOOD_POOR);
     Optional<Boolean> roots = row.findChoice("roots", GOOD_POOR);
+    Optional<Boolean> wet = row.findChoice("wet_ground", GOOD_POOR);
     boolean isColwell = row.findText("colwell_p_mg_per_kg").isPresent();
     if (isColwell && row.findText("olsen_p_mg_per_kg").isPresent()) {
       row.fault("olsen_p_mg_per_kg", "must not stand beside colwell_p_mg_per_kg: give one test");
@@ -160,7 +162,11 @@ final class PaddocksCsv {
     if (!isColwell && row.findText("phosphorus_buffering_index").isPresent()) {
       row.fault("phosphorus_buffering_index", "must come with colwell_p_mg_per_kg");
     }
-    return row.make(() -> new StandSigns(colwell, buffering, olsen, ph, nodules, mites, roots));
+    if (wet.isPresent() && !row.findText("waterlogged").orElse("").equalsIgnoreCase("yes")) {
+      row.fault("wet_ground", "must come with yes in waterlogged");
+    }
+    return row.make(
+        () -> new StandSigns(colwell, buffering, olsen, ph, nodules, mites, roots, wet));
   }
 
   private static Optional<Range> clover(CsvRow row) {

@@ -32,9 +32,9 @@ public final class StandGate {
   /** What is looked at, in the order in which it is told. */
   public enum What {
     /** Soil phosphorus, by either test. */
-    SOIL_P("soil-test"),
+    SOIL_PHOSPHORUS("soil-test"),
     /** Acidity of the topsoil. */
-    PH("soil-test"),
+    SOIL_ACIDITY("soil-test"),
     /** Seedlings after the break. */
     SEEDLINGS("seedling-count"),
     /** Nodules on the roots. */
@@ -111,14 +111,14 @@ public final class StandGate {
     StandGate gate = new StandGate(tables);
     StandSigns signs = paddock.signs();
     if (signs.olsenPMgPerKg().isPresent()) {
-      gate.number(What.SOIL_P, signs.olsenPMgPerKg(), gate.critical("olsen-p"));
+      gate.number(What.SOIL_PHOSPHORUS, signs.olsenPMgPerKg(), gate.critical("olsen-p"));
     } else {
       gate.number(
-          What.SOIL_P,
+          What.SOIL_PHOSPHORUS,
           signs.colwellPMgPerKg(),
           gate.criticalColwell(signs.phosphorusBufferingIndex()));
     }
-    gate.number(What.PH, signs.phCaCl2(), gate.critical("ph-cacl2"));
+    gate.number(What.SOIL_ACIDITY, signs.phCaCl2(), gate.critical("ph-cacl2"));
     gate.number(What.SEEDLINGS, paddock.seedlingsPerM2(), gate.critical("seedlings"));
     gate.number(What.NODULES, signs.nodulesPerPlant(), gate.critical("nodules"));
     gate.seen(What.ROOTS, signs.rootsGood());
@@ -127,14 +127,10 @@ public final class StandGate {
     return List.copyOf(gate.findings);
   }
 
-  /** Unknown where the ground is wet and no cultivar with a subspecies has been chosen. */
+  /** As the farm says; else good on drained ground or of a subspecies that stands water. */
   private static Optional<Boolean> standsWater(Paddock paddock, Cultivar sown) {
-    if (!paddock.waterlogged()) {
-      return Optional.of(true);
-    }
-    return sown.subspecies().isEmpty()
-        ? Optional.empty()
-        : Optional.of(sown.subspecies().equals(STANDS_WET));
+    boolean good = !paddock.waterlogged() || sown.subspecies().equals(STANDS_WET);
+    return paddock.signs().wetGroundGood().or(() -> good ? Optional.of(true) : Optional.empty());
   }
 
   private Critical critical(String key) {
