@@ -45,6 +45,18 @@ public final class RandomFarms {
   /** The reference data all of them use. */
   public static final Tables TABLES = TablesLoader.from(Path.of("tables")).load();
 
+  /** Nobody looked at soil, plants or pests. */
+  public static final StandSigns NO_SIGNS =
+      new StandSigns(
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
+
   private static final List<Farm> DEMOS =
       List.of(demo("mixed-farm"), demo("current-farm"), demo("northern-farm"), demo("risky-farm"));
 
@@ -132,7 +144,7 @@ public final class RandomFarms {
         use,
         oneMob ? Optional.of(mobs.get(random.nextInt(mobs.size())).name()) : Optional.empty(),
         OptionalDouble.empty(),
-        StandSigns.NONE,
+        NO_SIGNS,
         plants(random, List.copyOf(TABLES.cultivars().keySet())));
   }
 

@@ -1,6 +1,7 @@
 package swardcase.decision;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import swardcase.chance.Drawn;
 import swardcase.draws.Spread;
@@ -56,6 +57,14 @@ public record CourseFindings(
   /** Whether it is right beyond the error of the draws, and nothing known to be poor holds it. */
   public boolean isSure() {
     return judgement.isSure() && !held;
+  }
+
+  /** Why it is not; empty where it is. */
+  Optional<NotSure> notSure() {
+    NotSure draws = held ? NotSure.BOTH : NotSure.REGRET;
+    return isSure()
+        ? Optional.empty()
+        : Optional.of(judgement.isSure() ? NotSure.POOR_STAND : draws);
   }
 
   /** Whether it keeps within the limits of the farm beside the rest of the plan. */

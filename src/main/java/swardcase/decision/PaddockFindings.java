@@ -28,7 +28,7 @@ public record PaddockFindings(
     Verdict verdict,
     Optional<Boolean> sure,
     Optional<NotSure> notSure,
-    List<StandGate.Finding> lookFirst,
+    List<StandGate.LookFirst> lookFirst,
     boolean nearLine,
     List<CourseFindings> courses,
     int weighed,

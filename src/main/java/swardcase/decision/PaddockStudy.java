@@ -55,7 +55,7 @@ final class PaddockStudy {
   }
 
   PaddockFindings of(int paddock) {
-    List<StandGate.Finding> stand =
+    List<StandGate.LookFirst> stand =
         StandGate.of(
             model.farm().paddocks().get(paddock),
             model.tables().cultivar(model.farm().sownCultivar()),
@@ -66,12 +66,11 @@ final class PaddockStudy {
     int weighed = acts ? PLANNED : mostAgainstKeeping(courses);
     CourseFindings about = courses.get(weighed);
     boolean isSure = about.isSure();
-    boolean drawsSure = about.judgement().isSure();
     Payoffs payoffs = new Payoffs(payoff(paddock));
     return new PaddockFindings(
         verdict(paddock, about),
         acts ? Optional.of(isSure) : Optional.empty(),
-        acts ? notSure(about) : Optional.empty(),
+        acts ? about.notSure() : Optional.empty(),
         acts && sows(about.choice())
             ? stand.stream().filter(each -> each.state() != StandGate.State.GOOD).toList()
             : List.of(),
@@ -79,7 +78,7 @@ final class PaddockStudy {
         courses,
         weighed,
         acts && !isSure ? sureInstead(courses) : Optional.empty(),
-        acts && drawsSure || !acts && !about.overKeeping().isOpen()
+        acts && about.judgement().isSure() || !acts && !about.overKeeping().isOpen()
             ? Optional.empty()
             : settles(paddock, payoffs, about),
         payoffs.perfect(),
@@ -97,13 +96,6 @@ final class PaddockStudy {
         .filter(c -> alternatives.fits(alternatives.place(paddock, c)))
         .mapToObj(c -> npv(paddock, c))
         .toArray(double[][]::new);
-  }
-
-  private static Optional<NotSure> notSure(CourseFindings about) {
-    boolean regret = !about.judgement().isSure();
-    return about.isSure()
-        ? Optional.empty()
-        : Optional.of(!about.held() ? NotSure.REGRET : regret ? NotSure.BOTH : NotSure.POOR_STAND);
   }
 
   private boolean sows(Course choice) {

@@ -111,7 +111,6 @@ final class Doubts {
     }
   }
 
-  /** A number that soils and stands of clover hardly ever have. */
   private void sign(Paddock of, String column, OptionalDouble value, double least, double most) {
     if (value.isPresent() && (value.getAsDouble() < least || value.getAsDouble() > most)) {
       doubt(

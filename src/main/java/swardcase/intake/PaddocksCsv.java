@@ -145,7 +145,6 @@ final class PaddocksCsv {
                 List.of()));
   }
 
-  /** Nothing after a fault. */
   private static Optional<StandSigns> signs(CsvRow row) {
     OptionalDouble colwell = row.findNumber("colwell_p_mg_per_kg", 0, 1000);
     OptionalDouble buffering = row.findNumber("phosphorus_buffering_index", 0, 5000);

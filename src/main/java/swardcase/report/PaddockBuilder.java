@@ -99,7 +99,7 @@ final class PaddockBuilder {
         Call.of(findings.verdict()),
         findings.sure(),
         findings.notSure(),
-        findings.lookFirst().stream().map(LookFirst::of).toList(),
+        findings.lookFirst(),
         findings.nearLine(),
         action.key(),
         action.name(),

@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import swardcase.chance.Drawn;
 import swardcase.chance.Range;
 import swardcase.decision.NotSure;
+import swardcase.sward.StandGate;
 
 /**
  * What the program has to say about one paddock.
@@ -67,7 +68,7 @@ public record PaddockResult(
     Call call,
     Optional<Boolean> sure,
     Optional<NotSure> notSure,
-    List<LookFirst> lookFirst,
+    List<StandGate.LookFirst> lookFirst,
     boolean nearLine,
     String action,
     String actionName,

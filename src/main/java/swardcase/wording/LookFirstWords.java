@@ -1,9 +1,10 @@
 package swardcase.wording;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import swardcase.report.LookFirst;
+import swardcase.sward.StandGate.Critical;
+import swardcase.sward.StandGate.LookFirst;
 import swardcase.sward.StandGate.State;
 import swardcase.sward.StandGate.What;
 
@@ -12,58 +13,42 @@ final class LookFirstWords {
 
   private LookFirstWords() {}
 
-  /** The names alone; blank if there are none. */
-  static String names(List<LookFirst> all) {
-    return all.isEmpty() ? "" : Texts.get("reason.lookFirst", joined(all.stream()));
-  }
-
-  /** Why the sowing is not sure: the names of what is poor. */
-  static String poor(List<LookFirst> all) {
-    return Texts.get(
-        "reason.poorStand", joined(all.stream().filter(each -> each.state() == State.POOR)));
+  /** The names, in the sentence of this key behind a space; blank if there are none. */
+  static String names(String key, List<LookFirst> all) {
+    return sentence(key, all, ", ", each -> Texts.of("lookFirst", each.what()));
   }
 
   /** Each with its state, its number against the critical one, and what a look costs. */
   static String list(List<LookFirst> all) {
-    if (all.isEmpty()) {
-      return "";
-    }
-    String list =
-        Texts.get(
-            "lookFirst.all",
-            all.stream().map(LookFirstWords::item).collect(Collectors.joining("; ")));
     boolean poorNodules =
         all.stream().anyMatch(each -> each.what() == What.NODULES && each.state() == State.POOR);
-    return poorNodules ? list + " " + Texts.get("lookFirst.nodules") : list;
+    return sentence("lookFirst.all", all, "; ", LookFirstWords::item)
+        + (poorNodules ? " " + Texts.get("lookFirst.nodules") : "");
   }
 
-  private static String joined(Stream<LookFirst> all) {
-    return all.map(each -> Texts.of("lookFirst", each.what())).collect(Collectors.joining(", "));
+  private static String sentence(
+      String key, List<LookFirst> all, String between, Function<LookFirst, String> word) {
+    String words = all.stream().map(word).collect(Collectors.joining(between));
+    return all.isEmpty() ? "" : " " + Texts.get(key, words);
   }
 
   private static String item(LookFirst each) {
     return Texts.get(
         "lookFirst.item",
         Texts.of("lookFirst", each.what()),
-        Texts.of("lookFirst", each.state()),
-        each.value().isPresent() ? against(each) : "",
+        Texts.of("lookFirst.state", each.state()),
+        each.value().isPresent() ? against(each, each.critical().orElseThrow()) : "",
         each.costCurrency(),
         Words.ends(each.cost()));
   }
 
-  private static String against(LookFirst each) {
-    LookFirst.Critical critical = each.critical().orElseThrow();
+  private static String against(LookFirst each, Critical critical) {
     double from = critical.goodFrom().orElse(critical.poorBelow());
     return Texts.get(
         from > critical.poorBelow() ? "lookFirst.against" : "lookFirst.againstLeast",
         Words.exact(each.value().getAsDouble()),
-        rounded(critical.poorBelow()),
-        rounded(from),
+        LeafTestWords.hundredths(critical.poorBelow()),
+        LeafTestWords.hundredths(from),
         Texts.of("lookFirst.unit", each.what()));
-  }
-
-  /** To a hundredth, the finest a critical value is given. */
-  private static String rounded(double critical) {
-    return Words.exact(Math.rint(critical * 100) / 100);
   }
 }

@@ -11,6 +11,8 @@ import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.Reason;
 import swardcase.report.Report;
 import swardcase.report.WhyNot;
+import swardcase.sward.StandGate.LookFirst;
+import swardcase.sward.StandGate.State;
 
 /** What is done with a paddock and why, in sentences with the deciding number in them. */
 public final class PaddockWords {
@@ -54,16 +56,13 @@ public final class PaddockWords {
 
   /** The reason in a sentence or more: why, how sure, what would settle it, what to look at. */
   public String reason(int place) {
-    return because(place) + before(LookFirstWords.names(report.paddocks().get(place).lookFirst()));
+    List<LookFirst> first = report.paddocks().get(place).lookFirst();
+    return because(place) + LookFirstWords.names("reason.lookFirst", first);
   }
 
   /** The same with all that is known of what to look at first. */
   public String fullReason(int place) {
-    return because(place) + before(LookFirstWords.list(report.paddocks().get(place).lookFirst()));
-  }
-
-  private static String before(String sentence) {
-    return sentence.isEmpty() ? "" : " " + sentence;
+    return because(place) + LookFirstWords.list(report.paddocks().get(place).lookFirst());
   }
 
   private String because(int place) {
@@ -176,7 +175,9 @@ public final class PaddockWords {
   private void notSure(int place, PaddockResult paddock, List<String> sentences) {
     NotSure why = paddock.notSure().orElseThrow();
     if (why != NotSure.REGRET) {
-      sentences.add(LookFirstWords.poor(paddock.lookFirst()));
+      List<LookFirst> poor =
+          paddock.lookFirst().stream().filter(each -> each.state() == State.POOR).toList();
+      sentences.add(LookFirstWords.names("reason.poorStand", poor).strip());
     }
     if (why != NotSure.POOR_STAND) {
       sentences.add(Texts.get(paddock.nearLine() ? "reason.nearSure" : "reason.isNotSure"));

@@ -15,8 +15,8 @@ import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.farm.StandSigns;
 import swardcase.intake.FarmFolder;
-import swardcase.report.LookFirst;
 import swardcase.report.PaddockResult;
+import swardcase.sward.StandGate.LookFirst;
 import swardcase.sward.StandGate.State;
 import swardcase.sward.StandGate.What;
 

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import swardcase.RandomFarms;
 import swardcase.chance.Range;
 import swardcase.evaluation.PublishedRows;
 import swardcase.evidence.Assumption;
@@ -34,7 +35,6 @@ import swardcase.farm.Prices;
 import swardcase.farm.ScanningBasis;
 import swardcase.farm.SeasonGrowth;
 import swardcase.farm.SeasonType;
-import swardcase.farm.StandSigns;
 import swardcase.farm.Supplement;
 import swardcase.tables.Tables;
 
@@ -122,7 +122,7 @@ final class FeedFixtures {
         PaddockUse.EWES,
         Optional.empty(),
         OptionalDouble.empty(),
-        StandSigns.NONE,
+        RandomFarms.NO_SIGNS,
         List.of());
   }
 

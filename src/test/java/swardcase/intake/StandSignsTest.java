@@ -54,7 +54,7 @@ class StandSignsTest {
   @Test
   void columns_blankOrMissing_areUnknown() throws IOException {
     paddocks("paddock,area_ha,olsen_p_mg_per_kg,mites\nHouse,20,,\n");
-    assertThat(first().signs()).isEqualTo(StandSigns.NONE);
+    assertThat(first().signs()).isEqualTo(RandomFarms.NO_SIGNS);
     assertThat(first().seedlingsPerM2()).isEmpty();
   }
 

@@ -18,7 +18,6 @@ import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
 import swardcase.farm.PaddockUse;
 import swardcase.farm.Prices;
-import swardcase.farm.StandSigns;
 import swardcase.outcome.FarmModel;
 import swardcase.tables.Tables;
 
@@ -106,7 +105,7 @@ public final class PlanFarms {
         PaddockUse.EWES,
         Optional.empty(),
         OptionalDouble.empty(),
-        StandSigns.NONE,
+        RandomFarms.NO_SIGNS,
         plants);
   }
 

@@ -20,7 +20,6 @@ import swardcase.chance.Range;
 import swardcase.farm.Identification;
 import swardcase.farm.Paddock;
 import swardcase.farm.PaddockUse;
-import swardcase.farm.StandSigns;
 import swardcase.tables.Cultivar;
 import swardcase.tables.Tables;
 
@@ -301,7 +300,7 @@ class CompositionTest {
         PaddockUse.EWES,
         Optional.empty(),
         OptionalDouble.empty(),
-        StandSigns.NONE,
+        RandomFarms.NO_SIGNS,
         List.of(found));
   }
 

@@ -16,7 +16,7 @@ import swardcase.evidence.Assumption;
 import swardcase.farm.Paddock;
 import swardcase.farm.PaddockUse;
 import swardcase.farm.StandSigns;
-import swardcase.sward.StandGate.Finding;
+import swardcase.sward.StandGate.LookFirst;
 import swardcase.sward.StandGate.State;
 import swardcase.sward.StandGate.What;
 import swardcase.tables.Cultivar;
@@ -54,7 +54,7 @@ class StandGateTest {
         Optional.empty());
   }
 
-  private static Finding found(What what, Paddock paddock, String sown) {
+  private static LookFirst found(What what, Paddock paddock, String sown) {
     Cultivar cultivar = RandomFarms.TABLES.cultivar(sown);
     return StandGate.of(paddock, cultivar, RandomFarms.TABLES).stream()
         .filter(finding -> finding.what() == what)
@@ -62,7 +62,7 @@ class StandGateTest {
         .orElseThrow();
   }
 
-  private static Finding found(What what, Paddock paddock) {
+  private static LookFirst found(What what, Paddock paddock) {
     return found(what, paddock, "current cultivar");
   }
 
@@ -135,19 +135,19 @@ class StandGateTest {
             Optional.empty(),
             Optional.empty());
     Paddock paddock = paddock(false, what == What.SEEDLINGS ? given : NONE, signs);
-    Finding finding = found(what, paddock);
+    LookFirst finding = found(what, paddock);
     assertThat(finding.state()).isEqualTo(expected);
     assertThat(finding.value()).isEqualTo(given);
   }
 
   @Test
   void unknown_isNeitherGoodNorPoor() {
-    List<Finding> all =
+    List<LookFirst> all =
         StandGate.of(
-            paddock(false, NONE, StandSigns.NONE),
+            paddock(false, NONE, RandomFarms.NO_SIGNS),
             RandomFarms.TABLES.cultivar("Narrikup"),
             RandomFarms.TABLES);
-    assertThat(all).extracting(Finding::what).containsExactly(What.values());
+    assertThat(all).extracting(LookFirst::what).containsExactly(What.values());
     assertThat(all.stream().filter(each -> each.what() != What.WET_GROUND))
         .allMatch(each -> each.state() == State.UNKNOWN && each.value().isEmpty());
   }
@@ -177,9 +177,9 @@ class StandGateTest {
   @ParameterizedTest
   @CsvSource({"Narrikup,UNKNOWN", "current cultivar,UNKNOWN", "Yarloop,GOOD"})
   void wetGround_isHeldAgainstTheCultivarToBeSown(String sown, State expected) {
-    assertThat(found(What.WET_GROUND, paddock(true, NONE, StandSigns.NONE), sown).state())
+    assertThat(found(What.WET_GROUND, paddock(true, NONE, RandomFarms.NO_SIGNS), sown).state())
         .isEqualTo(expected);
-    assertThat(found(What.WET_GROUND, paddock(false, NONE, StandSigns.NONE), sown).state())
+    assertThat(found(What.WET_GROUND, paddock(false, NONE, RandomFarms.NO_SIGNS), sown).state())
         .isEqualTo(State.GOOD);
   }
 }
