@@ -165,6 +165,8 @@ public final class FarmCopy {
         of.leafTest(),
         of.use(),
         mob,
+        of.seedlingsPerM2(),
+        of.signs(),
         plants);
   }
 

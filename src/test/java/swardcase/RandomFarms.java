@@ -32,6 +32,7 @@ import swardcase.farm.Prices;
 import swardcase.farm.ScanningBasis;
 import swardcase.farm.SeasonGrowth;
 import swardcase.farm.SeasonType;
+import swardcase.farm.StandSigns;
 import swardcase.farm.Supplement;
 import swardcase.intake.FarmFolder;
 import swardcase.tables.District;
@@ -43,6 +44,18 @@ public final class RandomFarms {
 
   /** The reference data all of them use. */
   public static final Tables TABLES = TablesLoader.from(Path.of("tables")).load();
+
+  /** Nobody looked at soil, plants or pests. */
+  public static final StandSigns NO_SIGNS =
+      new StandSigns(
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
 
   private static final List<Farm> DEMOS =
       List.of(demo("mixed-farm"), demo("current-farm"), demo("northern-farm"), demo("risky-farm"));
@@ -130,6 +143,8 @@ public final class RandomFarms {
         random.nextInt(5) == 0 ? Optional.of(test) : Optional.empty(),
         use,
         oneMob ? Optional.of(mobs.get(random.nextInt(mobs.size())).name()) : Optional.empty(),
+        OptionalDouble.empty(),
+        NO_SIGNS,
         plants(random, List.copyOf(TABLES.cultivars().keySet())));
   }
 

@@ -1,6 +1,7 @@
 package swardcase.decision;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import swardcase.chance.Drawn;
 import swardcase.draws.Spread;
@@ -20,6 +21,8 @@ import swardcase.search.PlanLimit;
  * @param over place in the paddock's list of the best cheaper choice, keeping if no other is better
  * @param step gain over that
  * @param judgement of that step; of keeping, of no step at all
+ * @param held whether it sows a stand that something known to be poor holds back, so that it is not
+ *     sure whatever the draws say
  * @param overKeeping of the gain over keeping
  * @param expectedRegret what is missed on average against the best choice of each draw
  * @param betterForAll choices (places in the paddock's list) that this one beats whatever one
@@ -38,6 +41,7 @@ public record CourseFindings(
     int over,
     Spread step,
     Judgement judgement,
+    boolean held,
     Judgement overKeeping,
     double expectedRegret,
     List<Integer> betterForAll,
@@ -48,6 +52,19 @@ public record CourseFindings(
     passes = Set.copyOf(passes);
     betterForAll = List.copyOf(betterForAll);
     betterForCautious = List.copyOf(betterForCautious);
+  }
+
+  /** Whether it is right beyond the error of the draws, and nothing known to be poor holds it. */
+  public boolean isSure() {
+    return judgement.isSure() && !held;
+  }
+
+  /** Why it is not; empty where it is. */
+  Optional<NotSure> notSure() {
+    NotSure draws = held ? NotSure.BOTH : NotSure.REGRET;
+    return isSure()
+        ? Optional.empty()
+        : Optional.of(judgement.isSure() ? NotSure.POOR_STAND : draws);
   }
 
   /** Whether it keeps within the limits of the farm beside the rest of the plan. */

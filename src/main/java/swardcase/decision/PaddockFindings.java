@@ -3,12 +3,15 @@ package swardcase.decision;
 import java.util.List;
 import java.util.Optional;
 import swardcase.chance.DrawnInformation;
+import swardcase.sward.StandGate;
 
 /**
  * How sure the answer for a paddock is.
  *
  * @param verdict what to do
  * @param sure whether the plan's change is sure; empty where it changes nothing
+ * @param notSure why it is not sure; empty where it is, or where nothing changes
+ * @param lookFirst what to look at before the paddock is sown; empty where the plan does not sow it
  * @param nearLine whether the draws lie so near to a line that others may fall on its other side
  * @param courses every choice, keeping first, then the planned one if it is another
  * @param weighed place of the choice that the verdict is about: the planned one, or the one with
@@ -24,6 +27,8 @@ import swardcase.chance.DrawnInformation;
 public record PaddockFindings(
     Verdict verdict,
     Optional<Boolean> sure,
+    Optional<NotSure> notSure,
+    List<StandGate.LookFirst> lookFirst,
     boolean nearLine,
     List<CourseFindings> courses,
     int weighed,
@@ -35,6 +40,7 @@ public record PaddockFindings(
 
   /** Copies the lists. */
   public PaddockFindings {
+    lookFirst = List.copyOf(lookFirst);
     courses = List.copyOf(courses);
     plants = List.copyOf(plants);
   }

@@ -23,14 +23,15 @@ import swardcase.outcome.Outcome;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.search.Found;
 import swardcase.search.PlanLimit;
+import swardcase.sward.StandGate;
 
 /**
  * Works out the findings of one paddock from the draws.
  *
  * <p>A change of the plan is sure if its step over the best cheaper choice of the paddock is
- * ({@link Judgement#isSure}). A paddock that the plan keeps is too close to call if any choice may
- * be right over keeping ({@link Judgement#isOpen}), whether or not it keeps within the limits of
- * the farm.
+ * ({@link Judgement#isSure}) and, where it sows, nothing in the paddock is known to be poor ({@link
+ * StandGate}). A paddock that the plan keeps is too close to call if any choice may be right over
+ * keeping ({@link Judgement#isOpen}), whether or not it keeps within the limits of the farm.
  */
 final class PaddockStudy {
 
@@ -54,20 +55,30 @@ final class PaddockStudy {
   }
 
   PaddockFindings of(int paddock) {
-    List<CourseFindings> courses = courses(paddock);
+    List<StandGate.LookFirst> stand =
+        StandGate.of(
+            model.farm().paddocks().get(paddock),
+            model.tables().cultivar(model.farm().sownCultivar()),
+            model.tables());
+    boolean poor = stand.stream().anyMatch(finding -> finding.state() == StandGate.State.POOR);
+    List<CourseFindings> courses = courses(paddock, poor);
     boolean acts = decision.isActedOn(paddock);
     int weighed = acts ? PLANNED : mostAgainstKeeping(courses);
     CourseFindings about = courses.get(weighed);
-    boolean isSure = about.judgement().isSure();
+    boolean isSure = about.isSure();
     Payoffs payoffs = new Payoffs(payoff(paddock));
     return new PaddockFindings(
         verdict(paddock, about),
         acts ? Optional.of(isSure) : Optional.empty(),
+        acts ? about.notSure() : Optional.empty(),
+        acts && sows(about.choice())
+            ? stand.stream().filter(each -> each.state() != StandGate.State.GOOD).toList()
+            : List.of(),
         acts ? about.judgement().isJustNotSure() : about.overKeeping().isJustOpen(),
         courses,
         weighed,
         acts && !isSure ? sureInstead(courses) : Optional.empty(),
-        acts && isSure || !acts && !about.overKeeping().isOpen()
+        acts && about.judgement().isSure() || !acts && !about.overKeeping().isOpen()
             ? Optional.empty()
             : settles(paddock, payoffs, about),
         payoffs.perfect(),
@@ -125,7 +136,11 @@ final class PaddockStudy {
         .toArray(double[][]::new);
   }
 
-  private List<CourseFindings> courses(int paddock) {
+  private boolean sows(Course choice) {
+    return model.actions().get(choice.action()).sows();
+  }
+
+  private List<CourseFindings> courses(int paddock, boolean poor) {
     int n = alternatives.choices(paddock).size();
     double[][] gain = new double[n][];
     double[][] sorted = new double[n][];
@@ -163,6 +178,7 @@ final class PaddockStudy {
               over,
               decision.spread(step),
               Judgement.of(step),
+              poor && sows(alternatives.choices(paddock).get(c)),
               Judgement.of(gain[c]),
               regret[c],
               beaten(sorted, c, true),
@@ -246,7 +262,7 @@ final class PaddockStudy {
   private static Optional<Integer> sureInstead(List<CourseFindings> courses) {
     return IntStream.range(1, courses.size())
         .boxed()
-        .filter(c -> courses.get(c).fits() && courses.get(c).judgement().isSure())
+        .filter(c -> courses.get(c).fits() && courses.get(c).isSure())
         .max(Comparator.comparingDouble(c -> courses.get(c).certaintyGain()));
   }
 

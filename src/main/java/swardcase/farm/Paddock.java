@@ -2,6 +2,7 @@ package swardcase.farm;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import swardcase.check.Check;
 import swardcase.evidence.Assumption;
 
@@ -17,6 +18,8 @@ import swardcase.evidence.Assumption;
  * @param leafTest laboratory formononetin of this paddock's clover leaf, if there is one
  * @param use what grazes it now
  * @param mob name of the one mob that grazes it; empty if all ewes do, or none
+ * @param seedlingsPerM2 clover seedlings after the break, per square metre; empty if not counted
+ * @param signs what else is known of its soil and plants
  * @param identifications what was found on the walk; empty if nobody looked
  */
 public record Paddock(
@@ -29,6 +32,8 @@ public record Paddock(
     Optional<LeafTest> leafTest,
     PaddockUse use,
     Optional<String> mob,
+    OptionalDouble seedlingsPerM2,
+    StandSigns signs,
     List<Identification> identifications) {
 
   /** Checks ranges. */
@@ -40,6 +45,8 @@ public record Paddock(
     Check.inRange(growthIndex.likely(), 0, 5, "growth index of " + name);
     Check.notNull(leafTest, "leaf test");
     Check.notNull(use, "use of " + name);
+    Check.notNegative(seedlingsPerM2.orElse(0), "seedlings of " + name);
+    Check.notNull(signs, "signs of " + name);
     Check.that(mob.isEmpty() || use == PaddockUse.EWES, "only ewes can be the one mob in %s", name);
     identifications = List.copyOf(identifications);
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Farm;
@@ -88,6 +89,11 @@ final class Doubts {
               + " patches nobody saw.");
     }
     leafTest(paddock);
+    sign(paddock, "ph_cacl2", paddock.signs().phCaCl2(), 3.8, 8.5);
+    sign(paddock, "colwell_p_mg_per_kg", paddock.signs().colwellPMgPerKg(), 2, 200);
+    sign(paddock, "olsen_p_mg_per_kg", paddock.signs().olsenPMgPerKg(), 1, 100);
+    sign(paddock, "nodules_per_plant", paddock.signs().nodulesPerPlant(), 0, 200);
+    sign(paddock, "seedlings_per_m2", paddock.seedlingsPerM2(), 10, 20_000);
     double clover = paddock.cloverShare().likely();
     if (clover > MUCH_CLOVER) {
       doubt(
@@ -102,6 +108,18 @@ final class Doubts {
               "The column is in per cent: if %s %% is meant, all that rests on the clover is a"
                   + " hundred times too small.",
               percent(100 * clover)));
+    }
+  }
+
+  private void sign(Paddock of, String column, OptionalDouble value, double least, double most) {
+    if (value.isPresent() && (value.getAsDouble() < least || value.getAsDouble() > most)) {
+      doubt(
+          said(
+              "%s of %s is given as %s.", column, of.name(), NumberText.plain(value.getAsDouble())),
+          said(
+              "It is hardly ever below %s or above %s, and decides whether a sowing is sure: is the"
+                  + " unit right?",
+              NumberText.plain(least), NumberText.plain(most)));
     }
   }
 

@@ -14,6 +14,7 @@ import swardcase.farm.LeafTest;
 import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
 import swardcase.farm.PaddockUse;
+import swardcase.farm.StandSigns;
 import swardcase.tables.CsvRow;
 import swardcase.tables.CsvTable;
 
@@ -34,13 +35,23 @@ final class PaddocksCsv {
           "arable",
           "formononetin_percent",
           "formononetin_standard_error",
-          "use");
+          "use",
+          "seedlings_per_m2",
+          "colwell_p_mg_per_kg",
+          "phosphorus_buffering_index",
+          "olsen_p_mg_per_kg",
+          "ph_cacl2",
+          "nodules_per_plant",
+          "mites",
+          "roots",
+          "wet_ground");
 
   /** The columns a scenario may change. */
   static final List<String> CHANGEABLE =
       Stream.concat(Stream.of("area_ha"), OPTIONAL.stream()).toList();
 
   private static final Map<String, Boolean> YES_NO = Map.of("yes", true, "no", false);
+  private static final Map<String, Boolean> GOOD_POOR = Map.of("good", true, "poor", false);
 
   /** What grazes a paddock: all ewes, one mob of them, or other stock. */
   private record Use(PaddockUse use, Optional<String> mob) {}
@@ -114,6 +125,8 @@ final class PaddocksCsv {
     boolean waterlogged = row.findChoice("waterlogged", YES_NO).orElse(false);
     boolean arable = row.findChoice("arable", YES_NO).orElse(true);
     Optional<LeafTest> leafTest = leafTest(row);
+    OptionalDouble seedlings = row.findNumber("seedlings_per_m2", 0, 100_000);
+    Optional<StandSigns> signs = signs(row);
     Use use = mobsKnown ? row.findChoice("use", uses).orElse(ALL_EWES) : ALL_EWES;
     return row.make(
         () ->
@@ -127,7 +140,32 @@ final class PaddocksCsv {
                 leafTest,
                 use.use(),
                 use.mob(),
+                seedlings,
+                signs.orElseThrow(),
                 List.of()));
+  }
+
+  private static Optional<StandSigns> signs(CsvRow row) {
+    OptionalDouble colwell = row.findNumber("colwell_p_mg_per_kg", 0, 1000);
+    OptionalDouble buffering = row.findNumber("phosphorus_buffering_index", 0, 5000);
+    OptionalDouble olsen = row.findNumber("olsen_p_mg_per_kg", 0, 500);
+    OptionalDouble ph = row.findNumber("ph_cacl2", 2, 11);
+    OptionalDouble nodules = row.findNumber("nodules_per_plant", 0, 1000);
+    Optional<Boolean> mites = row.findChoice("mites", GOOD_POOR);
+    Optional<Boolean> roots = row.findChoice("roots", GOOD_POOR);
+    Optional<Boolean> wet = row.findChoice("wet_ground", GOOD_POOR);
+    boolean isColwell = row.findText("colwell_p_mg_per_kg").isPresent();
+    if (isColwell && row.findText("olsen_p_mg_per_kg").isPresent()) {
+      row.fault("olsen_p_mg_per_kg", "must not stand beside colwell_p_mg_per_kg: give one test");
+    }
+    if (!isColwell && row.findText("phosphorus_buffering_index").isPresent()) {
+      row.fault("phosphorus_buffering_index", "must come with colwell_p_mg_per_kg");
+    }
+    if (wet.isPresent() && !row.findText("waterlogged").orElse("").equalsIgnoreCase("yes")) {
+      row.fault("wet_ground", "must come with yes in waterlogged");
+    }
+    return row.make(
+        () -> new StandSigns(colwell, buffering, olsen, ph, nodules, mites, roots, wet));
   }
 
   private static Optional<Range> clover(CsvRow row) {
@@ -171,6 +209,8 @@ final class PaddocksCsv {
         paddock.leafTest(),
         paddock.use(),
         paddock.mob(),
+        paddock.seedlingsPerM2(),
+        paddock.signs(),
         identifications);
   }
 }

@@ -98,6 +98,8 @@ final class PaddockBuilder {
         decision.of(i, OfPaddock.SUPPLEMENT_COST),
         Call.of(findings.verdict()),
         findings.sure(),
+        findings.notSure(),
+        findings.lookFirst(),
         findings.nearLine(),
         action.key(),
         action.name(),
@@ -165,7 +167,7 @@ final class PaddockBuilder {
             over.name(),
             Gain.of(course.step()),
             course.judgement().regretShare(),
-            course.judgement().isSure()),
+            course.isSure()),
         Returns.of(flows, rate),
         Arrays.stream(flows.cashFlow()).boxed().toList(),
         IntStream.range(0, years)

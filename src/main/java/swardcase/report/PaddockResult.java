@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import swardcase.chance.Drawn;
 import swardcase.chance.Range;
+import swardcase.decision.NotSure;
+import swardcase.sward.StandGate;
 
 /**
  * What the program has to say about one paddock.
@@ -29,6 +31,8 @@ import swardcase.chance.Range;
  * @param supplementCost the same as money
  * @param call what to do
  * @param sure whether the plan's change is sure; empty where the plan changes nothing
+ * @param notSure why it is not sure; empty where it is, or where the plan changes nothing
+ * @param lookFirst what to look at before it is sown; none where the plan does not sow it
  * @param nearLine whether other draws might find it sure, or keeping sure
  * @param action key of the chosen action
  * @param actionName its name
@@ -63,6 +67,8 @@ public record PaddockResult(
     Drawn supplementCost,
     Call call,
     Optional<Boolean> sure,
+    Optional<NotSure> notSure,
+    List<StandGate.LookFirst> lookFirst,
     boolean nearLine,
     String action,
     String actionName,
@@ -78,6 +84,7 @@ public record PaddockResult(
   /** Copies the lists. */
   public PaddockResult {
     composition = List.copyOf(composition);
+    lookFirst = List.copyOf(lookFirst);
     parts = List.copyOf(parts);
     options = List.copyOf(options);
   }

@@ -67,7 +67,7 @@ final class PaddockCards {
         .artifact(() -> flow.canvas().box(Flow.LEFT, flow.y(), Flow.WIDTH, 1.6, Tint.DEEP));
     flow.gap(7);
     flow.markedPart(heading(number, paddock));
-    flow.paragraph(words.reason(number - 1), Style.BODY);
+    flow.paragraph(words.fullReason(number - 1), Style.BODY);
     double top = flow.y();
     CloverFigure figure = new CloverFigure(paddock, FIGURE_WIDTH, flow.lettering());
     flow.figureAt(
@@ -84,7 +84,7 @@ final class PaddockCards {
 
   private double wordsHeight(int number, PaddockResult paddock) {
     int heading = flow.lettering().wrap(heading(number, paddock), Flow.CARD, Flow.WIDTH).size();
-    int reason = flow.lettering().wrap(words.reason(number - 1), Style.BODY, Flow.WIDTH).size();
+    int reason = flow.lettering().wrap(words.fullReason(number - 1), Style.BODY, Flow.WIDTH).size();
     return 20 + heading * Flow.CARD.leading() + reason * Style.BODY.leading();
   }
 

@@ -154,12 +154,13 @@ enum TableFile {
       "doubt",
       "note"),
   STAND_PARAMETERS("stand-parameters", List.of("key"), parameterColumns()),
+  STAND_CHECKS("stand-checks", List.of("key"), parameterColumns()),
   DOSE_RESPONSE("dose-response", List.of("key"), parameterColumns()),
   FARM_DEFAULTS("farm-defaults", List.of("key"), parameterColumns());
 
   /** The files that hold nothing but parameters of the calculators. */
   static final List<TableFile> PARAMETERS =
-      List.of(FEED_PARAMETERS, STAND_PARAMETERS, DOSE_RESPONSE, FARM_DEFAULTS);
+      List.of(FEED_PARAMETERS, STAND_PARAMETERS, STAND_CHECKS, DOSE_RESPONSE, FARM_DEFAULTS);
 
   private final String title;
   private final List<String> key;

@@ -16,7 +16,7 @@ public final class LeafTestWords {
         hundredths(test.namesPercentOfLeaf().high()));
   }
 
-  private static String hundredths(double percent) {
-    return Words.exact(Math.rint(percent * 100) / 100);
+  static String hundredths(double value) {
+    return Words.exact(Math.rint(value * 100) / 100);
   }
 }

@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import swardcase.decision.NotSure;
 import swardcase.report.Call;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.Reason;
 import swardcase.report.Report;
 import swardcase.report.WhyNot;
+import swardcase.sward.StandGate.LookFirst;
+import swardcase.sward.StandGate.State;
 
 /** What is done with a paddock and why, in sentences with the deciding number in them. */
 public final class PaddockWords {
@@ -51,8 +54,18 @@ public final class PaddockWords {
     return year.isPresent() ? Integer.toString(year.getAsInt()) : none;
   }
 
-  /** The reason in a sentence or more: why, how sure, and what would settle it. */
+  /** The reason in a sentence or more: why, how sure, what would settle it, what to look at. */
   public String reason(int place) {
+    List<LookFirst> first = report.paddocks().get(place).lookFirst();
+    return because(place) + LookFirstWords.names("reason.lookFirst", first);
+  }
+
+  /** The same with all that is known of what to look at first. */
+  public String fullReason(int place) {
+    return because(place) + LookFirstWords.list(report.paddocks().get(place).lookFirst());
+  }
+
+  private String because(int place) {
     PaddockResult paddock = report.paddocks().get(place);
     List<String> sentences = new ArrayList<>();
     sentences.add(why(place, paddock));
@@ -160,8 +173,15 @@ public final class PaddockWords {
   }
 
   private void notSure(int place, PaddockResult paddock, List<String> sentences) {
-    String line = Texts.get(paddock.nearLine() ? "reason.nearSure" : "reason.isNotSure");
-    sentences.add(line);
+    NotSure why = paddock.notSure().orElseThrow();
+    if (why != NotSure.REGRET) {
+      List<LookFirst> poor =
+          paddock.lookFirst().stream().filter(each -> each.state() == State.POOR).toList();
+      sentences.add(LookFirstWords.names("reason.poorStand", poor).strip());
+    }
+    if (why != NotSure.POOR_STAND) {
+      sentences.add(Texts.get(paddock.nearLine() ? "reason.nearSure" : "reason.isNotSure"));
+    }
     sentences.add(
         paddock
             .sureInstead()

@@ -29,6 +29,8 @@ class PurchaseTest {
         new PaddockFindings(
             Verdict.TOO_CLOSE,
             Optional.empty(),
+            Optional.empty(),
+            List.of(),
             false,
             List.of(),
             0,

@@ -56,7 +56,8 @@ class SureLawsTest {
             ActionKind kind = answer.model().actions().get(planned.choice().action()).kind();
             assertThat(findings.verdict())
                 .isEqualTo(kind == ActionKind.HOLD_OFF ? Verdict.HOLD_OFF : Verdict.ACT);
-            assertThat(findings.sure()).contains(planned.judgement().isSure());
+            assertThat(findings.sure()).contains(planned.isSure());
+            assertThat(findings.notSure().isPresent()).isNotEqualTo(planned.isSure());
             assertThat(planned.fits()).isTrue();
             count[findings.sure().get() ? 1 : 0]++;
           } else {
@@ -196,7 +197,7 @@ class SureLawsTest {
           List<CourseFindings> sure =
               findings.courses().stream()
                   .skip(1)
-                  .filter(course -> course.fits() && course.judgement().isSure())
+                  .filter(course -> course.fits() && course.isSure())
                   .toList();
           assertThat(findings.sureInstead().isPresent()).isEqualTo(!sure.isEmpty());
           findings

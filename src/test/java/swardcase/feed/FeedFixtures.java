@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import swardcase.RandomFarms;
 import swardcase.chance.Range;
 import swardcase.evaluation.PublishedRows;
 import swardcase.evidence.Assumption;
@@ -120,6 +121,8 @@ final class FeedFixtures {
         Optional.empty(),
         PaddockUse.EWES,
         Optional.empty(),
+        OptionalDouble.empty(),
+        RandomFarms.NO_SIGNS,
         List.of());
   }
 

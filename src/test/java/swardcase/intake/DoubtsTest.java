@@ -51,6 +51,22 @@ class DoubtsTest {
     assertThat(doubts()).isEmpty();
   }
 
+  /** Limits of our own, which change nothing but what is said. */
+  @Test
+  void signsOfTheStand_hardlyPossible_areDoubted() throws IOException {
+    String columns =
+        "paddock,area_ha,ph_cacl2,colwell_p_mg_per_kg,nodules_per_plant,seedlings_per_m2\n";
+    Files.writeString(folder.resolve("paddocks.csv"), columns + "House,20,9.2,300,250,3\n");
+    assertThat(doubts())
+        .containsExactly(
+            "ph_cacl2 of House is given as 9.2.",
+            "colwell_p_mg_per_kg of House is given as 300.",
+            "nodules_per_plant of House is given as 250.",
+            "seedlings_per_m2 of House is given as 3.");
+    Files.writeString(folder.resolve("paddocks.csv"), columns + "House,20,5.2,30,12,800\n");
+    assertThat(doubts()).isEmpty();
+  }
+
   @Test
   void doubts_ofAllKinds_areEachSaidOnceInOrder() throws IOException {
     paddocks("House,20,90,95,99\nFlat,80,20,30,40\nTiny,5,0,0.3,1\n");

@@ -47,6 +47,8 @@ class PlannerTest {
             first.leafTest(),
             first.use(),
             Optional.of("maidens"),
+            first.seedlingsPerM2(),
+            first.signs(),
             first.identifications()));
     return FarmCopy.of(risky)
         .paddocks(paddocks)

@@ -55,6 +55,8 @@ class RecordsHoldDataTest {
           "FarmRule.what",
           // inputs: name, unit and keys of sources
           "PaddockResult.settles",
+          // the currency of a price that no farm gave
+          "LookFirst.costCurrency",
           "Swing.input",
           "Swing.unit",
           "Mover.input",

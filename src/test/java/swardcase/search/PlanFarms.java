@@ -104,6 +104,8 @@ public final class PlanFarms {
         Optional.empty(),
         PaddockUse.EWES,
         Optional.empty(),
+        OptionalDouble.empty(),
+        RandomFarms.NO_SIGNS,
         plants);
   }
 

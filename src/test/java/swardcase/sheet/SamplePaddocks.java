@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import swardcase.chance.Drawn;
 import swardcase.chance.Range;
+import swardcase.decision.NotSure;
 import swardcase.outcome.MoneyKind;
 import swardcase.report.Call;
 import swardcase.report.Gain;
@@ -76,6 +77,8 @@ final class SamplePaddocks {
         Drawn.of(610, 0, 1_500),
         sow ? Call.ACT : hold ? Call.KEEP_OFF : close ? Call.UNDECIDED : Call.KEEP,
         sow || hold ? Optional.of(i % 2 == 0) : Optional.empty(),
+        (sow || hold) && i % 2 == 1 ? Optional.of(NotSure.REGRET) : Optional.empty(),
+        List.of(),
         i == 3,
         sow ? "crop-resow" : hold ? "hold-off" : "keep",
         sow ? "crop, then resow" : hold ? "keep, ewes off" : "keep",

@@ -37,6 +37,7 @@ import swardcase.report.SamplingReport.Further;
 import swardcase.report.WhyNot;
 import swardcase.report.WinterFeed;
 import swardcase.sward.LeafAgreement;
+import swardcase.sward.StandGate;
 
 class TextsTest {
 
@@ -48,6 +49,11 @@ class TextsTest {
           Map.entry("buy", EnumSet.of(FindOut.Kind.LEAF_TEST, FindOut.Kind.PLANTS)),
           Map.entry("explain", EnumSet.allOf(Quantity.class)),
           Map.entry("leafTest", EnumSet.allOf(LeafAgreement.Side.class)),
+          Map.entry("lookFirst", EnumSet.allOf(StandGate.What.class)),
+          Map.entry("lookFirst.state", EnumSet.complementOf(EnumSet.of(StandGate.State.GOOD))),
+          Map.entry(
+              "lookFirst.unit",
+              EnumSet.range(StandGate.What.SOIL_PHOSPHORUS, StandGate.What.NODULES)),
           Map.entry("joining.policy", EnumSet.allOf(Policy.class)),
           Map.entry("sampling", EnumSet.allOf(CountCall.class)),
           Map.entry("sampling.further", EnumSet.allOf(Further.class)),
