@@ -32,6 +32,9 @@ final class ActionPaths {
   /** Most times that a sowing fails in a row. */
   static final int MOST_FAILURES = 1;
 
+  /** Years after sowing from which on a stand that took grows in full. */
+  static final int YEARS_TO_FULL = 2;
+
   // Numbers of a year stand side by side.
   private static final int NUMBERS = 7;
   private static final int WINTER = 0;

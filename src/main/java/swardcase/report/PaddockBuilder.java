@@ -102,6 +102,7 @@ final class PaddockBuilder {
         action.key(),
         action.name(),
         keeps ? OptionalInt.empty() : OptionalInt.of(firstYear + planned.choice().start()),
+        keeps ? OptionalInt.empty() : OptionalInt.of(lastChangeYear(planned)),
         reasons.reason(i),
         findings.sureInstead().map(c -> action(findings.courses().get(c)).key()),
         findings.settles().map(Unknown::name),
@@ -111,7 +112,19 @@ final class PaddockBuilder {
         IntStream.range(1, findings.courses().size())
             .mapToObj(c -> option(i, c, findings, cheapest))
             .sorted(Comparator.comparing(option -> place(option.action())))
-            .toList());
+            .toList(),
+        decision.tooLong(i).stream().map(this::tooLong).toList());
+  }
+
+  private int lastChangeYear(CourseFindings course) {
+    int after = decision.model().lastChange(course.choice().action());
+    return firstYear + course.choice().start() + after;
+  }
+
+  private PaddockResult.TooLong tooLong(int a) {
+    Action action = decision.model().actions().get(a);
+    int years = decision.model().lastChange(a) + 1;
+    return new PaddockResult.TooLong(action.key(), action.name(), years);
   }
 
   private Action action(CourseFindings course) {
@@ -154,6 +167,7 @@ final class PaddockBuilder {
         action(course).key(),
         action(course).name(),
         OptionalInt.of(firstYear + course.choice().start()),
+        lastChangeYear(course),
         course.costPerHa(),
         Gain.of(course.gain()),
         course

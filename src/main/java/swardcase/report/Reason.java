@@ -28,6 +28,8 @@ public record Reason(
     NOTHING_TO_GAIN,
     /** No option gains, and the paddock cannot be resown. */
     NOT_ARABLE,
+    /** No option gains, and the years counted are too few to see a sowing through. */
+    YEARS_COUNTED,
     /** The best way to resow it would lose. */
     WOULD_LOSE,
     /** An option may gain and may lose. */

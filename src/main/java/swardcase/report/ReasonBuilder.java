@@ -91,10 +91,11 @@ final class ReasonBuilder {
 
   private Reason whyKeep(int paddock, PaddockFindings findings) {
     Optional<CourseFindings> best = best(findings, course -> true);
-    if (best.isEmpty()) {
+    boolean isTooLong = !decision.tooLong(paddock).isEmpty();
+    if (best.isEmpty() && !isTooLong) {
       return Reason.of(Reason.Kind.NOTHING_ELSE, Optional.empty());
     }
-    if (best.get().gain().mean() >= SMALL) {
+    if (best.isPresent() && best.get().gain().mean() >= SMALL) {
       return of(Reason.Kind.SELDOM, best.get());
     }
     double old = decision.likely().oldShare(decision.model().keepAll(), paddock, 0);
@@ -105,7 +106,9 @@ final class ReasonBuilder {
     Optional<CourseFindings> sowing = best(findings, course -> action(course).sows());
     double area = decision.model().farm().paddocks().get(paddock).areaHa();
     return new Reason(
-        sowing.isPresent() ? Reason.Kind.WOULD_LOSE : Reason.Kind.NOT_ARABLE,
+        sowing.isPresent()
+            ? Reason.Kind.WOULD_LOSE
+            : isTooLong ? Reason.Kind.YEARS_COUNTED : Reason.Kind.NOT_ARABLE,
         sowing.map(course -> action(course).key()),
         OptionalDouble.of(old),
         sowing

@@ -47,7 +47,7 @@ final class PlanTable {
     years = model.years();
     sums = YearSums.size(run.mobs());
     int n = model.farm().paddocks().size();
-    int room = n * (1 + model.actions().size() * model.startYears() + fixed.size());
+    int room = n * model.actions().size() * FarmModel.START_YEARS;
     first = new int[n + 1];
     int[] paddocks = new int[room];
     int[] actions = new int[room];
@@ -56,7 +56,7 @@ final class PlanTable {
     for (int i = 0; i < n; i++) {
       first[i] = count;
       for (int a : keepFirst()) {
-        int choices = a == model.keep() ? 1 : model.startYears();
+        int choices = a == model.keep() ? 1 : model.startYears(a);
         for (int s = 0; s < choices && run.allowed(i, a); s++) {
           if (isOpen(fixed, i, a, s)) {
             paddocks[count] = i;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import swardcase.report.Call;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.OptionResult;
@@ -88,7 +89,8 @@ public final class PaddockWords {
                 .map(limit -> Texts.of("plan.limit", limit))
                 .orElse(Texts.get("reason.theLimits")));
       }
-      case NOT_ARABLE -> Texts.of("reason", reason.kind(), found(reason));
+      case NOT_ARABLE, YEARS_COUNTED ->
+          Texts.of("reason", reason.kind(), found(reason), report.farm().horizonYears());
       case WOULD_LOSE -> {
         OptionResult sowing = option(paddock);
         yield Texts.of(
@@ -100,6 +102,18 @@ public final class PaddockWords {
             signed("reason.wouldGain", faces.option(place, sowing)));
       }
     };
+  }
+
+  /** The actions that take longer than the years counted; blank if none does. */
+  public String tooLong(PaddockResult paddock) {
+    return paddock.tooLong().isEmpty()
+        ? ""
+        : Texts.get(
+            "cards.tooLong",
+            report.farm().horizonYears(),
+            paddock.tooLong().stream()
+                .map(each -> Texts.get("cards.takes", each.name(), each.years()))
+                .collect(Collectors.joining("; ")));
   }
 
   private static OptionResult option(PaddockResult paddock) {

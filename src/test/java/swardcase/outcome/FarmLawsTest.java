@@ -71,7 +71,7 @@ class FarmLawsTest {
     for (int i = 0; i < plan.paddocks(); i++) {
       int action = random.nextInt(model.actions().size());
       if (run.allowed(i, action)) {
-        plan = plan.with(i, action, random.nextInt(model.startYears()));
+        plan = plan.with(i, action, random.nextInt(Math.min(FarmModel.START_YEARS, model.years())));
       }
     }
     return plan;

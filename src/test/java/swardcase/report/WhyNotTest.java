@@ -109,6 +109,7 @@ class WhyNotTest {
                           Reason.Kind.SELDOM,
                           Reason.Kind.NOTHING_TO_GAIN,
                           Reason.Kind.NOT_ARABLE,
+                          Reason.Kind.YEARS_COUNTED,
                           Reason.Kind.WOULD_LOSE);
                 };
             assertThat(reason.kind()).isIn(may);

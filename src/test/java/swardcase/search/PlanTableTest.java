@@ -41,7 +41,7 @@ class PlanTableTest {
     for (int i = 0; i < table.paddocks(); i++) {
       int expected = 1;
       for (int a = 0; a < model.actions().size(); a++) {
-        expected += a != model.keep() && run.allowed(i, a) ? model.startYears() : 0;
+        expected += a != model.keep() && run.allowed(i, a) ? model.startYears(a) : 0;
       }
       assertThat(table.first(i + 1) - table.first(i)).isEqualTo(expected);
       assertThat(table.keeps(table.first(i))).isTrue();
@@ -49,7 +49,7 @@ class PlanTableTest {
         assertThat(table.keeps(c)).isFalse();
         assertThat(table.paddock(c)).isEqualTo(i);
         assertThat(run.allowed(i, table.action(c))).isTrue();
-        assertThat(table.start(c)).isBetween(0, model.startYears() - 1);
+        assertThat(table.start(c)).isBetween(0, model.startYears(table.action(c)) - 1);
       }
     }
   }
@@ -159,7 +159,7 @@ class PlanTableTest {
     int hold = 1;
     assertThat(hold).isNotEqualTo(model.keep());
     PlanTable free = table(model, new FixedChoice(2, hold, OptionalInt.empty()));
-    assertThat(free.first(3) - free.first(2)).isEqualTo(model.startYears());
+    assertThat(free.first(3) - free.first(2)).isEqualTo(model.startYears(hold));
     PlanTable fixed = table(model, new FixedChoice(2, hold, OptionalInt.of(3)));
     assertThat(fixed.first(3) - fixed.first(2)).isEqualTo(1);
     assertThat(fixed.start(fixed.first(2))).isEqualTo(3);

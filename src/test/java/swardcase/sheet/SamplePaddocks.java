@@ -80,6 +80,7 @@ final class SamplePaddocks {
         sow ? "crop-resow" : hold ? "hold-off" : "keep",
         sow ? "crop, then resow" : hold ? "keep, ewes off" : "keep",
         start,
+        start.isPresent() ? OptionalInt.of(start.getAsInt() + 3) : start,
         new Reason(
             sow || hold
                 ? Reason.Kind.GAINS
@@ -92,7 +93,8 @@ final class SamplePaddocks {
         sow ? Drawn.of(9_300, 7_100, 12_200).times(factor) : Drawn.exactly(0),
         gain,
         sow ? parts(gain.mean(), factor) : List.of(new GainPart(MoneyKind.LAMBS, gain.mean())),
-        options(sow, hold, gain, start, factor));
+        options(sow, hold, gain, start, factor),
+        List.of());
   }
 
   /** Lambs and feed gained, costs and labour paid: together the gain. */
@@ -116,6 +118,7 @@ final class SamplePaddocks {
             "hold-off",
             "keep, hold joining ewes off",
             OptionalInt.of(2027),
+            2027,
             Drawn.exactly(0),
             ofHolding,
             Drawn.of(8, -1, 36),
@@ -130,6 +133,7 @@ final class SamplePaddocks {
             "oversow",
             "oversow into the stand",
             OptionalInt.of(2027),
+            2028,
             Drawn.of(185, 130, 260),
             ofOversowing,
             Drawn.of(-14, -29, 3),
@@ -144,6 +148,7 @@ final class SamplePaddocks {
             "crop-resow",
             "crop for two seasons, then resow",
             sow ? start : OptionalInt.of(2028),
+            sow ? start.getAsInt() + 3 : 2031,
             Drawn.of(385, 290, 510),
             ofCropping,
             Drawn.of(48, -20, 133),
