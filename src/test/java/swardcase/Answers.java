@@ -62,11 +62,15 @@ public final class Answers {
         ReportBuilder.build(decision, howSure, "test", LocalDate.of(2026, 11, 25), List.of()));
   }
 
-  /** Any small farm; two in three have dear lambs and old clover, so that something is done. */
+  /**
+   * Any small farm; two in three have dear lambs and old clover, so that something is done, and one
+   * in eight may crop without sowing.
+   */
   public static Farm random(int k) {
     SplittableRandom random = new SplittableRandom(7_000L + k);
     int paddocks = 1 + random.nextInt(4);
-    return k % 3 == 0 ? RandomFarms.any(random, paddocks) : PlanFarms.small(random, paddocks);
+    Farm farm = k % 3 == 0 ? RandomFarms.any(random, paddocks) : PlanFarms.small(random, paddocks);
+    return k % 8 == 1 ? RandomFarms.withCropOnly(farm) : farm;
   }
 
   /** Checks a law on the demo farms and on 200 random ones, worked out once. */

@@ -196,8 +196,8 @@ final class FarmChanges {
     return new FaultsException(
         List.of(
             fault(
-                "must leave a plan within the money per year, the share out of grazing and the feed"
-                    + " at joining",
+                "must leave a plan within the money per year, the share out of grazing, the hectares in"
+                    + " crop and the feed at joining",
                 String.join(" ", fixes),
                 "")));
   }

@@ -28,6 +28,9 @@ final class ActionPaths {
 
   private static final String WATERLOGGED_FACTOR = "dose.waterlogged-factor";
   private static final String LEAF_SHARE = "dose.leaf-share";
+  private static final String CROP_ON_WET_GROUND = "crop.waterlogged-factor";
+  private static final String CLOVER_AFTER_CROP = "crop.clover-first-year";
+  private static final int NONE = -1;
 
   /** Most times that a sowing fails in a row. */
   static final int MOST_FAILURES = 1;
@@ -53,12 +56,15 @@ final class ActionPaths {
   private final int years;
   private final int waterlogged;
   private final int leafShare;
+  private final int cropOnWetGround;
+  private final int cloverAfterCrop;
 
   private final double[] path;
   private final double[] strongestOf;
   private final double[] plantShare;
   private final boolean[] holdsOff;
   private final boolean[] shut;
+  private final boolean[] crop;
   private final double[] winterOpen;
   private final double[] otherOpen;
   private final double[] lossOf;
@@ -77,6 +83,13 @@ final class ActionPaths {
     farm.actions().forEach(action -> ActionInputs.enter(numbers, action));
     numbers.add(WATERLOGGED_FACTOR, tables.parameter(WATERLOGGED_FACTOR));
     numbers.add(LEAF_SHARE, tables.parameter(LEAF_SHARE));
+    boolean isWet = farm.paddocks().stream().anyMatch(Paddock::waterlogged);
+    if (isWet && farm.actions().stream().anyMatch(Action::cropped)) {
+      numbers.add(CROP_ON_WET_GROUND, tables.parameter(CROP_ON_WET_GROUND));
+    }
+    if (farm.actions().stream().anyMatch(action -> action.kind() == ActionKind.CROP)) {
+      numbers.add(CLOVER_AFTER_CROP, tables.parameter(CLOVER_AFTER_CROP));
+    }
     SeedPaths.enter(numbers, farm, tables, compositions);
   }
 
@@ -88,6 +101,8 @@ final class ActionPaths {
     actions = list.stream().map(a -> new ActionInputs(a, numbers)).toArray(ActionInputs[]::new);
     waterlogged = numbers.place(WATERLOGGED_FACTOR);
     leafShare = numbers.place(LEAF_SHARE);
+    cropOnWetGround = numbers.find(CROP_ON_WET_GROUND).orElse(NONE);
+    cloverAfterCrop = numbers.find(CLOVER_AFTER_CROP).orElse(NONE);
     seed = new SeedPaths(farm, numbers, stands, years);
     int paths = stands.size() * actions.length;
     allowed = new boolean[paths];
@@ -107,10 +122,13 @@ final class ActionPaths {
     otherOpen = new double[actions.length];
     holdsOff = new boolean[actions.length];
     shut = new boolean[actions.length * years];
+    crop = new boolean[actions.length * years];
     for (int a = 0; a < actions.length; a++) {
       holdsOff[a] = list.get(a).kind() == ActionKind.HOLD_OFF;
       for (int k = 0; k < years; k++) {
-        shut[a * years + k] = isShut(list.get(a), k);
+        crop[a * years + k] = list.get(a).cropped() && k < list.get(a).runDownYears();
+        shut[a * years + k] =
+            crop[a * years + k] || (list.get(a).sows() && k == list.get(a).runDownYears());
       }
       winterOpen[a] = 1 - year.winterShareAfterBreak(list.get(a).monthsUngrazed());
       otherOpen[a] = 1 - year.otherShareAfterBreak(list.get(a).monthsUngrazed());
@@ -150,9 +168,12 @@ final class ActionPaths {
     }
     double clover = 0;
     for (int a = 0; a < actions.length; a++) {
-      if (allowed(i, a) && actions[a].action().sows()) {
+      Action action = actions[a].action();
+      if (allowed(i, a) && action.kind() == ActionKind.CROP) {
+        clover = Math.max(clover, cloverNow);
+      } else if (allowed(i, a) && action.sows()) {
         double target = actions[a].targetCloverShare(x);
-        boolean keepsStand = actions[a].action().kind() == ActionKind.OVERSOW;
+        boolean keepsStand = action.kind() == ActionKind.OVERSOW;
         clover = Math.max(clover, keepsStand ? Math.max(cloverNow, target) : target);
       }
     }
@@ -163,8 +184,8 @@ final class ActionPaths {
   private void prepare(int i, int a) {
     seed.set(x, i);
     setSpecies(x, i);
-    if (actions[a].action().sows()) {
-      setSowing(x, i, a);
+    if (actions[a].action().changesStand()) {
+      setChanged(x, i, a);
     } else {
       setStanding(x, i, a);
     }
@@ -195,7 +216,7 @@ final class ActionPaths {
     }
   }
 
-  private void setSowing(double[] x, int i, int a) {
+  private void setChanged(double[] x, int i, int a) {
     ActionInputs inputs = actions[a];
     Action action = inputs.action();
     int sowing = action.runDownYears();
@@ -212,12 +233,12 @@ final class ActionPaths {
           inputs.costPerHa(x, Phase.RUN_DOWN, false) + inputs.costPerHa(x, Phase.YEARLY, false);
       double labour =
           inputs.costPerHa(x, Phase.RUN_DOWN, true) + inputs.costPerHa(x, Phase.YEARLY, true);
-      double margin = inputs.cropMarginPerHa(x);
+      double margin = inputs.cropMarginPerHa(x) * onWetGround(x, i);
       for (int k = 0; k < Math.min(sowing, years); k++) {
         put(i, a, k, growth * clover, growth, strength, paid, labour, margin, old);
       }
     }
-    double target = inputs.targetCloverShare(x);
+    double target = action.sows() ? inputs.targetCloverShare(x) : cloverNow;
     double stress = stress(x, i);
     double leafOfClover = x[leafShare];
     for (int k = sowing; k < years; k++) {
@@ -230,10 +251,17 @@ final class ActionPaths {
         leaf += share * leafOf[c];
         old += share * oldOf[c];
       }
-      double clover = cloverShare(action, cloverNow, target, plantShare[k * n + n - 1]);
+      double clover =
+          action.kind() == ActionKind.CROP && k == sowing
+              ? cloverNow * x[cloverAfterCrop]
+              : cloverShare(action, cloverNow, target, plantShare[k * n + n - 1]);
       yieldIn[k] = WinterGrowth.factor(clover, 1 - loss);
       leafIn[k] = Dose.percentOfIntake(stress, 1, clover, leafOfClover, leaf);
       oldIn[k] = old;
+    }
+    if (!action.sows()) {
+      setBack(x, i, a);
+      return;
     }
     double chance = inputs.establishmentChance(x);
     for (int f = 0; f <= MOST_FAILURES && drawn; f++) {
@@ -247,6 +275,22 @@ final class ActionPaths {
         left -= share;
       }
     }
+  }
+
+  /** The old stand back after its crops: grazed all year, thinner in its first year. */
+  private void setBack(double[] x, int i, int a) {
+    ActionInputs inputs = actions[a];
+    int first = inputs.action().runDownYears();
+    double paid = inputs.costPerHa(x, Phase.YEARLY, false);
+    double labour = inputs.costPerHa(x, Phase.YEARLY, true);
+    for (int k = first; k < years; k++) {
+      double growth = k == first ? inputs.growthYearOne(x) : 1;
+      put(i, a, k, growth * yieldIn[k], growth, leafIn[k], paid, labour, 0, oldIn[k]);
+    }
+  }
+
+  private double onWetGround(double[] x, int i) {
+    return farm.paddocks().get(i).waterlogged() && cropOnWetGround != NONE ? x[cropOnWetGround] : 1;
   }
 
   /**
@@ -370,9 +414,9 @@ final class ActionPaths {
     return shut[a * years + k];
   }
 
-  private static boolean isShut(Action action, int k) {
-    return action.sows()
-        && (k == action.runDownYears() || (k < action.runDownYears() && action.cropped()));
+  /** Whether the paddock is in crop in year {@code k}. */
+  boolean isCrop(int a, int k) {
+    return crop[a * years + k];
   }
 
   /** Growth in the winter months relative to a current stand, of the year that stands there. */

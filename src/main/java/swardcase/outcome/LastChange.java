@@ -13,6 +13,8 @@ import swardcase.farm.Action;
  * after sowing grows 0.8 x 90 + 0.2 x 62 = 84 % and bears a fifth of the cost again, the year after
  * that grows 0.8 x 100 + 0.2 x 90 = 98 %. The last change is then in year 4 from the start.
  *
+ * <p>After crops alone the first year back is the last that differs, as the clover is still thin.
+ *
  * <p>How the old clover fades over many years is not counted: it never comes to an end.
  */
 final class LastChange {
@@ -23,7 +25,7 @@ final class LastChange {
 
   /** Years from the start to the last one that differs; 0 for an action that is alike for good. */
   static int of(Action action) {
-    int last = action.runDownYears();
+    int last = action.changesStand() ? action.runDownYears() : 0;
     if (action.sows()) {
       for (int age = 1; age <= ActionPaths.YEARS_TO_FULL + ActionPaths.MOST_FAILURES; age++) {
         if (differs(action, age)) {

@@ -17,6 +17,7 @@ import swardcase.decision.HowSure;
 import swardcase.decision.PaddockFindings;
 import swardcase.decision.Unknown;
 import swardcase.farm.Action;
+import swardcase.farm.ActionKind;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.money.NetPresentValue;
@@ -185,6 +186,7 @@ final class PaddockBuilder {
         IntStream.range(0, years)
             .mapToObj(t -> decision.simulation().oldShare(i, choice, t))
             .toList(),
+        action(course).kind() == ActionKind.CROP,
         course == findings.planned(),
         cheapest > 0 && course.costPerHa().mean() == cheapest,
         reasons.whyNot(i, course));

@@ -155,6 +155,8 @@ public record PaddockResult(
    * @param returns rates of return and payback of its mean flows over keeping
    * @param cashFlow these flows, year by year
    * @param oldShareByYear share of old cultivars in the clover by year, mean over the draws
+   * @param landUse whether it only crops, so that its gain is a matter of land use and not of
+   *     clover
    * @param chosen whether it is the chosen one
    * @param cheapest whether it costs least a hectare of those that sow
    * @param whyNot why it was not chosen; empty for the chosen one
@@ -171,6 +173,7 @@ public record PaddockResult(
       Returns returns,
       List<Double> cashFlow,
       List<Double> oldShareByYear,
+      boolean landUse,
       boolean chosen,
       boolean cheapest,
       Optional<WhyNot> whyNot) {

@@ -20,6 +20,8 @@ public record Reason(
   public enum Kind {
     /** The planned action gains, by its parts. */
     GAINS,
+    /** The planned action only crops and gains by that: a matter of land use. */
+    CROPS,
     /** Nothing else can be done with the paddock. */
     NOTHING_ELSE,
     /** The best option gains on average, but too little or too seldom for its risk. */

@@ -11,6 +11,7 @@ import swardcase.decision.FarmMeasures.OfPaddock;
 import swardcase.decision.HowSure;
 import swardcase.decision.PaddockFindings;
 import swardcase.farm.Action;
+import swardcase.farm.ActionKind;
 
 /** Why a paddock's answer is what it is: which reason, and the deciding numbers in it. */
 final class ReasonBuilder {
@@ -33,7 +34,10 @@ final class ReasonBuilder {
     PaddockFindings findings = howSure.paddock(paddock);
     CourseFindings weighed = findings.courses().get(findings.weighed());
     return switch (findings.verdict()) {
-      case ACT, HOLD_OFF -> of(Reason.Kind.GAINS, weighed);
+      case ACT, HOLD_OFF ->
+          of(
+              action(weighed).kind() == ActionKind.CROP ? Reason.Kind.CROPS : Reason.Kind.GAINS,
+              weighed);
       case KEEP -> whyKeep(paddock, findings);
       case TOO_CLOSE -> of(weighed.fits() ? Reason.Kind.CLOSE : Reason.Kind.LIMIT, weighed);
     };

@@ -152,6 +152,12 @@ final class PaddockCards {
   }
 
   private String below(int place, OptionResult option) {
-    return (words.whyNot(place, option) + " " + PaddockWords.oldClover(option)).strip();
+    return String.join(
+            " ",
+            words.whyNot(place, option),
+            PaddockWords.landUse(option),
+            PaddockWords.oldClover(option))
+        .replace("  ", " ")
+        .strip();
   }
 }

@@ -1,6 +1,7 @@
 package swardcase.wording;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -56,7 +57,7 @@ public final class PaddockWords {
   public String reason(int place) {
     PaddockResult paddock = report.paddocks().get(place);
     List<String> sentences = new ArrayList<>();
-    sentences.add(why(place, paddock));
+    sentences.add(why(place, paddock).strip());
     if (paddock.sure().isPresent()) {
       step(place, paddock, sentences);
     }
@@ -73,6 +74,9 @@ public final class PaddockWords {
     Reason reason = paddock.reason();
     return switch (reason.kind()) {
       case GAINS -> gains(place, paddock);
+      case CROPS ->
+          String.join(
+              " ", gains(place, paddock), Texts.get("reason.CROPS"), afterCrops(place, paddock));
       case NOTHING_ELSE, NOTHING_TO_GAIN -> Texts.of("reason", reason.kind());
       case SELDOM, CLOSE, LIMIT -> {
         OptionResult option = option(paddock);
@@ -173,6 +177,21 @@ public final class PaddockWords {
             });
   }
 
+  /** What sowing after its crops would add to a choice that only crops; blank if none could. */
+  private String afterCrops(int place, PaddockResult paddock) {
+    return paddock.options().stream()
+        .filter(option -> option.step().over().equals(paddock.action()))
+        .max(Comparator.comparingDouble(option -> option.gain().mean()))
+        .map(
+            option ->
+                Texts.get(
+                    "reason.afterCrops",
+                    option.name(),
+                    signed("reason.adds", faces.option(place, option) - faces.gain(place)),
+                    Chances.outOfTen(option.step().gain().chancePays())))
+        .orElse("");
+  }
+
   private void notSure(int place, PaddockResult paddock, List<String> sentences) {
     String line = Texts.get(paddock.nearLine() ? "reason.nearSure" : "reason.isNotSure");
     sentences.add(line);
@@ -236,6 +255,11 @@ public final class PaddockWords {
         cheaper.costPerHa().mean() < than.costPerHa().mean()
             && !Words.mean(cheaper.costPerHa()).equals(Words.mean(than.costPerHa()));
     return Texts.get(isLess ? "reason.costsLess" : "reason.costsLater");
+  }
+
+  /** Says of an option that only crops what its gain is; blank for any other. */
+  public static String landUse(OptionResult option) {
+    return option.landUse() ? Texts.get("reason.CROPS") : "";
   }
 
   /** How the share of old clover would move with an option; blank if that is not known. */

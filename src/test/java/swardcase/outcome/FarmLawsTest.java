@@ -407,7 +407,7 @@ class FarmLawsTest {
           FarmModel model = model(farm);
           int paddock = random.nextInt(farm.paddocks().size());
           int action = random.nextInt(model.actions().size());
-          if (!model.newRun().allowed(paddock, action)) {
+          if (!model.newRun().allowed(paddock, action) || model.startYears(action) == 0) {
             return;
           }
           Found free = new LikelySearch(model).find().orElseThrow();

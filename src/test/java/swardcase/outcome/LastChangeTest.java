@@ -11,7 +11,7 @@ import swardcase.farm.Action;
 class LastChangeTest {
 
   private static Action action(String key) {
-    return RandomFarms.demo("current-farm").actions().stream()
+    return RandomFarms.TABLES.actions().stream()
         .filter(each -> each.key().equals(key))
         .findFirst()
         .orElseThrow();
@@ -25,6 +25,7 @@ class LastChangeTest {
   @CsvSource({
     "keep, 0",
     "hold-off, 0",
+    "crop-only, 3",
     "oversow, 1",
     "spray-fallow, 2",
     "crop-1, 2",

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import swardcase.RandomFarms;
 import swardcase.decision.Decision;
 import swardcase.decision.HowSure;
 import swardcase.farm.Farm;
@@ -64,6 +65,33 @@ class PlanNotesTest {
     assertThat(files).startsWith("paddock,action,start,chosen,cheapest,year,old_share\n");
     assertThat(files.lines().filter(line -> line.startsWith("Homestead,spray-fallow")))
         .hasSize(report.farm().horizonYears());
+  }
+
+  /** Crop years only: what crops bring without sowing, and what sowing adds to that. */
+  @Test
+  void reason_whereCropsAreOpen_saysWhatCropsBringAndWhatSowingAdds() {
+    Report report = report(RandomFarms.withCropOnly(RandomFarms.demo("mixed-farm")), List.of());
+    PaddockWords words = new PaddockWords(report, new MoneyFaces(report));
+    int cropping = 0;
+    for (int i = 0; i < report.paddocks().size(); i++) {
+      PaddockResult paddock = report.paddocks().get(i);
+      assertThat(paddock.reason().kind() == Reason.Kind.CROPS)
+          .isEqualTo(paddock.action().equals("crop-only"));
+      for (PaddockResult.OptionResult option : paddock.options()) {
+        assertThat(option.landUse()).isEqualTo(option.action().equals("crop-only"));
+        assertThat(PaddockWords.landUse(option).isEmpty()).isNotEqualTo(option.landUse());
+        if (option.landUse()) {
+          assertThat(option.costPerHa().mean()).isZero();
+        }
+      }
+      if (paddock.reason().kind() == Reason.Kind.CROPS) {
+        cropping++;
+        assertThat(words.reason(i))
+            .contains("a cropping gain, a matter of land use: the old clover comes back.")
+            .containsPattern("To .* (adds|brings) .*; it does better in");
+      }
+    }
+    assertThat(cropping).isPositive();
   }
 
   @Test

@@ -58,6 +58,7 @@ public final class PlanFarms {
             SetBy.USER,
             random.nextInt(3) == 0 ? OptionalDouble.empty() : OptionalDouble.of(budget),
             exactly(base.finance().mostOutOfGrazing(), 0.4),
+            OptionalDouble.empty(),
             exactly(base.finance().endValuePerHa(), random.nextInt(400)),
             exactly(
                 base.finance().riskTolerance(),

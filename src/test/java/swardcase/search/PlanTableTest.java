@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import swardcase.FarmCopy;
 import swardcase.RandomFarms;
 import swardcase.farm.Farm;
 import swardcase.outcome.FarmModel;
@@ -107,6 +109,31 @@ class PlanTableTest {
         assertThat(sums[k])
             .isCloseTo(expected[k], within(1e-9 * Math.max(1, Math.abs(expected[k]))));
       }
+    }
+  }
+
+  /** Crops alone and crops before a sowing count alike; 1 ha less than both take is too little. */
+  @Test
+  void mostCropHa_countsCropsAloneAndBeforeASowingTogether() {
+    Farm open = RandomFarms.withCropOnly(PlanFarms.demo("mixed-farm"));
+    int cropOnly = RandomFarms.place(open, "crop-only");
+    int cropThenSow = RandomFarms.place(open, "crop-3");
+    double both = open.paddocks().get(0).areaHa() + open.paddocks().get(1).areaHa();
+    for (double most : new double[] {both - 1, both}) {
+      Farm farm =
+          FarmCopy.of(open).finance(open.finance().withMostCropHa(OptionalDouble.of(most))).build();
+      FarmModel model = PlanFarms.model(farm);
+      PlanTable table = table(model);
+      int[] pick = table.pick(model.keepAll().with(0, cropOnly, 0).with(1, cropThenSow, 0));
+      double[] sums = new double[table.years() * table.sums()];
+      table.sum(pick, sums);
+      assertThat(table.passed(sums).contains(PlanLimit.CROP)).isEqualTo(most < both);
+      table.lift(PlanLimit.CROP);
+      assertThat(table.passed(sums)).doesNotContain(PlanLimit.CROP);
+      table.restoreLimits();
+      // The same two years apart: no two seasons of crop meet.
+      table.sum(table.pick(model.keepAll().with(0, cropOnly, 0).with(1, cropThenSow, 3)), sums);
+      assertThat(table.passed(sums)).doesNotContain(PlanLimit.CROP);
     }
   }
 

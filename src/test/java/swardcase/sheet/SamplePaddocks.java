@@ -126,6 +126,7 @@ final class SamplePaddocks {
             returns(0, 0, 1, 0),
             List.of(),
             List.of(),
+            false,
             hold,
             false,
             hold ? Optional.empty() : Optional.of(why(sow, ofHolding.mean(), gain))),
@@ -142,6 +143,7 @@ final class SamplePaddocks {
             List.of(),
             List.of(0.8, 0.78, 0.8, 0.79, 0.8, 0.81),
             false,
+            false,
             true,
             Optional.of(why(WhyNot.Kind.LOSES, ofOversowing.mean(), Optional.empty()))),
         new OptionResult(
@@ -156,6 +158,7 @@ final class SamplePaddocks {
             sow ? returns(17.2, 9.6, 7, 1.8) : returns(3.1, 4, 14, 0.8),
             List.of(),
             List.of(0.78, 0.7, 0.5, 0.12, 0.13, 0.15, 0.19, 0.24),
+            false,
             sow,
             false,
             sow ? Optional.empty() : Optional.of(why(hold, ofCropping.mean(), gain))));
