@@ -8,7 +8,8 @@ import java.util.OptionalDouble;
  * options.
  *
  * @param kind which reason
- * @param action key of the option it speaks of; empty where it speaks of none
+ * @param action key of the option it speaks of, of crops alone the best sowing that is judged over
+ *     them; empty where it speaks of none
  * @param oldShare likely share of old cultivars in the clover, 0 to 1; empty where it plays no part
  * @param cost mean cost of that option for the whole paddock, not discounted, in money; empty where
  *     it plays no part

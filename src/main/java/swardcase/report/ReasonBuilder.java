@@ -35,9 +35,14 @@ final class ReasonBuilder {
     CourseFindings weighed = findings.courses().get(findings.weighed());
     return switch (findings.verdict()) {
       case ACT, HOLD_OFF ->
-          of(
-              action(weighed).kind() == ActionKind.CROP ? Reason.Kind.CROPS : Reason.Kind.GAINS,
-              weighed);
+          action(weighed).kind() == ActionKind.CROP
+              ? Reason.of(
+                  Reason.Kind.CROPS,
+                  best(
+                          findings,
+                          course -> action(course).sows() && course.over() == findings.weighed())
+                      .map(course -> action(course).key()))
+              : of(Reason.Kind.GAINS, weighed);
       case KEEP -> whyKeep(paddock, findings);
       case TOO_CLOSE -> of(weighed.fits() ? Reason.Kind.CLOSE : Reason.Kind.LIMIT, weighed);
     };

@@ -1,7 +1,6 @@
 package swardcase.wording;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -177,11 +176,12 @@ public final class PaddockWords {
             });
   }
 
-  /** What sowing after its crops would add to a choice that only crops; blank if none could. */
+  /** What a sowing would add to a choice that only crops; blank if none is judged over it. */
   private String afterCrops(int place, PaddockResult paddock) {
-    return paddock.options().stream()
-        .filter(option -> option.step().over().equals(paddock.action()))
-        .max(Comparator.comparingDouble(option -> option.gain().mean()))
+    return paddock
+        .reason()
+        .action()
+        .flatMap(paddock::option)
         .map(
             option ->
                 Texts.get(
