@@ -25,6 +25,9 @@ public final class Answers {
   private static final int DRAWS = 40;
   private static final int RANDOM = 200;
 
+  /** Random farms that may crop without sowing. */
+  private static final int CROPPING = 20;
+
   private static List<Answer> all = List.of();
 
   private Answers() {}
@@ -69,7 +72,7 @@ public final class Answers {
     return k % 3 == 0 ? RandomFarms.any(random, paddocks) : PlanFarms.small(random, paddocks);
   }
 
-  /** Checks a law on the demo farms and on 200 random ones, worked out once. */
+  /** Checks a law on the demo farms and on 220 random ones, worked out once. */
   public static synchronized void forAll(Consumer<Answer> law) {
     if (all.isEmpty()) {
       List<Answer> answers = new ArrayList<>();
@@ -77,6 +80,11 @@ public final class Answers {
       answers.addAll(
           SideBySide.of(IntStream.range(0, RANDOM))
               .mapToObj(k -> of("random farm " + k, random(k), 1, DRAWS))
+              .toList());
+      answers.addAll(
+          SideBySide.of(IntStream.range(RANDOM, RANDOM + CROPPING))
+              .mapToObj(
+                  k -> of("cropping farm " + k, RandomFarms.withCropOnly(random(k)), 1, DRAWS))
               .toList());
       all = List.copyOf(answers);
     }

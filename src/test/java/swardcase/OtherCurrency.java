@@ -86,6 +86,7 @@ public final class OtherCurrency {
         finance.horizonSetBy(),
         budget,
         finance.mostOutOfGrazing(),
+        finance.mostCropHa(),
         of(finance.endValuePerHa()),
         of(finance.riskTolerance()),
         finance.loan());

@@ -69,6 +69,20 @@ public final class RandomFarms {
     return FarmFolder.read(Path.of("demo-data", name), TABLES).farm();
   }
 
+  /** The farm as if it said {@code crops: yes}. */
+  public static Farm withCropOnly(Farm farm) {
+    List<Action> actions = new ArrayList<>(farm.actions());
+    TABLES.actions().stream()
+        .filter(action -> action.kind() == ActionKind.CROP)
+        .forEach(actions::add);
+    return FarmCopy.of(farm).actions(actions).build();
+  }
+
+  /** Place of an action of a farm. */
+  public static int place(Farm farm, String key) {
+    return farm.actions().stream().map(Action::key).toList().indexOf(key);
+  }
+
   /** Any farm of one to six paddocks. */
   public static Farm any(SplittableRandom random) {
     return any(random, 1 + random.nextInt(6));
@@ -260,6 +274,7 @@ public final class RandomFarms {
         SetBy.USER,
         limited ? OptionalDouble.of(budget) : OptionalDouble.empty(),
         exactly("most out of grazing", random.nextDouble(0, 1)),
+        OptionalDouble.empty(),
         exactly("end value", random.nextInt(3) == 0 ? random.nextInt(300) : 0),
         exactly("risk tolerance", 600 * area),
         Optional.empty());

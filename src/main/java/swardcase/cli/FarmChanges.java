@@ -115,8 +115,19 @@ final class FarmChanges {
     List<Paddock> paddocks = model.farm().paddocks();
     int i = place(fix.substring(0, equals), paddocks.stream().map(Paddock::name).toList(), faults);
     int a = action(action, model.actions(), faults);
+    int starts = a < 0 ? Math.min(FarmModel.START_YEARS, model.years()) : model.startYears(a);
+    if (starts == 0) {
+      String rule =
+          String.format(
+              Locale.ROOT,
+              "must be an action that can be seen through in the years counted, %d; it takes %d",
+              model.years(),
+              model.lastChange(a) + 1);
+      faults.add(fault(rule, fix, ""));
+      return;
+    }
     OptionalInt start =
-        at < 0 ? OptionalInt.empty() : start(fix.substring(at + 1), model, firstYear, faults);
+        at < 0 ? OptionalInt.empty() : start(fix.substring(at + 1), starts, firstYear, faults);
     if (i < 0 || a < 0) {
       return;
     }
@@ -158,9 +169,8 @@ final class FarmChanges {
     return -1;
   }
 
-  private static OptionalInt start(
-      String typed, FarmModel model, int firstYear, List<Fault> faults) {
-    int last = firstYear + model.startYears() - 1;
+  private static OptionalInt start(String typed, int starts, int firstYear, List<Fault> faults) {
+    int last = firstYear + starts - 1;
     if (typed.matches("\\d{4}")) {
       int year = Integer.parseInt(typed);
       if (year >= firstYear && year <= last) {
@@ -186,8 +196,8 @@ final class FarmChanges {
     return new FaultsException(
         List.of(
             fault(
-                "must leave a plan within the money per year, the share out of grazing and the feed"
-                    + " at joining",
+                "must leave a plan within the money per year, the share out of grazing, the hectares in"
+                    + " crop and the feed at joining",
                 String.join(" ", fixes),
                 "")));
   }

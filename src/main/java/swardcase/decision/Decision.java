@@ -208,6 +208,14 @@ public final class Decision {
     return spread(simulation.measured(measure)).drawn();
   }
 
+  /** Actions that could be done on a paddock, but not be seen through in the years counted. */
+  public List<Integer> tooLong(int paddock) {
+    return IntStream.range(0, model.actions().size())
+        .filter(a -> likely.allowed(paddock, a) && model.startYears(a) == 0)
+        .boxed()
+        .toList();
+  }
+
   /** Place among a paddock's choices of an action; empty if it cannot be done there. */
   public Optional<Integer> choice(int paddock, int action) {
     List<Course> choices = simulation.alternatives().choices(paddock);

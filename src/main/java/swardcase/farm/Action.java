@@ -10,7 +10,8 @@ import swardcase.evidence.Assumption;
  *
  * <p>Years count from the action's start. Run-down years come first ({@code runDownYears} of them,
  * none for sowing at once), then the sowing year, then growth year one and two, then the full
- * stand. Shares of growth are relative to the paddock's normal growth: 0.6 is six tenths.
+ * stand. After crops alone the old stand is back at once: its first year has growth year one.
+ * Shares of growth are relative to the paddock's normal growth: 0.6 is six tenths.
  *
  * @param key short stable name, such as {@code spray-fallow}
  * @param name what is printed
@@ -73,6 +74,10 @@ public record Action(
         sows(kind) || buriedSeed.range().high() == 0,
         "buried seed of %s must be 0, since nothing is sown",
         key);
+    Check.that(
+        kind != ActionKind.CROP || (cropped && runDownYears > 0),
+        "%s must have one crop or more",
+        key);
     costs = List.copyOf(costs);
   }
 
@@ -107,6 +112,11 @@ public record Action(
   /** Whether a plough turns seed under. */
   public boolean buries() {
     return buriedSeed.range().high() > 0;
+  }
+
+  /** Whether the stand is changed for a time or for good: by crops, by sowing or by both. */
+  public boolean changesStand() {
+    return sows() || kind == ActionKind.CROP;
   }
 
   /** Whether seed is sown at all. */

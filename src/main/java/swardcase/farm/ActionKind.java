@@ -6,6 +6,8 @@ public enum ActionKind {
   KEEP("keep"),
   /** The stand stays, and ewes are kept off from before joining to its end. */
   HOLD_OFF("hold off"),
+  /** Crops for the run-down years, then the old stand comes back from its seed in the ground. */
+  CROP("crop"),
   /** Seed is drilled into the living stand. */
   OVERSOW("oversow"),
   /** Seed set is stopped for the run-down years, seedlings are killed, then seed is sown. */

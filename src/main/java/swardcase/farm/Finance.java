@@ -14,6 +14,7 @@ import swardcase.evidence.SetBy;
  * @param horizonSetBy who set the horizon
  * @param budgetPerYear most money to be spent on resowing in one year; empty for no limit
  * @param mostOutOfGrazing largest share of the farm shut up at once: 0.2 is a fifth
+ * @param mostCropHa most hectares in crop at once; empty for no limit
  * @param endValuePerHa value of a resown hectare beyond the horizon; 0 unless the user gives one
  * @param riskTolerance R of exponential utility, in money for the whole farm, more than 0: a bet
  *     that wins R or loses R/2, each in one case of two, would just about be taken
@@ -25,6 +26,7 @@ public record Finance(
     SetBy horizonSetBy,
     OptionalDouble budgetPerYear,
     Assumption mostOutOfGrazing,
+    OptionalDouble mostCropHa,
     Assumption endValuePerHa,
     Assumption riskTolerance,
     Optional<Loan> loan) {
@@ -36,6 +38,7 @@ public record Finance(
     Check.inRange(horizonYears, 1, 40, "horizon in years");
     Check.notNull(budgetPerYear, "budget per year");
     Check.inRange(mostOutOfGrazing.likely(), 0, 1, "largest share out of grazing");
+    Check.notNull(mostCropHa, "most hectares in crop");
     Check.notNull(endValuePerHa, "end value");
     Check.that(
         riskTolerance.range().low() > 0,
@@ -52,6 +55,21 @@ public record Finance(
         horizonSetBy,
         OptionalDouble.of(budget),
         mostOutOfGrazing,
+        mostCropHa,
+        endValuePerHa,
+        riskTolerance,
+        loan);
+  }
+
+  /** The same with another limit on the hectares in crop. */
+  public Finance withMostCropHa(OptionalDouble most) {
+    return new Finance(
+        discountRate,
+        horizonYears,
+        horizonSetBy,
+        budgetPerYear,
+        mostOutOfGrazing,
+        most,
         endValuePerHa,
         riskTolerance,
         loan);
@@ -65,6 +83,7 @@ public record Finance(
         SetBy.USER,
         budgetPerYear,
         mostOutOfGrazing,
+        mostCropHa,
         endValuePerHa,
         riskTolerance,
         loan);
@@ -78,6 +97,7 @@ public record Finance(
         horizonSetBy,
         budgetPerYear,
         mostOutOfGrazing,
+        mostCropHa,
         endValuePerHa,
         riskTolerance,
         loan);
@@ -91,6 +111,7 @@ public record Finance(
         horizonSetBy,
         budgetPerYear,
         mostOutOfGrazing,
+        mostCropHa,
         endValuePerHa,
         tolerance,
         loan);

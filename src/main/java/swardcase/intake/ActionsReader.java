@@ -31,16 +31,22 @@ final class ActionsReader {
     Map<String, Action> actions = new LinkedHashMap<>();
     tables.actions().forEach(action -> actions.put(action.key(), action));
     Fields own = farm.section("actions");
+    boolean crops = farm.findYesNo("crops").orElse(false);
     List<String> dropped = new ArrayList<>();
     for (String key : own.keys()) {
       Fields fields = own.section(key);
       find(fields, key, actions, own).ifPresent(action -> actions.put(key, action));
       if (!fields.findYesNo("considered").orElse(true)) {
         dropped.add(key);
+      } else if (!crops && isCrop(actions.get(key))) {
+        own.fault(key, "needs 'crops: yes' in this file, since it only crops", key);
       }
       fields.finish();
     }
     costs(farm.section("costs"), actions);
+    if (!crops) {
+      actions.values().removeIf(ActionsReader::isCrop);
+    }
     for (String key : dropped) {
       if (actions.containsKey(key) && actions.get(key).kind() == ActionKind.KEEP) {
         own.fault(key, "must stay: keeping the paddock is what all else is compared with", key);
@@ -49,6 +55,10 @@ final class ActionsReader {
       }
     }
     return List.copyOf(actions.values());
+  }
+
+  private static boolean isCrop(Action action) {
+    return action != null && action.kind() == ActionKind.CROP;
   }
 
   private Optional<Action> find(

@@ -78,6 +78,7 @@ final class MoneyReader {
     Assumption years = defaults.orUser("horizon-years", horizon, 1);
     OptionalDouble budget = finance.findNumber("budget_per_year", 0, MOST);
     Assumption out = percent(finance, "most_out_of_grazing_percent", "most-out-of-grazing", 100);
+    OptionalDouble crop = finance.findNumber("most_crop_ha", 0, MOST);
     Assumption endValue = money(finance, "end_value_per_ha", "end-value-per-ha");
     Assumption tolerance = riskTolerance(finance);
     Optional<Loan> loan = loan(finance);
@@ -94,6 +95,7 @@ final class MoneyReader {
                     years.setBy(),
                     budget,
                     out,
+                    crop,
                     endValue,
                     tolerance,
                     loan));

@@ -39,10 +39,10 @@ final class ActionInputs {
 
   /** Enters the numbers that this kind of action reads. */
   static void enter(UncertainNumbers.Builder numbers, Action action) {
-    boolean runsDown = action.sows() && action.runDownYears() > 0;
+    boolean runsDown = action.changesStand() && action.runDownYears() > 0;
     boolean crops = runsDown && action.cropped();
     enter(runsDown && !crops, numbers, action, RUN_DOWN_GROWTH, action.runDownGrowth());
-    enter(action.sows(), numbers, action, GROWTH_YEAR_ONE, action.growthYearOne());
+    enter(action.changesStand(), numbers, action, GROWTH_YEAR_ONE, action.growthYearOne());
     enter(action.sows(), numbers, action, GROWTH_YEAR_TWO, action.growthYearTwo());
     enter(runsDown, numbers, action, SEED_SET, action.seedSet());
     enter(action.sows(), numbers, action, SEEDLING_KILL, action.seedlingKill());
@@ -123,7 +123,7 @@ final class ActionInputs {
   }
 
   double seedlingKill(double[] x) {
-    return x[seedlingKill];
+    return seedlingKill < 0 ? 0 : x[seedlingKill];
   }
 
   double buriedSeed(double[] x) {
@@ -131,7 +131,7 @@ final class ActionInputs {
   }
 
   double sownKgPerHa(double[] x) {
-    return x[sownKgPerHa];
+    return sownKgPerHa < 0 ? 0 : x[sownKgPerHa];
   }
 
   /**

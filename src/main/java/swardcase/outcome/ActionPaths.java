@@ -31,9 +31,15 @@ final class ActionPaths {
   private static final String SOWN_CLOVER = "sowing.clover-share";
   private static final String SOWN_CLOVER_YEAR_ONE = "sowing.clover-year-one";
   private static final String SOWN_CLOVER_YEARS = "sowing.clover-years";
+  private static final String CROP_ON_WET_GROUND = "crop.waterlogged-factor";
+  private static final String CLOVER_AFTER_CROP = "crop.clover-first-year";
+  private static final int NONE = -1;
 
   /** Most times that a sowing fails in a row. */
   static final int MOST_FAILURES = 1;
+
+  /** Years after sowing from which on a stand that took grows in full. */
+  static final int YEARS_TO_FULL = 2;
 
   // Numbers of a year stand side by side.
   private static final int NUMBERS = 8;
@@ -57,12 +63,15 @@ final class ActionPaths {
   private final int sownClover;
   private final int sownCloverYearOne;
   private final int sownCloverYears;
+  private final int cropOnWetGround;
+  private final int cloverAfterCrop;
 
   private final double[] path;
   private final double[] strongestOf;
   private final double[] plantShare;
   private final boolean[] holdsOff;
   private final boolean[] shut;
+  private final boolean[] crop;
   private final double[] winterOpen;
   private final double[] otherOpen;
   private final double[] lossOf;
@@ -88,6 +97,13 @@ final class ActionPaths {
         numbers.add(key, tables.parameter(key));
       }
     }
+    boolean isWet = farm.paddocks().stream().anyMatch(Paddock::waterlogged);
+    if (isWet && farm.actions().stream().anyMatch(Action::cropped)) {
+      numbers.add(CROP_ON_WET_GROUND, tables.parameter(CROP_ON_WET_GROUND));
+    }
+    if (farm.actions().stream().anyMatch(action -> action.kind() == ActionKind.CROP)) {
+      numbers.add(CLOVER_AFTER_CROP, tables.parameter(CLOVER_AFTER_CROP));
+    }
     SeedPaths.enter(numbers, farm, tables, compositions);
   }
 
@@ -99,9 +115,11 @@ final class ActionPaths {
     actions = list.stream().map(a -> new ActionInputs(a, numbers)).toArray(ActionInputs[]::new);
     waterlogged = numbers.place(WATERLOGGED_FACTOR);
     leafShare = numbers.place(LEAF_SHARE);
-    sownClover = numbers.find(SOWN_CLOVER).orElse(-1);
-    sownCloverYearOne = numbers.find(SOWN_CLOVER_YEAR_ONE).orElse(-1);
-    sownCloverYears = numbers.find(SOWN_CLOVER_YEARS).orElse(-1);
+    sownClover = numbers.find(SOWN_CLOVER).orElse(NONE);
+    sownCloverYearOne = numbers.find(SOWN_CLOVER_YEAR_ONE).orElse(NONE);
+    sownCloverYears = numbers.find(SOWN_CLOVER_YEARS).orElse(NONE);
+    cropOnWetGround = numbers.find(CROP_ON_WET_GROUND).orElse(NONE);
+    cloverAfterCrop = numbers.find(CLOVER_AFTER_CROP).orElse(NONE);
     seed = new SeedPaths(farm, numbers, stands, years);
     int paths = stands.size() * actions.length;
     allowed = new boolean[paths];
@@ -121,10 +139,13 @@ final class ActionPaths {
     otherOpen = new double[actions.length];
     holdsOff = new boolean[actions.length];
     shut = new boolean[actions.length * years];
+    crop = new boolean[actions.length * years];
     for (int a = 0; a < actions.length; a++) {
       holdsOff[a] = list.get(a).kind() == ActionKind.HOLD_OFF;
       for (int k = 0; k < years; k++) {
-        shut[a * years + k] = isShut(list.get(a), k);
+        crop[a * years + k] = list.get(a).cropped() && k < list.get(a).runDownYears();
+        shut[a * years + k] =
+            crop[a * years + k] || (list.get(a).sows() && k == list.get(a).runDownYears());
       }
       winterOpen[a] = 1 - year.winterShareAfterBreak(list.get(a).monthsUngrazed());
       otherOpen[a] = 1 - year.otherShareAfterBreak(list.get(a).monthsUngrazed());
@@ -174,9 +195,12 @@ final class ActionPaths {
     }
     double clover = 0;
     for (int a = 0; a < actions.length; a++) {
-      if (allowed(i, a) && actions[a].action().sows()) {
+      Action action = actions[a].action();
+      if (allowed(i, a) && action.kind() == ActionKind.CROP) {
+        clover = Math.max(clover, cloverNow);
+      } else if (allowed(i, a) && action.sows()) {
         double target = settledCloverShare(x, i, a);
-        boolean keepsStand = actions[a].action().kind() == ActionKind.OVERSOW;
+        boolean keepsStand = action.kind() == ActionKind.OVERSOW;
         clover = Math.max(clover, keepsStand ? Math.max(cloverNow, target) : target);
       }
     }
@@ -187,8 +211,8 @@ final class ActionPaths {
   private void prepare(int i, int a) {
     seed.set(x, i);
     setSpecies(x, i);
-    if (actions[a].action().sows()) {
-      setSowing(x, i, a);
+    if (actions[a].action().changesStand()) {
+      setChanged(x, i, a);
     } else {
       setStanding(x, i, a);
     }
@@ -219,7 +243,7 @@ final class ActionPaths {
     }
   }
 
-  private void setSowing(double[] x, int i, int a) {
+  private void setChanged(double[] x, int i, int a) {
     ActionInputs inputs = actions[a];
     Action action = inputs.action();
     int sowing = action.runDownYears();
@@ -236,12 +260,12 @@ final class ActionPaths {
           inputs.costPerHa(x, Phase.RUN_DOWN, false) + inputs.costPerHa(x, Phase.YEARLY, false);
       double labour =
           inputs.costPerHa(x, Phase.RUN_DOWN, true) + inputs.costPerHa(x, Phase.YEARLY, true);
-      double margin = inputs.cropMarginPerHa(x);
+      double margin = inputs.cropMarginPerHa(x) * onWetGround(x, i);
       for (int k = 0; k < Math.min(sowing, years); k++) {
         put(i, a, k, growth * clover, growth, strength, paid, labour, margin, old);
       }
     }
-    double target = settledCloverShare(x, i, a);
+    double target = action.sows() ? settledCloverShare(x, i, a) : cloverNow;
     double stress = stress(x, i);
     double leafOfClover = x[leafShare];
     for (int k = sowing; k < years; k++) {
@@ -255,13 +279,19 @@ final class ActionPaths {
         old += share * oldOf[c];
       }
       double clover =
-          action.kind() == ActionKind.OVERSOW
-              ? cloverNow + (target - cloverNow) * plantShare[k * n + n - 1]
-              : target * settledIn[k - sowing];
+          switch (action.kind()) {
+            case CROP -> k == sowing ? cloverNow * x[cloverAfterCrop] : cloverNow;
+            case OVERSOW -> cloverNow + (target - cloverNow) * plantShare[k * n + n - 1];
+            default -> target * settledIn[k - sowing];
+          };
       yieldIn[k] = WinterGrowth.factor(clover, 1 - loss);
       leafIn[k] = Dose.percentOfIntake(stress, 1, clover, leafOfClover, leaf);
       oldIn[k] = old;
       cloverIn[k] = clover;
+    }
+    if (!action.sows()) {
+      setBack(x, i, a);
+      return;
     }
     double chance = inputs.establishmentChance(x);
     for (int f = 0; f <= MOST_FAILURES && drawn; f++) {
@@ -275,6 +305,22 @@ final class ActionPaths {
         left -= share;
       }
     }
+  }
+
+  /** The old stand back after its crops: grazed all year, thinner in its first year. */
+  private void setBack(double[] x, int i, int a) {
+    ActionInputs inputs = actions[a];
+    int first = inputs.action().runDownYears();
+    double paid = inputs.costPerHa(x, Phase.YEARLY, false);
+    double labour = inputs.costPerHa(x, Phase.YEARLY, true);
+    for (int k = first; k < years; k++) {
+      double growth = k == first ? inputs.growthYearOne(x) : 1;
+      put(i, a, k, growth * yieldIn[k], growth, leafIn[k], paid, labour, 0, oldIn[k]);
+    }
+  }
+
+  private double onWetGround(double[] x, int i) {
+    return farm.paddocks().get(i).waterlogged() && cropOnWetGround != NONE ? x[cropOnWetGround] : 1;
   }
 
   /**
@@ -409,9 +455,9 @@ final class ActionPaths {
     return shut[a * years + k];
   }
 
-  private static boolean isShut(Action action, int k) {
-    return action.sows()
-        && (k == action.runDownYears() || (k < action.runDownYears() && action.cropped()));
+  /** Whether the paddock is in crop in year {@code k}. */
+  boolean isCrop(int a, int k) {
+    return crop[a * years + k];
   }
 
   /** Growth in the winter months relative to a current stand, of the year that stands there. */

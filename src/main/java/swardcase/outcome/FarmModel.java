@@ -84,9 +84,20 @@ public final class FarmModel {
     return farm.finance().horizonYears();
   }
 
-  /** Start years worth looking at: none that lies beyond the horizon. */
-  public int startYears() {
-    return Math.min(START_YEARS, years());
+  /**
+   * Years from the start of an action to its last change of a paddock, at likely numbers: the
+   * sowing with its expected repeat, the years shut and those until the stand grows in full.
+   */
+  public int lastChange(int action) {
+    return LastChange.of(actions().get(action));
+  }
+
+  /**
+   * Start years worth looking at: what is begun must have its last change within the years counted.
+   * 0 if the action cannot be seen through at all.
+   */
+  public int startYears(int action) {
+    return Math.max(0, Math.min(START_YEARS, years() - lastChange(action)));
   }
 
   /** The actions, in the order of their places. */

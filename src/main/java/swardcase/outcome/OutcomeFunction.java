@@ -286,6 +286,7 @@ public final class OutcomeFunction {
     into[to + YearSums.LABOUR] += paddockArea[i] * paths.labourPerHa(at);
     into[to + YearSums.MARGIN] += paddockArea[i] * paths.marginPerHa(at);
     into[to + YearSums.OUT] += paths.isShut(a, k) ? paddockArea[i] : 0;
+    into[to + YearSums.CROP] += paths.isCrop(a, k) ? paddockArea[i] : 0;
     for (int g = 0; g < flock.length; g++) {
       if (!grazes[g][i]) {
         continue;

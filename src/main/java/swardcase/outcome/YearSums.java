@@ -27,7 +27,10 @@ public final class YearSums {
   /** Hectares out of grazing. */
   public static final int OUT = 6;
 
-  private static final int FARM = 7;
+  /** Hectares in crop, which are out of grazing too. */
+  public static final int CROP = 7;
+
+  private static final int FARM = 8;
 
   /** Strength x feed of a mob's paddocks. */
   public static final int DOSE = 0;

@@ -69,6 +69,8 @@ public record HowFound(
     MONEY,
     /** Share of the farm that may be out of grazing at once. */
     OUT_OF_GRAZING,
+    /** Hectares that may be in crop at once. */
+    CROP,
     /** Feed that the ewes must find at joining on paddocks they are not kept off. */
     FEED_AT_JOINING
   }

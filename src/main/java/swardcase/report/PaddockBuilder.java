@@ -17,6 +17,7 @@ import swardcase.decision.HowSure;
 import swardcase.decision.PaddockFindings;
 import swardcase.decision.Unknown;
 import swardcase.farm.Action;
+import swardcase.farm.ActionKind;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.money.NetPresentValue;
@@ -104,6 +105,7 @@ final class PaddockBuilder {
         action.key(),
         action.name(),
         keeps ? OptionalInt.empty() : OptionalInt.of(firstYear + planned.choice().start()),
+        keeps ? OptionalInt.empty() : OptionalInt.of(lastChangeYear(planned)),
         reasons.reason(i),
         findings.sureInstead().map(c -> action(findings.courses().get(c)).key()),
         findings.settles().map(Unknown::name),
@@ -113,7 +115,19 @@ final class PaddockBuilder {
         IntStream.range(1, findings.courses().size())
             .mapToObj(c -> option(i, c, findings, cheapest))
             .sorted(Comparator.comparing(option -> place(option.action())))
-            .toList());
+            .toList(),
+        decision.tooLong(i).stream().map(this::tooLong).toList());
+  }
+
+  private int lastChangeYear(CourseFindings course) {
+    int after = decision.model().lastChange(course.choice().action());
+    return firstYear + course.choice().start() + after;
+  }
+
+  private PaddockResult.TooLong tooLong(int a) {
+    Action action = decision.model().actions().get(a);
+    int years = decision.model().lastChange(a) + 1;
+    return new PaddockResult.TooLong(action.key(), action.name(), years);
   }
 
   private Action action(CourseFindings course) {
@@ -156,6 +170,7 @@ final class PaddockBuilder {
         action(course).key(),
         action(course).name(),
         OptionalInt.of(firstYear + course.choice().start()),
+        lastChangeYear(course),
         course.costPerHa(),
         Gain.of(course.gain()),
         course
@@ -176,6 +191,7 @@ final class PaddockBuilder {
         IntStream.range(0, years)
             .mapToObj(t -> decision.simulation().cloverShare(i, choice, t))
             .toList(),
+        action(course).kind() == ActionKind.CROP,
         course == findings.planned(),
         cheapest > 0 && course.costPerHa().mean() == cheapest,
         reasons.whyNot(i, course));

@@ -37,6 +37,9 @@ import swardcase.sward.StandGate;
  * @param action key of the chosen action
  * @param actionName its name
  * @param start calendar year it starts; empty for keeping
+ * @param lastChangeYear last calendar year that differs by more than 5 % from what follows for
+ *     good: the sowing with its expected repeat, the years shut, the stand's first years; empty for
+ *     keeping
  * @param reason why
  * @param sureInstead key of the best action that is sure where the change is not; empty if that is
  *     keeping, or if the change is sure
@@ -46,6 +49,7 @@ import swardcase.sward.StandGate;
  * @param gain what the plan would lose without its choice here
  * @param parts of that gain; none if it is kept
  * @param options every action that was looked at, the chosen one among them
+ * @param tooLong actions that could be done here, but not be seen through in the years counted
  */
 public record PaddockResult(
     String name,
@@ -73,13 +77,15 @@ public record PaddockResult(
     String action,
     String actionName,
     OptionalInt start,
+    OptionalInt lastChangeYear,
     Reason reason,
     Optional<String> sureInstead,
     Optional<String> settles,
     Drawn cost,
     Gain gain,
     List<GainPart> parts,
-    List<OptionResult> options) {
+    List<OptionResult> options,
+    List<TooLong> tooLong) {
 
   /** Copies the lists. */
   public PaddockResult {
@@ -87,6 +93,7 @@ public record PaddockResult(
     lookFirst = List.copyOf(lookFirst);
     parts = List.copyOf(parts);
     options = List.copyOf(options);
+    tooLong = List.copyOf(tooLong);
   }
 
   /** Whether the plan changes something here. */
@@ -132,11 +139,22 @@ public record PaddockResult(
   public record NamedShare(String name, Range share) {}
 
   /**
+   * An action that cannot be seen through in the years counted, so that it was not weighed.
+   *
+   * @param action key
+   * @param name printed name
+   * @param years that it takes from its start to its last change, both counted
+   */
+  public record TooLong(String action, String name, int years) {}
+
+  /**
    * An action that was weighed for the paddock against keeping it.
    *
    * @param action key
    * @param name printed name
    * @param start calendar year it starts; empty for keeping
+   * @param lastChangeYear last calendar year that differs by more than 5 % from what follows for
+   *     good
    * @param costPerHa all its costs, own labour with them, not discounted, per ha
    * @param gain over keeping the paddock, the rest of the plan being done
    * @param annuityPerHa the same as an equal yearly sum per ha
@@ -145,6 +163,8 @@ public record PaddockResult(
    * @param cashFlow these flows, year by year
    * @param oldShareByYear share of old cultivars in the clover by year, mean over the draws
    * @param cloverShareByYear share of clover in the green feed by year, mean over the draws
+   * @param landUse whether it only crops, so that its gain is a matter of land use and not of
+   *     clover
    * @param chosen whether it is the chosen one
    * @param cheapest whether it costs least a hectare of those that sow
    * @param whyNot why it was not chosen; empty for the chosen one
@@ -153,6 +173,7 @@ public record PaddockResult(
       String action,
       String name,
       OptionalInt start,
+      int lastChangeYear,
       Drawn costPerHa,
       Gain gain,
       Drawn annuityPerHa,
@@ -161,6 +182,7 @@ public record PaddockResult(
       List<Double> cashFlow,
       List<Double> oldShareByYear,
       List<Double> cloverShareByYear,
+      boolean landUse,
       boolean chosen,
       boolean cheapest,
       Optional<WhyNot> whyNot) {

@@ -185,10 +185,11 @@ final class PlanBuilder {
 
   /** What is done in a year of an action, counted from its start. */
   private static Optional<Work.Kind> kind(Action action, int year) {
-    if (year < 0 || year > (action.sows() ? action.runDownYears() : 0)) {
+    int last = action.changesStand() ? action.runDownYears() - (action.sows() ? 0 : 1) : 0;
+    if (year < 0 || year > last) {
       return Optional.empty();
     }
-    if (!action.sows()) {
+    if (!action.changesStand()) {
       return Optional.of(Work.Kind.BEGIN);
     }
     if (year == action.runDownYears()) {

@@ -8,7 +8,8 @@ import java.util.OptionalDouble;
  * options.
  *
  * @param kind which reason
- * @param action key of the option it speaks of; empty where it speaks of none
+ * @param action key of the option it speaks of, of crops alone the best sowing that is judged over
+ *     them; empty where it speaks of none
  * @param oldShare likely share of old cultivars in the clover, 0 to 1; empty where it plays no part
  * @param cost mean cost of that option for the whole paddock, not discounted, in money; empty where
  *     it plays no part
@@ -20,6 +21,8 @@ public record Reason(
   public enum Kind {
     /** The planned action gains, by its parts. */
     GAINS,
+    /** The planned action only crops and gains by that: a matter of land use. */
+    CROPS,
     /** Nothing else can be done with the paddock. */
     NOTHING_ELSE,
     /** The best option gains on average, but too little or too seldom for its risk. */
@@ -28,6 +31,8 @@ public record Reason(
     NOTHING_TO_GAIN,
     /** No option gains, and the paddock cannot be resown. */
     NOT_ARABLE,
+    /** No option gains, and the years counted are too few to see a sowing through. */
+    YEARS_COUNTED,
     /** The best way to resow it would lose. */
     WOULD_LOSE,
     /** An option may gain and may lose. */

@@ -11,6 +11,7 @@ import swardcase.decision.FarmMeasures.OfPaddock;
 import swardcase.decision.HowSure;
 import swardcase.decision.PaddockFindings;
 import swardcase.farm.Action;
+import swardcase.farm.ActionKind;
 
 /** Why a paddock's answer is what it is: which reason, and the deciding numbers in it. */
 final class ReasonBuilder {
@@ -33,7 +34,15 @@ final class ReasonBuilder {
     PaddockFindings findings = howSure.paddock(paddock);
     CourseFindings weighed = findings.courses().get(findings.weighed());
     return switch (findings.verdict()) {
-      case ACT, HOLD_OFF -> of(Reason.Kind.GAINS, weighed);
+      case ACT, HOLD_OFF ->
+          action(weighed).kind() == ActionKind.CROP
+              ? Reason.of(
+                  Reason.Kind.CROPS,
+                  best(
+                          findings,
+                          course -> action(course).sows() && course.over() == findings.weighed())
+                      .map(course -> action(course).key()))
+              : of(Reason.Kind.GAINS, weighed);
       case KEEP -> whyKeep(paddock, findings);
       case TOO_CLOSE -> of(weighed.fits() ? Reason.Kind.CLOSE : Reason.Kind.LIMIT, weighed);
     };
@@ -91,10 +100,11 @@ final class ReasonBuilder {
 
   private Reason whyKeep(int paddock, PaddockFindings findings) {
     Optional<CourseFindings> best = best(findings, course -> true);
-    if (best.isEmpty()) {
+    boolean isTooLong = !decision.tooLong(paddock).isEmpty();
+    if (best.isEmpty() && !isTooLong) {
       return Reason.of(Reason.Kind.NOTHING_ELSE, Optional.empty());
     }
-    if (best.get().gain().mean() >= SMALL) {
+    if (best.isPresent() && best.get().gain().mean() >= SMALL) {
       return of(Reason.Kind.SELDOM, best.get());
     }
     double old = decision.likely().oldShare(decision.model().keepAll(), paddock, 0);
@@ -105,7 +115,9 @@ final class ReasonBuilder {
     Optional<CourseFindings> sowing = best(findings, course -> action(course).sows());
     double area = decision.model().farm().paddocks().get(paddock).areaHa();
     return new Reason(
-        sowing.isPresent() ? Reason.Kind.WOULD_LOSE : Reason.Kind.NOT_ARABLE,
+        sowing.isPresent()
+            ? Reason.Kind.WOULD_LOSE
+            : isTooLong ? Reason.Kind.YEARS_COUNTED : Reason.Kind.NOT_ARABLE,
         sowing.map(course -> action(course).key()),
         OptionalDouble.of(old),
         sowing

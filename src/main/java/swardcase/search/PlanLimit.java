@@ -6,6 +6,8 @@ public enum PlanLimit {
   MONEY,
   /** Share of the farm that may be out of grazing at once. */
   OUT_OF_GRAZING,
+  /** Hectares that may be in crop at once. */
+  CROP,
   /** Feed that the ewes must find at joining on paddocks they are not held off. */
   FEED_AT_JOINING
 }

@@ -47,7 +47,7 @@ final class PlanTable {
     years = model.years();
     sums = YearSums.size(run.mobs());
     int n = model.farm().paddocks().size();
-    int room = n * (1 + model.actions().size() * model.startYears() + fixed.size());
+    int room = n * model.actions().size() * FarmModel.START_YEARS;
     first = new int[n + 1];
     int[] paddocks = new int[room];
     int[] actions = new int[room];
@@ -56,7 +56,7 @@ final class PlanTable {
     for (int i = 0; i < n; i++) {
       first[i] = count;
       for (int a : keepFirst()) {
-        int choices = a == model.keep() ? 1 : model.startYears();
+        int choices = a == model.keep() ? 1 : model.startYears(a);
         for (int s = 0; s < choices && run.allowed(i, a); s++) {
           if (isOpen(fixed, i, a, s)) {
             paddocks[count] = i;
@@ -65,6 +65,7 @@ final class PlanTable {
           }
         }
       }
+      Check.that(count > first[i], "the choice made beforehand for paddock %s is not open", i);
     }
     first[n] = count;
     paddock = Arrays.copyOf(paddocks, count);
@@ -117,6 +118,8 @@ final class PlanTable {
       most[t * sums + YearSums.COST] =
           finance.budgetPerYear().orElse(Double.POSITIVE_INFINITY) + CLOSE;
       most[t * sums + YearSums.OUT] = outHa + CLOSE;
+      most[t * sums + YearSums.CROP] =
+          finance.mostCropHa().orElse(Double.POSITIVE_INFINITY) + CLOSE;
       for (int g = 0; g < run.mobs(); g++) {
         least[t * sums + YearSums.at(g, YearSums.SAFE)] = run.safeFeedNeeded(g) - CLOSE;
       }
@@ -130,6 +133,7 @@ final class PlanTable {
       switch (limit) {
         case MONEY -> most[at + YearSums.COST] = Double.POSITIVE_INFINITY;
         case OUT_OF_GRAZING -> most[at + YearSums.OUT] = Double.POSITIVE_INFINITY;
+        case CROP -> most[at + YearSums.CROP] = Double.POSITIVE_INFINITY;
         case FEED_AT_JOINING -> {
           for (int g = 0; g < run.mobs(); g++) {
             least[at + YearSums.at(g, YearSums.SAFE)] = Double.NEGATIVE_INFINITY;
@@ -304,6 +308,7 @@ final class PlanTable {
       int at = t * sums;
       excess += over(of[at + YearSums.COST], most[at + YearSums.COST]);
       excess += over(of[at + YearSums.OUT], most[at + YearSums.OUT]);
+      excess += over(of[at + YearSums.CROP], most[at + YearSums.CROP]);
       for (int g = 0; g < run.mobs(); g++) {
         int safe = at + YearSums.at(g, YearSums.SAFE);
         excess += over(least[safe], of[safe]);
@@ -322,6 +327,9 @@ final class PlanTable {
       }
       if (of[at + YearSums.OUT] > most[at + YearSums.OUT]) {
         passed.add(PlanLimit.OUT_OF_GRAZING);
+      }
+      if (of[at + YearSums.CROP] > most[at + YearSums.CROP]) {
+        passed.add(PlanLimit.CROP);
       }
       for (int g = 0; g < run.mobs(); g++) {
         int safe = at + YearSums.at(g, YearSums.SAFE);

@@ -79,19 +79,30 @@ final class PaddockCards {
       optionTable.head();
       options.forEach(optionTable::row);
     }
+    String tooLong = words.tooLong(paddock);
+    if (!tooLong.isEmpty()) {
+      flow.paragraph(tooLong, Style.NOTE);
+    }
     flow.gap(4);
   }
 
   private double wordsHeight(int number, PaddockResult paddock) {
     int heading = flow.lettering().wrap(heading(number, paddock), Flow.CARD, Flow.WIDTH).size();
     int reason = flow.lettering().wrap(words.fullReason(number - 1), Style.BODY, Flow.WIDTH).size();
-    return 20 + heading * Flow.CARD.leading() + reason * Style.BODY.leading();
+    int tooLong = flow.lettering().wrap(words.tooLong(paddock), Style.NOTE, Flow.WIDTH).size();
+    return 20
+        + heading * Flow.CARD.leading()
+        + reason * Style.BODY.leading()
+        + tooLong * Style.NOTE.leading();
   }
 
   private static String heading(int number, PaddockResult paddock) {
     String from =
         paddock.start().isPresent()
-            ? Texts.get("cards.from", PaddockWords.year(paddock.start(), ""))
+            ? Texts.get(
+                paddock.start().equals(paddock.lastChangeYear()) ? "cards.from" : "cards.settled",
+                PaddockWords.year(paddock.start(), ""),
+                PaddockWords.year(paddock.lastChangeYear(), ""))
             : "";
     return Texts.get(
         "cards.name",
@@ -141,6 +152,12 @@ final class PaddockCards {
   }
 
   private String below(int place, OptionResult option) {
-    return (words.whyNot(place, option) + " " + PaddockWords.oldClover(option)).strip();
+    return String.join(
+            " ",
+            words.whyNot(place, option),
+            PaddockWords.landUse(option),
+            PaddockWords.oldClover(option))
+        .replace("  ", " ")
+        .strip();
   }
 }

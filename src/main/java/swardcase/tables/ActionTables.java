@@ -158,8 +158,8 @@ final class ActionTables {
   }
 
   private static void checkSense(CsvRow cells, ActionKind kind, int years, boolean cropped) {
-    if (years > 0 && kind != ActionKind.RESOW) {
-      cells.fault("run_down_years", "must be 0 unless the kind is resow");
+    if (years > 0 && kind != ActionKind.RESOW && kind != ActionKind.CROP) {
+      cells.fault("run_down_years", "must be 0 unless the kind is resow or crop");
     }
     if (cropped && years == 0) {
       cells.fault("cropped", "must be no where there is no run-down year");

@@ -61,13 +61,8 @@ enum ActionValue {
     return switch (this) {
       case RUN_DOWN_GROWTH, SEED_SET -> runsDown;
       case CROP_MARGIN -> cropped;
-      case GROWTH_YEAR_ONE,
-          GROWTH_YEAR_TWO,
-          SEEDLING_KILL,
-          BURIED_SEED,
-          SOWN_SEED,
-          ESTABLISHMENT_CHANCE ->
-          sows;
+      case GROWTH_YEAR_ONE -> sows || runsDown;
+      case GROWTH_YEAR_TWO, SEEDLING_KILL, BURIED_SEED, SOWN_SEED, ESTABLISHMENT_CHANCE -> sows;
     };
   }
 }

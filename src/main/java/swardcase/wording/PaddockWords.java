@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import swardcase.decision.NotSure;
 import swardcase.report.Call;
 import swardcase.report.PaddockResult;
@@ -68,7 +69,7 @@ public final class PaddockWords {
   private String because(int place) {
     PaddockResult paddock = report.paddocks().get(place);
     List<String> sentences = new ArrayList<>();
-    sentences.add(why(place, paddock));
+    sentences.add(why(place, paddock).strip());
     if (paddock.sure().isPresent()) {
       step(place, paddock, sentences);
     }
@@ -85,6 +86,9 @@ public final class PaddockWords {
     Reason reason = paddock.reason();
     return switch (reason.kind()) {
       case GAINS -> gains(place, paddock);
+      case CROPS ->
+          String.join(
+              " ", gains(place, paddock), Texts.get("reason.CROPS"), afterCrops(place, paddock));
       case NOTHING_ELSE, NOTHING_TO_GAIN -> Texts.of("reason", reason.kind());
       case SELDOM, CLOSE, LIMIT -> {
         OptionResult option = option(paddock);
@@ -101,7 +105,8 @@ public final class PaddockWords {
                 .map(limit -> Texts.of("plan.limit", limit))
                 .orElse(Texts.get("reason.theLimits")));
       }
-      case NOT_ARABLE -> Texts.of("reason", reason.kind(), found(reason));
+      case NOT_ARABLE, YEARS_COUNTED ->
+          Texts.of("reason", reason.kind(), found(reason), report.farm().horizonYears());
       case WOULD_LOSE -> {
         OptionResult sowing = option(paddock);
         yield Texts.of(
@@ -113,6 +118,18 @@ public final class PaddockWords {
             signed("reason.wouldGain", faces.option(place, sowing)));
       }
     };
+  }
+
+  /** The actions that take longer than the years counted; blank if none does. */
+  public String tooLong(PaddockResult paddock) {
+    return paddock.tooLong().isEmpty()
+        ? ""
+        : Texts.get(
+            "cards.tooLong",
+            report.farm().horizonYears(),
+            paddock.tooLong().stream()
+                .map(each -> Texts.get("cards.takes", each.name(), each.years()))
+                .collect(Collectors.joining("; ")));
   }
 
   private static OptionResult option(PaddockResult paddock) {
@@ -170,6 +187,22 @@ public final class PaddockWords {
                       Chances.outOfTen(chosen.step().gain().chancePays()),
                       costsLess(over, chosen)));
             });
+  }
+
+  /** What a sowing would add to a choice that only crops; blank if none is judged over it. */
+  private String afterCrops(int place, PaddockResult paddock) {
+    return paddock
+        .reason()
+        .action()
+        .flatMap(paddock::option)
+        .map(
+            option ->
+                Texts.get(
+                    "reason.afterCrops",
+                    option.name(),
+                    signed("reason.adds", faces.option(place, option) - faces.gain(place)),
+                    Chances.outOfTen(option.step().gain().chancePays())))
+        .orElse("");
   }
 
   private void notSure(int place, PaddockResult paddock, List<String> sentences) {
@@ -242,6 +275,11 @@ public final class PaddockWords {
         cheaper.costPerHa().mean() < than.costPerHa().mean()
             && !Words.mean(cheaper.costPerHa()).equals(Words.mean(than.costPerHa()));
     return Texts.get(isLess ? "reason.costsLess" : "reason.costsLater");
+  }
+
+  /** Says of an option that only crops what its gain is; blank for any other. */
+  public static String landUse(OptionResult option) {
+    return option.landUse() ? Texts.get("reason.CROPS") : "";
   }
 
   /** How old clover, and clover, would move with an option; blank if that is not known. */

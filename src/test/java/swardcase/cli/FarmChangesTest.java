@@ -48,6 +48,17 @@ class FarmChangesTest {
   }
 
   @Test
+  void fix_longerThanTheYearsCounted_isRefusedWithTheYearsItTakes() {
+    assertThat(decide("--fix", "Homestead=crop-3", "--horizon", "4"))
+        .isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(err.toString())
+        .contains("must be an action that can be seen through in the years counted, 4; it takes 5");
+    assertThat(decide("--fix", "Homestead=crop-3@2028", "--horizon", "5"))
+        .isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(err.toString()).contains("must start in a year from 2027 to 2027; found '2028'");
+  }
+
+  @Test
   void numbers_outsideTheirRange_areRefused() {
     assertThat(decide("--horizon", "90", "--rate", "-3")).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(err.toString())

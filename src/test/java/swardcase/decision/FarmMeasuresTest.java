@@ -62,7 +62,10 @@ class FarmMeasuresTest {
     for (int i = 0; i < any.paddocks(); i++) {
       int action = random.nextInt(model.actions().size());
       boolean can = run.allowed(i, action) && random.nextInt(3) > 0;
-      any = can ? any.with(i, action, random.nextInt(model.startYears())) : any;
+      any =
+          can
+              ? any.with(i, action, random.nextInt(Math.min(FarmModel.START_YEARS, model.years())))
+              : any;
     }
     return any;
   }

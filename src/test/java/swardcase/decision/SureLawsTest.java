@@ -141,7 +141,7 @@ class SureLawsTest {
             }
           }
         });
-    assertThat(never[0]).isGreaterThan(10);
+    assertThat(never[0]).isGreaterThan(3);
   }
 
   @Test

@@ -162,7 +162,7 @@ class DecidingValuesTest {
     for (int i = 0; i < starts.length; i++) {
       for (int a = 0; a < starts[i].length; a++) {
         double most = 0;
-        for (int s = 0; s < model.startYears() && run.allowed(i, a); s++) {
+        for (int s = 0; s < model.startYears(a) && run.allowed(i, a); s++) {
           double npv = run.npvOfBaseWith(i, a, s);
           if (npv > most) {
             most = npv;

@@ -360,7 +360,7 @@ final class TrialChecks {
     numbers[run.establishmentInput(action)] = chance;
     run.set(numbers);
     run.setBase(model.keepAll());
-    return IntStream.range(0, model.startYears())
+    return IntStream.range(0, model.startYears(action))
         .mapToDouble(start -> run.npvOfBaseWith(paddock, action, start))
         .max()
         .orElseThrow();

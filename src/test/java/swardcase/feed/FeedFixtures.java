@@ -166,6 +166,7 @@ final class FeedFixtures {
             SetBy.USER,
             OptionalDouble.empty(),
             told(0.2),
+            OptionalDouble.empty(),
             told(0),
             told(60_000),
             Optional.empty()),

@@ -89,6 +89,30 @@ class FarmFolderTest {
   }
 
   @Test
+  void crops_openTheActionThatOnlyCrops_andNothingElseDoes() throws IOException {
+    addToYaml("crops: yes\nfinance: {most_crop_ha: 12.5}\n");
+    Farm farm = read().farm();
+    assertThat(farm.actions()).isEqualTo(TABLES.actions());
+    assertThat(farm.finance().mostCropHa()).hasValue(12.5);
+
+    addToYaml("crops: no\nfinance: {most_crop_ha: -1}\n");
+    assertFaults("farm.yaml:4: finance.most_crop_ha: must be from 0 to 1000000000; found '-1'");
+
+    addToYaml("actions:\n  crop-only: {run_down_years: 2}\n");
+    assertFaults(
+        "farm.yaml:4: actions.crop-only: needs 'crops: yes' in this file, since it only crops; found 'crop-only'");
+
+    addToYaml("crops: yes\nactions:\n  two crops: {like: crop-only, run_down_years: 2}\n");
+    assertThat(read().farm().actions())
+        .filteredOn(action -> action.kind() == ActionKind.CROP)
+        .extracting(Action::runDownYears)
+        .containsExactly(3, 2);
+
+    addToYaml("crops: yes\nactions:\n  none: {like: crop-only, run_down_years: 0}\n");
+    assertFaults("farm.yaml:5: actions.none: none must have one crop or more");
+  }
+
+  @Test
   void farm_withLeastContent_takesEveryNumberFromTheTablesAndSaysSo() {
     Farm farm = read().farm();
 
@@ -117,7 +141,9 @@ class FarmFolderTest {
     assertThat(farm.finance().horizonSetBy()).isEqualTo(SetBy.DEFAULT);
     assertThat(farm.feedYear().winterMonths())
         .containsExactly(Month.JUNE, Month.JULY, Month.AUGUST);
-    assertThat(farm.actions()).isEqualTo(TABLES.actions());
+    assertThat(farm.actions())
+        .isEqualTo(
+            TABLES.actions().stream().filter(action -> !action.key().equals("crop-only")).toList());
   }
 
   @Test

@@ -33,6 +33,7 @@ class ActionPathsTest {
   private static final int CROP = 2;
   private static final int OVERSOW = 3;
   private static final int HOLD = 4;
+  private static final int CROP_ONLY = 5;
   private static final double TAKES = 0.8;
   private static final double TARGET = 0.5;
   static final int YEARS = 8;
@@ -59,6 +60,7 @@ class ActionPathsTest {
     actions.add(action("crop", ActionKind.RESOW, 1, true, target));
     actions.add(action("oversow", ActionKind.OVERSOW, 0, false, target));
     actions.add(action("hold", ActionKind.HOLD_OFF, 0, false, target));
+    actions.add(action("crop only", ActionKind.CROP, 2, true, target));
     Farm farm = FarmCopy.of(base).actions(actions).build();
     return farm.withFinance(farm.finance().withHorizonYears(YEARS));
   }
@@ -83,7 +85,7 @@ class ActionPathsTest {
         key,
         key,
         kind,
-        kind == ActionKind.RESOW,
+        kind == ActionKind.RESOW || kind == ActionKind.CROP,
         runDown,
         cropped,
         2,
@@ -154,7 +156,9 @@ class ActionPathsTest {
   @Test
   void margin_ofACropYear_isEarnedInItOnly() {
     for (int i : arable()) {
-      assertThat(paths.marginPerHa(paths.at(i, CROP, 0))).isCloseTo(150, within(1e-9));
+      double wet = RandomFarms.TABLES.parameter("crop.waterlogged-factor").likely();
+      double margin = 150 * (farm.paddocks().get(i).waterlogged() ? wet : 1);
+      assertThat(paths.marginPerHa(paths.at(i, CROP, 0))).isCloseTo(margin, within(1e-9));
       assertThat(paths.marginPerHa(paths.at(i, CROP, 1))).isZero();
       assertThat(paths.marginPerHa(paths.at(i, RESOW, 0))).isZero();
       assertThat(paths.other(paths.at(i, CROP, 0))).as("nothing to graze").isZero();
@@ -324,5 +328,43 @@ class ActionPathsTest {
     }
     assertThat(inputs.get(paths.establishmentInput(RESOW)).likely()).isEqualTo(TAKES);
     assertThat(paths.establishmentInput(HOLD)).isEqualTo(-1);
+  }
+
+  /** Two crops, then the old stand: in year one back thinner and with less clover, then in full. */
+  @Test
+  void cropOnly_bringsMarginsWithoutCosts_andTheOldStandComesBack() {
+    double wet = RandomFarms.TABLES.parameter("crop.waterlogged-factor").likely();
+    double first = RandomFarms.TABLES.parameter("crop.clover-first-year").likely();
+    for (int i : arable()) {
+      double onGround = farm.paddocks().get(i).waterlogged() ? wet : 1;
+      for (int k = 0; k < 2; k++) {
+        int at = paths.at(i, CROP_ONLY, k);
+        assertThat(paths.isCrop(CROP_ONLY, k) && paths.isShut(CROP_ONLY, k)).isTrue();
+        assertThat(paths.marginPerHa(at)).isCloseTo(150 * onGround, within(1e-9));
+        assertThat(paths.winter(at) + paths.other(at)).isZero();
+      }
+      assertThat(paths.marginPerHa(paths.at(i, CROP, 0))).isCloseTo(150 * onGround, within(1e-9));
+      assertThat(paths.isCrop(CROP, 1)).isFalse();
+      assertThat(paths.other(paths.at(i, CROP_ONLY, 2))).isCloseTo(0.6, within(1e-9));
+      int keep = paths.at(i, KEEP, 0);
+      double[] back = paths.plantShares(x, i, CROP_ONLY);
+      for (int k = 2; k < YEARS; k++) {
+        int at = paths.at(i, CROP_ONLY, k);
+        assertThat(paths.isShut(CROP_ONLY, k) || paths.isCrop(CROP_ONLY, k)).isFalse();
+        assertThat(paths.marginPerHa(at)).isZero();
+        // Yearly lines alone: fence and water.
+        assertThat(paths.costPerHa(at)).isCloseTo(3, within(1e-9));
+        if (k > 2) {
+          assertThat(paths.other(at)).isEqualTo(1);
+        }
+        double[] standing = stands.shares(i);
+        double clover = k == 2 ? first : 1;
+        assertThat(paths.strength(at) * percent(i, standing, 0))
+            .isCloseTo(clover * paths.strength(keep) * percent(i, back, k), within(1e-9));
+        assertThat(paths.oldShare(at)).isCloseTo(old(i, back, k), within(1e-9));
+        int sown = stands.species(i) - 1;
+        assertThat(back[k * (sown + 1) + sown] > 0).isEqualTo(standing[sown] > 0);
+      }
+    }
   }
 }

@@ -57,6 +57,8 @@ class CloverAfterSowingTest {
                   : Optional.empty(),
               PaddockUse.EWES,
               Optional.empty(),
+              OptionalDouble.empty(),
+              RandomFarms.NO_SIGNS,
               plants);
       Farm one = FarmCopy.of(base).paddocks(List.of(paddock)).sownCultivar("Yarloop").build();
       Farm acted = ActionPathsTest.farm(one, target);

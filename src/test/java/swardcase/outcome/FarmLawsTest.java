@@ -71,7 +71,7 @@ class FarmLawsTest {
     for (int i = 0; i < plan.paddocks(); i++) {
       int action = random.nextInt(model.actions().size());
       if (run.allowed(i, action)) {
-        plan = plan.with(i, action, random.nextInt(model.startYears()));
+        plan = plan.with(i, action, random.nextInt(Math.min(FarmModel.START_YEARS, model.years())));
       }
     }
     return plan;
@@ -407,7 +407,7 @@ class FarmLawsTest {
           FarmModel model = model(farm);
           int paddock = random.nextInt(farm.paddocks().size());
           int action = random.nextInt(model.actions().size());
-          if (!model.newRun().allowed(paddock, action)) {
+          if (!model.newRun().allowed(paddock, action) || model.startYears(action) == 0) {
             return;
           }
           Found free = new LikelySearch(model).find().orElseThrow();

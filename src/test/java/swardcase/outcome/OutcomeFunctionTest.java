@@ -45,7 +45,7 @@ class OutcomeFunctionTest {
       for (int i = 0; i < any.paddocks(); i++) {
         int action = random.nextInt(model.actions().size());
         if (run.allowed(i, action)) {
-          any = any.with(i, action, random.nextInt(model.startYears()));
+          any = any.with(i, action, random.nextInt(Math.min(FarmModel.START_YEARS, model.years())));
         }
       }
       plan = any;
@@ -207,7 +207,7 @@ class OutcomeFunctionTest {
           for (int i = 0; i < any.plan.paddocks(); i++) {
             double area = any.paddock(i).areaHa();
             for (int a = 0; a < any.model.actions().size(); a++) {
-              int start = random.nextInt(any.model.startYears());
+              int start = random.nextInt(Math.min(FarmModel.START_YEARS, any.model.years()));
               any.run.addYears(i, a, start, of);
               double cost = 0;
               for (int t = 0; t < any.model.years(); t++) {
@@ -500,7 +500,7 @@ class OutcomeFunctionTest {
           whole.evaluate(any.plan, any.out);
           assertThat(any.run.setBase(any.plan)).isEqualTo(any.out.npv());
           for (int i = 0; i < any.plan.paddocks(); i++) {
-            int start = random.nextInt(any.model.startYears());
+            int start = random.nextInt(Math.min(FarmModel.START_YEARS, any.model.years()));
             for (int a = 0; a < any.model.actions().size(); a++) {
               whole.evaluate(any.plan.with(i, a, start), any.out);
               assertThat(any.run.npvOfBaseWith(i, a, start)).isCloseTo(any.out.npv(), within(1e-6));
@@ -521,8 +521,8 @@ class OutcomeFunctionTest {
             int two = random.nextInt(one + 1, any.plan.paddocks());
             int actionOne = random.nextInt(any.model.actions().size());
             int actionTwo = random.nextInt(any.model.actions().size());
-            int startOne = random.nextInt(any.model.startYears());
-            int startTwo = random.nextInt(any.model.startYears());
+            int startOne = random.nextInt(Math.min(FarmModel.START_YEARS, any.model.years()));
+            int startTwo = random.nextInt(Math.min(FarmModel.START_YEARS, any.model.years()));
             whole.evaluate(
                 any.plan.with(one, actionOne, startOne).with(two, actionTwo, startTwo), any.out);
             assertThat(any.run.npvOfBaseWith(one, actionOne, startOne, two, actionTwo, startTwo))

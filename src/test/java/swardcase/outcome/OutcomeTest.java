@@ -56,7 +56,7 @@ class OutcomeTest {
       FarmModel model, OutcomeFunction run, Plan plan, int paddock, SplittableRandom random) {
     int action = random.nextInt(model.actions().size());
     return run.allowed(paddock, action)
-        ? plan.with(paddock, action, random.nextInt(model.startYears()))
+        ? plan.with(paddock, action, random.nextInt(Math.min(FarmModel.START_YEARS, model.years())))
         : plan;
   }
 

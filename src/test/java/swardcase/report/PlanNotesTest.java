@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import swardcase.RandomFarms;
 import swardcase.decision.Decision;
 import swardcase.decision.HowSure;
 import swardcase.farm.Farm;
@@ -20,6 +21,7 @@ import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 import swardcase.view.CsvView;
 import swardcase.wording.MoneyFaces;
+import swardcase.wording.PaddockWords;
 import swardcase.wording.PlanWords;
 
 /** What is said of how the plan was found, and the account of a loan. */
@@ -29,7 +31,10 @@ class PlanNotesTest {
   private static final LocalDate DATE = LocalDate.of(2026, 11, 25);
 
   private static Report report(String name, List<FixedChoice> fixed) {
-    Farm farm = FarmFolder.read(Path.of("demo-data", name), TABLES).farm();
+    return report(FarmFolder.read(Path.of("demo-data", name), TABLES).farm(), fixed);
+  }
+
+  private static Report report(Farm farm, List<FixedChoice> fixed) {
     Decision decision =
         Decision.of(Decision.draws(new FarmModel(farm, TABLES), 1, 100), fixed, done -> {});
     return ReportBuilder.build(decision, HowSure.of(decision), "test", DATE, List.of());
@@ -61,6 +66,57 @@ class PlanNotesTest {
         .startsWith("paddock,action,start,chosen,cheapest,year,old_share,clover_share\n");
     assertThat(files.lines().filter(line -> line.startsWith("Homestead,spray-fallow")))
         .hasSize(report.farm().horizonYears());
+  }
+
+  /** Crop years only: what crops bring without sowing, and what sowing adds to that. */
+  @Test
+  void reason_whereCropsAreOpen_saysWhatCropsBringAndWhatSowingAdds() {
+    Report report = report(RandomFarms.withCropOnly(RandomFarms.demo("mixed-farm")), List.of());
+    PaddockWords words = new PaddockWords(report, new MoneyFaces(report));
+    int cropping = 0;
+    for (int i = 0; i < report.paddocks().size(); i++) {
+      PaddockResult paddock = report.paddocks().get(i);
+      assertThat(paddock.reason().kind() == Reason.Kind.CROPS)
+          .isEqualTo(paddock.action().equals("crop-only"));
+      for (PaddockResult.OptionResult option : paddock.options()) {
+        assertThat(option.landUse()).isEqualTo(option.action().equals("crop-only"));
+        assertThat(PaddockWords.landUse(option).isEmpty()).isNotEqualTo(option.landUse());
+        if (option.landUse()) {
+          assertThat(option.costPerHa().mean()).isZero();
+        }
+      }
+      if (paddock.reason().kind() == Reason.Kind.CROPS) {
+        cropping++;
+        assertThat(words.reason(i))
+            .contains("a cropping gain, a matter of land use: the old clover comes back.")
+            .containsPattern(
+                "To (oversow|spray|crop .* then) .*(adds|brings) .*; it does better in");
+      }
+    }
+    assertThat(cropping).isPositive();
+  }
+
+  @Test
+  void yearsCounted_fewerThanASowingTakes_areTheReasonAndNamedOnTheCard() {
+    Farm farm = FarmFolder.read(Path.of("demo-data", "mixed-farm"), TABLES).farm();
+    for (int years : List.of(1, 4)) {
+      Report report = report(farm.withFinance(farm.finance().withHorizonYears(years)), List.of());
+      PaddockWords words = new PaddockWords(report, new MoneyFaces(report));
+      int reasons = 0;
+      for (int i = 0; i < report.paddocks().size(); i++) {
+        PaddockResult paddock = report.paddocks().get(i);
+        paddock.options().forEach(o -> assertThat(o.lastChangeYear()).isLessThan(2027 + years));
+        assertThat(paddock.lastChangeYear().isPresent()).isEqualTo(paddock.isInPlan());
+        assertThat(paddock.tooLong()).allMatch(each -> each.years() > years);
+        assertThat(words.tooLong(paddock).contains("crop three seasons, then resow (5 years)"))
+            .isEqualTo(farm.paddocks().get(i).arable());
+        if (paddock.reason().kind() == Reason.Kind.YEARS_COUNTED) {
+          assertThat(words.reason(i)).contains("the years counted (1) are too few");
+          reasons++;
+        }
+      }
+      assertThat(reasons > 0).isEqualTo(years == 1);
+    }
   }
 
   @Test

@@ -44,6 +44,8 @@ class RecordsHoldDataTest {
           "OptionResult.name",
           "Step.over",
           "Step.overName",
+          "TooLong.action",
+          "TooLong.name",
           "WhyNot.than",
           "Reason.action",
           "Work.action",

@@ -101,7 +101,7 @@ class WhyNotTest {
             Reason reason = paddock.reason();
             List<Reason.Kind> may =
                 switch (paddock.call()) {
-                  case ACT, KEEP_OFF -> List.of(Reason.Kind.GAINS);
+                  case ACT, KEEP_OFF -> List.of(Reason.Kind.GAINS, Reason.Kind.CROPS);
                   case UNDECIDED -> List.of(Reason.Kind.CLOSE, Reason.Kind.LIMIT);
                   case KEEP ->
                       List.of(
@@ -109,6 +109,7 @@ class WhyNotTest {
                           Reason.Kind.SELDOM,
                           Reason.Kind.NOTHING_TO_GAIN,
                           Reason.Kind.NOT_ARABLE,
+                          Reason.Kind.YEARS_COUNTED,
                           Reason.Kind.WOULD_LOSE);
                 };
             assertThat(reason.kind()).isIn(may);

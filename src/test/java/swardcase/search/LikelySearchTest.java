@@ -44,7 +44,7 @@ class LikelySearchTest {
       List<Plan> more = new ArrayList<>();
       for (Plan plan : plans) {
         for (int a = 0; a < model.actions().size(); a++) {
-          int starts = a == model.keep() ? 1 : model.startYears();
+          int starts = a == model.keep() ? 1 : model.startYears(a);
           for (int s = 0; s < starts && run.allowed(i, a); s++) {
             more.add(plan.with(i, a, s));
           }
@@ -75,7 +75,7 @@ class LikelySearchTest {
       for (int i = 0; i < plan.paddocks(); i++) {
         int a = random.nextInt(model.actions().size());
         if (a != model.keep() && run.allowed(i, a)) {
-          plan = plan.with(i, a, random.nextInt(model.startYears()));
+          plan = plan.with(i, a, random.nextInt(Math.min(FarmModel.START_YEARS, model.years())));
         }
       }
       run.evaluate(plan, outcome);

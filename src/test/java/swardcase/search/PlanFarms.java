@@ -54,10 +54,11 @@ public final class PlanFarms {
     Finance finance =
         new Finance(
             exactly(base.finance().discountRate(), 0.07),
-            3,
+            5,
             SetBy.USER,
             random.nextInt(3) == 0 ? OptionalDouble.empty() : OptionalDouble.of(budget),
             exactly(base.finance().mostOutOfGrazing(), 0.4),
+            OptionalDouble.empty(),
             exactly(base.finance().endValuePerHa(), random.nextInt(400)),
             exactly(
                 base.finance().riskTolerance(),

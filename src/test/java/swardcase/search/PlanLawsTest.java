@@ -48,7 +48,7 @@ class PlanLawsTest {
       Plan base = model.keepAll();
       for (int i = 0; i < base.paddocks(); i++) {
         int action = random.nextInt(model.actions().size());
-        int start = random.nextInt(model.startYears());
+        int start = random.nextInt(Math.min(FarmModel.START_YEARS, model.years()));
         if (!run.allowed(i, action)) {
           continue;
         }

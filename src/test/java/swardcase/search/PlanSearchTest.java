@@ -377,7 +377,7 @@ class PlanSearchTest {
     Draws draws = new Draws(model, 99, 16, 16);
     for (BestStart best : found.bestStarts().get(1)) {
       Course course = best.course();
-      for (int s = 0; s < model.startYears() && best.gain() > 0; s++) {
+      for (int s = 0; s < model.startYears(course.action()) && best.gain() > 0; s++) {
         double[] more =
             more(
                 model,

@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import swardcase.FarmCopy;
 import swardcase.RandomFarms;
 import swardcase.farm.Farm;
 import swardcase.outcome.FarmModel;
@@ -41,7 +43,7 @@ class PlanTableTest {
     for (int i = 0; i < table.paddocks(); i++) {
       int expected = 1;
       for (int a = 0; a < model.actions().size(); a++) {
-        expected += a != model.keep() && run.allowed(i, a) ? model.startYears() : 0;
+        expected += a != model.keep() && run.allowed(i, a) ? model.startYears(a) : 0;
       }
       assertThat(table.first(i + 1) - table.first(i)).isEqualTo(expected);
       assertThat(table.keeps(table.first(i))).isTrue();
@@ -49,7 +51,7 @@ class PlanTableTest {
         assertThat(table.keeps(c)).isFalse();
         assertThat(table.paddock(c)).isEqualTo(i);
         assertThat(run.allowed(i, table.action(c))).isTrue();
-        assertThat(table.start(c)).isBetween(0, model.startYears() - 1);
+        assertThat(table.start(c)).isBetween(0, model.startYears(table.action(c)) - 1);
       }
     }
   }
@@ -110,6 +112,31 @@ class PlanTableTest {
     }
   }
 
+  /** Crops alone and crops before a sowing count alike; 1 ha less than both take is too little. */
+  @Test
+  void mostCropHa_countsCropsAloneAndBeforeASowingTogether() {
+    Farm open = RandomFarms.withCropOnly(PlanFarms.demo("mixed-farm"));
+    int cropOnly = RandomFarms.place(open, "crop-only");
+    int cropThenSow = RandomFarms.place(open, "crop-3");
+    double both = open.paddocks().get(0).areaHa() + open.paddocks().get(1).areaHa();
+    for (double most : new double[] {both - 1, both}) {
+      Farm farm =
+          FarmCopy.of(open).finance(open.finance().withMostCropHa(OptionalDouble.of(most))).build();
+      FarmModel model = PlanFarms.model(farm);
+      PlanTable table = table(model);
+      int[] pick = table.pick(model.keepAll().with(0, cropOnly, 0).with(1, cropThenSow, 0));
+      double[] sums = new double[table.years() * table.sums()];
+      table.sum(pick, sums);
+      assertThat(table.passed(sums).contains(PlanLimit.CROP)).isEqualTo(most < both);
+      table.lift(PlanLimit.CROP);
+      assertThat(table.passed(sums)).doesNotContain(PlanLimit.CROP);
+      table.restoreLimits();
+      // The same two years apart: no two seasons of crop meet.
+      table.sum(table.pick(model.keepAll().with(0, cropOnly, 0).with(1, cropThenSow, 3)), sums);
+      assertThat(table.passed(sums)).doesNotContain(PlanLimit.CROP);
+    }
+  }
+
   /** Limits are looked up on the farm; how far beyond is a share of the limit, added up. */
   @Test
   void excess_ofAnyPick_isWhatItsYearsPassTheLimitsBy() {
@@ -159,7 +186,7 @@ class PlanTableTest {
     int hold = 1;
     assertThat(hold).isNotEqualTo(model.keep());
     PlanTable free = table(model, new FixedChoice(2, hold, OptionalInt.empty()));
-    assertThat(free.first(3) - free.first(2)).isEqualTo(model.startYears());
+    assertThat(free.first(3) - free.first(2)).isEqualTo(model.startYears(hold));
     PlanTable fixed = table(model, new FixedChoice(2, hold, OptionalInt.of(3)));
     assertThat(fixed.first(3) - fixed.first(2)).isEqualTo(1);
     assertThat(fixed.start(fixed.first(2))).isEqualTo(3);

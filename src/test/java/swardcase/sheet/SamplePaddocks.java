@@ -83,6 +83,7 @@ final class SamplePaddocks {
         sow ? "crop-resow" : hold ? "hold-off" : "keep",
         sow ? "crop, then resow" : hold ? "keep, ewes off" : "keep",
         start,
+        start.isPresent() ? OptionalInt.of(start.getAsInt() + 3) : start,
         new Reason(
             sow || hold
                 ? Reason.Kind.GAINS
@@ -95,7 +96,8 @@ final class SamplePaddocks {
         sow ? Drawn.of(9_300, 7_100, 12_200).times(factor) : Drawn.exactly(0),
         gain,
         sow ? parts(gain.mean(), factor) : List.of(new GainPart(MoneyKind.LAMBS, gain.mean())),
-        options(sow, hold, gain, start, factor));
+        options(sow, hold, gain, start, factor),
+        List.of());
   }
 
   /** Lambs and feed gained, costs and labour paid: together the gain. */
@@ -119,6 +121,7 @@ final class SamplePaddocks {
             "hold-off",
             "keep, hold joining ewes off",
             OptionalInt.of(2027),
+            2027,
             Drawn.exactly(0),
             ofHolding,
             Drawn.of(8, -1, 36),
@@ -127,6 +130,7 @@ final class SamplePaddocks {
             List.of(),
             List.of(),
             List.of(),
+            false,
             hold,
             false,
             hold ? Optional.empty() : Optional.of(why(sow, ofHolding.mean(), gain))),
@@ -134,6 +138,7 @@ final class SamplePaddocks {
             "oversow",
             "oversow into the stand",
             OptionalInt.of(2027),
+            2028,
             Drawn.of(185, 130, 260),
             ofOversowing,
             Drawn.of(-14, -29, 3),
@@ -143,12 +148,14 @@ final class SamplePaddocks {
             List.of(0.8, 0.78, 0.8, 0.79, 0.8, 0.81),
             List.of(0.5, 0.5, 0.5, 0.5, 0.49, 0.49),
             false,
+            false,
             true,
             Optional.of(why(WhyNot.Kind.LOSES, ofOversowing.mean(), Optional.empty()))),
         new OptionResult(
             "crop-resow",
             "crop for two seasons, then resow",
             sow ? start : OptionalInt.of(2028),
+            sow ? start.getAsInt() + 3 : 2031,
             Drawn.of(385, 290, 510),
             ofCropping,
             Drawn.of(48, -20, 133),
@@ -157,6 +164,7 @@ final class SamplePaddocks {
             List.of(),
             List.of(0.78, 0.7, 0.5, 0.12, 0.13, 0.15, 0.19, 0.24),
             List.of(0.5, 0.5, 0.5, 0.3, 0.43, 0.48, 0.49, 0.5),
+            false,
             sow,
             false,
             sow ? Optional.empty() : Optional.of(why(hold, ofCropping.mean(), gain))));

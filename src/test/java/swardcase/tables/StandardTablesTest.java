@@ -52,7 +52,7 @@ class StandardTablesTest {
     assertThat(TABLES.pastureQuality()).hasSize(2);
     assertThat(TABLES.supplements()).hasSizeGreaterThanOrEqualTo(15);
     assertThat(TABLES.dryStock()).hasSizeGreaterThanOrEqualTo(12);
-    assertThat(TABLES.actions()).hasSize(7);
+    assertThat(TABLES.actions()).hasSize(8);
     assertThat(TABLES.sources()).hasSizeGreaterThan(200);
     assertThat(TABLES.overridden()).isEmpty();
   }
@@ -360,7 +360,14 @@ class StandardTablesTest {
     assertThat(TABLES.actions())
         .extracting(Action::key)
         .containsExactly(
-            "keep", "hold-off", "oversow", "spray-fallow", "crop-1", "crop-2", "crop-3");
+            "keep",
+            "hold-off",
+            "crop-only",
+            "oversow",
+            "spray-fallow",
+            "crop-1",
+            "crop-2",
+            "crop-3");
     Action keep = TABLES.actions().get(0);
     assertThat(keep.kind()).isEqualTo(ActionKind.KEEP);
     assertThat(keep.costs()).isEmpty();
@@ -371,7 +378,7 @@ class StandardTablesTest {
     IntStream.rangeClosed(1, 3)
         .forEach(
             years -> {
-              Action crop = TABLES.actions().get(3 + years);
+              Action crop = TABLES.actions().get(4 + years);
               assertThat(crop.runDownYears()).isEqualTo(years);
               assertThat(crop.needsArable()).isTrue();
               assertThat(crop.runDownGrowth().range()).isEqualTo(Range.exactly(0));
@@ -400,7 +407,7 @@ class StandardTablesTest {
 
   @Test
   void costs_ofSprayFallow_addUpInsideTheTypicalCapitalCost() {
-    Action action = TABLES.actions().get(3);
+    Action action = TABLES.actions().get(4);
     double likely = action.costs().stream().mapToDouble(line -> line.costPerHa().likely()).sum();
     assertThat(likely).isBetween(200d, 400d);
     assertThat(action.costs())
