@@ -198,7 +198,8 @@ class JoiningPlanTest {
     int middleOfJoining = HalfMonths.ofDay(setting.joiningDay[1] + 3);
     assertThat(calendar.isKeptOff(1, middleOfJoining, paddock("Lagoon"))).isTrue();
     assertThat(calendar.isOpen(1, middleOfJoining, paddock("New Ground"))).isTrue();
-    assertThat(plan.chanceRight(1, middleOfJoining, paddock("Lagoon"))).isGreaterThan(0.9);
+    // A quarter of the draws take the story in which clover does nothing.
+    assertThat(plan.chanceRight(1, middleOfJoining, paddock("Lagoon"))).isBetween(0.7, 0.76);
   }
 
   @Test

@@ -125,11 +125,11 @@ class PlanSearchTest {
   void find_smallFarms_isTheBestOfAllPlansWithinWhatCouldStillBeFound() {
     SplittableRandom random = new SplittableRandom(2026);
     int changed = 0;
-    for (int round = 0; round < 8; round++) {
+    for (int round = 0; round < 16; round++) {
       FarmModel model = PlanFarms.model(PlanFarms.small(random, 2 + round % 3));
       changed += assertNearTheBest(model, "small farm " + round) > 0 ? 1 : 0;
     }
-    for (int round = 0; round < 8; round++) {
+    for (int round = 0; round < 16; round++) {
       FarmModel model = PlanFarms.model(RandomFarms.any(random, 2));
       changed += assertNearTheBest(model, "any farm " + round) > 0 ? 1 : 0;
     }
@@ -353,7 +353,7 @@ class PlanSearchTest {
   /** What is told is there: the farm without the limit has a plan that is worth as much more. */
   @Test
   void worthOfLifting_aLimitThatStopsWhatPays_isFoundWithoutIt() {
-    Farm farm = PlanFarms.demo("mixed-farm");
+    Farm farm = PlanFarms.demo("large-farm");
     FarmModel poor = PlanFarms.model(farm.withFinance(farm.finance().withBudgetPerYear(2000)));
     Found found = find(poor);
     double worth = found.worthOfLifting().get(PlanLimit.MONEY);
