@@ -14,6 +14,7 @@ import swardcase.outcome.FarmModel;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
 import swardcase.search.PlanFarms;
+import swardcase.tables.Tables;
 
 /** Farms with all that is said of them, by few draws, so that a law can be tried on many. */
 public final class Answers {
@@ -55,7 +56,12 @@ public final class Answers {
 
   /** The answer for a farm. */
   public static Answer of(String name, Farm farm, long seed, int draws) {
-    FarmModel model = new FarmModel(farm, RandomFarms.TABLES);
+    return of(name, farm, RandomFarms.TABLES, seed, draws);
+  }
+
+  /** The same with other tables. */
+  public static Answer of(String name, Farm farm, Tables tables, long seed, int draws) {
+    FarmModel model = new FarmModel(farm, tables);
     Decision decision = Decision.of(Decision.draws(model, seed, draws), List.of(), done -> {});
     HowSure howSure = HowSure.of(decision);
     return new Answer(

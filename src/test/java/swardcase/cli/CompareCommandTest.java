@@ -103,7 +103,7 @@ class CompareCommandTest {
   /** 12 years at 6 %, the coming one not discounted, are worth 8.8869 of one. */
   @Test
   void byItself_ofDearerLambs_isLambsMarkedTimesThePrice() throws IOException {
-    edit("farm.yaml", "net_value_per_lamb: 150", "net_value_per_lamb: 200");
+    edit("farm.yaml", "net_value_per_lamb: 300", "net_value_per_lamb: 350");
 
     Compared dearer = compared();
 
@@ -154,7 +154,7 @@ class CompareCommandTest {
   }
 
   private void changeALot() throws IOException {
-    edit("farm.yaml", "net_value_per_lamb: 150", "net_value_per_lamb: 110");
+    edit("farm.yaml", "net_value_per_lamb: 300", "net_value_per_lamb: 220");
     edit("farm.yaml", "horizon_years: 12", "horizon_years: 15");
     edit("farm.yaml", "discount_rate_percent: 6", "discount_rate_percent: 8");
     edit("farm.yaml", "growth: Katanning", "growth: Esperance");

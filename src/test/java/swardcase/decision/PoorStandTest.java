@@ -2,11 +2,14 @@ package swardcase.decision;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import swardcase.Answers;
 import swardcase.Answers.Answer;
 import swardcase.FarmCopy;
@@ -19,6 +22,8 @@ import swardcase.report.PaddockResult;
 import swardcase.sward.StandGate.LookFirst;
 import swardcase.sward.StandGate.State;
 import swardcase.sward.StandGate.What;
+import swardcase.tables.Tables;
+import swardcase.tables.TablesLoader;
 
 /** What is known to be poor in a paddock makes its sowing unsure and changes no number. */
 class PoorStandTest {
@@ -26,7 +31,19 @@ class PoorStandTest {
   private static final Farm RISKY =
       FarmFolder.read(Path.of("demo-data/risky-farm"), RandomFarms.TABLES).farm();
 
-  private static Answer answer(OptionalDouble seedlings, Optional<Boolean> roots) {
+  /** With ewes that respond as in the dosed trial for certain, so that some sowing is sure. */
+  @TempDir private static Path trial;
+
+  private static Tables tables() throws IOException {
+    Files.writeString(
+        trial.resolve("dose-response.csv"),
+        "key,name,low,likely,high,unit,evidence,source,note\n"
+            + "oestrogen.chance-none,chance that doses do nothing,0,0,0,fraction,,,\n");
+    return TablesLoader.standard().with(trial).load();
+  }
+
+  private static Answer answer(OptionalDouble seedlings, Optional<Boolean> roots)
+      throws IOException {
     OptionalDouble none = OptionalDouble.empty();
     StandSigns signs =
         new StandSigns(none, none, none, none, none, Optional.empty(), roots, Optional.empty());
@@ -48,7 +65,8 @@ class PoorStandTest {
                         signs,
                         of.identifications()))
             .toList();
-    return Answers.of("risky-farm", FarmCopy.of(RISKY).paddocks(paddocks).build(), 1, 100);
+    return Answers.of(
+        "risky-farm", FarmCopy.of(RISKY).paddocks(paddocks).build(), tables(), 1, 100);
   }
 
   private static boolean sows(Answer answer, PaddockFindings findings) {
@@ -56,7 +74,7 @@ class PoorStandTest {
   }
 
   @Test
-  void poorRoots_makeEachSowingUnsureWhateverTheDrawsSay() {
+  void poorRoots_makeEachSowingUnsureWhateverTheDrawsSay() throws IOException {
     Answer before = answer(OptionalDouble.empty(), Optional.empty());
     Answer poor = answer(OptionalDouble.empty(), Optional.of(false));
     assertThat(poor.decision().plan()).isEqualTo(before.decision().plan());
@@ -96,7 +114,7 @@ class PoorStandTest {
   }
 
   @Test
-  void unknownGoodAndBetween_leaveSureAsItIs() {
+  void unknownGoodAndBetween_leaveSureAsItIs() throws IOException {
     Answer unknown = answer(OptionalDouble.empty(), Optional.empty());
     Answer known = answer(OptionalDouble.of(700), Optional.of(true));
     for (int i = 0; i < unknown.paddocks(); i++) {

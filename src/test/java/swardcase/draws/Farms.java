@@ -26,7 +26,7 @@ public record Farms(FarmModel model, Plan plan, List<List<Course>> options) {
     for (int i = 0; i < model.farm().paddocks().size(); i++) {
       List<Course> ofPaddock = new ArrayList<>();
       for (int a = 0; a < model.actions().size(); a++) {
-        if (a != model.keep() && run.allowed(i, a)) {
+        if (a != model.keep() && run.allowed(i, a) && model.startYears(a) > 0) {
           ofPaddock.add(new Course(a, 0));
         }
       }

@@ -72,7 +72,9 @@ class JoiningMeasuresTest {
   void read_pointsOfAStay_areThoseOfItsDoseAlone() {
     SplittableRandom random = new SplittableRandom(72);
     OutcomeFunction run = model.newRun();
-    run.set(RandomFarms.draw(model.inputs().all(), random));
+    double[] numbers = RandomFarms.draw(model.inputs().all(), random);
+    numbers[model.inputs().place("oestrogen.story")] = 1;
+    run.set(numbers);
     double[] read = new double[measures.size()];
     measures.read(run, model.inputs().likely(), read);
     double most = 0;
