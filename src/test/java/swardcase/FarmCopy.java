@@ -2,6 +2,7 @@ package swardcase;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import swardcase.farm.Action;
 import swardcase.farm.Climate;
 import swardcase.farm.ExtraFeedUse;
@@ -14,6 +15,7 @@ import swardcase.farm.OtherStock;
 import swardcase.farm.Paddock;
 import swardcase.farm.PastureYear;
 import swardcase.farm.Prices;
+import swardcase.farm.SeasonGrowth;
 import swardcase.farm.Supplement;
 
 /** A farm with some of its parts changed: {@code FarmCopy.of(farm).mobs(List.of()).build()}. */
@@ -198,5 +200,19 @@ public final class FarmCopy {
   /** So many head of the same stock. */
   public static OtherStock stock(OtherStock of, int head) {
     return new OtherStock(of.name(), head, of.dsePerHead(), of.mostRiskyDays(), of.months());
+  }
+
+  /** A farm whose seasons are changed, one by one. */
+  public static Farm withSeasons(Farm farm, UnaryOperator<SeasonGrowth> change) {
+    PastureYear was = farm.feedYear();
+    PastureYear year =
+        new PastureYear(
+            was.growthName(),
+            was.seasons().stream().map(change).toList(),
+            was.winterMonths(),
+            was.winterMonthsSetBy(),
+            was.qualityName(),
+            was.quality());
+    return of(farm).feedYear(year).build();
   }
 }

@@ -1,6 +1,5 @@
 package swardcase.chance;
 
-import java.util.Arrays;
 import swardcase.check.Check;
 
 /**
@@ -35,7 +34,7 @@ public final class CertaintyGain {
    * @param tolerance R, more than zero, in the unit of the sum; without limit for the mean
    */
   public CertaintyGain(double[] base, double tolerance) {
-    this(base, alike(base.length), tolerance);
+    this(base, Sample.alike(base.length), tolerance);
   }
 
   /**
@@ -59,12 +58,6 @@ public final class CertaintyGain {
       sum += weight[d];
     }
     allWeights = sum;
-  }
-
-  private static double[] alike(int draws) {
-    double[] chances = new double[draws];
-    Arrays.fill(chances, 1);
-    return chances;
   }
 
   /** What is added by the exchange for another sum, one value for each draw. */

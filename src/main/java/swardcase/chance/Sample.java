@@ -1,5 +1,6 @@
 package swardcase.chance;
 
+import java.util.Arrays;
 import java.util.function.DoublePredicate;
 import swardcase.check.Check;
 
@@ -7,6 +8,13 @@ import swardcase.check.Check;
 public final class Sample {
 
   private Sample() {}
+
+  /** Weights of so many draws that count alike, 1 each. */
+  public static double[] alike(int count) {
+    double[] weights = new double[count];
+    Arrays.fill(weights, 1);
+    return weights;
+  }
 
   /** Arithmetic mean. */
   public static double mean(double[] values) {

@@ -1,6 +1,6 @@
 package swardcase.decision;
 
-import java.util.Arrays;
+import swardcase.chance.Sample;
 
 /**
  * How one choice stands against another of the same paddock, the rest of the plan being done.
@@ -36,9 +36,7 @@ public record Judgement(
 
   /** Judges what acting gains over not acting, in each draw. */
   static Judgement of(double[] gain) {
-    double[] alike = new double[gain.length];
-    Arrays.fill(alike, 1);
-    return of(gain, alike);
+    return of(gain, Sample.alike(gain.length));
   }
 
   /**

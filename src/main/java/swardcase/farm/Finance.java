@@ -61,20 +61,6 @@ public record Finance(
         loan);
   }
 
-  /** The same with another limit on the hectares in crop. */
-  public Finance withMostCropHa(OptionalDouble most) {
-    return new Finance(
-        discountRate,
-        horizonYears,
-        horizonSetBy,
-        budgetPerYear,
-        mostOutOfGrazing,
-        most,
-        endValuePerHa,
-        riskTolerance,
-        loan);
-  }
-
   /** The same with another number of years counted, set by the user. */
   public Finance withHorizonYears(int years) {
     return new Finance(

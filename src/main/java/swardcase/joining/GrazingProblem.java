@@ -80,11 +80,6 @@ final class GrazingProblem {
     this.mostRiskyDays = mostRiskyDays;
   }
 
-  /** Whether a group may be on risky feed for a limited time only. */
-  boolean isLimited(int group) {
-    return Double.isFinite(mostRiskyDays[group]);
-  }
-
   /**
    * The problem with paddocks taken together, their feed added up.
    *

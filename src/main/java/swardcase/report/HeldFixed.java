@@ -9,7 +9,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
@@ -43,14 +42,12 @@ public record HeldFixed(
     SetBy setBy,
     String doubt) {
 
-  /** Rows that stand in for what a farm does not tell; the farm's own numbers are inputs. */
-  private static final String OF_THE_FARM = "default.";
-
-  private static final String OF_A_FLOCK = "flock.";
-
-  /** Those of the farm's climate and of its cultivars are inputs. */
-  private static final List<String> OF_ANOTHER_FARM =
-      List.of("seed.retention.", "seed.yield.", "seed.crowding.");
+  /**
+   * Rows that stand in for what a farm does not tell, whose own numbers are inputs, and rows of
+   * other climates and cultivars than the farm's, whose are inputs too.
+   */
+  private static final List<String> INPUTS_OR_UNUSED =
+      List.of("default.", "flock.", "seed.retention.", "seed.yield.", "seed.crowding.");
 
   static List<HeldFixed> of(FarmModel model) {
     List<HeldFixed> all = new ArrayList<>();
@@ -60,9 +57,7 @@ public record HeldFixed(
         .forEach(
             (key, parameter) -> {
               boolean moved = model.inputs().find(key).isPresent();
-              boolean elsewhere =
-                  Stream.concat(Stream.of(OF_THE_FARM, OF_A_FLOCK), OF_ANOTHER_FARM.stream())
-                      .anyMatch(key::startsWith);
+              boolean elsewhere = INPUTS_OR_UNUSED.stream().anyMatch(key::startsWith);
               if (!moved && !elsewhere) {
                 all.add(of(parameter));
               }

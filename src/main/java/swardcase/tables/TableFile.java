@@ -140,19 +140,7 @@ enum TableFile {
       "evidence",
       "source",
       "note"),
-  FEED_PARAMETERS(
-      "feed-parameters",
-      List.of("key"),
-      "key",
-      "name",
-      "low",
-      "likely",
-      "high",
-      "unit",
-      "evidence",
-      "source",
-      "doubt",
-      "note"),
+  FEED_PARAMETERS("feed-parameters", List.of("key"), parameterColumns("doubt")),
   STAND_PARAMETERS("stand-parameters", List.of("key"), parameterColumns()),
   STAND_CHECKS("stand-checks", List.of("key"), parameterColumns()),
   DOSE_RESPONSE("dose-response", List.of("key"), parameterColumns()),
@@ -189,10 +177,12 @@ enum TableFile {
     return columns;
   }
 
-  private static String[] parameterColumns() {
-    return new String[] {
-      "key", "name", "low", "likely", "high", "unit", "evidence", "source", "note"
-    };
+  private static String[] parameterColumns(String... more) {
+    List<String> columns = new ArrayList<>(List.of("key", "name", "low", "likely", "high"));
+    columns.addAll(List.of("unit", "evidence", "source"));
+    columns.addAll(List.of(more));
+    columns.add("note");
+    return columns.toArray(String[]::new);
   }
 
   private static String[] districtColumns() {

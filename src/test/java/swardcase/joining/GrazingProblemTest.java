@@ -59,8 +59,8 @@ class GrazingProblemTest {
     assertThat(joined.leastKg).isDeepEqualTo(new double[][] {{20, 40}, {2, 4}});
     assertThat(joined.riskyDays).isDeepEqualTo(new double[][] {{0, 15}, {0, 16}});
     assertThat(joined.takenKg(1, 0)).isEqualTo(40);
-    assertThat(joined.isLimited(0)).isFalse();
-    assertThat(joined.isLimited(1)).isTrue();
+    assertThat(joined.mostRiskyDays[0]).isInfinite();
+    assertThat(joined.mostRiskyDays[1]).isFinite();
     assertThat(joined.mostRiskyDays[1]).isEqualTo(20);
     assertThat(joined.pricePerMj).isEqualTo(PRICE);
   }

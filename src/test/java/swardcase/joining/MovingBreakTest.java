@@ -2,7 +2,6 @@ package swardcase.joining;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import swardcase.FarmCopy;
@@ -13,7 +12,6 @@ import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Farm;
-import swardcase.farm.PastureYear;
 import swardcase.farm.SeasonGrowth;
 import swardcase.outcome.FarmModel;
 
@@ -28,20 +26,8 @@ class MovingBreakTest {
   private static final int LAGOON = 0;
 
   private static Farm farm(double laterInPoor, double earlierInGood) {
-    Farm risky = RandomFarms.demo("risky-farm");
-    PastureYear was = risky.feedYear();
-    List<SeasonGrowth> seasons =
-        was.seasons().stream().map(s -> moved(s, laterInPoor, earlierInGood)).toList();
-    return FarmCopy.of(risky)
-        .feedYear(
-            new PastureYear(
-                was.growthName(),
-                seasons,
-                was.winterMonths(),
-                was.winterMonthsSetBy(),
-                was.qualityName(),
-                was.quality()))
-        .build();
+    return FarmCopy.withSeasons(
+        RandomFarms.demo("risky-farm"), season -> moved(season, laterInPoor, earlierInGood));
   }
 
   private static SeasonGrowth moved(SeasonGrowth season, double inPoor, double inGood) {

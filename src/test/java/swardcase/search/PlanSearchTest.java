@@ -23,7 +23,6 @@ import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
-import swardcase.farm.PastureYear;
 import swardcase.farm.SeasonGrowth;
 import swardcase.outcome.Course;
 import swardcase.outcome.FarmModel;
@@ -328,26 +327,16 @@ class PlanSearchTest {
   }
 
   private static Farm withBreakAsUsual(Farm farm) {
-    PastureYear was = farm.feedYear();
-    PastureYear year =
-        new PastureYear(
-            was.growthName(),
-            was.seasons().stream()
-                .map(
-                    season ->
-                        new SeasonGrowth(
-                            season.type(),
-                            season.chance(),
-                            season.growthKgDmPerHaPerDay(),
-                            season.evidence(),
-                            season.source(),
-                            season.setBy()))
-                .toList(),
-            was.winterMonths(),
-            was.winterMonthsSetBy(),
-            was.qualityName(),
-            was.quality());
-    return FarmCopy.of(farm).feedYear(year).build();
+    return FarmCopy.withSeasons(
+        farm,
+        season ->
+            new SeasonGrowth(
+                season.type(),
+                season.chance(),
+                season.growthKgDmPerHaPerDay(),
+                season.evidence(),
+                season.source(),
+                season.setBy()));
   }
 
   /** What is told is there: the farm without the limit has a plan that is worth as much more. */

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import swardcase.FarmCopy;
 import swardcase.RandomFarms;
 import swardcase.farm.Farm;
+import swardcase.farm.Finance;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.Outcome;
 import swardcase.outcome.OutcomeFunction;
@@ -120,8 +121,7 @@ class PlanTableTest {
     int cropThenSow = RandomFarms.place(open, "crop-3");
     double both = open.paddocks().get(0).areaHa() + open.paddocks().get(1).areaHa();
     for (double most : new double[] {both - 1, both}) {
-      Farm farm =
-          FarmCopy.of(open).finance(open.finance().withMostCropHa(OptionalDouble.of(most))).build();
+      Farm farm = FarmCopy.of(open).finance(withMostCropHa(open.finance(), most)).build();
       FarmModel model = PlanFarms.model(farm);
       PlanTable table = table(model);
       int[] pick = table.pick(model.keepAll().with(0, cropOnly, 0).with(1, cropThenSow, 0));
@@ -215,5 +215,18 @@ class PlanTableTest {
       rounded[at + YearSums.at(0, YearSums.DOSE_HELD)] = 1e-12;
     }
     assertThat(table.value(rounded)).isEqualTo(table.value(none));
+  }
+
+  private static Finance withMostCropHa(Finance of, double most) {
+    return new Finance(
+        of.discountRate(),
+        of.horizonYears(),
+        of.horizonSetBy(),
+        of.budgetPerYear(),
+        of.mostOutOfGrazing(),
+        OptionalDouble.of(most),
+        of.endValuePerHa(),
+        of.riskTolerance(),
+        of.loan());
   }
 }
