@@ -21,6 +21,10 @@ public final class PlanWords {
 
   private PlanWords() {}
 
+  private static boolean onlyCrops(PaddockResult paddock) {
+    return paddock.options().stream().anyMatch(option -> option.chosen() && option.landUse());
+  }
+
   /** The answer in a sentence or three: what is not sure this year, what to do, how sure. */
   public static String headline(Report report) {
     Calls calls = report.plan().calls();
@@ -39,7 +43,9 @@ public final class PlanWords {
       sentences.add(Texts.get("headline.thisYear", year, notSure));
     }
     List<String> parts = new ArrayList<>();
-    add(parts, "headline.resow", calls.act());
+    int crops = (int) report.paddocks().stream().filter(PlanWords::onlyCrops).count();
+    add(parts, "headline.resow", calls.act() - crops);
+    add(parts, "headline.crop", crops);
     add(parts, "headline.holdOff", calls.keepOff());
     add(parts, "headline.keep", calls.keep());
     add(parts, "headline.findOut", calls.undecided());

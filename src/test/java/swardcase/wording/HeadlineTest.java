@@ -81,4 +81,21 @@ class HeadlineTest {
                 + ". Resow 2 paddocks, hold joining ewes off 1, keep 3."
                 + " None of these changes is sure.");
   }
+
+  /** Crops alone are no resowing. */
+  @Test
+  void headline_ofPaddocksThatOnlyCrop_saysSo() {
+    Report report =
+        Answers.of("mixed-farm", RandomFarms.withCropOnly(RandomFarms.demo("mixed-farm")), 1, 20)
+            .report();
+    long crops =
+        report.paddocks().stream()
+            .flatMap(paddock -> paddock.options().stream())
+            .filter(option -> option.chosen() && option.landUse())
+            .count();
+    assertThat(crops).isEqualTo(report.plan().calls().act()).isGreaterThan(1);
+    assertThat(PlanWords.headline(report))
+        .contains("rop " + crops + " paddocks without sowing")
+        .doesNotContainIgnoringCase("resow");
+  }
 }
