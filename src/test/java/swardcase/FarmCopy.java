@@ -177,12 +177,21 @@ public final class FarmCopy {
     return mob(of, of.name(), ewes);
   }
 
+  /** The same mob, which may not be put on other paddocks than it uses. */
+  public static Mob staying(Mob of) {
+    return mob(of, of.name(), of.ewes(), false);
+  }
+
   /** A mob of the same ewes under another name. */
   public static Mob named(Mob of, String name) {
     return mob(of, name, of.ewes());
   }
 
   private static Mob mob(Mob of, String name, int ewes) {
+    return mob(of, name, ewes, of.mayMove());
+  }
+
+  private static Mob mob(Mob of, String name, int ewes, boolean mayMove) {
     return new Mob(
         name,
         ewes,
@@ -194,12 +203,14 @@ public final class FarmCopy {
         of.pregnantPercent(),
         of.scanningPercent(),
         of.markingPercent(),
-        of.scanningBasis());
+        of.scanningBasis(),
+        mayMove);
   }
 
   /** So many head of the same stock. */
   public static OtherStock stock(OtherStock of, int head) {
-    return new OtherStock(of.name(), head, of.dsePerHead(), of.mostRiskyDays(), of.months());
+    return new OtherStock(
+        of.name(), head, of.dsePerHead(), of.mostRiskyDays(), of.months(), of.mayMove());
   }
 
   /** A farm whose seasons are changed, one by one. */

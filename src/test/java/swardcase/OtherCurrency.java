@@ -38,7 +38,9 @@ public final class OtherCurrency {
                 management.conditionDeficit(),
                 management.mostEweIncrease(),
                 management.weaningWeeks(),
-                of(management.lossLimit())))
+                of(management.lossLimit()),
+                of(management.useRule()),
+                of(management.grazingInOrder())))
         .actions(farm.actions().stream().map(this::of).toList())
         .build();
   }
@@ -124,6 +126,7 @@ public final class OtherCurrency {
         action.targetCloverShare(),
         action.establishmentChance(),
         of(action.cropMarginPerHa()),
-        costs);
+        costs,
+        action.use());
   }
 }

@@ -78,7 +78,8 @@ public final class OtherHemisphere {
         mob.pregnantPercent(),
         mob.scanningPercent(),
         mob.markingPercent(),
-        mob.scanningBasis());
+        mob.scanningBasis(),
+        mob.mayMove());
   }
 
   private static OtherStock later(OtherStock stock) {
@@ -87,6 +88,7 @@ public final class OtherHemisphere {
         stock.head(),
         stock.dsePerHead(),
         stock.mostRiskyDays(),
-        stock.months().stream().map(month -> month.plus(MONTHS)).toList());
+        stock.months().stream().map(month -> month.plus(MONTHS)).toList(),
+        stock.mayMove());
   }
 }

@@ -199,7 +199,8 @@ public final class RandomFarms {
               exactly("ewes in lamb", pregnant),
               exactly("lambs scanned", scanning),
               exactly("lambs marked", scanning * random.nextDouble(0.5, 1)),
-              ScanningBasis.values()[random.nextInt(2)]));
+              ScanningBasis.values()[random.nextInt(2)],
+              true));
     }
     return mobs;
   }
@@ -213,7 +214,8 @@ public final class RandomFarms {
         head,
         exactly("dry sheep equivalents", 1.2),
         Optional.of(exactly("most days on risky green feed", 28)),
-        months);
+        months,
+        true);
   }
 
   private static PastureYear feedYear(SplittableRandom random) {
@@ -285,7 +287,9 @@ public final class RandomFarms {
         between("deficit", random, 0, 0.2),
         exactly("largest rise in ewe numbers", random.nextDouble(0, 0.4)),
         exactly("weeks to weaning", 8 + random.nextInt(10)),
-        exactly("loss not to be borne", random.nextInt(20_000)));
+        exactly("loss not to be borne", random.nextInt(20_000)),
+        exactly("own time for a use rule", 0.6),
+        exactly("own time for grazing in order", 0.25));
   }
 
   private static List<Action> actions(SplittableRandom random) {

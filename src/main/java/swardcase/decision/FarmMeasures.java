@@ -55,7 +55,9 @@ public final class FarmMeasures implements Measures {
     /** Worth of the lambs marked, less what dry ewes and all supplement bought cost. */
     STANDING_RESULT,
     /** All costs of the plan, own labour among them, not discounted. */
-    PLAN_COST
+    PLAN_COST,
+    /** Those of its rules for the whole farm. */
+    RULES_COST
   }
 
   /** Numbers of a mob. */
@@ -287,6 +289,11 @@ public final class FarmMeasures implements Measures {
       into[at(i, OfPaddock.PLAN_COST)] = planned;
       cost += planned;
     }
-    into[at(OfFarm.PLAN_COST)] = cost;
+    double rules = 0;
+    for (int place = plan.paddocks(); place < plan.places(); place++) {
+      rules += model.farm().areaHa() * run.costPerHa(place, plan.action(place), 0);
+    }
+    into[at(OfFarm.RULES_COST)] = rules;
+    into[at(OfFarm.PLAN_COST)] = cost + rules;
   }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import swardcase.chance.CertaintyEquivalent;
 import swardcase.chance.Drawn;
 import swardcase.chance.DrawnInformation;
@@ -17,6 +18,7 @@ import swardcase.draws.Simulation;
 import swardcase.draws.Spread;
 import swardcase.money.NetPresentValue;
 import swardcase.outcome.FarmModel;
+import swardcase.outcome.FarmRule;
 import swardcase.outcome.Plan;
 import swardcase.tables.ResponseStory;
 
@@ -40,6 +42,7 @@ public final class HowSure {
   private final double[] expectedRegret;
   private final DrawnInformation perfect;
   private final List<PaddockFindings> paddocks;
+  private final List<RuleFindings> rules;
   private final List<Unknown> unknowns;
   private final List<BreakEvenValue> breakEvens;
   private final List<StoryMeaning> stories;
@@ -68,6 +71,7 @@ public final class HowSure {
     PaddockStudy study = new PaddockStudy(decision, all);
     paddocks =
         SideBySide.of(IntStream.range(0, alternatives.paddocks())).mapToObj(study::of).toList();
+    rules = Stream.of(FarmRule.values()).map(study::of).toList();
     Stories ofResponse = new Stories(simulation);
     stories = ofResponse.meanings();
     otherChances =
@@ -109,10 +113,7 @@ public final class HowSure {
   /** Gain of the plan with those of its changes alone that are sure. */
   private Spread gainOfSureChanges() {
     List<Integer> unsure =
-        IntStream.range(0, paddocks.size())
-            .boxed()
-            .filter(i -> !paddocks.get(i).sure().orElse(true))
-            .toList();
+        IntStream.range(0, alternatives.places()).boxed().filter(i -> !isSure(i)).toList();
     if (unsure.isEmpty()) {
       return gain;
     }
@@ -122,9 +123,15 @@ public final class HowSure {
     }
     Plan plan = decision.plan();
     for (int i : unsure) {
-      plan = plan.with(i, decision.model().keep(), 0);
+      plan = plan.with(i, i < paddocks.size() ? decision.model().keep() : 0, 0);
     }
     return gainOf(plan);
+  }
+
+  /** Whether the plan's choice of a place is sure, or none. */
+  private boolean isSure(int place) {
+    int n = paddocks.size();
+    return place < n ? paddocks.get(place).sure().orElse(true) : rules.get(place - n).isSure();
   }
 
   /** Gain of any other plan, in the same draws. */
@@ -237,6 +244,11 @@ public final class HowSure {
   /** Findings of a paddock. */
   public PaddockFindings paddock(int paddock) {
     return paddocks.get(paddock);
+  }
+
+  /** Findings of the rules for the whole farm. */
+  public List<RuleFindings> rules() {
+    return rules;
   }
 
   /** Every uncertain input, the one most worth knowing first. */

@@ -13,12 +13,14 @@ import swardcase.chance.Dominance;
 import swardcase.chance.Drawn;
 import swardcase.chance.Payoffs;
 import swardcase.chance.Sample;
+import swardcase.decision.FarmMeasures.OfFarm;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Simulation;
 import swardcase.draws.Spread;
 import swardcase.farm.ActionKind;
 import swardcase.outcome.Course;
 import swardcase.outcome.FarmModel;
+import swardcase.outcome.FarmRule;
 import swardcase.outcome.Outcome;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.search.Found;
@@ -84,6 +86,13 @@ final class PaddockStudy {
         payoffs.perfect(),
         purchases.leafTest(paddock, payoffs),
         purchases.plants(paddock, payoffs));
+  }
+
+  /** Findings of a rule of the farm. */
+  RuleFindings of(FarmRule rule) {
+    int place = alternatives.paddocks() + rule.ordinal();
+    int planned = decision.plan().choice(rule) > 0 ? PLANNED : KEEPING;
+    return new RuleFindings(rule, planned, courses(place, false));
   }
 
   /**
@@ -190,6 +199,9 @@ final class PaddockStudy {
   /** The planned choice is the plan itself, whose costs stand among the measures. */
   private Drawn costPerHa(int paddock, int choice) {
     int place = alternatives.place(paddock, choice);
+    if (place == Alternatives.PLAN && paddock >= alternatives.paddocks()) {
+      return decision.of(OfFarm.RULES_COST).times(1 / model.farm().areaHa());
+    }
     if (place == Alternatives.PLAN) {
       double area = model.farm().paddocks().get(paddock).areaHa();
       return decision.of(paddock, FarmMeasures.OfPaddock.PLAN_COST).times(1 / area);
@@ -274,7 +286,7 @@ final class PaddockStudy {
   private Verdict verdict(int paddock, CourseFindings about) {
     if (decision.isActedOn(paddock)) {
       ActionKind kind = model.actions().get(about.choice().action()).kind();
-      return kind == ActionKind.HOLD_OFF ? Verdict.HOLD_OFF : Verdict.ACT;
+      return kind == ActionKind.KEEP_OFF ? Verdict.KEEP_OFF : Verdict.ACT;
     }
     return about.overKeeping().isOpen() ? Verdict.TOO_CLOSE : Verdict.KEEP;
   }

@@ -32,27 +32,34 @@ public final class Alternatives {
   /**
    * The alternatives around a plan.
    *
-   * @param options for each paddock the actions to look at, keeping aside
+   * @param options for each paddock, and behind them each rule of the farm, the choices to look at,
+   *     keeping aside
    * @param feasible whether a plan keeps within the limits of the farm
    */
   public Alternatives(
       FarmModel model, Plan plan, List<List<Course>> options, Predicate<Plan> feasible) {
     enter(0, plan, true);
     enter(0, model.keepAll(), true);
-    for (int i = 0; i < plan.paddocks(); i++) {
+    int keep = model.keep();
+    for (int i = 0; i < plan.places(); i++) {
+      int none = i < plan.paddocks() ? keep : 0;
       Course planned = new Course(plan.action(i), plan.start(i));
       choices.add(new ArrayList<>());
       places.add(new ArrayList<>());
-      add(i, new Course(model.keep(), 0), plan.with(i, model.keep(), 0), feasible);
-      if (planned.action() != model.keep()) {
+      add(i, new Course(none, 0), plan.with(i, none, 0), feasible);
+      if (planned.action() != none) {
         add(i, planned, plan, feasible);
       }
       for (Course option : options.get(i)) {
-        if (option.action() != planned.action()) {
+        if (isOther(model, i < plan.paddocks(), option.action(), planned.action())) {
           add(i, option, plan.with(i, option.action(), option.start()), feasible);
         }
       }
     }
+  }
+
+  private static boolean isOther(FarmModel model, boolean isPaddock, int option, int planned) {
+    return isPaddock ? model.group(option) != model.group(planned) : option != planned;
   }
 
   private void add(int paddock, Course choice, Plan plan, Predicate<Plan> feasible) {
@@ -97,6 +104,11 @@ public final class Alternatives {
 
   /** How many paddocks the farm has. */
   public int paddocks() {
+    return plans.get(PLAN).paddocks();
+  }
+
+  /** Its paddocks, and behind them the rules of the farm, which have choices as they have. */
+  public int places() {
     return choices.size();
   }
 

@@ -185,7 +185,9 @@ public final class Simulation {
         npv[k][d] = run.evaluateBaseWith(i, course.action(), course.start(), outcome);
         costPerHa[k][d] = run.costPerHa(i, course.action(), course.start());
         sums[k].add(outcome, 1);
-        run.addShares(alternatives.plan(k), i, 1, sums[k]);
+        if (i < plan.paddocks()) {
+          run.addShares(alternatives.plan(k), i, 1, sums[k]);
+        }
       }
     }
   }

@@ -33,6 +33,8 @@ import swardcase.evidence.Assumption;
  * @param establishmentChance chance that the sowing takes; a failure is sown again the next year
  * @param cropMarginPerHa margin of a crop year after all its costs, per ha
  * @param costs cost lines
+ * @param use who is kept off the paddock until the action starts and, as long as the clover stays
+ *     strong, after it; empty if its use stays as it is
  */
 public record Action(
     String key,
@@ -52,7 +54,8 @@ public record Action(
     Optional<Assumption> targetCloverShare,
     Assumption establishmentChance,
     Assumption cropMarginPerHa,
-    List<CostLine> costs) {
+    List<CostLine> costs,
+    Optional<UseRule> use) {
 
   /** Checks ranges. */
   public Action {
@@ -79,6 +82,7 @@ public record Action(
         "%s must have one crop or more",
         key);
     costs = List.copyOf(costs);
+    Check.notNull(use, "use rule of " + key);
   }
 
   private static void fraction(Assumption value, String name) {
@@ -88,10 +92,30 @@ public record Action(
 
   /** The same action at other costs. */
   public Action withCosts(List<CostLine> others) {
+    return with(key, name, kind, others, use);
+  }
+
+  /** The same action with ewes kept off until then; of keeping, that rule alone. */
+  public Action with(UseRule rule) {
+    boolean alone = kind == ActionKind.KEEP;
+    return with(
+        alone ? rule.key() : key + "+" + rule.key(),
+        alone ? "keep, " + rule.name() : rule.name() + ", then " + name,
+        alone ? ActionKind.KEEP_OFF : kind,
+        costs,
+        Optional.of(rule));
+  }
+
+  private Action with(
+      String newKey,
+      String newName,
+      ActionKind newKind,
+      List<CostLine> newCosts,
+      Optional<UseRule> rule) {
     return new Action(
-        key,
-        name,
-        kind,
+        newKey,
+        newName,
+        newKind,
         needsArable,
         runDownYears,
         cropped,
@@ -106,7 +130,8 @@ public record Action(
         targetCloverShare,
         establishmentChance,
         cropMarginPerHa,
-        others);
+        newCosts,
+        rule);
   }
 
   /** Whether a plough turns seed under. */

@@ -4,8 +4,8 @@ package swardcase.farm;
 public enum ActionKind {
   /** Nothing is done. */
   KEEP("keep"),
-  /** The stand stays, and ewes are kept off from before joining to its end. */
-  HOLD_OFF("hold off"),
+  /** The stand stays, and a use rule says who is kept off it; no row of a table is of this kind. */
+  KEEP_OFF("keep off"),
   /** Crops for the run-down years, then the old stand comes back from its seed in the ground. */
   CROP("crop"),
   /** Seed is drilled into the living stand. */

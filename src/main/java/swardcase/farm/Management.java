@@ -10,12 +10,16 @@ import swardcase.evidence.Assumption;
  * @param mostEweIncrease most by which ewe numbers may rise: 0.2 is a fifth
  * @param weaningWeeks weeks from lambing to weaning
  * @param lossLimit loss (present value, per farm) that the user would not bear
+ * @param useRule own time that a use rule takes, money per ha and year
+ * @param grazingInOrder own time that grazing in order takes, money per ewe and year
  */
 public record Management(
     Assumption conditionDeficit,
     Assumption mostEweIncrease,
     Assumption weaningWeeks,
-    Assumption lossLimit) {
+    Assumption lossLimit,
+    Assumption useRule,
+    Assumption grazingInOrder) {
 
   /** Checks ranges. */
   public Management {
@@ -23,5 +27,7 @@ public record Management(
     Check.inRange(mostEweIncrease.likely(), 0, 3, "largest rise in ewe numbers");
     Check.inRange(weaningWeeks.likely(), 4, 30, "weeks to weaning");
     Check.notNull(lossLimit, "loss limit");
+    Check.notNull(useRule, "own time for a use rule");
+    Check.notNull(grazingInOrder, "own time for grazing in order");
   }
 }

@@ -21,6 +21,7 @@ import swardcase.evidence.SetBy;
  * @param scanningPercent lambs scanned per 100 ewes joined
  * @param markingPercent lambs marked per 100 ewes joined
  * @param scanningBasis whether these three figures hide the paddocks' effect or show it
+ * @param mayMove whether the mob may be put on paddocks that it does not use now
  */
 public record Mob(
     String name,
@@ -33,7 +34,8 @@ public record Mob(
     Assumption pregnantPercent,
     Assumption scanningPercent,
     Assumption markingPercent,
-    ScanningBasis scanningBasis) {
+    ScanningBasis scanningBasis,
+    boolean mayMove) {
 
   /** Checks ranges and that the age shares sum to 1 within 0.001. */
   public Mob {

@@ -15,13 +15,15 @@ import swardcase.evidence.Assumption;
  * @param mostRiskyDays days they may spend on risky green feed within one joining plan, because it
  *     harms them too; empty if they are not limited
  * @param months the months they are on the farm
+ * @param mayMove whether they may be put on paddocks that ewes are kept off
  */
 public record OtherStock(
     String name,
     int head,
     Assumption dsePerHead,
     Optional<Assumption> mostRiskyDays,
-    List<Month> months) {
+    List<Month> months,
+    boolean mayMove) {
 
   /** Checks ranges. */
   public OtherStock {

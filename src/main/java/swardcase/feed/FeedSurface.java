@@ -286,6 +286,11 @@ public final class FeedSurface {
     return all > 0 ? ewes / all : 0;
   }
 
+  /** What the ewes would eat in a half-month, kg dry matter per ha of farm. */
+  public double eweAppetiteKgDmPerHa(int halfMonth) {
+    return demand.eweAppetiteKgDmPerDay(halfMonth) * HalfMonths.days(halfMonth) / areaHa;
+  }
+
   /** What stock other than ewes would eat in a half-month, kg dry matter per ha of farm. */
   public double otherAppetiteKgDmPerHa(int halfMonth) {
     return demand.otherAppetiteKgDmPerDay(halfMonth) * HalfMonths.days(halfMonth) / areaHa;

@@ -129,7 +129,8 @@ final class ActionsReader {
                     clover,
                     takes,
                     margin,
-                    from.costs()));
+                    from.costs(),
+                    Optional.empty()));
   }
 
   private Assumption percent(Fields fields, String key, Assumption from, double high) {

@@ -55,6 +55,7 @@ final class MobReader {
     Assumption marked =
         defaults.orUser("marking-percent", mob.findRange("marking_percent", 0, 400), 1);
     ScanningBasis basis = basis(mob);
+    boolean mayMove = mob.findYesNo("may_move").orElse(true);
     mob.finish();
     if (mob.faults().count() == before) {
       compare(mob, pregnant, scanned, marked);
@@ -75,7 +76,8 @@ final class MobReader {
                     pregnant,
                     scanned,
                     marked,
-                    basis));
+                    basis,
+                    mayMove));
   }
 
   /** Shares by number of joinings, from head counts; equal shares where there are none. */

@@ -150,10 +150,15 @@ final class MoneyReader {
     Assumption weaning =
         defaults.orUser("weaning-weeks", management.findRange("weaning_weeks", 4, 30), 1);
     Assumption loss = money(management, "loss_limit", "loss-limit");
+    Assumption rule = money(management, "use_rule_per_ha", "use-rule-per-ha");
+    Assumption order = money(management, "grazing_in_order_per_ewe", "grazing-in-order-per-ewe");
     management.finish();
     return management
         .faults()
-        .build(before, management.place(), () -> new Management(deficit, rise, weaning, loss));
+        .build(
+            before,
+            management.place(),
+            () -> new Management(deficit, rise, weaning, loss, rule, order));
   }
 
   private Assumption percent(Fields fields, String key, String row, double high) {

@@ -40,13 +40,16 @@ final class StockReader {
     Optional<Assumption> dse = dse(stock, name, kind);
     Optional<Assumption> riskyDays = riskyDays(stock, name, kind);
     List<Month> months = months(stock);
+    boolean mayMove = stock.findYesNo("may_move").orElse(true);
     stock.finish();
     return stock
         .faults()
         .build(
             before,
             stock.place(),
-            () -> new OtherStock(name, head.orElseThrow(), dse.orElseThrow(), riskyDays, months));
+            () ->
+                new OtherStock(
+                    name, head.orElseThrow(), dse.orElseThrow(), riskyDays, months, mayMove));
   }
 
   private static Optional<Assumption> dse(Fields stock, String name, Optional<DryStock> kind) {

@@ -69,7 +69,6 @@ final class ActionPaths {
   private final double[] path;
   private final double[] strongestOf;
   private final double[] plantShare;
-  private final boolean[] holdsOff;
   private final boolean[] shut;
   private final boolean[] crop;
   private final double[] winterOpen;
@@ -137,11 +136,9 @@ final class ActionPaths {
     plantShare = new double[years * mostSpecies];
     winterOpen = new double[actions.length];
     otherOpen = new double[actions.length];
-    holdsOff = new boolean[actions.length];
     shut = new boolean[actions.length * years];
     crop = new boolean[actions.length * years];
     for (int a = 0; a < actions.length; a++) {
-      holdsOff[a] = list.get(a).kind() == ActionKind.HOLD_OFF;
       for (int k = 0; k < years; k++) {
         crop[a * years + k] = list.get(a).cropped() && k < list.get(a).runDownYears();
         shut[a * years + k] =
@@ -439,11 +436,6 @@ final class ActionPaths {
   /** Whether the action can be done on the paddock at all. */
   boolean allowed(int i, int a) {
     return allowed[i * actions.length + a];
-  }
-
-  /** Whether the action keeps joining ewes off. */
-  boolean holdsOff(int a) {
-    return holdsOff[a];
   }
 
   int establishmentInput(int a) {

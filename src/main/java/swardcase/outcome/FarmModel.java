@@ -1,11 +1,13 @@
 package swardcase.outcome;
 
+import java.util.Collections;
 import java.util.List;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
 import swardcase.farm.ExtraFeedUse;
 import swardcase.farm.Farm;
+import swardcase.farm.Mob;
 import swardcase.feed.EnergyMethod;
 import swardcase.feed.FeedBudget;
 import swardcase.feed.GrowthYear;
@@ -27,6 +29,7 @@ public final class FarmModel {
   private final Tables tables;
   private final GrowthYear year;
   private final int keep;
+  private final UseRules rules;
   private final List<Composition> compositions;
   private final StockDemand demand;
   private final FeedBudget budget;
@@ -38,10 +41,12 @@ public final class FarmModel {
     tables = ofAnyFarm.in(farm);
     year = new GrowthYear(farm);
     keep = farm.actions().stream().map(Action::kind).toList().indexOf(ActionKind.KEEP);
+    rules = new UseRules(farm, keep);
     compositions = StandingClover.compositions(farm, tables);
     demand = demand(EnergyMethod.SCA_1990);
     budget = new FeedBudget(farm, demand, tables);
     inputs = OutcomeFunction.numbers(farm, tables, compositions);
+    rules.set(new OutcomeFunction(this), tables);
   }
 
   /** A workspace with every number at its likely value. */
@@ -94,15 +99,48 @@ public final class FarmModel {
 
   /**
    * Start years worth looking at: what is begun must have its last change within the years counted.
-   * 0 if the action cannot be seen through at all.
+   * 0 if the action cannot be seen through at all. A use rule alone holds from the coming year.
    */
   public int startYears(int action) {
-    return Math.max(0, Math.min(START_YEARS, years() - lastChange(action)));
+    return actions().get(action).kind() == ActionKind.KEEP_OFF
+        ? 1
+        : Math.max(0, Math.min(START_YEARS, years() - lastChange(action)));
   }
 
-  /** The actions, in the order of their places. */
+  /**
+   * What may be done with a paddock, in the order of the places: the farm's actions, then each with
+   * the use rules that may go with it.
+   */
   public List<Action> actions() {
-    return farm.actions();
+    return Collections.unmodifiableList(rules.actions());
+  }
+
+  /** Place of the action that an action with a use rule does beside the rule, else its own. */
+  public int base(int action) {
+    return rules.base(action);
+  }
+
+  /**
+   * Actions of one group are told by their best: those that do one thing to the stand, with or
+   * without a rule before, and rules alone that hold at one time of the year.
+   */
+  public int group(int action) {
+    Action of = actions().get(action);
+    return of.kind() == ActionKind.KEEP_OFF
+        ? -1 - of.use().orElseThrow().when().ordinal()
+        : rules.base(action);
+  }
+
+  UseRules rules() {
+    return rules;
+  }
+
+  /** How many choices a rule of the farm has; 1 where there is nothing to choose. */
+  public int choices(FarmRule rule) {
+    boolean moves = farm.mobs().stream().anyMatch(Mob::mayMove) && farm.paddocks().size() > 1;
+    return switch (rule) {
+      case IN_ORDER -> moves ? 2 : 1;
+    };
   }
 
   /** What the stock need by an energy method, with the mobs' own shares of ewes in lamb. */

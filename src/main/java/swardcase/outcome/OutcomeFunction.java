@@ -7,12 +7,13 @@ import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
+import swardcase.farm.UseRule;
 import swardcase.feed.FeedResult;
 import swardcase.feed.FeedSurface;
 import swardcase.feed.GrowthYear;
 import swardcase.feed.SupplementCost;
-import swardcase.grazing.HeldFeed;
-import swardcase.grazing.JoiningFeed;
+import swardcase.grazing.InOrder;
+import swardcase.grazing.JoiningWindow;
 import swardcase.reproduction.FlockEffect;
 import swardcase.sward.Composition;
 import swardcase.sward.StandingClover;
@@ -51,6 +52,9 @@ public final class OutcomeFunction {
   private static final String SPARE_FEED_VALUE = "price.spare-feed";
   private static final String END_VALUE = "finance.end-value";
   private static final String DRY_FACTOR = "dose.dry-factor";
+  private static final String REACHED = "grazing.reached";
+  private static final String COST_OF_RULE = "management.use-rule";
+  private static final String COST_OF_ORDER = "management.grazing-in-order";
   private static final int NONE = -1;
 
   /** Less feed than that of a square millimetre is what rounding leaves of none. */
@@ -73,7 +77,12 @@ public final class OutcomeFunction {
   private final double areaHa;
   private final double[] paddockArea;
   private final double[] paddockWeight;
+  private final double[] keptTaken;
   private final boolean[][] grazes;
+  private final double[][] partOf;
+  private final boolean[] moves;
+  private final int[] base;
+  private final Off[] off;
   private final int sums;
   private final double[] keptSums;
   private final double[] baseSums;
@@ -87,14 +96,17 @@ public final class OutcomeFunction {
   private final double[] valueOfShare;
   private final double[] boughtNowMjPerHa;
   private final int[] seasonOfYear;
-  private Plan base;
+  private Plan plan;
   private double baseEnd;
-  private final JoiningFeed joiningFeed;
-  private final HeldFeed held;
+  private final JoiningWindow window;
+  private final InOrder inOrder;
+  private final double[] enoughHeld;
+  private final double[] enoughGreen;
   private final double[] greenShare = new double[HalfMonths.COUNT];
   private final double[][] greenShareOf;
   private final double[] onOffer = new double[HalfMonths.COUNT];
   private final double[] growth = new double[HalfMonths.COUNT];
+  private final double[] eaten = new double[HalfMonths.COUNT];
   private final double[] eatenByEwes = new double[HalfMonths.COUNT];
 
   private final int discountRate;
@@ -109,6 +121,9 @@ public final class OutcomeFunction {
   private final int spareFeedValue;
   private final int endValue;
   private final int dryFactor;
+  private final int reached;
+  private final int costOfRule;
+  private final int costOfOrder;
 
   private double[] x;
   private double weightSum;
@@ -136,7 +151,10 @@ public final class OutcomeFunction {
     numbers.add(EWE_PRICE, farm.prices().replacementEwe());
     numbers.add(SPARE_FEED_VALUE, farm.prices().spareFeedPerTonneDm());
     numbers.add(END_VALUE, farm.finance().endValuePerHa());
-    numbers.add(DRY_FACTOR, tables.parameter("dose.dry-factor"));
+    numbers.add(DRY_FACTOR, tables.parameter(DRY_FACTOR));
+    numbers.add(REACHED, tables.parameter(REACHED));
+    numbers.add(COST_OF_RULE, farm.management().useRule());
+    numbers.add(COST_OF_ORDER, farm.management().grazingInOrder());
     return numbers.build();
   }
 
@@ -152,6 +170,7 @@ public final class OutcomeFunction {
     areaHa = farm.areaHa();
     paddockArea = farm.paddocks().stream().mapToDouble(Paddock::areaHa).toArray();
     paddockWeight = new double[paddockArea.length];
+    keptTaken = new double[paddockArea.length];
     stands = new StandingClover(farm, model.tables(), numbers, model.compositions());
     paths = new ActionPaths(farm, numbers, stands, year);
     sowings = new Sowings(farm, numbers, paths);
@@ -171,6 +190,16 @@ public final class OutcomeFunction {
         grazes[g][i] = farm.paddocks().get(i).isGrazedBy(mobs.get(g));
       }
     }
+    moves = new boolean[flock.length];
+    for (int g = 0; g < moves.length; g++) {
+      moves[g] = mobs.get(g).mayMove();
+    }
+    base = new int[actions];
+    off = new Off[actions];
+    for (int a = 0; a < actions; a++) {
+      base[a] = model.rules().base(a);
+      off[a] = model.actions().get(a).use().map(rule -> new Off(rule, flock.length)).orElse(null);
+    }
     sums = YearSums.size(flock.length);
     keptSums = new double[sums];
     baseSums = new double[years * sums];
@@ -186,8 +215,16 @@ public final class OutcomeFunction {
     greenShareOf = new double[feed.meanOfSeasons()][HalfMonths.COUNT];
     boughtNowMjPerHa = new double[feed.meanOfSeasons() + 1];
     valueOfShare = new double[flock.length];
-    joiningFeed = new JoiningFeed(farm, grazes);
-    held = new HeldFeed(year, feed, flock);
+    window = new JoiningWindow(farm, year, feed, flock);
+    partOf = new double[flock.length][paddockArea.length];
+    for (int g = 0; g < flock.length; g++) {
+      for (int i = 0; i < paddockArea.length; i++) {
+        partOf[g][i] = part(g, i);
+      }
+    }
+    inOrder = new InOrder(mobs);
+    enoughHeld = new double[flock.length];
+    enoughGreen = new double[flock.length];
     discountRate = numbers.place(DISCOUNT_RATE);
     supplementPrice = numbers.place(SUPPLEMENT_PRICE);
     supplementEnergy = numbers.place(SUPPLEMENT_ENERGY);
@@ -200,7 +237,34 @@ public final class OutcomeFunction {
     spareFeedValue = numbers.place(SPARE_FEED_VALUE);
     endValue = numbers.place(END_VALUE);
     dryFactor = numbers.place(DRY_FACTOR);
+    reached = numbers.place(REACHED);
+    costOfRule = numbers.place(COST_OF_RULE);
+    costOfOrder = numbers.place(COST_OF_ORDER);
     set(numbers.likely());
+  }
+
+  /** Who is kept off by a rule. */
+  private static final class Off {
+
+    private final boolean[] mob;
+    private final boolean whileGreen;
+    private final boolean all;
+
+    Off(UseRule rule, int mobs) {
+      mob = new boolean[mobs];
+      rule.mobs().forEach(g -> mob[g] = true);
+      whileGreen = rule.when() == UseRule.When.WHILE_GREEN;
+      all = rule.mobs().size() == mobs;
+    }
+  }
+
+  /** A mob's part of a paddock among the mobs that graze it. */
+  private double part(int mob, int paddock) {
+    double all = 0;
+    for (int g = 0; g < flock.length; g++) {
+      all += grazes[g][paddock] ? window.weightKg(g) : 0;
+    }
+    return grazes[mob][paddock] ? window.weightKg(mob) / all : 0;
   }
 
   /**
@@ -233,7 +297,7 @@ public final class OutcomeFunction {
 
   private void setFarm(double[] assumptions) {
     x = assumptions;
-    base = null;
+    plan = null;
     discount[0] = 1;
     for (int t = 1; t < years; t++) {
       discount[t] = discount[t - 1] / (1 + x[discountRate]);
@@ -257,48 +321,113 @@ public final class OutcomeFunction {
     }
     readFeedYear();
     Arrays.fill(keptSums, 0);
+    double strongest = paths.strongest();
+    inOrder.set(strongest);
     double taken = 0;
     for (int i = 0; i < paddockArea.length; i++) {
-      addTo(keptSums, 0, 0, i, keep, 0);
-      taken += taken(i, paths.at(i, keep, 0));
+      keptTaken[i] = taken(i, paths.at(i, keep, 0));
+      taken += keptTaken[i];
     }
-    double strongest = paths.strongest();
+    window.set(flock, onOffer, growth, eaten, eatenByEwes, taken);
+    for (int i = 0; i < paddockArea.length; i++) {
+      addTo(keptSums, 0, 0, i, keep, 0);
+    }
     for (int g = 0; g < flock.length; g++) {
+      enoughHeld[g] = Math.min(keptSums[YearSums.at(g, YearSums.SAFE)], window.needed(g));
+      enoughGreen[g] = window.usedInWinter() * keptSums[YearSums.at(g, YearSums.SAFE_GREEN)];
       valueOfShare[g] = ewes[g] * valuePerPregnantEwe(g);
       flock[g].set(x, greenShare, strength(keptSums, 0, g), strongest);
-      double open = keptSums[YearSums.at(g, YearSums.SAFE)];
-      joiningFeed.set(g, flock[g], onOffer, growth, eatenByEwes, taken, open);
     }
   }
 
-  /** Adds what a paddock's choice brings in a year; until it starts the paddock is kept. */
+  /**
+   * Adds what the choice of a paddock brings in a year, or that of a rule of the farm; until it
+   * starts the paddock is kept.
+   */
   private void addTo(double[] into, int to, int t, int i, int action, int start) {
-    int a = t < start ? keep : action;
+    if (i >= paddockArea.length) {
+      if (action > 0) {
+        into[to + YearSums.IN_ORDER] += 1;
+        into[to + YearSums.LABOUR] += costOfOrderPerYear();
+      }
+      return;
+    }
+    int a = t < start ? keep : base[action];
     int k = t < start ? 0 : t - start;
     int at = pathYear(t, i, action, start);
     double taken = taken(i, at);
-    double strong = taken * paths.strength(at);
-    boolean heldOff = paths.holdsOff(a);
+    double strength = paths.strength(at);
+    double strong = taken * strength;
+    Off rule = ruleIn(t, i, action, start);
     into[to + YearSums.WINTER] += paddockWeight[i] * paths.winter(at);
     into[to + YearSums.OTHER] += paddockWeight[i] * paths.other(at);
-    into[to + YearSums.HELD] += heldOff ? taken : 0;
+    into[to + YearSums.LABOUR] += rule == null ? 0 : paddockArea[i] * x[costOfRule];
+    if (rule != null && rule.all) {
+      into[to + (rule.whileGreen ? YearSums.HELD_GREEN : YearSums.HELD)] += taken;
+    }
     into[to + YearSums.COST] += paddockArea[i] * paths.costPerHa(at);
     into[to + YearSums.LABOUR] += paddockArea[i] * paths.labourPerHa(at);
     into[to + YearSums.MARGIN] += paddockArea[i] * paths.marginPerHa(at);
     into[to + YearSums.OUT] += paths.isShut(a, k) ? paddockArea[i] : 0;
     into[to + YearSums.CROP] += paths.isCrop(a, k) ? paddockArea[i] : 0;
     for (int g = 0; g < flock.length; g++) {
+      int of = to + YearSums.at(g, 0);
       if (!grazes[g][i]) {
+        if (moves[g]) {
+          into[of + YearSums.DOSE_ELSE] += strong;
+          into[of + YearSums.GRAZED_ELSE] += taken;
+          into[of + YearSums.OPEN] += taken * window.spare(g);
+          into[of + YearSums.OPEN_GREEN] += keptTaken[i] * window.spareInWinter(g);
+        }
         continue;
       }
-      into[to + YearSums.at(g, YearSums.DOSE)] += strong;
-      into[to + YearSums.at(g, YearSums.GRAZED)] += taken;
-      if (!heldOff) {
-        into[to + YearSums.at(g, YearSums.DOSE_HELD)] += strong;
-        into[to + YearSums.at(g, YearSums.GRAZED_HELD)] += taken;
-        into[to + YearSums.at(g, YearSums.SAFE)] += taken * joiningFeed.part(g, i);
+      if (rule != null && rule.mob[g]) {
+        into[of + (rule.whileGreen ? YearSums.OFF_GREEN : YearSums.OFF)] += taken;
+      }
+      double part = partOf[g][i];
+      double more = rule == null ? 1 : moreOf(rule, i);
+      if (rule == null || !rule.mob[g] || !rule.whileGreen) {
+        double most = rule != null && rule.whileGreen ? more : 1;
+        double times = 1 + window.usedInWinter() * (most - 1);
+        into[of + YearSums.DOSE] += times * strong;
+        into[of + YearSums.GRAZED] += times * taken;
+        into[of + YearSums.SAFE_GREEN] += taken * part * most;
+        into[of + YearSums.OPEN_GREEN] += keptTaken[i] * part * most;
+      }
+      if (rule == null || !rule.mob[g]) {
+        double times = 1 + window.used(g) * (more - 1);
+        into[of + YearSums.DOSE_HELD] += times * strong;
+        into[of + YearSums.GRAZED_HELD] += times * taken;
+        into[of + YearSums.SAFE] += taken * part * more;
+        into[of + YearSums.OPEN] += taken * part * more;
       }
     }
+    int bin = to + YearSums.bins(flock.length) + inOrder.bin(strength);
+    into[bin] += taken;
+    into[bin + InOrder.BINS] += strong;
+  }
+
+  /**
+   * What falls to a mob that stays on a paddock others are kept off, as a multiple of what it took
+   * there before: two mobs of one weight, one of which goes, leave twice as much to the other.
+   * Where little of the feed is used it is not taken, so that the mob spreads as before.
+   */
+  private double moreOf(Off rule, int paddock) {
+    double staying = 0;
+    for (int g = 0; g < flock.length; g++) {
+      staying += rule.mob[g] ? 0 : partOf[g][paddock];
+    }
+    return staying > 0 ? 1 / staying : 1;
+  }
+
+  private double costOfOrderPerYear() {
+    return x[costOfOrder] * farm.ewesJoined();
+  }
+
+  /** The use rule that holds on a paddock in a year; null if none does. */
+  private Off ruleIn(int t, int i, int action, int start) {
+    boolean ends = base[action] != keep && t >= start + model.rules().years(i, action);
+    return ends ? null : off[action];
   }
 
   /** The sums that a paddock's choice brings in every year: {@code [year * sums + sum]}. */
@@ -309,17 +438,41 @@ public final class OutcomeFunction {
     }
   }
 
-  private static double strength(double[] of, int at, int g) {
-    return ratio(
-        of[at + YearSums.at(g, YearSums.DOSE)], of[at + YearSums.at(g, YearSums.GRAZED)], 0);
+  /**
+   * Strength of what a mob grazes while no rule before joining holds: paddocks of its own, and
+   * where they are too few others for the rest.
+   */
+  private double strength(double[] of, int at, int g) {
+    double own = of[at + YearSums.at(g, YearSums.GRAZED)];
+    double dose = of[at + YearSums.at(g, YearSums.DOSE)];
+    double safe = of[at + YearSums.at(g, YearSums.SAFE_GREEN)];
+    return withElse(of, at, g, own, dose, safe, enoughGreen[g], 0);
   }
 
-  /** A mob with nowhere left to go in the held weeks stays where it was. */
-  private static double strengthHeld(double[] of, int at, int g) {
-    return ratio(
-        of[at + YearSums.at(g, YearSums.DOSE_HELD)],
-        of[at + YearSums.at(g, YearSums.GRAZED_HELD)],
-        strength(of, at, g));
+  /** The same in the weeks before and during joining; with nowhere to go it stays where it was. */
+  private double strengthHeld(double[] of, int at, int g, double otherwise) {
+    double own = of[at + YearSums.at(g, YearSums.GRAZED_HELD)];
+    double dose = of[at + YearSums.at(g, YearSums.DOSE_HELD)];
+    double safe = of[at + YearSums.at(g, YearSums.SAFE)];
+    return withElse(of, at, g, own, dose, safe, enoughHeld[g], otherwise);
+  }
+
+  private double withElse(
+      double[] of,
+      int at,
+      int g,
+      double own,
+      double dose,
+      double feed,
+      double enough,
+      double otherwise) {
+    double others = of[at + YearSums.at(g, YearSums.GRAZED_ELSE)];
+    if (feed >= enough || others <= NOTHING_HA) {
+      return ratio(dose, own, otherwise);
+    }
+    double share = feed / enough;
+    double strengthElse = of[at + YearSums.at(g, YearSums.DOSE_ELSE)] / others;
+    return share * ratio(dose, own, 0) + (1 - share) * strengthElse;
   }
 
   private static double ratio(double dose, double grazed, double otherwise) {
@@ -331,6 +484,7 @@ public final class OutcomeFunction {
     Arrays.fill(greenShare, 0);
     Arrays.fill(onOffer, 0);
     Arrays.fill(growth, 0);
+    Arrays.fill(eaten, 0);
     Arrays.fill(eatenByEwes, 0);
     for (int season = 0; season < farm.feedYear().seasons().size(); season++) {
       FeedResult now = feed.now(season);
@@ -343,7 +497,8 @@ public final class OutcomeFunction {
         greenShare[p] += chance * greenShareOf[season][p];
         onOffer[p] += chance * (now.greenKgDmPerHa[p] + now.dryKgDmPerHa[p]);
         growth[p] += chance * now.growthKgDmPerHa[p];
-        eatenByEwes[p] += chance * (green + dry) * feed.eweShareOfAppetite(p);
+        eaten[p] += chance * all;
+        eatenByEwes[p] += chance * all * feed.eweShareOfAppetite(p);
       }
     }
   }
@@ -358,31 +513,31 @@ public final class OutcomeFunction {
   private int pathYear(int t, int i, int action, int start) {
     return t < start
         ? paths.at(i, keep, 0)
-        : paths.at(i, action, sowings.failures(i, action, start), t - start);
+        : paths.at(i, base[action], sowings.failures(i, base[action], start), t - start);
   }
 
   /**
    * Fills {@code out} with what the plan brings against keeping everything. The plan becomes the
    * base of {@link #npvOfBaseWith} until the next set.
    */
-  public void evaluate(Plan plan, Outcome out) {
-    setBase(plan);
+  public void evaluate(Plan of, Outcome out) {
+    setBase(of);
     out.copy(baseYears, years);
     out.clearShares();
     for (int i = 0; i < paddockArea.length; i++) {
-      addShares(plan, i, paddockArea[i] / areaHa, out);
+      addShares(of, i, paddockArea[i] / areaHa, out);
     }
   }
 
   /** Makes a plan the base of {@link #npvOfBaseWith}, and returns its net present value. */
-  public double setBase(Plan plan) {
-    base = plan;
+  public double setBase(Plan of) {
+    plan = of;
     own.of = NONE;
     ownOfSecond.of = NONE;
-    fillSums(plan);
+    fillSums(of);
     double end = 0;
     for (int i = 0; i < paddockArea.length; i++) {
-      end += endValueNow(i, plan.action(i));
+      end += endValueNow(i, of.action(i));
     }
     baseEnd = end;
     for (int t = 0; t < years; t++) {
@@ -397,18 +552,18 @@ public final class OutcomeFunction {
   }
 
   /** Years before the first action are as if everything were kept. */
-  private void fillSums(Plan plan) {
+  private void fillSums(Plan of) {
     int first = years;
-    for (int i = 0; i < paddockArea.length; i++) {
-      first = Math.min(first, begins(plan.action(i), plan.start(i)));
+    for (int i = 0; i < of.places(); i++) {
+      first = Math.min(first, begins(i, of.action(i), of.start(i)));
     }
     for (int t = 0; t < first; t++) {
       System.arraycopy(keptSums, 0, baseSums, t * sums, sums);
     }
     Arrays.fill(baseSums, first * sums, baseSums.length, 0);
-    for (int i = 0; i < paddockArea.length; i++) {
+    for (int i = 0; i < of.places(); i++) {
       for (int t = first; t < years; t++) {
-        addTo(baseSums, t * sums, t, i, plan.action(i), plan.start(i));
+        addTo(baseSums, t * sums, t, i, of.action(i), of.start(i));
       }
     }
   }
@@ -467,7 +622,8 @@ public final class OutcomeFunction {
 
   /** The first year that another choice on a paddock may change. */
   private int firstChanged(int paddock, int action, int start) {
-    return Math.min(begins(action, start), begins(base.action(paddock), base.start(paddock)));
+    return Math.min(
+        begins(paddock, action, start), begins(paddock, plan.action(paddock), plan.start(paddock)));
   }
 
   /** Goes to a year of the base, and gives the value of those before. */
@@ -498,18 +654,22 @@ public final class OutcomeFunction {
 
     void read(int paddock) {
       if (of != paddock) {
-        addYears(paddock, base.action(paddock), base.start(paddock), added);
+        addYears(paddock, plan.action(paddock), plan.start(paddock), added);
         of = paddock;
       }
     }
   }
 
   private double endValueChange(int paddock, int action) {
-    return endValueNow(paddock, action) - endValueNow(paddock, base.action(paddock));
+    return endValueNow(paddock, action) - endValueNow(paddock, plan.action(paddock));
   }
 
-  private int begins(int action, int start) {
-    return action == keep ? years : start;
+  /** The first year that a choice of a place changes; a rule holds from the coming year on. */
+  private int begins(int place, int action, int start) {
+    if (place >= paddockArea.length) {
+      return action > 0 ? 0 : years;
+    }
+    return action == keep ? years : off[action] != null ? 0 : start;
   }
 
   /**
@@ -517,7 +677,7 @@ public final class OutcomeFunction {
    * asked for in rising order from 0, because ewes carry earlier years with them.
    */
   public void evaluateYear(int t, double[] of, int at, Outcome out) {
-    double lost = held.lost(of[at + YearSums.HELD] / weightSum);
+    double lost = lost(of, at);
     double w = of[at + YearSums.WINTER] / weightSum - lost;
     double o = of[at + YearSums.OTHER] / weightSum - lost;
     out.actionCost[t] = of[at + YearSums.COST];
@@ -529,15 +689,41 @@ public final class OutcomeFunction {
     double gain = 0;
     out.lambs[t] = 0;
     out.ewesInLamb[t] = 0;
+    boolean ordered = of[at + YearSums.IN_ORDER] > 0;
+    if (ordered) {
+      inOrder.find(of, at + YearSums.bins(flock.length), window);
+    }
     for (int g = 0; g < flock.length; g++) {
       FlockEffect effect = flock[g];
-      double share = effect.share(t, strength(of, at, g), strengthHeld(of, at, g));
+      double strength = strength(of, at, g);
+      double held = strengthHeld(of, at, g, strength);
+      double best = ordered ? inOrder.strength(g) : Double.NaN;
+      if (!Double.isNaN(best)) {
+        held += x[reached] * (best - held);
+      }
+      double share = effect.share(t, strength, held);
       double more = share - effect.shareNow();
       out.ewesInLamb[t] += more * ewes[g];
       out.lambs[t] += more * ewes[g] * lambsPerEwe[g];
       gain += more * valueOfShare(g);
     }
     out.lambsSaved[t] = gain;
+  }
+
+  /** Growth that nobody eats because of use rules, as a share of the farm's in a year. */
+  private double lost(double[] of, int at) {
+    double held = of[at + YearSums.HELD];
+    double green = of[at + YearSums.HELD_GREEN];
+    double lost =
+        held + green > 0 ? window.lost(flock.length, held / weightSum, green / weightSum) : 0;
+    for (int g = 0; g < flock.length; g++) {
+      double off = of[at + YearSums.at(g, YearSums.OFF)];
+      double offGreen = of[at + YearSums.at(g, YearSums.OFF_GREEN)];
+      if (off + offGreen > 0) {
+        lost = Math.max(lost, window.lost(g, off / weightSum, offGreen / weightSum));
+      }
+    }
+    return lost;
   }
 
   private boolean carriesMore(double w, double o) {
@@ -590,7 +776,7 @@ public final class OutcomeFunction {
 
   /** Value now of what a paddock is worth beyond the horizon for having been sown. */
   public double endValueNow(int paddock, int action) {
-    return model.actions().get(action).sows()
+    return paddock < paddockArea.length && model.actions().get(action).sows()
         ? paddockArea[paddock] * x[endValue] * discount[years - 1]
         : 0;
   }
@@ -623,8 +809,8 @@ public final class OutcomeFunction {
     return flock[mob];
   }
 
-  HeldFeed held() {
-    return held;
+  JoiningWindow window() {
+    return window;
   }
 
   /** How many mobs there are. */
@@ -632,28 +818,38 @@ public final class OutcomeFunction {
     return flock.length;
   }
 
-  /** Feed that a mob needs in the held weeks, in the unit of {@link YearSums#SAFE}. */
-  public double safeFeedNeeded(int mob) {
-    return joiningFeed.needed(mob);
+  /** Feed that a mob must find in its weeks before joining, in the unit of its sums. */
+  public double feedNeeded(int mob) {
+    return enoughHeld[mob];
+  }
+
+  /** The same in winter. */
+  public double feedNeededInWinter(int mob) {
+    return enoughGreen[mob];
   }
 
   // What the farm is like now, in this run.
 
+  /** Whether the ground lets an action be done on a paddock. */
+  boolean isPossible(int paddock, int action) {
+    return paths.allowed(paddock, base[action]);
+  }
+
   /** Whether an action can be done on a paddock at all. */
   public boolean allowed(int paddock, int action) {
-    return paths.allowed(paddock, action);
+    return isPossible(paddock, action) && model.rules().isOpen(paddock, action);
   }
 
   /** Whether year {@code k} of an action takes the paddock out of grazing. */
   boolean isShut(int action, int k) {
-    return paths.isShut(action, k);
+    return paths.isShut(base[action], k);
   }
 
   /**
    * Share of each species in the clover by year after a sowing starts; the sown one stands last.
    */
   public double[] plantShares(int paddock, int action) {
-    return paths.plantShares(x, paddock, action);
+    return paths.plantShares(x, paddock, base[action]);
   }
 
   /** Winter growth of a paddock as it is, relative to current cultivars. */
@@ -678,7 +874,7 @@ public final class OutcomeFunction {
 
   /** Place of the chance that an action's sowing takes in the inputs; -1 if it does not sow. */
   public int establishmentInput(int action) {
-    return paths.establishmentInput(action);
+    return paths.establishmentInput(base[action]);
   }
 
   /** Winter growth of the farm relative to current cultivars everywhere. */
@@ -759,7 +955,7 @@ public final class OutcomeFunction {
 
   /** Formononetin of a paddock's green feed so many years after an action starts, % of intake. */
   public double greenDose(int paddock, int action, int yearsOn) {
-    return paths.strength(paths.at(paddock, action, yearsOn));
+    return paths.strength(paths.at(paddock, base[action], yearsOn));
   }
 
   /** Feed that a paddock gives in a year relative to others; its share of the sum is its part. */
@@ -802,7 +998,14 @@ public final class OutcomeFunction {
 
   /** Costs of an action from start to end, own labour among them, undiscounted, per ha. */
   public double costPerHa(int paddock, int action, int start) {
+    if (paddock >= paddockArea.length) {
+      return action > 0 ? costOfOrderPerYear() * years / areaHa : 0;
+    }
     double sum = 0;
+    for (int t = 0; t < years; t++) {
+      boolean isRuled = ruleIn(t, paddock, action, start) != null;
+      sum += isRuled ? x[costOfRule] : 0;
+    }
     for (int k = 0; k < years - start; k++) {
       int at = pathYear(start + k, paddock, action, start);
       sum += paths.costPerHa(at) + paths.labourPerHa(at);

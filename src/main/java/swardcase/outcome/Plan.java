@@ -4,9 +4,12 @@ import java.util.Arrays;
 import swardcase.check.Check;
 
 /**
- * An action and a start year for every paddock. Immutable; places are those of the farm's lists.
+ * An action and a start year for every paddock, and a choice for every {@link FarmRule} behind
+ * them. Immutable; places are those of the farm's lists.
  */
 public final class Plan {
+
+  private static final int RULES = FarmRule.values().length;
 
   private final int[] action;
   private final int[] start;
@@ -16,31 +19,41 @@ public final class Plan {
     this.start = start;
   }
 
-  /** Every paddock has the action at place {@code keep}, from the coming year. */
+  /** Every paddock has the action at place {@code keep}, from the coming year; no rule holds. */
   public static Plan keepAll(int paddocks, int keep) {
-    int[] action = new int[paddocks];
-    Arrays.fill(action, keep);
-    return new Plan(action, new int[paddocks]);
+    int[] action = new int[paddocks + RULES];
+    Arrays.fill(action, 0, paddocks, keep);
+    return new Plan(action, new int[action.length]);
   }
 
-  /** This plan with another choice for one paddock; year 0 is the coming one. */
-  public Plan with(int paddock, int newAction, int newStart) {
+  /** This plan with another choice for one place; year 0 is the coming one. */
+  public Plan with(int place, int newAction, int newStart) {
     Check.that(newStart >= 0, "start year must be zero or more, but was %s", newStart);
     int[] actions = action.clone();
     int[] starts = start.clone();
-    actions[paddock] = newAction;
-    starts[paddock] = newStart;
+    actions[place] = newAction;
+    starts[place] = newStart;
     return new Plan(actions, starts);
   }
 
   /** Paddocks in the plan. */
   public int paddocks() {
+    return action.length - RULES;
+  }
+
+  /** Places in the plan: its paddocks, then the rules of the farm. */
+  public int places() {
     return action.length;
   }
 
-  /** Place of the paddock's action. */
-  public int action(int paddock) {
-    return action[paddock];
+  /** Place of the action of a paddock, or the choice of a rule. */
+  public int action(int place) {
+    return action[place];
+  }
+
+  /** The choice of a rule, 0 to go on as now. */
+  public int choice(FarmRule rule) {
+    return action[paddocks() + rule.ordinal()];
   }
 
   /** Its action and start. */

@@ -16,7 +16,7 @@ public enum Call {
   static Call of(Verdict verdict) {
     return switch (verdict) {
       case ACT -> ACT;
-      case HOLD_OFF -> KEEP_OFF;
+      case KEEP_OFF -> KEEP_OFF;
       case KEEP -> KEEP;
       case TOO_CLOSE -> UNDECIDED;
     };

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import swardcase.chance.Range;
+import swardcase.decision.CourseFindings;
 import swardcase.decision.Decision;
 import swardcase.decision.FarmMeasures.OfFarm;
 import swardcase.decision.HowSure;
@@ -17,6 +18,7 @@ import swardcase.outcome.Outcome;
 import swardcase.outcome.Plan;
 import swardcase.report.PlanResult.Calls;
 import swardcase.report.PlanResult.Careful;
+import swardcase.report.PlanResult.FarmRule;
 import swardcase.report.PlanResult.PlanYear;
 import swardcase.report.PlanResult.RateEnds;
 import swardcase.report.PlanResult.Shared;
@@ -50,9 +52,10 @@ final class PlanBuilder {
     Outcome outcome = decision.outcome();
     List<PlanYear> years = years();
     Gain gain = Gain.of(howSure.gain());
+    List<FarmRule> farmWide = rules(true);
     return new PlanResult(
-        calls(paddocks),
-        IntStream.range(0, farm.paddocks().size()).noneMatch(decision::isActedOn),
+        calls(paddocks, farmWide),
+        decision.plan().equals(decision.model().keepAll()),
         order(paddocks),
         sownHa(),
         decision.of(OfFarm.PLAN_COST),
@@ -62,9 +65,12 @@ final class PlanBuilder {
         decision.tolerance(),
         GainPart.of(outcome, decision.model().newOutcome(), decision.likely()),
         years,
-        List.of(),
+        farmWide,
+        rules(false),
         new Shared(
-            gain.mean() - paddocks.stream().mapToDouble(paddock -> paddock.gain().mean()).sum()),
+            gain.mean()
+                - paddocks.stream().mapToDouble(paddock -> paddock.gain().mean()).sum()
+                - farmWide.stream().mapToDouble(rule -> rule.gain().mean()).sum()),
         Gain.of(howSure.sureGain()),
         careful(),
         new RateEnds(
@@ -94,7 +100,23 @@ final class PlanBuilder {
                     -worth.behind()));
   }
 
-  private Calls calls(List<PaddockResult> paddocks) {
+  /** The rules for the whole farm that the plan makes, or the best choice of those it does not. */
+  private List<FarmRule> rules(boolean planned) {
+    return howSure.rules().stream()
+        .filter(rule -> rule.isPlanned() == planned && rule.courses().size() > 1)
+        .map(
+            rule -> {
+              CourseFindings course = rule.courses().get(1);
+              return new FarmRule(
+                  PlanResult.Rule.valueOf(rule.rule().name()),
+                  course.costPerHa().times(farm.areaHa()),
+                  Gain.of(course.gain()),
+                  course.isSure());
+            })
+        .toList();
+  }
+
+  private Calls calls(List<PaddockResult> paddocks, List<FarmRule> farmWide) {
     int[] count = new int[Call.values().length];
     paddocks.forEach(paddock -> count[paddock.call().ordinal()]++);
     return new Calls(
@@ -102,7 +124,9 @@ final class PlanBuilder {
         count[Call.KEEP_OFF.ordinal()],
         count[Call.KEEP.ordinal()],
         count[Call.UNDECIDED.ordinal()],
-        (int) paddocks.stream().filter(paddock -> !paddock.sure().orElse(true)).count());
+        (int) paddocks.stream().filter(paddock -> !paddock.sure().orElse(true)).count()
+            + (int) farmWide.stream().filter(rule -> !rule.sure()).count(),
+        farmWide.size());
   }
 
   /** Sure work first, then what to find out more about, then what to keep; each by year. */

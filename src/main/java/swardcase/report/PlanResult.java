@@ -21,6 +21,7 @@ import swardcase.chance.Drawn;
  * @param parts of the gain, by kinds of money
  * @param years year by year
  * @param farmWide rules for the whole farm that the plan makes
+ * @param farmWideNotTaken those that it does not make
  * @param shared what the plan's changes gain together beyond what each would be missed by
  * @param sureGain gain of the plan's sure changes alone
  * @param careful the plan of somebody who bears half the risk; empty if it is the same
@@ -46,6 +47,7 @@ public record PlanResult(
     List<GainPart> parts,
     List<PlanYear> years,
     List<FarmRule> farmWide,
+    List<FarmRule> farmWideNotTaken,
     Shared shared,
     Gain sureGain,
     Optional<Careful> careful,
@@ -63,22 +65,24 @@ public record PlanResult(
     parts = List.copyOf(parts);
     years = List.copyOf(years);
     farmWide = List.copyOf(farmWide);
+    farmWideNotTaken = List.copyOf(farmWideNotTaken);
   }
 
   /**
    * How many paddocks have which call.
    *
    * @param act to be resown, or changed otherwise
-   * @param keepOff to be kept, joining ewes kept off
+   * @param keepOff to be kept, ewes kept off by a rule
    * @param keep to be kept as they are
    * @param undecided not settled by what is known
-   * @param unsure changes that are not sure, among the first two
+   * @param unsure changes that are not sure, among the first two and the rules
+   * @param rules rules for the whole farm that the plan makes
    */
-  public record Calls(int act, int keepOff, int keep, int undecided, int unsure) {
+  public record Calls(int act, int keepOff, int keep, int undecided, int unsure, int rules) {
 
-    /** Paddocks in which the plan changes something. */
+    /** Changes of the plan: paddocks, and rules for the whole farm. */
     public int changes() {
-      return act + keepOff;
+      return act + keepOff + rules;
     }
   }
 
@@ -86,9 +90,17 @@ public record PlanResult(
    * A rule for the whole farm.
    *
    * @param what the rule
-   * @param gain what the plan would lose without it
+   * @param cost its costs over the years counted, own labour with them, not discounted
+   * @param gain what the plan would lose without it; of one it does not make, what it would gain
+   * @param sure whether that is sure
    */
-  public record FarmRule(String what, Gain gain) {}
+  public record FarmRule(Rule what, Drawn cost, Gain gain, boolean sure) {}
+
+  /** Rules for the whole farm. */
+  public enum Rule {
+    /** The cleanest paddocks to the mob nearest joining. */
+    IN_ORDER
+  }
 
   /**
    * What the plan's changes gain together beyond the sum of what each would be missed by.

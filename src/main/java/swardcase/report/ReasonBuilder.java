@@ -34,7 +34,7 @@ final class ReasonBuilder {
     PaddockFindings findings = howSure.paddock(paddock);
     CourseFindings weighed = findings.courses().get(findings.weighed());
     return switch (findings.verdict()) {
-      case ACT, HOLD_OFF ->
+      case ACT, KEEP_OFF ->
           action(weighed).kind() == ActionKind.CROP
               ? Reason.of(
                   Reason.Kind.CROPS,

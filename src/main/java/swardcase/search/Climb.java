@@ -45,7 +45,7 @@ final class Climb {
     this.least = least;
     table = aim.table();
     at = new Position(table);
-    pick = new int[table.paddocks()];
+    pick = new int[table.places()];
   }
 
   /**

@@ -54,7 +54,7 @@ public final class LikelySearch {
 
   /** The first choice of every paddock, which keeps it unless another is made beforehand. */
   int[] first() {
-    int[] pick = new int[table.paddocks()];
+    int[] pick = new int[table.places()];
     Arrays.setAll(pick, table::first);
     return pick;
   }
@@ -102,7 +102,7 @@ public final class LikelySearch {
 
   /** Everywhere the choice that brings the strength of the clover down most over the years. */
   private int[] everythingChanged() {
-    int[] pick = new int[table.paddocks()];
+    int[] pick = new int[table.places()];
     for (int i = 0; i < pick.length; i++) {
       pick[i] = table.first(i);
       double least = Double.POSITIVE_INFINITY;

@@ -149,7 +149,7 @@ final class PairSearch {
     int[] found = new int[table.choices()];
     int count = 0;
     int tried = Math.max(TRIED, TRIED_IN_ALL / table.paddocks());
-    for (int i = 0; i < table.paddocks(); i++) {
+    for (int i = 0; i < table.places(); i++) {
       int from = count;
       for (int c = table.first(i); c < table.first(i + 1); c++) {
         if (c != at.choice(i) && gain[c] > Double.NEGATIVE_INFINITY) {

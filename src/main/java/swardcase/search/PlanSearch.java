@@ -22,10 +22,11 @@ import swardcase.search.DrawnSample.Trial;
  * draws of the farm's uncertain numbers, at the farm's risk tolerance. The limits of the farm are
  * judged at likely inputs.
  *
- * <p>Three starts are improved on 64 draws: keeping everything, the plan at likely inputs, and what
- * that becomes if only the mean counts. Each goes on to 256 draws of another seed with the changes
- * that may yet gain there, and the best to 500 of a third. Then pairs of changes are tried. What
- * the plan is worth is told from draws that the search never saw.
+ * <p>Four starts are improved on 64 draws: keeping everything, the same with the rules of the farm,
+ * the plan at likely inputs, and what that becomes if only the mean counts. Each goes on to 256
+ * draws of another seed with the changes that may yet gain there, and the best to 500 of a third.
+ * Then pairs of changes are tried. What the plan is worth is told from draws that the search never
+ * saw.
  */
 public final class PlanSearch {
 
@@ -142,6 +143,7 @@ public final class PlanSearch {
     keeping.set(likely.first());
     if (keeping.excess() == 0) {
       starts.add(likely.first());
+      table.withRules(likely.first()).ifPresent(starts::add);
     }
     List<Trial> trials = starts.stream().map(start -> new Trial(start, singles)).toList();
     double[][][] values = few.values(trials);

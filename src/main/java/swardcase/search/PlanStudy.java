@@ -260,13 +260,13 @@ final class PlanStudy {
 
   private List<List<BestStart>> bestStarts(List<Gain> beside, List<Set<PlanLimit>> passed) {
     List<List<BestStart>> starts = new ArrayList<>();
-    for (int i = 0; i < every.paddocks(); i++) {
+    for (int i = 0; i < every.places(); i++) {
       double keeping = beside.get(every.first(i)).gain();
       Map<Integer, Integer> best = new LinkedHashMap<>();
       for (int c = every.first(i) + 1; c < every.first(i + 1); c++) {
-        int first = best.computeIfAbsent(every.action(c), action -> NONE);
+        int first = best.computeIfAbsent(every.group(c), group -> NONE);
         if (first == NONE || beside.get(c).gain() > Math.max(keeping, beside.get(first).gain())) {
-          best.put(every.action(c), c);
+          best.put(every.group(c), c);
         }
       }
       starts.add(

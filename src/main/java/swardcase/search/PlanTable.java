@@ -3,12 +3,14 @@ package swardcase.search;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
 import swardcase.check.Check;
 import swardcase.farm.Finance;
 import swardcase.outcome.FarmModel;
+import swardcase.outcome.FarmRule;
 import swardcase.outcome.Outcome;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
@@ -18,8 +20,9 @@ import swardcase.outcome.YearSums;
  * What every choice for every paddock adds to the sums of every year, so that a change of one
  * paddock is an addition and not a new run over the farm.
  *
- * <p>A choice is an action with its start year. A pick holds the place of one choice for each
- * paddock. Value is net present value against keeping everything.
+ * <p>A choice is an action with its start year, or that of a rule of the farm, which stands behind
+ * the paddocks like one more of them. A pick holds the place of one choice for each. Value is net
+ * present value against keeping everything.
  */
 final class PlanTable {
 
@@ -29,6 +32,7 @@ final class PlanTable {
   private final OutcomeFunction run;
   private final int years;
   private final int sums;
+  private final int paddocks;
   private final int[] first;
   private final int[] paddock;
   private final int[] action;
@@ -46,20 +50,26 @@ final class PlanTable {
     this.run = run;
     years = model.years();
     sums = YearSums.size(run.mobs());
-    int n = model.farm().paddocks().size();
-    int room = n * model.actions().size() * FarmModel.START_YEARS;
+    paddocks = model.farm().paddocks().size();
+    int n = model.keepAll().places();
+    int room = (paddocks * model.actions().size() + 10) * FarmModel.START_YEARS;
     first = new int[n + 1];
-    int[] paddocks = new int[room];
+    int[] places = new int[room];
     int[] actions = new int[room];
     int[] starts = new int[room];
     int count = 0;
     for (int i = 0; i < n; i++) {
       first[i] = count;
-      for (int a : keepFirst()) {
+      int ofRule = i < paddocks ? 0 : model.choices(FarmRule.values()[i - paddocks]);
+      for (int a = 0; a < ofRule; a++) {
+        places[count] = i;
+        actions[count++] = a;
+      }
+      for (int a : i < paddocks ? keepFirst() : new int[0]) {
         int choices = a == model.keep() ? 1 : model.startYears(a);
         for (int s = 0; s < choices && run.allowed(i, a); s++) {
           if (isOpen(fixed, i, a, s)) {
-            paddocks[count] = i;
+            places[count] = i;
             actions[count] = a;
             starts[count++] = s;
           }
@@ -68,7 +78,7 @@ final class PlanTable {
       Check.that(count > first[i], "the choice made beforehand for paddock %s is not open", i);
     }
     first[n] = count;
-    paddock = Arrays.copyOf(paddocks, count);
+    paddock = Arrays.copyOf(places, count);
     action = Arrays.copyOf(actions, count);
     start = Arrays.copyOf(starts, count);
     discount = new double[years];
@@ -121,7 +131,8 @@ final class PlanTable {
       most[t * sums + YearSums.CROP] =
           finance.mostCropHa().orElse(Double.POSITIVE_INFINITY) + CLOSE;
       for (int g = 0; g < run.mobs(); g++) {
-        least[t * sums + YearSums.at(g, YearSums.SAFE)] = run.safeFeedNeeded(g) - CLOSE;
+        least[t * sums + YearSums.at(g, YearSums.OPEN)] = run.feedNeeded(g) - CLOSE;
+        least[t * sums + YearSums.at(g, YearSums.OPEN_GREEN)] = run.feedNeededInWinter(g) - CLOSE;
       }
     }
   }
@@ -136,7 +147,8 @@ final class PlanTable {
         case CROP -> most[at + YearSums.CROP] = Double.POSITIVE_INFINITY;
         case FEED_AT_JOINING -> {
           for (int g = 0; g < run.mobs(); g++) {
-            least[at + YearSums.at(g, YearSums.SAFE)] = Double.NEGATIVE_INFINITY;
+            least[at + YearSums.at(g, YearSums.OPEN)] = Double.NEGATIVE_INFINITY;
+            least[at + YearSums.at(g, YearSums.OPEN_GREEN)] = Double.NEGATIVE_INFINITY;
           }
         }
       }
@@ -153,6 +165,11 @@ final class PlanTable {
   }
 
   int paddocks() {
+    return paddocks;
+  }
+
+  /** Places of a pick: the paddocks, then the rules of the farm. */
+  int places() {
     return first.length - 1;
   }
 
@@ -187,7 +204,12 @@ final class PlanTable {
   }
 
   boolean keeps(int choice) {
-    return action[choice] == model.keep();
+    return action[choice] == (paddock[choice] < paddocks ? model.keep() : 0);
+  }
+
+  /** Choices of one place and group are told by their best; see {@link FarmModel#group}. */
+  int group(int choice) {
+    return paddock[choice] < paddocks ? model.group(action[choice]) : action[choice];
   }
 
   /** How many paddocks a pick does not keep. */
@@ -229,6 +251,15 @@ final class PlanTable {
     return least[at];
   }
 
+  /** A pick with the last choice of every rule of the farm; empty if there is none to choose. */
+  Optional<int[]> withRules(int[] pick) {
+    int[] with = pick.clone();
+    for (int i = paddocks; i < with.length; i++) {
+      with[i] = first[i + 1] - 1;
+    }
+    return Optional.of(with).filter(of -> !Arrays.equals(of, pick));
+  }
+
   Plan plan(int[] pick) {
     Plan plan = model.keepAll();
     for (int i = 0; i < pick.length; i++) {
@@ -263,7 +294,7 @@ final class PlanTable {
 
   /** The pick of a plan, all of whose choices must be in the table. */
   int[] pick(Plan plan) {
-    int[] pick = new int[plan.paddocks()];
+    int[] pick = new int[plan.places()];
     for (int i = 0; i < pick.length; i++) {
       pick[i] = find(i, plan.action(i), plan.start(i)).orElse(-1);
       Check.that(pick[i] >= 0, "the plan has a choice for paddock %s that is not open", i);
@@ -310,8 +341,10 @@ final class PlanTable {
       excess += over(of[at + YearSums.OUT], most[at + YearSums.OUT]);
       excess += over(of[at + YearSums.CROP], most[at + YearSums.CROP]);
       for (int g = 0; g < run.mobs(); g++) {
-        int safe = at + YearSums.at(g, YearSums.SAFE);
-        excess += over(least[safe], of[safe]);
+        int open = at + YearSums.at(g, YearSums.OPEN);
+        excess += over(least[open], of[open]);
+        int green = at + YearSums.at(g, YearSums.OPEN_GREEN);
+        excess += over(least[green], of[green]);
       }
     }
     return excess;
@@ -332,8 +365,9 @@ final class PlanTable {
         passed.add(PlanLimit.CROP);
       }
       for (int g = 0; g < run.mobs(); g++) {
-        int safe = at + YearSums.at(g, YearSums.SAFE);
-        if (of[safe] < least[safe]) {
+        int open = at + YearSums.at(g, YearSums.OPEN);
+        int green = at + YearSums.at(g, YearSums.OPEN_GREEN);
+        if (of[open] < least[open] || of[green] < least[green]) {
           passed.add(PlanLimit.FEED_AT_JOINING);
         }
       }

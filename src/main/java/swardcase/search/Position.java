@@ -20,7 +20,7 @@ final class Position {
     this.table = table;
     sums = new double[table.years() * table.sums()];
     tried = new double[sums.length];
-    pick = new int[table.paddocks()];
+    pick = new int[table.places()];
   }
 
   /** Goes to a pick, and adds it up. */

@@ -177,6 +177,14 @@ final class DecisionPage {
 
   /** What the plan's paddocks, which stand first, add up to. */
   private void sums(Table table) {
+    List<PlanResult.FarmRule> rules = report.plan().farmWide();
+    for (int k = 0; k < rules.size(); k++) {
+      sum(
+          table,
+          Texts.capital(PlanWords.rule(rules.get(k).what())),
+          faces.number(faces.farmWideCost(k)),
+          faces.number(faces.farmWide(k)));
+    }
     sum(table, PlanWords.shared(faces.shared()), "", faces.number(faces.shared()));
     sum(table, Texts.get("decision.plan"), faces.number(faces.cost()), faces.number(faces.gain()));
   }

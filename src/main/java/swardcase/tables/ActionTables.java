@@ -154,7 +154,8 @@ final class ActionTables {
                 Optional.empty(),
                 numbers.get(ActionValue.ESTABLISHMENT_CHANCE.ordinal()),
                 numbers.get(ActionValue.CROP_MARGIN.ordinal()),
-                costs.getOrDefault(key, List.of())));
+                costs.getOrDefault(key, List.of()),
+                Optional.empty()));
   }
 
   private static void checkSense(CsvRow cells, ActionKind kind, int years, boolean cropped) {

@@ -107,7 +107,9 @@ public final class CsvView {
         .filter(PaddockResult::isInPlan)
         .forEach(p -> rows.add(List.of("paddock", p.name(), p.gain().mean())));
     plan.farmWide()
-        .forEach(rule -> rows.add(List.of("farm-wide", rule.what(), rule.gain().mean())));
+        .forEach(
+            rule ->
+                rows.add(List.of("farm-wide", PlanWords.rule(rule.what()), rule.gain().mean())));
     rows.add(List.of("shared", PlanWords.shared(plan.shared().mean()), plan.shared().mean()));
     rows.add(List.of("total", Texts.get("plan.total"), plan.gain().mean()));
     plan.parts()

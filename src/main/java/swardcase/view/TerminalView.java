@@ -13,6 +13,7 @@ import swardcase.wording.MoneyFaces;
 import swardcase.wording.OestrogenWords;
 import swardcase.wording.PaddockWords;
 import swardcase.wording.PlanWords;
+import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
 /** The report as a summary for a terminal: the answer, the three numbers, a line a paddock. */
@@ -123,6 +124,14 @@ public final class TerminalView {
           acts ? faces.withEnds(faces.gain(i), paddock.gain()) : "",
           amount(paddock.dryMatterLostKgPerHa()),
           OestrogenWords.rating(paddock.oestrogenRating()));
+    }
+    List<PlanResult.FarmRule> rules = report.plan().farmWide();
+    for (int k = 0; k < rules.size(); k++) {
+      sum(
+          table,
+          Texts.capital(PlanWords.rule(rules.get(k).what())),
+          faces.number(faces.farmWideCost(k)),
+          faces.number(faces.farmWide(k)));
     }
     if (!report.plan().keepsAll()) {
       sum(table, PlanWords.shared(faces.shared()), "", faces.number(faces.shared()));

@@ -53,7 +53,14 @@ public final class MoneyFaces {
     cost = RoundedSums.total(plan.cost().mean(), unit);
     costs =
         RoundedSums.parts(
-            cost, paddocks.stream().mapToDouble(paddock -> paddock.cost().mean()).toArray(), unit);
+            cost,
+            Stream.of(
+                    paddocks.stream().map(paddock -> paddock.cost().mean()),
+                    plan.farmWide().stream().map(rule -> rule.cost().mean()))
+                .flatMap(each -> each)
+                .mapToDouble(Double::doubleValue)
+                .toArray(),
+            unit);
   }
 
   /** Costs and gains of what is done, or of what was looked at where nothing is. */
@@ -85,6 +92,11 @@ public final class MoneyFaces {
   /** Rounded mean gain of a farm-wide rule. */
   public double farmWide(int rule) {
     return gains[paddocks.size() + rule];
+  }
+
+  /** Rounded mean cost of a farm-wide rule. */
+  public double farmWideCost(int rule) {
+    return costs[paddocks.size() + rule];
   }
 
   /** Rounded mean of what the changes share. */

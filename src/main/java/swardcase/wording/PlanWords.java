@@ -44,6 +44,7 @@ public final class PlanWords {
     }
     List<String> parts = new ArrayList<>();
     int crops = (int) report.paddocks().stream().filter(PlanWords::onlyCrops).count();
+    report.plan().farmWide().forEach(rule -> parts.add(rule(rule.what())));
     add(parts, "headline.resow", calls.act() - crops);
     add(parts, "headline.crop", crops);
     add(parts, "headline.holdOff", calls.keepOff());
@@ -54,6 +55,11 @@ public final class PlanWords {
       sentences.add(howSure(calls));
     }
     return String.join(" ", sentences);
+  }
+
+  /** A rule for the whole farm, as what is to be done. */
+  public static String rule(PlanResult.Rule rule) {
+    return Texts.get("rule." + rule.name());
   }
 
   private static String howSure(Calls calls) {

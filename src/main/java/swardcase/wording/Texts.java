@@ -49,7 +49,7 @@ public final class Texts {
   }
 
   /** The same words with a capital first. */
-  static String capital(String text) {
+  public static String capital(String text) {
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 

@@ -40,7 +40,7 @@ final class PlanSheet {
         line(paddock.name(), paddock.gain().mean());
       }
     }
-    plan.farmWide().forEach(rule -> line(rule.what(), rule.gain().mean()));
+    plan.farmWide().forEach(rule -> line(PlanWords.rule(rule.what()), rule.gain().mean()));
     line(PlanWords.shared(plan.shared().mean()), plan.shared().mean());
     total(first);
   }

@@ -11,9 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import swardcase.FarmCopy;
 import swardcase.draws.Spread;
-import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
 import swardcase.farm.Farm;
 import swardcase.outcome.FarmModel;
@@ -50,11 +48,7 @@ class HowSureTest {
             + "oestrogen.chance-none,chance that doses do nothing,0,0,0,fraction,,,\n");
     Tables tables = TablesLoader.standard().with(temp).load();
     Farm farm = PlanFarms.demo("large-farm");
-    List<Action> free =
-        farm.actions().stream()
-            .map(a -> a.kind() == ActionKind.HOLD_OFF ? a.withCosts(List.of()) : a)
-            .toList();
-    FarmModel model = new FarmModel(FarmCopy.of(farm).actions(free).build(), tables);
+    FarmModel model = new FarmModel(farm, tables);
     Decision of =
         Decision.of(Decision.draws(model, Decision.USUAL_SEED, 200), List.of(), done -> {});
     HowSure sure = HowSure.of(of);
@@ -62,9 +56,9 @@ class HowSureTest {
     for (int i = 0; i < of.plan().paddocks(); i++) {
       PaddockFindings paddock = sure.paddock(i);
       CourseFindings planned = paddock.planned();
-      boolean held = free.get(of.plan().action(i)).kind() == ActionKind.HOLD_OFF;
+      boolean held = model.actions().get(of.plan().action(i)).kind() == ActionKind.KEEP_OFF;
       if (held && planned.judgement().chanceItPays() > 0.9) {
-        assertThat(paddock.verdict()).isEqualTo(Verdict.HOLD_OFF);
+        assertThat(paddock.verdict()).isEqualTo(Verdict.KEEP_OFF);
         assertThat(paddock.sure()).contains(true);
         never++;
       }

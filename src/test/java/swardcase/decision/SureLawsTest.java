@@ -55,7 +55,7 @@ class SureLawsTest {
           if (acts) {
             ActionKind kind = answer.model().actions().get(planned.choice().action()).kind();
             assertThat(findings.verdict())
-                .isEqualTo(kind == ActionKind.HOLD_OFF ? Verdict.HOLD_OFF : Verdict.ACT);
+                .isEqualTo(kind == ActionKind.KEEP_OFF ? Verdict.KEEP_OFF : Verdict.ACT);
             assertThat(findings.sure()).contains(planned.isSure());
             assertThat(findings.notSure().isPresent()).isNotEqualTo(planned.isSure());
             assertThat(planned.fits()).isTrue();

@@ -180,7 +180,8 @@ public final class FeedChecks {
             1,
             Assumption.ofFarm("equivalents", Range.exactly(number(row, "dse")), "DSE"),
             Optional.empty(),
-            List.of(Month.values()));
+            List.of(Month.values()),
+            true);
     Farm farm =
         FarmCopy.of(RandomFarms.demo("current-farm"))
             .mobs(List.of())

@@ -102,12 +102,13 @@ final class FeedFixtures {
         told(pregnant),
         told(scanned),
         told(marked),
-        ScanningBasis.UNAFFECTED);
+        ScanningBasis.UNAFFECTED,
+        true);
   }
 
   static OtherStock wethers(int head) {
     return new OtherStock(
-        "wethers", head, told(1), Optional.empty(), Arrays.asList(Month.values()));
+        "wethers", head, told(1), Optional.empty(), Arrays.asList(Month.values()), true);
   }
 
   static Paddock paddock(String name, double areaHa, double clover, double index) {
@@ -171,7 +172,7 @@ final class FeedFixtures {
             told(60_000),
             Optional.empty()),
         ExtraFeedUse.HOLD_NUMBERS,
-        new Management(told(0.1), told(0.2), told(12), told(0)),
+        new Management(told(0.1), told(0.2), told(12), told(0), told(0), told(0)),
         List.of(keep()),
         "Any");
   }
@@ -216,7 +217,8 @@ final class FeedFixtures {
         Optional.empty(),
         told(1),
         told(0),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   static Assumption told(double value) {

@@ -80,7 +80,12 @@ class StockDemandTest {
   void otherStock_countsByDryEquivalentsInItsMonthsOnly() {
     OtherStock steers =
         new OtherStock(
-            "steers", 10, FeedFixtures.told(8), Optional.empty(), List.of(Month.MAY, Month.JUNE));
+            "steers",
+            10,
+            FeedFixtures.told(8),
+            Optional.empty(),
+            List.of(Month.MAY, Month.JUNE),
+            true);
     StockDemand demand =
         demand(
             FeedFixtures.farm(

@@ -156,9 +156,9 @@ class FarmFolderTest {
             "These prices are table defaults, so put in your own: net value of a lamb, further cost"
                 + " of a dry ewe, cost of replacing a ewe, yearly margin of a further ewe before"
                 + " supplement, price of a leaf test for formononetin, price of identifying one more"
-                + " plant, price of barley.",
+                + " plant, own time for a use rule, own time for grazing in order, price of barley.",
             "The costs of these actions are table defaults, so get quotes, and put in your own labour:"
-                + " 'keep, hold joining ewes off', 'oversow into the stand', 'spray-fallow and resow', 'crop one season, then resow', 'crop two"
+                + " 'oversow into the stand', 'spray-fallow and resow', 'crop one season, then resow', 'crop two"
                 + " seasons, then resow', 'crop three seasons, then resow'.",
             "The crop margins of these actions are table defaults: 'crop one season, then resow',"
                 + " 'crop two seasons, then resow', 'crop three seasons, then resow'.",
@@ -442,7 +442,7 @@ class FarmFolderTest {
     addToYaml(
         """
         costs:
-          hold-off:
+          oversow:
             gates:
               phase: every year
               cost_per_ha: 3
@@ -450,7 +450,7 @@ class FarmFolderTest {
         """);
 
     assertFaults(
-        "farm.yaml:8: costs.hold-off.gates.own_labour: must be 'yes' or 'no'; found 'perhaps'");
+        "farm.yaml:8: costs.oversow.gates.own_labour: must be 'yes' or 'no'; found 'perhaps'");
   }
 
   @Test
@@ -495,9 +495,9 @@ class FarmFolderTest {
 
   @Test
   void actions_seedBuriedWhereNothingIsSown_isRefused() throws IOException {
-    addToYaml("actions:\n  hold-off:\n    buried_seed_percent: 80\n");
+    addToYaml("actions:\n  keep:\n    buried_seed_percent: 80\n");
     assertThatThrownBy(this::read)
-        .hasMessageContaining("buried seed of hold-off must be 0, since nothing is sown");
+        .hasMessageContaining("buried seed of keep must be 0, since nothing is sown");
   }
 
   private Action action(String key) {

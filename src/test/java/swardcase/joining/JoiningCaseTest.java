@@ -37,7 +37,8 @@ class JoiningCaseTest {
     OtherStock wethers = risky.otherStock().get(0);
     OtherStock steers = risky.otherStock().get(1);
     List<Month> months = List.of(Month.APRIL, Month.MAY);
-    OtherStock autumn = new OtherStock("steers", 45, steers.dsePerHead(), Optional.empty(), months);
+    OtherStock autumn =
+        new OtherStock("steers", 45, steers.dsePerHead(), Optional.empty(), months, true);
     return FarmCopy.of(risky).otherStock(List.of(autumn, wethers)).build();
   }
 

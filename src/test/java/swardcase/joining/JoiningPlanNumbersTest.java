@@ -64,7 +64,8 @@ class JoiningPlanNumbersTest {
 
   private static OtherStock notInMay(OtherStock stock) {
     List<Month> months = stock.months().stream().filter(month -> month != Month.MAY).toList();
-    return new OtherStock(stock.name(), 20, stock.dsePerHead(), stock.mostRiskyDays(), months);
+    return new OtherStock(
+        stock.name(), 20, stock.dsePerHead(), stock.mostRiskyDays(), months, true);
   }
 
   @Test

@@ -59,7 +59,7 @@ class ActionPathsTest {
     actions.add(action("resow", ActionKind.RESOW, 1, false, target));
     actions.add(action("crop", ActionKind.RESOW, 1, true, target));
     actions.add(action("oversow", ActionKind.OVERSOW, 0, false, target));
-    actions.add(action("hold", ActionKind.HOLD_OFF, 0, false, target));
+    actions.add(action("hold", ActionKind.KEEP_OFF, 0, false, target));
     actions.add(action("crop only", ActionKind.CROP, 2, true, target));
     Farm farm = FarmCopy.of(base).actions(actions).build();
     return farm.withFinance(farm.finance().withHorizonYears(YEARS));
@@ -99,7 +99,8 @@ class ActionPathsTest {
         target.map(share -> value("target", share)),
         value("takes", TAKES),
         value("margin", 150),
-        costs);
+        costs,
+        Optional.empty());
   }
 
   private static CostLine cost(String name, Phase phase, double perHa) {
@@ -314,8 +315,6 @@ class ActionPathsTest {
     assertThat(paths.isShut(OVERSOW, 0)).isTrue();
     assertThat(paths.isShut(KEEP, 0)).isFalse();
     assertThat(paths.isShut(HOLD, 0)).isFalse();
-    assertThat(paths.holdsOff(HOLD)).isTrue();
-    assertThat(paths.holdsOff(KEEP)).isFalse();
   }
 
   @Test

@@ -24,7 +24,6 @@ class LastChangeTest {
   @ParameterizedTest
   @CsvSource({
     "keep, 0",
-    "hold-off, 0",
     "crop-only, 3",
     "oversow, 1",
     "spray-fallow, 2",

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import swardcase.RandomFarms;
 import swardcase.evidence.Assumption;
-import swardcase.farm.ActionKind;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Mob;
@@ -17,7 +17,8 @@ import swardcase.feed.FeedResult;
 import swardcase.feed.FeedSums;
 import swardcase.feed.FeedSurface;
 import swardcase.feed.SupplementCost;
-import swardcase.grazing.JoiningFeed;
+import swardcase.grazing.JoiningWindow;
+import swardcase.reproduction.FlockEffect;
 import swardcase.search.PlanFarms;
 
 /** The outcome of plans put together again from the sums of paddocks, feed and ewes. */
@@ -145,7 +146,7 @@ class OutcomeFunctionTest {
           FeedSurface feed = any.run.feed();
           for (int t = 0; t < any.model.years(); t++) {
             int at = t * YearSums.size(any.run.mobs());
-            double lost = any.run.held().lost(sums[at + YearSums.HELD] / weights);
+            double lost = lost(any, sums, at);
             double w = sums[at + YearSums.WINTER] / weights - lost;
             double o = sums[at + YearSums.OTHER] / weights - lost;
             double now = any.run.winterGrowthNow();
@@ -166,6 +167,35 @@ class OutcomeFunctionTest {
         });
   }
 
+  /** The most of what all mobs together leave, and each of them. */
+  private static double lost(Case any, double[] sums, int at) {
+    double weights = any.run.weightSum();
+    int mobs = any.run.mobs();
+    double lost =
+        mobs == 0
+            ? 0
+            : any.run
+                .window()
+                .lost(
+                    mobs,
+                    sums[at + YearSums.HELD] / weights,
+                    sums[at + YearSums.HELD_GREEN] / weights);
+    for (int g = 0; g < mobs; g++) {
+      double off = sums[at + YearSums.at(g, YearSums.OFF)] / weights;
+      double green = sums[at + YearSums.at(g, YearSums.OFF_GREEN)] / weights;
+      lost = Math.max(lost, any.run.window().lost(g, off, green));
+    }
+    return lost;
+  }
+
+  /** Own paddocks as far as their feed goes, others for the rest. */
+  private static double strength(
+      double dose, double grazed, double feed, double enough, double doseElse, double feedElse) {
+    double own = grazed > 0 ? dose / grazed : 0;
+    double share = feed >= enough || feedElse <= 0 ? 1 : feed / enough;
+    return share < 1 ? share * own + (1 - share) * doseElse / feedElse : own;
+  }
+
   @Test
   void outcome_ofEwes_isThatOfEachMobAtItsStrengths() {
     forAnyFarm(
@@ -179,11 +209,26 @@ class OutcomeFunctionTest {
             double money = 0;
             for (int g = 0; g < any.run.mobs(); g++) {
               Mob mob = any.farm.mobs().get(g);
-              double grazed = sums[at + YearSums.at(g, YearSums.GRAZED)];
-              double open = sums[at + YearSums.at(g, YearSums.GRAZED_HELD)];
-              double strength = grazed > 0 ? sums[at + YearSums.at(g, YearSums.DOSE)] / grazed : 0;
+              double[] of = Arrays.copyOfRange(sums, at + YearSums.at(g, 0), sums.length);
+              double strength =
+                  strength(
+                      of[YearSums.DOSE],
+                      of[YearSums.GRAZED],
+                      of[YearSums.SAFE_GREEN],
+                      any.run.feedNeededInWinter(g),
+                      of[YearSums.DOSE_ELSE],
+                      of[YearSums.GRAZED_ELSE]);
               double held =
-                  open > 0 ? sums[at + YearSums.at(g, YearSums.DOSE_HELD)] / open : strength;
+                  strength(
+                      of[YearSums.DOSE_HELD],
+                      of[YearSums.GRAZED_HELD],
+                      of[YearSums.SAFE],
+                      any.run.feedNeeded(g),
+                      of[YearSums.DOSE_ELSE],
+                      of[YearSums.GRAZED_ELSE]);
+              if (of[YearSums.GRAZED_HELD] <= 0 && of[YearSums.GRAZED_ELSE] <= 0) {
+                held = strength;
+              }
               double share = any.run.flock(g).share(t, strength, held);
               double more = (share - any.run.flock(g).shareNow()) * mob.ewes();
               inLamb += more;
@@ -206,7 +251,7 @@ class OutcomeFunctionTest {
           double[] of = new double[any.model.years() * size];
           for (int i = 0; i < any.plan.paddocks(); i++) {
             double area = any.paddock(i).areaHa();
-            for (int a = 0; a < any.model.actions().size(); a++) {
+            for (int a = 0; a < any.farm.actions().size(); a++) {
               int start = random.nextInt(Math.min(FarmModel.START_YEARS, any.model.years()));
               any.run.addYears(i, a, start, of);
               double cost = 0;
@@ -215,7 +260,6 @@ class OutcomeFunctionTest {
                 int k = t - start;
                 boolean acted = k >= 0;
                 boolean shut = acted && any.run.isShut(a, k);
-                boolean held = acted && any.model.actions().get(a).kind() == ActionKind.HOLD_OFF;
                 double w = of[at + YearSums.WINTER];
                 double o = of[at + YearSums.OTHER];
                 double share = any.model.year().winterShare();
@@ -223,16 +267,15 @@ class OutcomeFunctionTest {
                 double strength = acted ? any.run.greenDose(i, a, k) : any.run.greenDose(i);
                 cost += of[at + YearSums.COST] + of[at + YearSums.LABOUR];
                 assertNear(of[at + YearSums.OUT], shut ? area : 0);
-                assertNear(of[at + YearSums.HELD], held ? taken : 0);
+                assertNear(of[at + YearSums.HELD], 0);
                 for (int g = 0; g < any.run.mobs(); g++) {
                   boolean grazes = any.paddock(i).isGrazedBy(any.farm.mobs().get(g));
                   double grazed = grazes ? taken : 0;
-                  double open = held ? 0 : grazed;
                   assertNear(of[at + YearSums.at(g, YearSums.GRAZED)], grazed);
                   assertNear(of[at + YearSums.at(g, YearSums.DOSE)], grazed * strength);
-                  assertNear(of[at + YearSums.at(g, YearSums.GRAZED_HELD)], open);
-                  assertNear(of[at + YearSums.at(g, YearSums.DOSE_HELD)], open * strength);
-                  assertNear(of[at + YearSums.at(g, YearSums.SAFE)], open * part(any, g, i));
+                  assertNear(of[at + YearSums.at(g, YearSums.GRAZED_HELD)], grazed);
+                  assertNear(of[at + YearSums.at(g, YearSums.DOSE_HELD)], grazed * strength);
+                  assertNear(of[at + YearSums.at(g, YearSums.SAFE)], grazed * part(any, g, i));
                 }
               }
               assertNear(cost, area * any.run.costPerHa(i, a, start));
@@ -302,32 +345,6 @@ class OutcomeFunctionTest {
               }
             }
             assertNear(any.out.oldShare(t), old / any.farm.areaHa());
-          }
-        });
-  }
-
-  @Test
-  void lostWhereHeld_growsInALineFromWhatOtherStockTake() {
-    forAnyFarm(
-        12,
-        (any, random) -> {
-          double grown = 0;
-          double whenHeld = 0;
-          double appetite = 0;
-          int ewes = any.farm.ewesJoined();
-          for (int p = 0; p < HalfMonths.COUNT; p++) {
-            double held = 0;
-            for (int g = 0; g < any.run.mobs(); g++) {
-              held += any.run.flock(g).isHeld(p) ? any.farm.mobs().get(g).ewes() : 0;
-            }
-            double share = ewes > 0 ? held / ewes : 0;
-            grown += any.model.year().growthKgDmPerHa(p);
-            whenHeld += share * any.model.year().growthKgDmPerHa(p);
-            appetite += share * any.run.feed().otherAppetiteKgDmPerHa(p);
-          }
-          for (double held : new double[] {0, 0.1, 0.4, 1}) {
-            double lost = Math.max(0, held * whenHeld - appetite) / grown;
-            assertNear(any.run.held().lost(held), lost);
           }
         });
   }
@@ -542,6 +559,7 @@ class OutcomeFunctionTest {
           double[] onOffer = new double[HalfMonths.COUNT];
           double[] growth = new double[HalfMonths.COUNT];
           double[] eaten = new double[HalfMonths.COUNT];
+          double[] byEwes = new double[HalfMonths.COUNT];
           for (int season = 0; season < any.seasons(); season++) {
             FeedResult now = any.run.feed().now(season);
             for (int p = 0; p < HalfMonths.COUNT; p++) {
@@ -549,28 +567,28 @@ class OutcomeFunctionTest {
               double grazed = now.eatenGreenKgDmPerHa[p] + now.eatenDryKgDmPerHa[p];
               onOffer[p] += any.chance(season) * (now.greenKgDmPerHa[p] + now.dryKgDmPerHa[p]);
               growth[p] += any.chance(season) * now.growthKgDmPerHa[p];
-              eaten[p] += any.chance(season) * ofEwes * grazed;
+              eaten[p] += any.chance(season) * grazed;
+              byEwes[p] += any.chance(season) * ofEwes * grazed;
             }
           }
-          int paddocks = any.plan.paddocks();
-          boolean[][] grazes = new boolean[any.run.mobs()][paddocks];
-          for (int g = 0; g < grazes.length; g++) {
-            for (int i = 0; i < paddocks; i++) {
-              grazes[g][i] = any.paddock(i).isGrazedBy(any.farm.mobs().get(g));
-            }
-          }
-          JoiningFeed expected = new JoiningFeed(any.farm, grazes);
+          FlockEffect[] flock =
+              IntStream.range(0, any.run.mobs())
+                  .mapToObj(any.run::flock)
+                  .toArray(FlockEffect[]::new);
+          JoiningWindow expected =
+              new JoiningWindow(any.farm, any.model.year(), any.run.feed(), flock);
           double taken = 0;
-          for (int i = 0; i < paddocks; i++) {
+          for (int i = 0; i < any.plan.paddocks(); i++) {
             taken += any.run.feedWeight(i);
           }
-          for (int g = 0; g < grazes.length; g++) {
+          expected.set(flock, onOffer, growth, eaten, byEwes, taken);
+          for (int g = 0; g < flock.length; g++) {
             double open = 0;
-            for (int i = 0; i < paddocks; i++) {
-              open += any.run.feedWeight(i) * expected.part(g, i);
+            for (int i = 0; i < any.plan.paddocks(); i++) {
+              boolean grazes = any.paddock(i).isGrazedBy(any.farm.mobs().get(g));
+              open += grazes ? any.run.feedWeight(i) * part(any, g, i) : 0;
             }
-            expected.set(g, any.run.flock(g), onOffer, growth, eaten, taken, open);
-            assertNear(any.run.safeFeedNeeded(g), expected.needed(g));
+            assertNear(any.run.feedNeeded(g), Math.min(open, expected.needed(g)));
           }
         });
   }

@@ -45,7 +45,8 @@ class FlockEffectLawsTest {
             RandomFarms.exactly("ewes in lamb", 100 * TOLD),
             RandomFarms.exactly("lambs scanned", 120),
             RandomFarms.exactly("lambs marked", 100),
-            basis);
+            basis,
+            true);
     Farm farm = FarmCopy.of(base).mobs(List.of(mob)).build();
     UncertainNumbers.Builder numbers = new UncertainNumbers.Builder();
     FlockEffect.enter(numbers, mob, PlanFarms.TABLES);

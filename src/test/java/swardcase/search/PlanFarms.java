@@ -48,7 +48,7 @@ public final class PlanFarms {
     }
     List<Action> actions =
         base.actions().stream()
-            .filter(a -> List.of("keep", "hold-off", "spray-fallow").contains(a.key()))
+            .filter(a -> List.of("keep", "spray-fallow").contains(a.key()))
             .toList();
     double budget = 3000 + random.nextInt(15000);
     Finance finance =

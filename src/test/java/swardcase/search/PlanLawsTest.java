@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -185,7 +186,8 @@ class PlanLawsTest {
         crop.targetCloverShare(),
         crop.establishmentChance(),
         crop.cropMarginPerHa(),
-        crop.costs());
+        crop.costs(),
+        Optional.empty());
   }
 
   /** Taylor and Ewing 1988: seed at 10 cm keeps, so that inversion hides it. */
@@ -256,11 +258,12 @@ class PlanLawsTest {
     FarmModel model = PlanFarms.model(farm.withFinance(farm.finance().withBudgetPerYear(0)));
     LikelySearch search = new LikelySearch(model);
     int paddock = farm.paddocks().stream().map(Paddock::name).toList().indexOf("Bottom Flat");
-    Plan held = model.keepAll().with(paddock, place(model.actions(), "hold-off"), 0);
+    Plan held =
+        model.keepAll().with(paddock, place(model.actions(), "keep-off-maidens-before-joining"), 0);
     Outcome outcome = new Outcome(model.years());
     model.newRun().evaluate(held, outcome);
     assertThat(outcome.labourCost(0))
-        .isCloseTo(2 * farm.paddocks().get(paddock).areaHa(), within(1e-9));
+        .isCloseTo(0.6 * farm.paddocks().get(paddock).areaHa(), within(1e-9));
     assertThat(outcome.actionCost(0)).isZero();
     assertThat(search.feasible(held)).isTrue();
     assertThat(search.feasible(model.keepAll().with(paddock, place(model.actions(), "oversow"), 0)))

@@ -19,9 +19,10 @@ import swardcase.OtherCurrency;
 import swardcase.RandomFarms;
 import swardcase.chance.CertaintyGain;
 import swardcase.draws.Draws;
-import swardcase.farm.Action;
+import swardcase.evidence.Assumption;
 import swardcase.farm.ActionKind;
 import swardcase.farm.Farm;
+import swardcase.farm.Management;
 import swardcase.farm.Paddock;
 import swardcase.farm.SeasonGrowth;
 import swardcase.outcome.Course;
@@ -74,11 +75,11 @@ class PlanSearchTest {
   private static double mostMore(FarmModel model, Plan plan) {
     PlanTable table = new PlanTable(model, model.newRun(), List.of());
     Position at = new Position(table);
-    int last = table.paddocks() - 1;
+    int last = table.places() - 1;
     List<Change> changes =
         IntStream.range(table.first(last), table.first(last + 1)).mapToObj(Change::of).toList();
     List<Trial> trials = new ArrayList<>(List.of(new Trial(table.pick(plan))));
-    int[] pick = new int[table.paddocks()];
+    int[] pick = new int[table.places()];
     Arrays.setAll(pick, table::first);
     do {
       at.set(pick);
@@ -125,7 +126,7 @@ class PlanSearchTest {
     SplittableRandom random = new SplittableRandom(2026);
     int changed = 0;
     for (int round = 0; round < 16; round++) {
-      FarmModel model = PlanFarms.model(PlanFarms.small(random, 2 + round % 3));
+      FarmModel model = PlanFarms.model(PlanFarms.small(random, 2));
       changed += assertNearTheBest(model, "small farm " + round) > 0 ? 1 : 0;
     }
     for (int round = 0; round < 16; round++) {
@@ -163,6 +164,9 @@ class PlanSearchTest {
         int there = back.paddocks() - 1 - i;
         back = back.with(i, turned.action(there), turned.start(there));
       }
+      for (int i = back.paddocks(); i < back.places(); i++) {
+        back = back.with(i, turned.action(i), 0);
+      }
       double[] more = more(model, draws(model), found.plan().plan(), back);
       double still = found.stillToFind().mean();
       assertThat(Math.abs(more[0])).as(name).isLessThanOrEqualTo(still + 3 * more[1]);
@@ -195,7 +199,16 @@ class PlanSearchTest {
     for (int round = 0; round < 3; round++) {
       FarmModel model = PlanFarms.model(PlanFarms.small(random, 3));
       Plan free = find(model).plan().plan();
-      for (int a = 0; a < 2; a++) {
+      OutcomeFunction run = model.newRun();
+      List<Integer> ways =
+          IntStream.range(0, model.actions().size())
+              .filter(
+                  a -> a == model.keep() || model.actions().get(a).kind() == ActionKind.KEEP_OFF)
+              .filter(a -> run.allowed(1, a))
+              .limit(2)
+              .boxed()
+              .toList();
+      for (int a : ways) {
         Found forced = find(model, List.of(new FixedChoice(1, a, OptionalInt.empty())));
         assertThat(forced.plan().plan().action(1)).isEqualTo(a);
         assertThat(forced.others())
@@ -216,7 +229,7 @@ class PlanSearchTest {
     Farm farm = PlanFarms.small(new SplittableRandom(13), 3);
     FarmModel model = PlanFarms.model(farm.withFinance(farm.finance().withBudgetPerYear(0)));
     OutcomeFunction run = model.newRun();
-    int dear = model.actions().size() - 1;
+    int dear = model.farm().actions().size() - 1;
     int paddock = IntStream.range(0, 3).filter(i -> run.allowed(i, dear)).findFirst().orElseThrow();
     List<FixedChoice> fixed = List.of(new FixedChoice(paddock, dear, OptionalInt.of(0)));
     assertThat(new PlanSearch(draws(model), fixed).find()).isEmpty();
@@ -296,9 +309,14 @@ class PlanSearchTest {
     OutcomeFunction run = poor.newRun();
     for (int i = 0; i < 3; i++) {
       int paddock = i;
-      assertThat(without.get(i).stream().map(start -> start.course().action()).toList())
+      assertThat(
+              without.get(i).stream()
+                  .map(start -> poor.base(start.course().action()))
+                  .filter(a -> a != poor.keep())
+                  .toList())
           .isEqualTo(
               IntStream.range(0, poor.actions().size())
+                  .filter(a -> a < poor.farm().actions().size())
                   .filter(a -> a != poor.keep() && run.allowed(paddock, a))
                   .boxed()
                   .toList());
@@ -315,11 +333,17 @@ class PlanSearchTest {
   @Test
   void find_whatPaysNextToNothing_isNotDone() {
     Farm farm = PlanFarms.demo("current-farm");
-    List<Action> free =
-        farm.actions().stream()
-            .map(a -> a.kind() == ActionKind.HOLD_OFF ? a.withCosts(List.of()) : a)
-            .toList();
-    FarmModel model = PlanFarms.model(FarmCopy.of(withBreakAsUsual(farm)).actions(free).build());
+    Management of = farm.management();
+    Assumption nothing = RandomFarms.exactly("own time", 0);
+    Management free =
+        new Management(
+            of.conditionDeficit(),
+            of.mostEweIncrease(),
+            of.weaningWeeks(),
+            of.lossLimit(),
+            nothing,
+            nothing);
+    FarmModel model = PlanFarms.model(FarmCopy.of(withBreakAsUsual(farm)).management(free).build());
     assertThat(new LikelySearch(model).best()).isNotEqualTo(model.keepAll());
     Found found = find(model);
     assertThat(found.plan().plan()).isEqualTo(model.keepAll());
@@ -384,7 +408,7 @@ class PlanSearchTest {
   void find_manySmallFarms_isTheBestOfAllPlansWithinWhatCouldStillBeFound() {
     SplittableRandom random = new SplittableRandom(Long.getLong("swardcase.search.seed", 1));
     for (int round = 0; round < 60; round++) {
-      assertNearTheBest(PlanFarms.model(PlanFarms.small(random, 2 + round % 3)), "small " + round);
+      assertNearTheBest(PlanFarms.model(PlanFarms.small(random, 2)), "small " + round);
       assertNearTheBest(PlanFarms.model(RandomFarms.any(random, 2)), "any " + round);
     }
   }

@@ -27,7 +27,7 @@ class PlanTableTest {
   }
 
   private static int[] anyPick(PlanTable table, SplittableRandom random) {
-    int[] pick = new int[table.paddocks()];
+    int[] pick = new int[table.places()];
     for (int i = 0; i < pick.length; i++) {
       pick[i] = random.nextInt(table.first(i), table.first(i + 1));
     }
@@ -159,7 +159,8 @@ class PlanTableTest {
         ofMoney += over(sums[at + YearSums.COST], budget);
         excess += over(sums[at + YearSums.OUT], out);
         for (int g = 0; g < run.mobs(); g++) {
-          excess += over(run.safeFeedNeeded(g), sums[at + YearSums.at(g, YearSums.SAFE)]);
+          excess += over(run.feedNeeded(g), sums[at + YearSums.at(g, YearSums.OPEN)]);
+          excess += over(run.feedNeededInWinter(g), sums[at + YearSums.at(g, YearSums.OPEN_GREEN)]);
         }
       }
       double before = table.excess(sums);
@@ -203,7 +204,7 @@ class PlanTableTest {
   void value_ofFeedThatIsARemainderOfRounding_isThatOfNone() {
     PlanTable table = table(PlanFarms.model(PlanFarms.demo("mixed-farm")));
     double[] none = new double[table.years() * table.sums()];
-    int[] pick = new int[table.paddocks()];
+    int[] pick = new int[table.places()];
     Arrays.setAll(pick, table::first);
     table.sum(pick, none);
     double[] rounded = none.clone();

@@ -162,7 +162,7 @@ final class SampleReports {
   private static PlanResult nothing(Drawn none) {
     Gain noGain = new Gain(0, 0, 0, 0);
     return new PlanResult(
-        new PlanResult.Calls(0, 0, 0, 0, 0),
+        new PlanResult.Calls(0, 0, 0, 0, 0, 0),
         true,
         List.of(),
         0,
@@ -171,6 +171,7 @@ final class SampleReports {
         0,
         0,
         160_000,
+        List.of(),
         List.of(),
         List.of(),
         List.of(),

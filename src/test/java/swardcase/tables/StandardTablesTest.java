@@ -24,7 +24,6 @@ import swardcase.evidence.SetBy;
 import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
 import swardcase.farm.AutumnBreak;
-import swardcase.farm.CostLine;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.PastureQuality;
 
@@ -52,7 +51,7 @@ class StandardTablesTest {
     assertThat(TABLES.pastureQuality()).hasSize(2);
     assertThat(TABLES.supplements()).hasSizeGreaterThanOrEqualTo(15);
     assertThat(TABLES.dryStock()).hasSizeGreaterThanOrEqualTo(12);
-    assertThat(TABLES.actions()).hasSize(8);
+    assertThat(TABLES.actions()).hasSize(7);
     assertThat(TABLES.sources()).hasSizeGreaterThan(200);
     assertThat(TABLES.overridden()).isEmpty();
   }
@@ -360,14 +359,7 @@ class StandardTablesTest {
     assertThat(TABLES.actions())
         .extracting(Action::key)
         .containsExactly(
-            "keep",
-            "hold-off",
-            "crop-only",
-            "oversow",
-            "spray-fallow",
-            "crop-1",
-            "crop-2",
-            "crop-3");
+            "keep", "crop-only", "oversow", "spray-fallow", "crop-1", "crop-2", "crop-3");
     Action keep = TABLES.actions().get(0);
     assertThat(keep.kind()).isEqualTo(ActionKind.KEEP);
     assertThat(keep.costs()).isEmpty();
@@ -378,24 +370,11 @@ class StandardTablesTest {
     IntStream.rangeClosed(1, 3)
         .forEach(
             years -> {
-              Action crop = TABLES.actions().get(4 + years);
+              Action crop = TABLES.actions().get(3 + years);
               assertThat(crop.runDownYears()).isEqualTo(years);
               assertThat(crop.needsArable()).isTrue();
               assertThat(crop.runDownGrowth().range()).isEqualTo(Range.exactly(0));
             });
-  }
-
-  /** Industry training material, page of 2024: typically A$200 to 400/ha. */
-  @Test
-  void costs_ofHoldingOff_areOwnLabourOfEveryYear() {
-    List<CostLine> lines = TABLES.actions().get(1).costs();
-    assertThat(lines).hasSize(1);
-    CostLine labour = lines.get(0);
-    assertThat(labour.name()).isEqualTo("labour");
-    assertThat(labour.phase()).isEqualTo(CostLine.Phase.YEARLY);
-    assertThat(labour.ownLabour()).isTrue();
-    assertThat(labour.costPerHa().range()).isEqualTo(Range.of(0, 2, 5));
-    assertThat(labour.costPerHa().evidence()).isEqualTo(Evidence.INFERRED);
   }
 
   @Test
@@ -405,9 +384,10 @@ class StandardTablesTest {
         .allSatisfy(line -> assertThat(line.ownLabour()).isEqualTo(line.name().equals("labour")));
   }
 
+  /** Industry training material, page of 2024: typically A$200 to 400/ha. */
   @Test
   void costs_ofSprayFallow_addUpInsideTheTypicalCapitalCost() {
-    Action action = TABLES.actions().get(4);
+    Action action = TABLES.actions().get(3);
     double likely = action.costs().stream().mapToDouble(line -> line.costPerHa().likely()).sum();
     assertThat(likely).isBetween(200d, 400d);
     assertThat(action.costs())

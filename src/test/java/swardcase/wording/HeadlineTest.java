@@ -35,7 +35,11 @@ class HeadlineTest {
           Records.with(
               one, "start", unsure ? OptionalInt.of(startsOfUnsure.get(i)) : OptionalInt.empty()));
     }
-    Report report = Records.with(FARM, "plan", Records.with(FARM.plan(), "calls", calls));
+    Report report =
+        Records.with(
+            FARM,
+            "plan",
+            Records.with(Records.with(FARM.plan(), "farmWide", List.of()), "calls", calls));
     return Records.with(report, "paddocks", paddocks);
   }
 
@@ -45,15 +49,15 @@ class HeadlineTest {
       value = {
         "1 | 0 | 5 | 0 | 0 | Resow 1 paddock, keep 5. This change is sure.",
         "2 | 0 | 4 | 0 | 0 | Resow 2 paddocks, keep 4. All of these changes are sure.",
-        "1 | 1 | 3 | 1 | 0 | Resow 1 paddock, hold joining ewes off 1, keep 3, find out more about 1."
+        "1 | 1 | 3 | 1 | 0 | Resow 1 paddock, keep ewes off 1, keep 3, find out more about 1."
             + " All of these changes are sure.",
-        "0 | 1 | 0 | 5 | 1 | Hold joining ewes off 1 paddock, find out more about 5."
+        "0 | 1 | 0 | 5 | 1 | Keep ewes off 1 paddock, find out more about 5."
             + " This change is not sure.",
-        "2 | 1 | 3 | 0 | 3 | Resow 2 paddocks, hold joining ewes off 1, keep 3."
+        "2 | 1 | 3 | 0 | 3 | Resow 2 paddocks, keep ewes off 1, keep 3."
             + " None of these changes is sure.",
-        "2 | 1 | 3 | 0 | 1 | Resow 2 paddocks, hold joining ewes off 1, keep 3."
+        "2 | 1 | 3 | 0 | 1 | Resow 2 paddocks, keep ewes off 1, keep 3."
             + " Of these 3 changes, one is not sure.",
-        "2 | 2 | 2 | 0 | 2 | Resow 2 paddocks, hold joining ewes off 2, keep 2."
+        "2 | 2 | 2 | 0 | 2 | Resow 2 paddocks, keep ewes off 2, keep 2."
             + " Of these 4 changes, 2 are not sure.",
         "0 | 0 | 5 | 1 | 0 | Keep 5 paddocks, find out more about 1.",
         "0 | 0 | 0 | 1 | 0 | Find out more about 1 paddock.",
@@ -62,14 +66,14 @@ class HeadlineTest {
   void headline_ofCalls_countsThemAndWhatIsSure(
       int act, int keepOff, int keep, int undecided, int unsure, String words) {
     List<Integer> later = List.of(2030, 2030, 2030).subList(0, unsure);
-    assertThat(PlanWords.headline(with(new Calls(act, keepOff, keep, undecided, unsure), later)))
+    assertThat(PlanWords.headline(with(new Calls(act, keepOff, keep, undecided, unsure, 0), later)))
         .isEqualTo(words);
   }
 
   @Test
   void headline_withUnsureWorkThisYear_namesItFirst() {
     int year = FARM.plan().years().get(0).year();
-    Report report = with(new Calls(2, 1, 3, 0, 3), List.of(year, year + 1, year));
+    Report report = with(new Calls(2, 1, 3, 0, 3, 0), List.of(year, year + 1, year));
     assertThat(PlanWords.headline(report))
         .isEqualTo(
             "Not sure among what the plan starts in "
@@ -78,7 +82,7 @@ class HeadlineTest {
                 + report.paddocks().get(0).name()
                 + ", "
                 + report.paddocks().get(2).name()
-                + ". Resow 2 paddocks, hold joining ewes off 1, keep 3."
+                + ". Resow 2 paddocks, keep ewes off 1, keep 3."
                 + " None of these changes is sure.");
   }
 
