@@ -22,6 +22,7 @@ import swardcase.farm.Farm;
 import swardcase.intake.LoadedFarm;
 import swardcase.joining.JoiningPlan;
 import swardcase.outcome.FarmModel;
+import swardcase.outcome.Plan;
 import swardcase.report.Budget;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReportBuilder;
@@ -84,11 +85,14 @@ final class DecideCommand implements Callable<Integer> {
       throw changes.beyondLimits();
     }
     Draws drawn = draws.of(model);
+    Decision decision = draws.decide(drawn, fixed);
     ForkJoinTask<Optional<JoiningReport>> joining =
         ForkJoinTask.adapt(
-                () -> pdf == null ? Optional.<JoiningReport>empty() : joining(drawn, day))
+                () ->
+                    pdf == null
+                        ? Optional.<JoiningReport>empty()
+                        : joining(drawn, decision.plan(), day))
             .fork();
-    Decision decision = draws.decide(drawn, fixed);
     HowSure howSure = HowSure.of(decision);
     Report report =
         ReportBuilder.build(decision, howSure, Version.text(), day, loaded.on(day).remarks());
@@ -96,8 +100,8 @@ final class DecideCommand implements Callable<Integer> {
     return ExitCodes.DONE;
   }
 
-  private static Optional<JoiningReport> joining(Draws draws, LocalDate day) {
-    return JoiningPlan.of(draws)
+  private static Optional<JoiningReport> joining(Draws draws, Plan ofFarm, LocalDate day) {
+    return JoiningPlan.of(draws, ofFarm)
         .map(plan -> JoiningReportBuilder.build(plan, Version.text(), day, List.of()));
   }
 

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -12,12 +13,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import swardcase.draws.Draws;
 import swardcase.farm.Farm;
 import swardcase.intake.LoadedFarm;
 import swardcase.joining.JoiningPlan;
 import swardcase.outcome.FarmModel;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReportBuilder;
+import swardcase.search.PlanSearch;
 import swardcase.sheet.JoiningSheet;
 import swardcase.tables.Tables;
 import swardcase.view.JoiningCsvView;
@@ -55,6 +58,14 @@ final class JoiningCommand implements Callable<Integer> {
   @Option(names = "--csv", paramLabel = "FILE", description = "Write the calendar as a table.")
   private Path csv;
 
+  /** The coming year of the plan that {@code decide} finds. */
+  private static Optional<JoiningPlan> plan(Draws draws) {
+    return draws.model().farm().ewesJoined() == 0
+        ? Optional.empty()
+        : JoiningPlan.of(
+            draws, new PlanSearch(draws, List.of()).find().orElseThrow().plan().plan());
+  }
+
   @Override
   public Integer call() throws IOException {
     draws.check();
@@ -62,7 +73,7 @@ final class JoiningCommand implements Callable<Integer> {
     LoadedFarm loaded = options.load(tables);
     Farm farm = sheet.signed(loaded.farm());
     PrintWriter out = spec.commandLine().getOut();
-    Optional<JoiningPlan> plan = JoiningPlan.of(draws.of(new FarmModel(farm, tables)));
+    Optional<JoiningPlan> plan = plan(draws.of(new FarmModel(farm, tables)));
     if (plan.isEmpty()) {
       out.println(
           "No ewes are joined on this farm, so there is no plan to make. Nothing was written.");

@@ -2,6 +2,7 @@ package swardcase.grazing;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import swardcase.farm.Mob;
 
@@ -55,28 +56,29 @@ public final class InOrder {
    * Finds what each mob is on.
    *
    * @param sums feed of each class from {@code at} on, and behind them strength x feed
+   * @param needed feed that each mob needs, in their unit
    */
-  public void find(double[] sums, int at, JoiningWindow window) {
+  public void find(double[] sums, int at, IntToDoubleFunction needed) {
     int bin = 0;
     double taken = 0;
     for (int g : order) {
-      double need = moves[g] ? window.needed(g) : 0;
-      double eaten = 0;
+      double need = moves[g] ? needed.applyAsDouble(g) : 0;
+      double left = need;
       double dose = 0;
-      while (bin < BINS && need - eaten > 0) {
+      while (bin < BINS && left > 0) {
         double feed = sums[at + bin];
-        double take = Math.min(need - eaten, feed - taken);
+        double take = Math.min(left, feed - taken);
         if (take > 0) {
-          eaten += take;
+          left -= take;
           taken += take;
           dose += take * sums[at + BINS + bin] / feed;
         }
-        if (need - eaten > 0) {
+        if (left > 0) {
           bin++;
           taken = 0;
         }
       }
-      strength[g] = eaten > 0 ? dose / eaten : Double.NaN;
+      strength[g] = need > left ? dose / (need - left) : Double.NaN;
     }
   }
 

@@ -36,6 +36,7 @@ final class JoiningCase {
   final int[] ewes;
   final List<Integer> halfMonths;
   final double[] strength;
+  final ComingYear coming;
   private final FeedCourse feed;
   private final StockDemand demand;
   private final double weightSum;
@@ -46,8 +47,11 @@ final class JoiningCase {
    * @param run a run at likely values
    * @param strength formononetin of each paddock's green feed as it is planned with, % of intake
    * @param daysLater how much later than written all mobs are joined; may be negative
+   * @param coming what the plan says of the coming year
    */
-  JoiningCase(FarmModel model, OutcomeFunction run, double[] strength, int daysLater) {
+  JoiningCase(
+      FarmModel model, OutcomeFunction run, double[] strength, int daysLater, ComingYear coming) {
+    this.coming = coming;
     this.model = model;
     this.run = run;
     farm = model.farm();
@@ -119,6 +123,13 @@ final class JoiningCase {
   /** Whether a mob's own joining makes a half-month of the plan matter. */
   boolean matters(int mob, int halfMonth) {
     return matters[mob][halfMonth];
+  }
+
+  /** Whether a group must not use a paddock in a half-month, by the plan of the farm. */
+  boolean isClosed(int group, int halfMonth, int paddock) {
+    return coming.isShut(paddock)
+        || group < ewes.length
+            && coming.isOff(group, halfMonth, matters(group, halfMonth), paddock);
   }
 
   /** The true losses with paddocks of these strengths. */

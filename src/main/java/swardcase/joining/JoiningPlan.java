@@ -15,6 +15,7 @@ import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
+import swardcase.outcome.Plan;
 
 /**
  * The joining plan of a farm as numbers: the calendar of paddocks, three ways of grazing compared,
@@ -74,11 +75,13 @@ public final class JoiningPlan {
   private final List<Resown> resown;
   private final double[] worthOfSafeMj;
 
-  private JoiningPlan(Draws draws) {
+  private JoiningPlan(Draws draws, Plan ofFarm) {
     this.draws = draws;
     model = draws.model();
     OutcomeFunction likely = model.newRun();
-    setting = new JoiningCase(model, likely, JoiningCase.cautiousStrength(model, likely), 0);
+    ComingYear coming = new ComingYear(model, likely, ofFarm);
+    setting =
+        new JoiningCase(model, likely, JoiningCase.cautiousStrength(model, likely), 0, coming);
     calendar = new JoiningCalendar(setting);
     planner = new Planner(setting, setting.strength);
     Grazing asNow = planner.asNow();
@@ -99,11 +102,20 @@ public final class JoiningPlan {
     shifts = otherDates.join();
   }
 
-  /** The plan, told by these draws; empty for a farm that joins no ewes. */
-  public static Optional<JoiningPlan> of(Draws draws) {
+  /**
+   * The coming year of a farm's plan, told by these draws; empty for a farm that joins no ewes.
+   *
+   * @param plan what is done with the paddocks of the farm
+   */
+  public static Optional<JoiningPlan> of(Draws draws, Plan plan) {
     return draws.model().farm().ewesJoined() == 0
         ? Optional.empty()
-        : Optional.of(new JoiningPlan(draws));
+        : Optional.of(new JoiningPlan(draws, plan));
+  }
+
+  /** The same of a farm that goes on as now. */
+  public static Optional<JoiningPlan> of(Draws draws) {
+    return of(draws, draws.model().keepAll());
   }
 
   private Drawn drawn(int measure) {
@@ -161,6 +173,11 @@ public final class JoiningPlan {
    */
   public boolean isUnknown(int paddock) {
     return JoiningCase.isUnknown(model, setting.run, paddock);
+  }
+
+  /** What the plan of the farm says of its coming year. */
+  public List<ComingYear.Instruction> instructions() {
+    return setting.coming.instructions();
   }
 
   // The calendar.

@@ -50,7 +50,7 @@ final class Planner {
     return losses.money(grazing) + problem.boughtMj(grazing) * problem.pricePerMj;
   }
 
-  /** Each mob on the paddocks it grazes now, other stock on all. */
+  /** Each mob on the paddocks it grazes now, other stock on all that are not shut. */
   Grazing asNow() {
     return EvenGrazing.of(
         problem,
@@ -59,7 +59,9 @@ final class Planner {
 
   /** Ewes evenly over whatever is not rated keep off for them then. */
   Grazing avoiding(JoiningCalendar calendar) {
-    return EvenGrazing.of(problem, open((g, k, i) -> !calendar.isKeptOff(g, at(k), i)));
+    return EvenGrazing.of(
+        problem,
+        open((g, k, i) -> !calendar.isKeptOff(g, at(k), i) && !setting.isClosed(g, at(k), i)));
   }
 
   private interface Open {
@@ -71,7 +73,7 @@ final class Planner {
     for (int g = 0; g < problem.groups; g++) {
       for (int k = 0; k < problem.halfMonths; k++) {
         for (int i = 0; i < problem.paddocks; i++) {
-          open[g][k][i] = g >= problem.ewes || rule.is(g, k, i);
+          open[g][k][i] = !setting.coming.isShut(i) && (g >= problem.ewes || rule.is(g, k, i));
         }
       }
     }
@@ -89,16 +91,17 @@ final class Planner {
 
   /** The same with a limit on how often costs are drawn. */
   Grazing plan(int rounds, Grazing... others) {
-    Grazing best = others[0];
+    Grazing best = null;
     for (Grazing other : others) {
-      best = cost(other) < cost(best) ? other : best;
+      boolean may = keepsTheRules(other);
+      best = may && (best == null || cost(other) < cost(best)) ? other : best;
     }
     for (int g = 0; g < problem.ewes; g++) {
       linear[g] = losses.chords(g, losses.safe(g));
     }
     for (int round = 0; round < rounds; round++) {
       Grazing found = inOrder(withTies(linear), false);
-      boolean better = cost(found) < cost(best) - 1e-9;
+      boolean better = best == null || cost(found) < cost(best) - 1e-9;
       if (better) {
         best = found;
       } else if (round > 0) {
@@ -111,12 +114,27 @@ final class Planner {
     return best;
   }
 
+  /** Whether nobody is where the plan of the farm does not let him be. */
+  private boolean keepsTheRules(Grazing grazing) {
+    for (int g = 0; g < problem.ewes; g++) {
+      for (int k = 0; k < problem.halfMonths; k++) {
+        for (int i = 0; i < problem.paddocks; i++) {
+          if (grazing.share(g, k, i) > 0 && setting.isClosed(g, at(k), i)) {
+            return false;
+          }
+        }
+      }
+    }
+    return true;
+  }
+
   /**
    * The first of these that costs little more than the cheapest: groups apart, and ewes nowhere
    * that they are to be kept off; groups apart; the cheapest itself.
    */
   Grazing practical(JoiningCalendar calendar, Grazing cheapest, Grazing asNow) {
-    double most = Math.min(cost(asNow), cost(cheapest) + MOST_FOR_PRACTICE * cost(asNow));
+    double little = cost(cheapest) + MOST_FOR_PRACTICE * cost(asNow);
+    double most = keepsTheRules(asNow) ? Math.min(cost(asNow), little) : little;
     return Stream.of(barred(linear, (g, k, i) -> !calendar.isKeptOff(g, at(k), i)), linear)
         .map(costs -> inOrder(withTies(costs), true))
         .filter(grazing -> cost(grazing) <= most)
@@ -158,7 +176,10 @@ final class Planner {
         double full = problem.pricePerMj * problem.pastureNeedMj[g][k];
         for (int i = 0; i < problem.paddocks; i++) {
           double weaker = g < problem.ewes ? strength[i] : strongest - strength[i];
-          with[g][k][i] += TIE * full * weaker / strongest;
+          with[g][k][i] +=
+              setting.isClosed(g, at(k), i)
+                  ? Double.POSITIVE_INFINITY
+                  : TIE * full * weaker / strongest;
         }
       }
     }

@@ -54,7 +54,8 @@ final class WaysOut {
     OutcomeFunction run = setting.model.newRun();
     for (int step = 1; step <= FORTNIGHTS; step++) {
       int days = direction * step * DAYS_OF_STEP;
-      JoiningCase then = new JoiningCase(setting.model, run, setting.strength, days);
+      JoiningCase then =
+          new JoiningCase(setting.model, run, setting.strength, days, setting.coming);
       JoiningCalendar rated = new JoiningCalendar(then);
       Planner planned = new Planner(then, then.strength);
       Grazing asNow = planned.asNow();

@@ -107,6 +107,12 @@ public final class FarmModel {
         : Math.max(0, Math.min(START_YEARS, years() - lastChange(action)));
   }
 
+  /** First start year worth looking at: a rule before an action needs a year to hold in. */
+  public int firstStart(int action) {
+    Action of = actions().get(action);
+    return of.use().isPresent() && of.changesStand() && of.runDownYears() == 0 ? 1 : 0;
+  }
+
   /**
    * What may be done with a paddock, in the order of the places: the farm's actions, then each with
    * the use rules that may go with it.

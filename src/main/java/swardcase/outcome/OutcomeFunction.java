@@ -2,6 +2,7 @@ package swardcase.outcome;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
@@ -97,9 +98,11 @@ public final class OutcomeFunction {
   private final double[] boughtNowMjPerHa;
   private final int[] seasonOfYear;
   private Plan plan;
+  private boolean withBins = true;
   private double baseEnd;
   private final JoiningWindow window;
   private final InOrder inOrder;
+  private final IntToDoubleFunction needed;
   private final double[] enoughHeld;
   private final double[] enoughGreen;
   private final double[] greenShare = new double[HalfMonths.COUNT];
@@ -223,6 +226,7 @@ public final class OutcomeFunction {
       }
     }
     inOrder = new InOrder(mobs);
+    needed = window::needed;
     enoughHeld = new double[flock.length];
     enoughGreen = new double[flock.length];
     discountRate = numbers.place(DISCOUNT_RATE);
@@ -402,9 +406,11 @@ public final class OutcomeFunction {
         into[of + YearSums.OPEN] += taken * part * more;
       }
     }
-    int bin = to + YearSums.bins(flock.length) + inOrder.bin(strength);
-    into[bin] += taken;
-    into[bin + InOrder.BINS] += strong;
+    if (withBins) {
+      int bin = to + YearSums.bins(flock.length) + inOrder.bin(strength);
+      into[bin] += taken;
+      into[bin + InOrder.BINS] += strong;
+    }
   }
 
   /**
@@ -595,12 +601,14 @@ public final class OutcomeFunction {
   /** Present value of the years, of which those from the first changed one on are filled in. */
   private double evaluateWith(int first, int paddock, int action, int start, Outcome out) {
     double npv = resumeFrom(first);
+    int used = begin(paddock >= paddockArea.length);
     for (int t = first; t < years; t++) {
-      System.arraycopy(baseSums, t * sums, exchanged, 0, sums);
-      exchange(own, t, paddock, action, start);
+      System.arraycopy(baseSums, t * sums, exchanged, 0, used);
+      exchange(own, t, paddock, action, start, used);
       evaluateYear(t, exchanged, 0, out);
       npv += discount[t] * out.net(t);
     }
+    withBins = true;
     return npv;
   }
 
@@ -610,13 +618,15 @@ public final class OutcomeFunction {
     int first =
         Math.min(firstChanged(one, actionOne, startOne), firstChanged(two, actionTwo, startTwo));
     double npv = resumeFrom(first);
+    int used = begin(Math.max(one, two) >= paddockArea.length);
     for (int t = first; t < years; t++) {
-      System.arraycopy(baseSums, t * sums, exchanged, 0, sums);
-      exchange(own, t, one, actionOne, startOne);
-      exchange(ownOfSecond, t, two, actionTwo, startTwo);
+      System.arraycopy(baseSums, t * sums, exchanged, 0, used);
+      exchange(own, t, one, actionOne, startOne, used);
+      exchange(ownOfSecond, t, two, actionTwo, startTwo, used);
       evaluateYear(t, exchanged, 0, scratch);
       npv += discount[t] * scratch.net(t);
     }
+    withBins = true;
     return npv + baseEnd + endValueChange(one, actionOne) + endValueChange(two, actionTwo);
   }
 
@@ -634,12 +644,21 @@ public final class OutcomeFunction {
     return baseNpv[year];
   }
 
+  /**
+   * How many of a year's sums count for a change: the classes of strength, which stand last, do
+   * only where mobs graze in order or may come to.
+   */
+  private int begin(boolean changesARule) {
+    withBins = changesARule || plan.choice(FarmRule.IN_ORDER) > 0;
+    return withBins ? sums : YearSums.bins(flock.length);
+  }
+
   /** Puts what a choice adds in a year in place of what the base's own adds. */
-  private void exchange(OwnYears own, int t, int paddock, int action, int start) {
+  private void exchange(OwnYears own, int t, int paddock, int action, int start, int used) {
     own.read(paddock);
     Arrays.fill(addedThen, 0);
     addTo(addedThen, 0, t, paddock, action, start);
-    for (int k = 0; k < sums; k++) {
+    for (int k = 0; k < used; k++) {
       exchanged[k] += addedThen[k] - own.added[t * sums + k];
     }
   }
@@ -654,7 +673,10 @@ public final class OutcomeFunction {
 
     void read(int paddock) {
       if (of != paddock) {
+        boolean before = withBins;
+        withBins = true;
         addYears(paddock, plan.action(paddock), plan.start(paddock), added);
+        withBins = before;
         of = paddock;
       }
     }
@@ -691,7 +713,7 @@ public final class OutcomeFunction {
     out.ewesInLamb[t] = 0;
     boolean ordered = of[at + YearSums.IN_ORDER] > 0;
     if (ordered) {
-      inOrder.find(of, at + YearSums.bins(flock.length), window);
+      inOrder.find(of, at + YearSums.bins(flock.length), needed);
     }
     for (int g = 0; g < flock.length; g++) {
       FlockEffect effect = flock[g];
@@ -841,7 +863,7 @@ public final class OutcomeFunction {
   }
 
   /** Whether year {@code k} of an action takes the paddock out of grazing. */
-  boolean isShut(int action, int k) {
+  public boolean isShut(int action, int k) {
     return paths.isShut(base[action], k);
   }
 

@@ -16,6 +16,7 @@ import swardcase.joining.JoiningPlan.Policy;
  * @param program name and version of the program
  * @param farm the farm's facts
  * @param answer the answer in short
+ * @param fromPlan paddocks that the plan of the farm shuts or keeps somebody off in the coming year
  * @param halfMonths the half-months of the plan, in order
  * @param mobs the calendar of each ewe mob
  * @param youngEwes the green season for replacement ewe lambs and maidens, by paddock
@@ -34,6 +35,7 @@ public record JoiningReport(
     String program,
     Report.FarmHead farm,
     Answer answer,
+    List<FromPlan> fromPlan,
     List<HalfMonth> halfMonths,
     List<MobCalendar> mobs,
     List<YoungRow> youngEwes,
@@ -46,6 +48,16 @@ public record JoiningReport(
     List<String> cautions,
     List<String> notices,
     List<Assumption> assumptions) {
+
+  /**
+   * What the plan of the farm says of a paddock.
+   *
+   * @param paddock its name
+   * @param action key of what is done with it
+   * @param actionName what is printed
+   * @param isShut whether it is out of grazing in the coming year
+   */
+  public record FromPlan(String paddock, String action, String actionName, boolean isShut) {}
 
   /** What there is to do in the weeks before and during joining. */
   public enum Finding {

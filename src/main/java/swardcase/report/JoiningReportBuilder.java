@@ -70,6 +70,15 @@ public final class JoiningReportBuilder {
         program,
         ReportBuilder.head(farm, date),
         answer(),
+        plan.instructions().stream()
+            .map(
+                of ->
+                    new JoiningReport.FromPlan(
+                        farm.paddocks().get(of.paddock()).name(),
+                        of.action().key(),
+                        of.action().name(),
+                        of.isShut()))
+            .toList(),
         plan.halfMonths().stream().map(p -> halfMonth(plan, p)).toList(),
         IntStream.range(0, farm.mobs().size()).mapToObj(this::calendar).toList(),
         IntStream.range(0, farm.paddocks().size()).mapToObj(this::young).toList(),

@@ -143,7 +143,7 @@ public final class PlanSearch {
     keeping.set(likely.first());
     if (keeping.excess() == 0) {
       starts.add(likely.first());
-      table.withRules(likely.first()).ifPresent(starts::add);
+      starts.add(table.withRules(likely.first()));
     }
     List<Trial> trials = starts.stream().map(start -> new Trial(start, singles)).toList();
     double[][][] values = few.values(trials);

@@ -3,7 +3,6 @@ package swardcase.search;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -67,7 +66,7 @@ final class PlanTable {
       }
       for (int a : i < paddocks ? keepFirst() : new int[0]) {
         int choices = a == model.keep() ? 1 : model.startYears(a);
-        for (int s = 0; s < choices && run.allowed(i, a); s++) {
+        for (int s = model.firstStart(a); s < choices && run.allowed(i, a); s++) {
           if (isOpen(fixed, i, a, s)) {
             places[count] = i;
             actions[count] = a;
@@ -251,13 +250,13 @@ final class PlanTable {
     return least[at];
   }
 
-  /** A pick with the last choice of every rule of the farm; empty if there is none to choose. */
-  Optional<int[]> withRules(int[] pick) {
+  /** A pick with the last choice of every rule of the farm. */
+  int[] withRules(int[] pick) {
     int[] with = pick.clone();
     for (int i = paddocks; i < with.length; i++) {
       with[i] = first[i + 1] - 1;
     }
-    return Optional.of(with).filter(of -> !Arrays.equals(of, pick));
+    return with;
   }
 
   Plan plan(int[] pick) {

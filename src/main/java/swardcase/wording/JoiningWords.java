@@ -2,8 +2,10 @@ package swardcase.wording;
 
 import java.time.MonthDay;
 import java.time.format.TextStyle;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import swardcase.joining.JoiningPlan.Policy;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.Answer;
@@ -20,10 +22,34 @@ import swardcase.report.JoiningReport.YoungRow;
 /** The words of a joining plan: its answer, ratings, reasons, moves and gates. */
 public final class JoiningWords {
 
+  /** Paddocks of the farm's plan that are named. */
+  private static final int MOST_NAMED = 8;
+
   private JoiningWords() {}
 
   /** The answer in a sentence or three. */
   public static String answer(JoiningReport report) {
+    return fromPlan(report) + found(report);
+  }
+
+  /** What the plan of the farm says of this year, first. */
+  private static String fromPlan(JoiningReport report) {
+    if (report.fromPlan().isEmpty()) {
+      return "";
+    }
+    List<String> said =
+        report.fromPlan().stream()
+            .limit(MOST_NAMED)
+            .map(of -> of.paddock() + ": " + of.actionName())
+            .collect(Collectors.toCollection(ArrayList::new));
+    int more = report.fromPlan().size() - said.size();
+    if (more > 0) {
+      said.add(Texts.get("joining.fromPlan.more", more));
+    }
+    return Texts.get("joining.fromPlan", String.join("; ", said)) + " ";
+  }
+
+  private static String found(JoiningReport report) {
     Answer answer = report.answer();
     return switch (answer.finding()) {
       case FEW_DAYS -> Texts.get("joining.headline.fewDays");

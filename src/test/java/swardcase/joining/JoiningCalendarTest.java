@@ -19,7 +19,8 @@ class JoiningCalendarTest {
 
   private final FarmModel model = new FarmModel(RandomFarms.demo("risky-farm"), RandomFarms.TABLES);
   private final OutcomeFunction run = model.newRun();
-  private final JoiningCase setting = new JoiningCase(model, run, STRENGTH, 0);
+  private final JoiningCase setting =
+      new JoiningCase(model, run, STRENGTH, 0, new ComingYear(model, run, model.keepAll()));
   private final JoiningCalendar calendar = new JoiningCalendar(setting);
 
   private double dose(int p, int i) {

@@ -29,7 +29,8 @@ class JoiningCaseTest {
   private final Farm farm = farm();
   private final FarmModel model = new FarmModel(farm, RandomFarms.TABLES);
   private final OutcomeFunction run = model.newRun();
-  private final JoiningCase setting = new JoiningCase(model, run, STRENGTH, 0);
+  private final JoiningCase setting =
+      new JoiningCase(model, run, STRENGTH, 0, new ComingYear(model, run, model.keepAll()));
   private final FeedCourse feed = new FeedCourse(model, run);
 
   private static Farm farm() {
@@ -58,8 +59,14 @@ class JoiningCaseTest {
 
   @Test
   void joiningDay_movedOverTheTurnOfTheYear_wraps() {
-    assertThat(new JoiningCase(model, run, STRENGTH, -150).joiningDay).containsExactly(335, 1);
-    assertThat(new JoiningCase(model, run, STRENGTH, 14).joiningDay).containsExactly(134, 165);
+    assertThat(
+            new JoiningCase(model, run, STRENGTH, -150, new ComingYear(model, run, model.keepAll()))
+                .joiningDay)
+        .containsExactly(335, 1);
+    assertThat(
+            new JoiningCase(model, run, STRENGTH, 14, new ComingYear(model, run, model.keepAll()))
+                .joiningDay)
+        .containsExactly(134, 165);
   }
 
   @Test

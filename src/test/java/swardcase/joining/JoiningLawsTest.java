@@ -51,7 +51,12 @@ class JoiningLawsTest {
 
   private static JoiningCase setting(FarmModel model) {
     OutcomeFunction run = model.newRun();
-    return new JoiningCase(model, run, JoiningCase.cautiousStrength(model, run), 0);
+    return new JoiningCase(
+        model,
+        run,
+        JoiningCase.cautiousStrength(model, run),
+        0,
+        new ComingYear(model, run, model.keepAll()));
   }
 
   private static Planner planner(JoiningCase setting) {

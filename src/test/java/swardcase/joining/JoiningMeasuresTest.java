@@ -23,7 +23,12 @@ class JoiningMeasuresTest {
 
   private JoiningCase setting() {
     OutcomeFunction run = model.newRun();
-    return new JoiningCase(model, run, JoiningCase.cautiousStrength(model, run), 0);
+    return new JoiningCase(
+        model,
+        run,
+        JoiningCase.cautiousStrength(model, run),
+        0,
+        new ComingYear(model, run, model.keepAll()));
   }
 
   /** 2 x 9 x 10 points, then 10 of barren ewes, 10 doses and three for each of two ways. */

@@ -36,7 +36,12 @@ class JoiningPlanNumbersTest {
 
   private final OutcomeFunction run = MODEL.newRun();
   private final JoiningCase setting =
-      new JoiningCase(MODEL, run, JoiningCase.cautiousStrength(MODEL, run), 0);
+      new JoiningCase(
+          MODEL,
+          run,
+          JoiningCase.cautiousStrength(MODEL, run),
+          0,
+          new ComingYear(MODEL, run, MODEL.keepAll()));
   private final JoiningCalendar calendar = new JoiningCalendar(setting);
   private final Planner planner = new Planner(setting, setting.strength);
   private final Grazing asNow = planner.asNow();

@@ -46,7 +46,13 @@ class JoiningPlanTest {
     model = model("risky-farm");
     plan = JoiningPlan.of(draws(model)).orElseThrow();
     OutcomeFunction run = model.newRun();
-    setting = new JoiningCase(model, run, JoiningCase.cautiousStrength(model, run), 0);
+    setting =
+        new JoiningCase(
+            model,
+            run,
+            JoiningCase.cautiousStrength(model, run),
+            0,
+            new ComingYear(model, run, model.keepAll()));
     calendar = new JoiningCalendar(setting);
   }
 

@@ -17,7 +17,12 @@ class LossesTest {
   private final FarmModel model = new FarmModel(RandomFarms.demo("risky-farm"), RandomFarms.TABLES);
   private final OutcomeFunction run = model.newRun();
   private final JoiningCase setting =
-      new JoiningCase(model, run, JoiningCase.cautiousStrength(model, run), 0);
+      new JoiningCase(
+          model,
+          run,
+          JoiningCase.cautiousStrength(model, run),
+          0,
+          new ComingYear(model, run, model.keepAll()));
   private final Losses losses = setting.losses(setting.strength);
 
   private Grazing anyGrazing() {

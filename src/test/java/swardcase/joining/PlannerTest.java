@@ -26,7 +26,12 @@ class PlannerTest {
   private final FarmModel model = new FarmModel(farm(), RandomFarms.TABLES);
   private final OutcomeFunction run = model.newRun();
   private final JoiningCase setting =
-      new JoiningCase(model, run, JoiningCase.cautiousStrength(model, run), 0);
+      new JoiningCase(
+          model,
+          run,
+          JoiningCase.cautiousStrength(model, run),
+          0,
+          new ComingYear(model, run, model.keepAll()));
   private final JoiningCalendar calendar = new JoiningCalendar(setting);
   private final Planner planner = new Planner(setting, setting.strength);
   private final GrazingProblem problem = planner.problem();
@@ -254,7 +259,13 @@ class PlannerTest {
   void shortMj_whereNothingIsOpen_isAllThatEwesNeedInTheirWeeks() {
     Farm ewesOnly = FarmCopy.of(farm()).otherStock(List.of()).build();
     FarmModel other = new FarmModel(ewesOnly, RandomFarms.TABLES);
-    JoiningCase shut = new JoiningCase(other, other.newRun(), STRONG, 0);
+    JoiningCase shut =
+        new JoiningCase(
+            other,
+            other.newRun(),
+            STRONG,
+            0,
+            new ComingYear(other, other.newRun(), other.keepAll()));
     JoiningCalendar closed = new JoiningCalendar(shut);
     Planner strong = new Planner(shut, STRONG);
     double[][] need = strong.problem().pastureNeedMj;
@@ -281,7 +292,8 @@ class PlannerTest {
   @Test
   void shortMj_whereEverythingIsOpen_isNothing() {
     double[] none = new double[10];
-    JoiningCase safe = new JoiningCase(model, run, none, 0);
+    JoiningCase safe =
+        new JoiningCase(model, run, none, 0, new ComingYear(model, run, model.keepAll()));
     Planner on = new Planner(safe, none);
     assertThat(sum(on.shortMj(new JoiningCalendar(safe), on.asNow()))).isCloseTo(0, within(1e-3));
   }

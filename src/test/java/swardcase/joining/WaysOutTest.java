@@ -30,7 +30,9 @@ class WaysOutTest {
     static Case of(FarmModel model, int daysLater, double[] strengths) {
       OutcomeFunction run = model.newRun();
       double[] strength = strengths == null ? JoiningCase.cautiousStrength(model, run) : strengths;
-      JoiningCase setting = new JoiningCase(model, run, strength, daysLater);
+      JoiningCase setting =
+          new JoiningCase(
+              model, run, strength, daysLater, new ComingYear(model, run, model.keepAll()));
       JoiningCalendar calendar = new JoiningCalendar(setting);
       Planner planner = new Planner(setting, strength);
       Grazing asNow = planner.asNow();

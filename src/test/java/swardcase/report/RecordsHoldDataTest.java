@@ -54,7 +54,6 @@ class RecordsHoldDataTest {
           "Choice.actionName",
           "PaddockSure.option",
           "PaddockSure.over",
-          "FarmRule.what",
           // inputs: name, unit and keys of sources
           "PaddockResult.settles",
           // the currency of a price that no farm gave
@@ -108,6 +107,9 @@ class RecordsHoldDataTest {
           "YoungRow.paddock",
           "GroupMoves.group",
           "Stay.paddock",
+          "FromPlan.action",
+          "FromPlan.actionName",
+          "FromPlan.paddock",
           "Gate.paddock",
           "Gate.shutTo",
           "DateEnds.mob",

@@ -144,6 +144,7 @@ class JoiningSheetTest {
             45,
             6,
             3),
+        List.of(),
         half,
         calendars,
         names.stream()
