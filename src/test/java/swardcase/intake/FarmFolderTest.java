@@ -158,7 +158,8 @@ class FarmFolderTest {
                 + " supplement, price of a leaf test for formononetin, price of identifying one more"
                 + " plant, price of barley.",
             "The costs of these actions are table defaults, so get quotes, and put in your own labour:"
-                + " 'keep, hold joining ewes off', 'oversow into the stand', 'spray-fallow and resow', 'crop one season, then resow', 'crop two"
+                + " 'keep, hold joining ewes off', 'drill grass in to thin the clover',"
+                + " 'spread clover seed over the stand', 'oversow into the stand', 'spray-fallow and resow', 'crop one season, then resow', 'crop two"
                 + " seasons, then resow', 'crop three seasons, then resow'.",
             "The crop margins of these actions are table defaults: 'crop one season, then resow',"
                 + " 'crop two seasons, then resow', 'crop three seasons, then resow'.",

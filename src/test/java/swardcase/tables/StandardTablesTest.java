@@ -52,7 +52,7 @@ class StandardTablesTest {
     assertThat(TABLES.pastureQuality()).hasSize(2);
     assertThat(TABLES.supplements()).hasSizeGreaterThanOrEqualTo(15);
     assertThat(TABLES.dryStock()).hasSizeGreaterThanOrEqualTo(12);
-    assertThat(TABLES.actions()).hasSize(8);
+    assertThat(TABLES.actions()).hasSize(10);
     assertThat(TABLES.sources()).hasSizeGreaterThan(200);
     assertThat(TABLES.overridden()).isEmpty();
   }
@@ -363,6 +363,8 @@ class StandardTablesTest {
             "keep",
             "hold-off",
             "crop-only",
+            "thin",
+            "broadcast",
             "oversow",
             "spray-fallow",
             "crop-1",
@@ -373,12 +375,16 @@ class StandardTablesTest {
     assertThat(keep.costs()).isEmpty();
     assertThat(keep.growthYearOne().range()).isEqualTo(Range.exactly(1));
     assertThat(TABLES.actions())
-        .filteredOn(Action::sows)
+        .filteredOn(action -> action.kind().seeds())
         .allSatisfy(a -> assertThat(a.costs()).isNotEmpty());
+    assertThat(TABLES.actions())
+        .filteredOn(action -> action.kind().seeds() && !action.needsArable())
+        .extracting(Action::key)
+        .containsExactly("broadcast");
     IntStream.rangeClosed(1, 3)
         .forEach(
             years -> {
-              Action crop = TABLES.actions().get(4 + years);
+              Action crop = TABLES.actions().get(6 + years);
               assertThat(crop.runDownYears()).isEqualTo(years);
               assertThat(crop.needsArable()).isTrue();
               assertThat(crop.runDownGrowth().range()).isEqualTo(Range.exactly(0));
@@ -407,7 +413,7 @@ class StandardTablesTest {
 
   @Test
   void costs_ofSprayFallow_addUpInsideTheTypicalCapitalCost() {
-    Action action = TABLES.actions().get(4);
+    Action action = TABLES.actions().get(6);
     double likely = action.costs().stream().mapToDouble(line -> line.costPerHa().likely()).sum();
     assertThat(likely).isBetween(200d, 400d);
     assertThat(action.costs())
