@@ -604,7 +604,10 @@ class FarmFolderTest {
     assertThat(mixed.paddocks()).hasSize(12);
     assertThat(mixed.ewesJoined() / mixed.areaHa()).isCloseTo(3.3, within(0.05));
     assertThat(northern.notices()).isEmpty();
-    assertThat(northern.doubts()).isEmpty();
+    assertThat(northern.doubts())
+        .extracting(Doubt::what)
+        .containsExactly(
+            "Losa is to be sown, and is not known to stand the wet ground of Várzea de Baixo.");
     assertThat(northern.farm().paddocks()).extracting(p -> p.name()).contains("Pā Tārare");
     assertThat(current.paddocks())
         .flatExtracting(paddock -> paddock.identifications())
