@@ -148,6 +148,9 @@ public final class PlanWords {
                         faces.about(careful.riskTolerance()),
                         choices("plan.other", careful.changes()),
                         faces.withEnds(faces.rounded(careful.gain().mean()), careful.gain()))));
+    report.reproduction().otherDates().stream()
+        .map(date -> OestrogenWords.otherDate(date, report.farm().currency()))
+        .forEach(notes::add);
     if (!found.nearEqual().isEmpty()) {
       notes.add(Texts.get("plan.nearEqual", nearEqual(found.nearEqual())));
     }
