@@ -79,6 +79,10 @@ public record Action(
         kind != ActionKind.CROP || (cropped && runDownYears > 0),
         "%s must have one crop or more",
         key);
+    Check.that(
+        kind != ActionKind.THIN || runDownYears == 0,
+        "%s must have no run-down years: its grass is drilled at once",
+        key);
     costs = List.copyOf(costs);
   }
 

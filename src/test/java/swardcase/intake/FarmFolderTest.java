@@ -108,6 +108,10 @@ class FarmFolderTest {
         .extracting(Action::runDownYears)
         .containsExactly(3, 2);
 
+    addToYaml("actions:\n  later: {like: thin, run_down_years: 2}\n");
+    assertFaults(
+        "farm.yaml:4: actions.later: later must have no run-down years: its grass is drilled at once");
+
     addToYaml("crops: yes\nactions:\n  none: {like: crop-only, run_down_years: 0}\n");
     assertFaults("farm.yaml:5: actions.none: none must have one crop or more");
   }
