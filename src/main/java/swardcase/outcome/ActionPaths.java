@@ -146,7 +146,7 @@ final class ActionPaths {
       Paddock paddock = farm.paddocks().get(i);
       mostSpecies = Math.max(mostSpecies, stands.species(i));
       for (int a = 0; a < actions.length; a++) {
-        allowed[i * actions.length + a] = paddock.arable() || !list.get(a).needsArable();
+        allowed[i * actions.length + a] = farm.allows(paddock, list.get(a));
       }
     }
     path = new double[paths * (MOST_FAILURES + 1) * years * NUMBERS];
