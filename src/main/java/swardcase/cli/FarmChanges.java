@@ -131,8 +131,12 @@ final class FarmChanges {
     if (i < 0 || a < 0) {
       return;
     }
-    if (model.actions().get(a).needsArable() && !paddocks.get(i).arable()) {
-      faults.add(fault("needs arable ground, which the paddock is not", fix, ""));
+    if (!model.farm().allows(paddocks.get(i), model.actions().get(a))) {
+      String rule =
+          paddocks.get(i).arable()
+              ? "is for ground that cannot be drilled, which the paddock can"
+              : "needs arable ground, which the paddock is not";
+      faults.add(fault(rule, fix, ""));
     } else if (choices.stream().anyMatch(other -> other.paddock() == i)) {
       faults.add(fault("must be given once for a paddock", fix, ""));
     } else {

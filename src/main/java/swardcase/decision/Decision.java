@@ -1,5 +1,6 @@
 package swardcase.decision;
 
+import java.time.MonthDay;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +49,7 @@ public final class Decision {
   private final OutcomeFunction likely;
   private final Found found;
   private final OptionalDouble costOfFixing;
+  private final OtherDates otherDates;
   private final FarmMeasures measures;
   private final Simulation simulation;
 
@@ -74,9 +76,14 @@ public final class Decision {
             .toList();
     Alternatives alternatives =
         new Alternatives(model, plan(), courses, new LikelySearch(model, List.of())::feasible);
+    otherDates = OtherDates.of(model, likely);
     measures = new FarmMeasures(model, plan());
     simulation =
-        Simulation.of(draws, alternatives, () -> new FarmMeasures(model, plan()), progress);
+        Simulation.of(
+            draws,
+            alternatives,
+            () -> new FarmMeasures(model, plan(), otherDates.forThread()),
+            progress);
   }
 
   /** Decides by the usual draws. */
@@ -179,6 +186,14 @@ public final class Decision {
   /** A number of a mob. */
   public Drawn of(int mob, OfMob measure) {
     return measured(measures.at(mob, measure));
+  }
+
+  /**
+   * Another day for a mob's rams on which less is lost to oestrogen at likely inputs, paddocks
+   * grazed as now; empty if there is none.
+   */
+  public Optional<MonthDay> otherDate(int mob) {
+    return otherDates.isFound(mob) ? Optional.of(otherDates.of(mob)) : Optional.empty();
   }
 
   /** A number of a paddock. */

@@ -71,7 +71,11 @@ public final class FarmMeasures implements Measures {
     /** Lambs not marked in a year because of oestrogen. */
     LAMBS_LOST,
     /** Money lost in a year because of oestrogen. */
-    LAMB_COST
+    LAMB_COST,
+    /** Lambs more in a year if the rams went in on the other date. */
+    OTHER_DATE_LAMBS,
+    /** Their worth, and that of fewer dry ewes. */
+    OTHER_DATE_WORTH
   }
 
   /** Numbers of a paddock. */
@@ -124,12 +128,18 @@ public final class FarmMeasures implements Measures {
 
   private final FarmModel model;
   private final Plan plan;
+  private final OtherDates dates;
   private final FeedSurface afrc;
   private final FeedResult withCurrent = new FeedResult();
 
   FarmMeasures(FarmModel model, Plan plan) {
+    this(model, plan, OtherDates.none(model));
+  }
+
+  FarmMeasures(FarmModel model, Plan plan, OtherDates dates) {
     this.model = model;
     this.plan = plan;
+    this.dates = dates;
     StockDemand need = model.demand(EnergyMethod.AFRC_1993);
     FeedBudget budget = new FeedBudget(model.farm(), need, model.tables());
     afrc =
@@ -253,6 +263,9 @@ public final class FarmMeasures implements Measures {
       into[at(g, OfMob.PREGNANT_PERCENT)] = 100 * mob.shareNow();
       into[at(g, OfMob.LAMBS_LOST)] = run.lambsLost(g);
       into[at(g, OfMob.LAMB_COST)] = run.lambCost(g);
+      double saved = dates.saved(run, g) * model.farm().mobs().get(g).ewes();
+      into[at(g, OfMob.OTHER_DATE_LAMBS)] = saved * run.lambsPerPregnantEwe(g);
+      into[at(g, OfMob.OTHER_DATE_WORTH)] = saved * run.valuePerPregnantEwe(g);
       unaffected += share * mob.unaffectedShare();
       pregnant += share * mob.shareNow();
       sterile += share * mob.sterileNow();

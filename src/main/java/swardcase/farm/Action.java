@@ -10,8 +10,9 @@ import swardcase.evidence.Assumption;
  *
  * <p>Years count from the action's start. Run-down years come first ({@code runDownYears} of them,
  * none for sowing at once), then the sowing year, then growth year one and two, then the full
- * stand. After crops alone the old stand is back at once: its first year has growth year one.
- * Shares of growth are relative to the paddock's normal growth: 0.6 is six tenths.
+ * stand. After crops alone the old stand is back at once: its first year has growth year one. Grass
+ * drilled into the stand has growth year one in its first year. Shares of growth are relative to
+ * the paddock's normal growth: 0.6 is six tenths.
  *
  * @param key short stable name, such as {@code spray-fallow}
  * @param name what is printed
@@ -74,12 +75,16 @@ public record Action(
     targetCloverShare.ifPresent(share -> fraction(share, "clover share of " + key));
     fraction(establishmentChance, "chance of establishment of " + key);
     Check.that(
-        sows(kind) || buriedSeed.range().high() == 0,
+        kind.sows() || buriedSeed.range().high() == 0,
         "buried seed of %s must be 0, since nothing is sown",
         key);
     Check.that(
         kind != ActionKind.CROP || (cropped && runDownYears > 0),
         "%s must have one crop or more",
+        key);
+    Check.that(
+        kind != ActionKind.THIN || runDownYears == 0,
+        "%s must have no run-down years: its grass is drilled at once",
         key);
     costs = List.copyOf(costs);
     Check.notNull(use, "use rule of " + key);
@@ -139,17 +144,13 @@ public record Action(
     return buriedSeed.range().high() > 0;
   }
 
-  /** Whether the stand is changed for a time or for good: by crops, by sowing or by both. */
+  /** Whether the stand is changed for a time or for good. */
   public boolean changesStand() {
-    return sows() || kind == ActionKind.CROP;
+    return kind.changesStand();
   }
 
-  /** Whether seed is sown at all. */
+  /** Whether clover seed is sown. */
   public boolean sows() {
-    return sows(kind);
-  }
-
-  private static boolean sows(ActionKind kind) {
-    return kind == ActionKind.OVERSOW || kind == ActionKind.RESOW;
+    return kind.sows();
   }
 }

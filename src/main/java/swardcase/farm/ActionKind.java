@@ -8,7 +8,9 @@ public enum ActionKind {
   KEEP_OFF("keep off"),
   /** Crops for the run-down years, then the old stand comes back from its seed in the ground. */
   CROP("crop"),
-  /** Seed is drilled into the living stand. */
+  /** Grass is drilled into the living stand, which holds less clover until the grass dies out. */
+  THIN("thin"),
+  /** Clover seed is drilled into the living stand, or spread over it. */
   OVERSOW("oversow"),
   /** Seed set is stopped for the run-down years, seedlings are killed, then seed is sown. */
   RESOW("resow");
@@ -22,5 +24,20 @@ public enum ActionKind {
   /** The word used in the tables. */
   public String label() {
     return label;
+  }
+
+  /** Whether clover is sown. */
+  public boolean sows() {
+    return this == OVERSOW || this == RESOW;
+  }
+
+  /** Whether seed of any kind goes into the ground. */
+  public boolean seeds() {
+    return sows() || this == THIN;
+  }
+
+  /** Whether the stand is changed for a time or for good: by crops, by grass, by sowing. */
+  public boolean changesStand() {
+    return seeds() || this == CROP;
   }
 }

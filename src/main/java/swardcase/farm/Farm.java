@@ -109,4 +109,18 @@ public record Farm(
         actions,
         sownCultivar);
   }
+
+  /**
+   * Whether an action can be done on a paddock. What is drilled or cropped needs ground that can
+   * be; clover seed is spread over a stand only where the farm cannot drill it in.
+   */
+  public boolean allows(Paddock paddock, Action action) {
+    if (!paddock.arable()) {
+      return !action.needsArable();
+    }
+    boolean spread = action.kind() == ActionKind.OVERSOW && !action.needsArable();
+    return !spread
+        || actions.stream()
+            .noneMatch(other -> other.kind() == ActionKind.OVERSOW && other.needsArable());
+  }
 }

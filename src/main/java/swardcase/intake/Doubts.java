@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Farm;
@@ -15,6 +16,7 @@ import swardcase.farm.SeasonGrowth;
 import swardcase.sward.Composition;
 import swardcase.sward.LeafAgreement;
 import swardcase.sward.LeafAgreement.Side;
+import swardcase.sward.StandGate;
 import swardcase.tables.Cultivar;
 import swardcase.tables.Tables;
 
@@ -269,6 +271,19 @@ final class Doubts {
               "%s is to be sown, and the table has it as %s.",
               sown.name(), sown.highOestrogen() ? "high in formononetin" : "outdated"),
           "A resown paddock may then be no better than before.");
+    }
+    String wet =
+        farm.paddocks().stream()
+            .filter(paddock -> StandGate.isWetGroundUnknown(paddock, sown))
+            .map(Paddock::name)
+            .collect(Collectors.joining(", "));
+    if (!wet.isEmpty() && !sown.name().equals(FarmYaml.USUAL_SOWN)) {
+      doubt(
+          said(
+              "%s is to be sown, and is not known to stand the wet ground of %s.",
+              sown.name(), wet),
+          "No figure counts that: before it is sown there, ask for a cultivar of subspecies"
+              + " yanninicum, or write in the column wet_ground what is known.");
     }
   }
 

@@ -33,6 +33,10 @@ final class ActionPaths {
   private static final String SOWN_CLOVER_YEARS = "sowing.clover-years";
   private static final String CROP_ON_WET_GROUND = "crop.waterlogged-factor";
   private static final String CLOVER_AFTER_CROP = "crop.clover-first-year";
+  static final String THINNED_CLOVER = "thin.clover-share";
+  static final String THINNED_YEARS = "thin.clover-years";
+  private static final String THINNED_WINTER = "thin.winter-growth";
+  private static final String THINNED_OTHER = "thin.other-growth";
   private static final int NONE = -1;
 
   /** Most times that a sowing fails in a row. */
@@ -65,6 +69,10 @@ final class ActionPaths {
   private final int sownCloverYears;
   private final int cropOnWetGround;
   private final int cloverAfterCrop;
+  private final int thinnedClover;
+  private final int thinnedYears;
+  private final int thinnedWinter;
+  private final int thinnedOther;
 
   private final double[] path;
   private final double[] strongestOf;
@@ -103,6 +111,11 @@ final class ActionPaths {
     if (farm.actions().stream().anyMatch(action -> action.kind() == ActionKind.CROP)) {
       numbers.add(CLOVER_AFTER_CROP, tables.parameter(CLOVER_AFTER_CROP));
     }
+    if (farm.actions().stream().anyMatch(action -> action.kind() == ActionKind.THIN)) {
+      for (String key : List.of(THINNED_CLOVER, THINNED_YEARS, THINNED_WINTER, THINNED_OTHER)) {
+        numbers.add(key, tables.parameter(key));
+      }
+    }
     SeedPaths.enter(numbers, farm, tables, compositions);
   }
 
@@ -119,6 +132,10 @@ final class ActionPaths {
     sownCloverYears = numbers.find(SOWN_CLOVER_YEARS).orElse(NONE);
     cropOnWetGround = numbers.find(CROP_ON_WET_GROUND).orElse(NONE);
     cloverAfterCrop = numbers.find(CLOVER_AFTER_CROP).orElse(NONE);
+    thinnedClover = numbers.find(THINNED_CLOVER).orElse(NONE);
+    thinnedYears = numbers.find(THINNED_YEARS).orElse(NONE);
+    thinnedWinter = numbers.find(THINNED_WINTER).orElse(NONE);
+    thinnedOther = numbers.find(THINNED_OTHER).orElse(NONE);
     seed = new SeedPaths(farm, numbers, stands, years);
     int paths = stands.size() * actions.length;
     allowed = new boolean[paths];
@@ -128,7 +145,7 @@ final class ActionPaths {
       Paddock paddock = farm.paddocks().get(i);
       mostSpecies = Math.max(mostSpecies, stands.species(i));
       for (int a = 0; a < actions.length; a++) {
-        allowed[i * actions.length + a] = paddock.arable() || !list.get(a).needsArable();
+        allowed[i * actions.length + a] = farm.allows(paddock, list.get(a));
       }
     }
     path = new double[paths * (MOST_FAILURES + 1) * years * NUMBERS];
@@ -142,7 +159,7 @@ final class ActionPaths {
       for (int k = 0; k < years; k++) {
         crop[a * years + k] = list.get(a).cropped() && k < list.get(a).runDownYears();
         shut[a * years + k] =
-            crop[a * years + k] || (list.get(a).sows() && k == list.get(a).runDownYears());
+            crop[a * years + k] || (list.get(a).kind().seeds() && k == list.get(a).runDownYears());
       }
       winterOpen[a] = 1 - year.winterShareAfterBreak(list.get(a).monthsUngrazed());
       otherOpen[a] = 1 - year.otherShareAfterBreak(list.get(a).monthsUngrazed());
@@ -208,7 +225,9 @@ final class ActionPaths {
   private void prepare(int i, int a) {
     seed.set(x, i);
     setSpecies(x, i);
-    if (actions[a].action().changesStand()) {
+    if (actions[a].action().kind() == ActionKind.THIN) {
+      setThinned(x, i, a);
+    } else if (actions[a].action().changesStand()) {
       setChanged(x, i, a);
     } else {
       setStanding(x, i, a);
@@ -238,6 +257,54 @@ final class ActionPaths {
     for (int k = 0; k < years; k++) {
       put(i, a, k, growth, 1, clovers, paid, labour, 0, old);
     }
+  }
+
+  /**
+   * Grass drilled into the stand, which keeps its names. Of the clover share L and of what the
+   * grass adds to growth, with e = exp(-k/T) k years after the drilling,
+   *
+   * <pre>
+   *   clover  L (1 - e (1 - s))        growth  1 + e (g - 1)
+   * </pre>
+   *
+   * 60 % clover with s 0.62 and T of three years: 37 % in the year of drilling, 44 % two years
+   * later, 57 % after six.
+   */
+  private void setThinned(double[] x, int i, int a) {
+    ActionInputs inputs = actions[a];
+    double[] standing = stands.shares(i);
+    int n = stands.species(i);
+    double loss = sum(lossOf, standing, 0, n);
+    double leaf = sum(leafOf, standing, 0, n);
+    double old = sum(oldOf, standing, 0, n);
+    double cloverNow = stands.cloverShare(x, i);
+    double left = Math.exp(-1 / x[thinnedYears]);
+    double grass = 1;
+    for (int k = 0; k < years; k++) {
+      boolean first = k == 0;
+      double clover = cloverNow * (1 - grass * (1 - x[thinnedClover]));
+      double stand = first ? inputs.growthYearOne(x) : 1;
+      double winter = stand * (1 + grass * (x[thinnedWinter] - 1)) * (first ? winterOpen[a] : 1);
+      double other = stand * (1 + grass * (x[thinnedOther] - 1)) * (first ? otherOpen[a] : 1);
+      put(
+          i,
+          a,
+          k,
+          winter * WinterGrowth.factor(clover, 1 - loss),
+          other,
+          strength(x, i, clover, leaf),
+          costPerHa(inputs, x, first, false),
+          costPerHa(inputs, x, first, true),
+          0,
+          old);
+      path[place(i, a, 0, k) + CLOVER] = clover;
+      grass *= left;
+    }
+  }
+
+  private static double costPerHa(ActionInputs inputs, double[] x, boolean sown, boolean labour) {
+    return inputs.costPerHa(x, Phase.YEARLY, labour)
+        + (sown ? inputs.costPerHa(x, Phase.SOWING, labour) : 0);
   }
 
   private void setChanged(double[] x, int i, int a) {

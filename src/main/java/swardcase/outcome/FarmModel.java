@@ -94,7 +94,7 @@ public final class FarmModel {
    * sowing with its expected repeat, the years shut and those until the stand grows in full.
    */
   public int lastChange(int action) {
-    return LastChange.of(actions().get(action));
+    return LastChange.of(actions().get(action), tables);
   }
 
   /**

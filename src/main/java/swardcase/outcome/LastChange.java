@@ -1,6 +1,8 @@
 package swardcase.outcome;
 
 import swardcase.farm.Action;
+import swardcase.farm.ActionKind;
+import swardcase.tables.Tables;
 
 /**
  * How long an action goes on changing a paddock, at likely numbers. What is begun must be paid for
@@ -13,6 +15,9 @@ import swardcase.farm.Action;
  * after sowing grows 0.8 x 90 + 0.2 x 62 = 84 % and bears a fifth of the cost again, the year after
  * that grows 0.8 x 100 + 0.2 x 90 = 98 %. The last change is then in year 4 from the start.
  *
+ * <p>Where grass was drilled in, clover differs as long as more than 5 % of its share is missing:
+ * with 0.62 of it left and a recovery of three years, 0.38 exp(-6/3) = 5.1 % six years later.
+ *
  * <p>After crops alone the first year back is the last that differs, as the clover is still thin.
  *
  * <p>How the old clover fades over many years is not counted: it never comes to an end.
@@ -24,7 +29,12 @@ final class LastChange {
   private LastChange() {}
 
   /** Years from the start to the last one that differs; 0 for an action that is alike for good. */
-  static int of(Action action) {
+  static int of(Action action, Tables tables) {
+    if (action.kind() == ActionKind.THIN) {
+      double missing = 1 - tables.parameter(ActionPaths.THINNED_CLOVER).likely();
+      double years = tables.parameter(ActionPaths.THINNED_YEARS).likely();
+      return (int) Math.max(0, Math.ceil(years * Math.log(missing / NOTICEABLE)) - 1);
+    }
     int last = action.changesStand() ? action.runDownYears() : 0;
     if (action.sows()) {
       for (int age = 1; age <= ActionPaths.YEARS_TO_FULL + ActionPaths.MOST_FAILURES; age++) {

@@ -191,6 +191,7 @@ final class PaddockBuilder {
         IntStream.range(0, years)
             .mapToObj(t -> decision.simulation().cloverShare(i, choice, t))
             .toList(),
+        action(course).sows(),
         action(course).kind() == ActionKind.CROP,
         course == findings.planned(),
         cheapest > 0 && course.costPerHa().mean() == cheapest,

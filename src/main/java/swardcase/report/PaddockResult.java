@@ -163,6 +163,7 @@ public record PaddockResult(
    * @param cashFlow these flows, year by year
    * @param oldShareByYear share of old cultivars in the clover by year, mean over the draws
    * @param cloverShareByYear share of clover in the green feed by year, mean over the draws
+   * @param sows whether clover is sown
    * @param landUse whether it only crops, so that its gain is a matter of land use and not of
    *     clover
    * @param chosen whether it is the chosen one
@@ -182,6 +183,7 @@ public record PaddockResult(
       List<Double> cashFlow,
       List<Double> oldShareByYear,
       List<Double> cloverShareByYear,
+      boolean sows,
       boolean landUse,
       boolean chosen,
       boolean cheapest,

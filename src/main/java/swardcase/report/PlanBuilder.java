@@ -12,6 +12,7 @@ import swardcase.decision.Decision;
 import swardcase.decision.FarmMeasures.OfFarm;
 import swardcase.decision.HowSure;
 import swardcase.farm.Action;
+import swardcase.farm.ActionKind;
 import swardcase.farm.Farm;
 import swardcase.money.NetPresentValue;
 import swardcase.outcome.Outcome;
@@ -209,11 +210,12 @@ final class PlanBuilder {
 
   /** What is done in a year of an action, counted from its start. */
   private static Optional<Work.Kind> kind(Action action, int year) {
-    int last = action.changesStand() ? action.runDownYears() - (action.sows() ? 0 : 1) : 0;
+    boolean begins = !action.changesStand() || action.kind() == ActionKind.THIN;
+    int last = begins ? 0 : action.runDownYears() - (action.sows() ? 0 : 1);
     if (year < 0 || year > last) {
       return Optional.empty();
     }
-    if (!action.changesStand()) {
+    if (begins) {
       return Optional.of(Work.Kind.BEGIN);
     }
     if (year == action.runDownYears()) {

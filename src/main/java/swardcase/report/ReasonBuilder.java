@@ -112,7 +112,9 @@ final class ReasonBuilder {
         && decision.of(paddock, OfPaddock.WINTER_LOSS_KG_DM_PER_HA).high() < 1) {
       return Reason.of(Reason.Kind.NOTHING_TO_GAIN, Optional.empty());
     }
-    Optional<CourseFindings> sowing = best(findings, course -> action(course).sows());
+    Optional<CourseFindings> sowing =
+        best(findings, course -> action(course).kind() == ActionKind.RESOW)
+            .or(() -> best(findings, course -> action(course).sows()));
     double area = decision.model().farm().paddocks().get(paddock).areaHa();
     return new Reason(
         sowing.isPresent()

@@ -2,6 +2,7 @@ package swardcase.report;
 
 import java.time.LocalDate;
 import java.time.Month;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,7 @@ import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
 import swardcase.report.Reproduction.DoseMonth;
+import swardcase.report.Reproduction.OtherDate;
 import swardcase.tables.Source;
 import swardcase.tables.Tables;
 
@@ -193,8 +195,29 @@ public final class ReportBuilder {
         oestrogen.isDry(decision),
         oestrogen.hardestHit(decision),
         mobs,
+        otherDates(),
         dose,
         first(dose, month -> month.formononetinPercentOfIntake().mean()).month());
+  }
+
+  /** Those that save at least one lamb for 100 ewes, and one in all. */
+  private List<OtherDate> otherDates() {
+    List<OtherDate> dates = new ArrayList<>();
+    for (int g = 0; g < farm.mobs().size(); g++) {
+      Mob mob = farm.mobs().get(g);
+      Optional<MonthDay> date = decision.otherDate(g);
+      Drawn lambs = decision.of(g, OfMob.OTHER_DATE_LAMBS);
+      if (date.isPresent() && lambs.mean() >= Math.max(1, mob.ewes() / 100.0)) {
+        dates.add(
+            new OtherDate(
+                mob.name(),
+                new Reproduction.Joining(
+                    date.get().getMonth(), date.get().getDayOfMonth(), mob.joiningWeeks().likely()),
+                lambs,
+                decision.of(g, OfMob.OTHER_DATE_WORTH)));
+      }
+    }
+    return dates;
   }
 
   /** The first of the largest. */

@@ -20,6 +20,7 @@ import swardcase.chance.Drawn;
  * @param dryJoining whether joining falls on dry feed, which carries little oestrogen
  * @param hardestHit the mob that loses what can be told though the flock as a whole does not
  * @param mobs the same for each mob
+ * @param otherDates other days for the rams that would save something, never counted in the plan
  * @param dose dose of the ewes by month
  * @param highestDoseIn month in which its mean is highest
  */
@@ -35,12 +36,14 @@ public record Reproduction(
     boolean dryJoining,
     Optional<HardestHit> hardestHit,
     List<MobResult> mobs,
+    List<OtherDate> otherDates,
     List<DoseMonth> dose,
     Month highestDoseIn) {
 
   /** Copies the lists. */
   public Reproduction {
     mobs = List.copyOf(mobs);
+    otherDates = List.copyOf(otherDates);
     dose = List.copyOf(dose);
   }
 
@@ -101,6 +104,18 @@ public record Reproduction(
    * @param weeks how long, likely
    */
   public record Joining(Month month, int day, double weeks) {}
+
+  /**
+   * Another day for a mob's rams: the nearest of the 1st and 16th of every month on which about
+   * least is lost to oestrogen, paddocks grazed as now. The feed at lambing is not judged.
+   *
+   * @param mob its name
+   * @param joining when the rams would be in
+   * @param lambsSavedPerYear lambs marked more
+   * @param worthPerYear their worth, and that of fewer dry ewes
+   */
+  public record OtherDate(
+      String mob, Joining joining, Drawn lambsSavedPerYear, Drawn worthPerYear) {}
 
   /**
    * Dose in a month.

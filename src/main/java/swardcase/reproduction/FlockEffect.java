@@ -282,6 +282,17 @@ public final class FlockEffect {
     return whole * grid.fertile();
   }
 
+  /**
+   * The same in a mob whose dry ewes are sold by a rule from the coming year on; {@code sale} must
+   * have been set with {@link #sparedNow} and be asked in the same years.
+   */
+  public double share(
+      int year, double strength, double strengthHeld, DryEweSale sale, DryEweSale.Rule rule) {
+    grid.find(strength, strengthHeld);
+    spared[year] = grid.sound();
+    return sale.share(year, rule, year == 0 ? sparedNow : spared[year - 1], grid.fertile());
+  }
+
   /** Keeps the years asked for last, to go on from them. */
   public void keepYears() {
     System.arraycopy(spared, 0, sparedKept, 0, spared.length);
@@ -320,7 +331,7 @@ public final class FlockEffect {
   }
 
   /** Share of ewes that a season as paddocks are grazed now leaves whole. */
-  double sparedNow() {
+  public double sparedNow() {
     return sparedNow;
   }
 }

@@ -80,7 +80,6 @@ public final class StandGate {
   public static List<LookFirst> of(Paddock paddock, Cultivar sown, Tables tables) {
     StandGate gate = new StandGate(tables);
     StandSigns signs = paddock.signs();
-    boolean stands = !paddock.waterlogged() || sown.subspecies().equals("yanninicum");
     return List.of(
         signs.olsenPMgPerKg().isPresent()
             ? gate.number(What.SOIL_PHOSPHORUS, signs.olsenPMgPerKg(), gate.critical("olsen-p"))
@@ -92,7 +91,18 @@ public final class StandGate {
         gate.seen(What.MITES, signs.mitesGood()),
         gate.seen(
             What.WET_GROUND,
-            signs.wetGroundGood().or(() -> stands ? Optional.of(true) : Optional.empty())));
+            isWetGroundUnknown(paddock, sown)
+                ? Optional.empty()
+                : signs.wetGroundGood().or(() -> Optional.of(true))));
+  }
+
+  /**
+   * Whether ground is wet, and neither the farm nor the cultivar table says that this stands it.
+   */
+  public static boolean isWetGroundUnknown(Paddock paddock, Cultivar sown) {
+    return paddock.waterlogged()
+        && paddock.signs().wetGroundGood().isEmpty()
+        && !sown.subspecies().equals("yanninicum");
   }
 
   private Critical critical(String key) {

@@ -128,11 +128,10 @@ final class ActionTables {
     if (kind.isEmpty()) {
       return Optional.empty();
     }
-    boolean sows = kind.get() == ActionKind.OVERSOW || kind.get() == ActionKind.RESOW;
-    double months = sows ? cells.number("months_ungrazed", 0, 12) : 0;
+    double months = kind.get().seeds() ? cells.number("months_ungrazed", 0, 12) : 0;
     checkSense(cells, kind.get(), years, cropped);
     Function<ActionValue, Assumption> value =
-        wanted -> value(cells, key, wanted, wanted.applies(sows, years > 0, cropped));
+        wanted -> value(cells, key, wanted, wanted.applies(kind.get(), years > 0, cropped));
     List<Assumption> numbers = Arrays.stream(ActionValue.values()).map(value).toList();
     return cells.make(
         () ->

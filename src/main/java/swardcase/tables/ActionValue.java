@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import swardcase.farm.ActionKind;
 
 /** The uncertain numbers of an action, as named in {@code action-values.csv}. */
 enum ActionValue {
@@ -57,12 +58,13 @@ enum ActionValue {
   }
 
   /** Whether the number says something about an action. */
-  boolean applies(boolean sows, boolean runsDown, boolean cropped) {
+  boolean applies(ActionKind kind, boolean runsDown, boolean cropped) {
     return switch (this) {
       case RUN_DOWN_GROWTH, SEED_SET -> runsDown;
       case CROP_MARGIN -> cropped;
-      case GROWTH_YEAR_ONE -> sows || runsDown;
-      case GROWTH_YEAR_TWO, SEEDLING_KILL, BURIED_SEED, SOWN_SEED, ESTABLISHMENT_CHANCE -> sows;
+      case GROWTH_YEAR_ONE -> kind.changesStand();
+      case GROWTH_YEAR_TWO, SEEDLING_KILL, BURIED_SEED, SOWN_SEED, ESTABLISHMENT_CHANCE ->
+          kind.sows();
     };
   }
 }

@@ -7,6 +7,7 @@ import swardcase.report.Reproduction;
 import swardcase.report.Reproduction.Finding;
 import swardcase.report.Reproduction.Joining;
 import swardcase.report.Reproduction.MobResult;
+import swardcase.report.Reproduction.OtherDate;
 
 /** What the oestrogen of a paddock or a flock means, in plain words. */
 public final class OestrogenWords {
@@ -56,6 +57,17 @@ public final class OestrogenWords {
         "oestrogen",
         finding.kind(),
         told ? Words.whole(finding.points()) : Words.exact(tellablePoints));
+  }
+
+  /** What a mob would gain on another joining date, which the plan never counts. */
+  static String otherDate(OtherDate date, String currency) {
+    return Texts.get(
+        "oestrogen.otherDate",
+        date.mob(),
+        date.joining().day(),
+        Words.shortName(date.joining().month()),
+        Words.count(date.lambsSavedPerYear()),
+        Words.money(currency, date.worthPerYear()));
   }
 
   /** When the rams are in: {@code 30 Jan, 6 weeks}. */

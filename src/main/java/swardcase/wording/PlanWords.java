@@ -5,11 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import swardcase.report.Call;
 import swardcase.report.HowFound;
 import swardcase.report.HowFound.Choice;
 import swardcase.report.LoanAccount;
 import swardcase.report.PaddockResult;
+import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.PlanResult;
 import swardcase.report.PlanResult.Calls;
 import swardcase.report.PlanResult.RateEnds;
@@ -21,8 +24,13 @@ public final class PlanWords {
 
   private PlanWords() {}
 
-  private static boolean onlyCrops(PaddockResult paddock) {
-    return paddock.options().stream().anyMatch(option -> option.chosen() && option.landUse());
+  private static int chosen(Report report, Predicate<OptionResult> which) {
+    return (int)
+        report.paddocks().stream()
+            .filter(paddock -> paddock.call() == Call.ACT)
+            .flatMap(paddock -> paddock.options().stream())
+            .filter(option -> option.chosen() && which.test(option))
+            .count();
   }
 
   /** The answer in a sentence or three: what is not sure this year, what to do, how sure. */
@@ -43,9 +51,11 @@ public final class PlanWords {
       sentences.add(Texts.get("headline.thisYear", year, notSure));
     }
     List<String> parts = new ArrayList<>();
-    int crops = (int) report.paddocks().stream().filter(PlanWords::onlyCrops).count();
+    int crops = chosen(report, OptionResult::landUse);
+    int thinned = chosen(report, option -> !option.landUse() && !option.sows());
     report.plan().farmWide().forEach(rule -> parts.add(rule(rule.what())));
-    add(parts, "headline.resow", calls.act() - crops);
+    add(parts, "headline.resow", calls.act() - crops - thinned);
+    add(parts, "headline.thin", thinned);
     add(parts, "headline.crop", crops);
     add(parts, "headline.holdOff", calls.keepOff());
     add(parts, "headline.keep", calls.keep());
@@ -144,6 +154,9 @@ public final class PlanWords {
                         faces.about(careful.riskTolerance()),
                         choices("plan.other", careful.changes()),
                         faces.withEnds(faces.rounded(careful.gain().mean()), careful.gain()))));
+    report.reproduction().otherDates().stream()
+        .map(date -> OestrogenWords.otherDate(date, report.farm().currency()))
+        .forEach(notes::add);
     if (!found.nearEqual().isEmpty()) {
       notes.add(Texts.get("plan.nearEqual", nearEqual(found.nearEqual())));
     }

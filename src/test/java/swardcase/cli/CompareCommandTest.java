@@ -50,7 +50,7 @@ class CompareCommandTest {
       }
     }
     StringBuilder actions = new StringBuilder();
-    for (String action : List.of("oversow", "crop-1", "crop-2", "crop-3")) {
+    for (String action : List.of("broadcast", "oversow", "crop-1", "crop-2", "crop-3")) {
       actions.append("  ").append(action).append(":\n    considered: no\n");
     }
     Files.writeString(to.resolve("farm.yaml"), actions, StandardOpenOption.APPEND);

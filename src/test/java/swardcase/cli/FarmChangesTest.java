@@ -41,6 +41,13 @@ class FarmChangesTest {
   }
 
   @Test
+  void fix_ofSeedSpreadWhereItCanBeDrilled_isRefused() {
+    assertThat(decide("--fix", "Homestead=broadcast")).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(err.toString())
+        .contains("is for ground that cannot be drilled, which the paddock can");
+  }
+
+  @Test
   void fix_beyondTheMoney_isRefused() {
     assertThat(decide("--fix", "Homestead=spray-fallow", "--budget", "10"))
         .isEqualTo(ExitCodes.BAD_INPUT);

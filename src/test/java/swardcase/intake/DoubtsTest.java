@@ -83,6 +83,26 @@ class DoubtsTest {
             "Dinninup is to be sown, and it is not a current cultivar of the table.");
   }
 
+  /** Narrikup is of subspecies subterraneum, Riverina of yanninicum, in the cultivar table. */
+  @Test
+  void sowing_onWetGround_isDoubtedUntilTheCultivarOrTheFarmSaysThatItStands() throws IOException {
+    String columns = "paddock,area_ha,waterlogged,wet_ground\n";
+    Files.writeString(
+        folder.resolve("paddocks.csv"), columns + "House,20,yes,\nFlat,20,yes,\nHill,20,no,\n");
+    yaml("sow: Narrikup\n" + String.format(MOB, 90, 6));
+    assertThat(doubts())
+        .containsExactly(
+            "Narrikup is to be sown, and is not known to stand the wet ground of House, Flat.");
+    Files.writeString(
+        folder.resolve("paddocks.csv"), columns + "House,20,yes,good\nFlat,20,yes,poor\n");
+    assertThat(doubts()).isEmpty();
+    Files.writeString(folder.resolve("paddocks.csv"), columns + "House,20,yes,\n");
+    yaml("sow: Riverina\n" + String.format(MOB, 90, 6));
+    assertThat(doubts()).isEmpty();
+    yaml(String.format(MOB, 90, 6));
+    assertThat(doubts()).isEmpty();
+  }
+
   @Test
   void doubt_aboutAFractionForPerCent_saysWhatFollows() throws IOException {
     paddocks("House,20,0.2,0.3,0.4");

@@ -108,6 +108,10 @@ class FarmFolderTest {
         .extracting(Action::runDownYears)
         .containsExactly(3, 2);
 
+    addToYaml("actions:\n  later: {like: thin, run_down_years: 2}\n");
+    assertFaults(
+        "farm.yaml:4: actions.later: later must have no run-down years: its grass is drilled at once");
+
     addToYaml("crops: yes\nactions:\n  none: {like: crop-only, run_down_years: 0}\n");
     assertFaults("farm.yaml:5: actions.none: none must have one crop or more");
   }
@@ -158,7 +162,8 @@ class FarmFolderTest {
                 + " supplement, price of a leaf test for formononetin, price of identifying one more"
                 + " plant, own time for a use rule, own time for grazing in order, price of barley.",
             "The costs of these actions are table defaults, so get quotes, and put in your own labour:"
-                + " 'oversow into the stand', 'spray-fallow and resow', 'crop one season, then resow', 'crop two"
+                + " 'drill grass in to thin the clover',"
+                + " 'spread clover seed over the stand', 'oversow into the stand', 'spray-fallow and resow', 'crop one season, then resow', 'crop two"
                 + " seasons, then resow', 'crop three seasons, then resow'.",
             "The crop margins of these actions are table defaults: 'crop one season, then resow',"
                 + " 'crop two seasons, then resow', 'crop three seasons, then resow'.",
@@ -603,7 +608,10 @@ class FarmFolderTest {
     assertThat(mixed.paddocks()).hasSize(12);
     assertThat(mixed.ewesJoined() / mixed.areaHa()).isCloseTo(3.3, within(0.05));
     assertThat(northern.notices()).isEmpty();
-    assertThat(northern.doubts()).isEmpty();
+    assertThat(northern.doubts())
+        .extracting(Doubt::what)
+        .containsExactly(
+            "Losa is to be sown, and is not known to stand the wet ground of Várzea de Baixo.");
     assertThat(northern.farm().paddocks()).extracting(p -> p.name()).contains("Pā Tārare");
     assertThat(current.paddocks())
         .flatExtracting(paddock -> paddock.identifications())

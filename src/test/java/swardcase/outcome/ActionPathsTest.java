@@ -34,6 +34,7 @@ class ActionPathsTest {
   private static final int OVERSOW = 3;
   private static final int HOLD = 4;
   private static final int CROP_ONLY = 5;
+  private static final int THIN = 6;
   private static final double TAKES = 0.8;
   private static final double TARGET = 0.5;
   static final int YEARS = 8;
@@ -61,13 +62,14 @@ class ActionPathsTest {
     actions.add(action("oversow", ActionKind.OVERSOW, 0, false, target));
     actions.add(action("hold", ActionKind.KEEP_OFF, 0, false, target));
     actions.add(action("crop only", ActionKind.CROP, 2, true, target));
+    actions.add(action("thin", ActionKind.THIN, 0, false, target));
     Farm farm = FarmCopy.of(base).actions(actions).build();
     return farm.withFinance(farm.finance().withHorizonYears(YEARS));
   }
 
   private static Action action(
       String key, ActionKind kind, int runDown, boolean cropped, Optional<Double> target) {
-    boolean sows = kind == ActionKind.RESOW || kind == ActionKind.OVERSOW;
+    boolean sows = kind.seeds();
     List<CostLine> costs = new ArrayList<>();
     if (kind != ActionKind.KEEP) {
       costs.add(cost("fence", Phase.YEARLY, 1));
@@ -365,5 +367,42 @@ class ActionPathsTest {
         assertThat(back[k * (sown + 1) + sown] > 0).isEqualTo(standing[sown] > 0);
       }
     }
+  }
+
+  /**
+   * Grass drilled in: the names stay; clover, and its strength with it, falls to s of what it was
+   * and is back as the grass goes, with what the grass adds to growth. Equations of ActionPaths,
+   * worked anew from the table.
+   */
+  @Test
+  void thin_keepsTheNames_andItsCloverComesBack() {
+    double share = RandomFarms.TABLES.parameter("thin.clover-share").likely();
+    double time = RandomFarms.TABLES.parameter("thin.clover-years").likely();
+    double adds = RandomFarms.TABLES.parameter("thin.other-growth").likely() - 1;
+    for (int i : arable()) {
+      int keep = paths.at(i, KEEP, 0);
+      double now = paths.cloverShare(keep);
+      double before = 0;
+      for (int k = 0; k < YEARS; k++) {
+        int at = paths.at(i, THIN, k);
+        double grass = Math.exp(-k / time);
+        double clover = 1 - grass * (1 - share);
+        assertThat(paths.oldShare(at)).isEqualTo(paths.oldShare(keep));
+        assertThat(paths.cloverShare(at)).isCloseTo(now * clover, within(1e-12));
+        assertThat(paths.strength(at))
+            .isCloseTo(clover * paths.strength(keep), within(1e-12))
+            .isGreaterThanOrEqualTo(before);
+        before = paths.strength(at);
+        if (k > 0) {
+          assertThat(paths.other(at)).isCloseTo(1 + grass * adds, within(1e-12));
+        }
+        // Fence and water each year, seed and drill in the first; own labour 4 and 30.
+        assertThat(paths.costPerHa(at)).isCloseTo(k == 0 ? 103 : 3, within(1e-9));
+        assertThat(paths.labourPerHa(at)).isCloseTo(k == 0 ? 34 : 4, within(1e-9));
+        assertThat(paths.isShut(THIN, k)).isEqualTo(k == 0);
+      }
+      assertThat(paths.other(paths.at(i, THIN, 0))).isLessThan(0.6 * (1 + adds));
+    }
+    assertThat(paths.establishmentInput(THIN)).isEqualTo(-1);
   }
 }

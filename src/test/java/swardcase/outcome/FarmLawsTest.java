@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import swardcase.FarmCopy;
 import swardcase.OtherCurrency;
@@ -440,10 +441,13 @@ class FarmLawsTest {
         (farm, random) -> {
           FarmModel model = model(farm);
           int paddock = random.nextInt(farm.paddocks().size());
-          int action = random.nextInt(farm.actions().size());
-          if (!model.newRun().allowed(paddock, action) || model.startYears(action) == 0) {
-            return;
-          }
+          OutcomeFunction run = model.newRun();
+          List<Integer> open =
+              IntStream.range(0, farm.actions().size())
+                  .filter(a -> run.allowed(paddock, a) && model.startYears(a) > 0)
+                  .boxed()
+                  .toList();
+          int action = open.get(random.nextInt(open.size()));
           Found free = new LikelySearch(model).find().orElseThrow();
           FixedChoice choice = new FixedChoice(paddock, action, OptionalInt.empty());
           new LikelySearch(model, List.of(choice))

@@ -25,6 +25,8 @@ class LastChangeTest {
   @CsvSource({
     "keep, 0",
     "crop-only, 3",
+    "thin, 6",
+    "broadcast, 1",
     "oversow, 1",
     "spray-fallow, 2",
     "crop-1, 2",
@@ -32,6 +34,6 @@ class LastChangeTest {
     "crop-3, 4"
   })
   void lastChange_ofTheTablesActions_isTheYearAfterSowing(String key, int expected) {
-    assertThat(LastChange.of(action(key))).isEqualTo(expected);
+    assertThat(LastChange.of(action(key), RandomFarms.TABLES)).isEqualTo(expected);
   }
 }

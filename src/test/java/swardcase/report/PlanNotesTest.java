@@ -53,7 +53,7 @@ class PlanNotesTest {
 
   @Test
   void notes_choiceMadeBeforehand_sayWhatItCosts() {
-    List<FixedChoice> sow = List.of(new FixedChoice(0, 3, OptionalInt.of(1)));
+    List<FixedChoice> sow = List.of(new FixedChoice(0, 5, OptionalInt.of(1)));
     Report report = report("current-farm", sow);
     assertThat(PlanWords.notes(report, new MoneyFaces(report)))
         .anyMatch(

@@ -27,6 +27,7 @@ class RecordsHoldDataTest {
           // names of mobs, paddocks and cultivars
           "MobResult.name",
           "HardestHit.mob",
+          "OtherDate.mob",
           "PaddockResult.name",
           "NamedShare.name",
           "PaddockSure.name",

@@ -34,6 +34,7 @@ import swardcase.report.Reproduction.Finding;
 import swardcase.report.Reproduction.HardestHit;
 import swardcase.report.Reproduction.Joining;
 import swardcase.report.Reproduction.MobResult;
+import swardcase.report.Reproduction.OtherDate;
 import swardcase.report.Swing;
 import swardcase.report.WinterFeed;
 
@@ -111,6 +112,12 @@ final class SampleParts {
                 Drawn.of(93, 89, 96),
                 Drawn.of(81, 58, 92),
                 new Finding(Finding.Kind.AT_LEAST, 12))),
+        List.of(
+            new OtherDate(
+                "Crossbred ewes, joined late on " + paddock,
+                new Joining(Month.FEBRUARY, 16, 7),
+                Drawn.of(90, 5, 240),
+                Drawn.of(8_000, 500, 21_000))),
         IntStream.range(0, 12)
             .mapToObj(
                 i ->

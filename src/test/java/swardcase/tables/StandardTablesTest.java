@@ -51,7 +51,7 @@ class StandardTablesTest {
     assertThat(TABLES.pastureQuality()).hasSize(2);
     assertThat(TABLES.supplements()).hasSizeGreaterThanOrEqualTo(15);
     assertThat(TABLES.dryStock()).hasSizeGreaterThanOrEqualTo(12);
-    assertThat(TABLES.actions()).hasSize(7);
+    assertThat(TABLES.actions()).hasSize(9);
     assertThat(TABLES.sources()).hasSizeGreaterThan(200);
     assertThat(TABLES.overridden()).isEmpty();
   }
@@ -359,18 +359,30 @@ class StandardTablesTest {
     assertThat(TABLES.actions())
         .extracting(Action::key)
         .containsExactly(
-            "keep", "crop-only", "oversow", "spray-fallow", "crop-1", "crop-2", "crop-3");
+            "keep",
+            "crop-only",
+            "thin",
+            "broadcast",
+            "oversow",
+            "spray-fallow",
+            "crop-1",
+            "crop-2",
+            "crop-3");
     Action keep = TABLES.actions().get(0);
     assertThat(keep.kind()).isEqualTo(ActionKind.KEEP);
     assertThat(keep.costs()).isEmpty();
     assertThat(keep.growthYearOne().range()).isEqualTo(Range.exactly(1));
     assertThat(TABLES.actions())
-        .filteredOn(Action::sows)
+        .filteredOn(action -> action.kind().seeds())
         .allSatisfy(a -> assertThat(a.costs()).isNotEmpty());
+    assertThat(TABLES.actions())
+        .filteredOn(action -> action.kind().seeds() && !action.needsArable())
+        .extracting(Action::key)
+        .containsExactly("broadcast");
     IntStream.rangeClosed(1, 3)
         .forEach(
             years -> {
-              Action crop = TABLES.actions().get(3 + years);
+              Action crop = TABLES.actions().get(5 + years);
               assertThat(crop.runDownYears()).isEqualTo(years);
               assertThat(crop.needsArable()).isTrue();
               assertThat(crop.runDownGrowth().range()).isEqualTo(Range.exactly(0));
@@ -387,7 +399,7 @@ class StandardTablesTest {
   /** Industry training material, page of 2024: typically A$200 to 400/ha. */
   @Test
   void costs_ofSprayFallow_addUpInsideTheTypicalCapitalCost() {
-    Action action = TABLES.actions().get(3);
+    Action action = TABLES.actions().get(5);
     double likely = action.costs().stream().mapToDouble(line -> line.costPerHa().likely()).sum();
     assertThat(likely).isBetween(200d, 400d);
     assertThat(action.costs())

@@ -104,10 +104,10 @@ class TablesLoaderTest {
           supplements.csv|barley,11,13,13|barley,1,13,13|energy_low_mj_per_kg_dm: must be from 3 to 20; found '1'
           supplements.csv|475,A$,|475,,|the price of barley must have a currency and a date
           dry-stock.csv|,1,1,1,|,1,one,1,|dse_likely_per_head: must be a number; found 'one'
-          actions.csv|keep as it is,keep,|keep as it is,kep,|kind: must be one of: crop, hold off, keep, oversow, resow; found 'kep'; did you mean 'keep'?
+          actions.csv|keep as it is,keep,|keep as it is,kep,|kind: must be one of: crop, hold off, keep, oversow, resow, thin; found 'kep'; did you mean 'keep'?
           actions.csv|keep as it is,keep,|keep as it is,hold off,|actions.csv: kind: must be keep for exactly one action; found '0'
-          actions.csv|oversow,no,0|oversow,maybe,0|needs_arable: must be one of: no, yes; found 'maybe'
-          actions.csv|resow,no,1,no|resow,no,0,yes|cropped: must be no where there is no run-down year; found 'yes'
+          actions.csv|oversow,yes,0|oversow,maybe,0|needs_arable: must be one of: no, yes; found 'maybe'
+          actions.csv|resow,yes,1,no|resow,yes,0,yes|cropped: must be no where there is no run-down year; found 'yes'
           action-values.csv|oversow,seedling kill,0,0,0,-,seedlings killed before sowing,inferred,,Nothing is sprayed out.|# left out|key: must have a row for seedling kill in action-values.csv; found 'oversow'
           action-values.csv|oversow,seedling kill|oversow,seed kill|value: must be one of:
           action-values.csv|oversow,sown seed,7,10,10,kg/ha|oversow,sown seed,7,10,10,lb/acre|unit: must be kg/ha for sown seed; found 'lb/acre'
