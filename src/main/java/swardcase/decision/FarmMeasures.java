@@ -12,6 +12,7 @@ import swardcase.feed.FeedResult;
 import swardcase.feed.FeedSurface;
 import swardcase.feed.StockDemand;
 import swardcase.outcome.FarmModel;
+import swardcase.outcome.FarmRule;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
 import swardcase.reproduction.FlockEffect;
@@ -56,8 +57,10 @@ public final class FarmMeasures implements Measures {
     STANDING_RESULT,
     /** All costs of the plan, own labour among them, not discounted. */
     PLAN_COST,
-    /** Those of its rules for the whole farm. */
-    RULES_COST
+    /** Those of grazing in order. */
+    IN_ORDER_COST,
+    /** Those of scanning, where dry ewes are sold. */
+    SELL_DRY_COST
   }
 
   /** Numbers of a mob. */
@@ -145,6 +148,14 @@ public final class FarmMeasures implements Measures {
     afrc =
         new FeedSurface(
             model.farm(), model.tables(), model.year(), model.inputs(), need, budget, false);
+  }
+
+  /** What a rule of the plan costs in all. */
+  static OfFarm costOf(FarmRule rule) {
+    return switch (rule) {
+      case IN_ORDER -> OfFarm.IN_ORDER_COST;
+      case SELL_DRY -> OfFarm.SELL_DRY_COST;
+    };
   }
 
   int at(OfFarm measure) {
@@ -302,11 +313,13 @@ public final class FarmMeasures implements Measures {
       into[at(i, OfPaddock.PLAN_COST)] = planned;
       cost += planned;
     }
-    double rules = 0;
-    for (int place = plan.paddocks(); place < plan.places(); place++) {
-      rules += model.farm().areaHa() * run.costPerHa(place, plan.action(place), 0);
+    for (FarmRule rule : FarmRule.values()) {
+      double ofRule =
+          model.farm().areaHa()
+              * run.costPerHa(plan.paddocks() + rule.ordinal(), plan.choice(rule), 0);
+      into[at(costOf(rule))] = ofRule;
+      cost += ofRule;
     }
-    into[at(OfFarm.RULES_COST)] = rules;
-    into[at(OfFarm.PLAN_COST)] = cost + rules;
+    into[at(OfFarm.PLAN_COST)] = cost;
   }
 }

@@ -13,7 +13,6 @@ import swardcase.chance.Dominance;
 import swardcase.chance.Drawn;
 import swardcase.chance.Payoffs;
 import swardcase.chance.Sample;
-import swardcase.decision.FarmMeasures.OfFarm;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Simulation;
 import swardcase.draws.Spread;
@@ -200,7 +199,9 @@ final class PaddockStudy {
   private Drawn costPerHa(int paddock, int choice) {
     int place = alternatives.place(paddock, choice);
     if (place == Alternatives.PLAN && paddock >= alternatives.paddocks()) {
-      return decision.of(OfFarm.RULES_COST).times(1 / model.farm().areaHa());
+      return decision
+          .of(FarmMeasures.costOf(FarmRule.values()[paddock - alternatives.paddocks()]))
+          .times(1 / model.farm().areaHa());
     }
     if (place == Alternatives.PLAN) {
       double area = model.farm().paddocks().get(paddock).areaHa();

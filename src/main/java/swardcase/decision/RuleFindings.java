@@ -1,6 +1,8 @@
 package swardcase.decision;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import swardcase.outcome.FarmRule;
 
 /**
@@ -15,6 +17,13 @@ public record RuleFindings(FarmRule rule, int planned, List<CourseFindings> cour
   /** Copies the list. */
   public RuleFindings {
     courses = List.copyOf(courses);
+  }
+
+  /** The choice that the plan makes, or the best of those it does not; empty if there is none. */
+  public Optional<CourseFindings> told() {
+    return isPlanned()
+        ? Optional.of(courses.get(planned))
+        : courses.stream().skip(1).max(Comparator.comparingDouble(course -> course.gain().mean()));
   }
 
   /** Whether the plan makes the rule. */

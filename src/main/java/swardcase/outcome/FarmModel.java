@@ -12,6 +12,7 @@ import swardcase.feed.EnergyMethod;
 import swardcase.feed.FeedBudget;
 import swardcase.feed.GrowthYear;
 import swardcase.feed.StockDemand;
+import swardcase.reproduction.DryEweSale;
 import swardcase.sward.Composition;
 import swardcase.sward.StandingClover;
 import swardcase.tables.Tables;
@@ -146,6 +147,7 @@ public final class FarmModel {
     boolean moves = farm.mobs().stream().anyMatch(Mob::mayMove) && farm.paddocks().size() > 1;
     return switch (rule) {
       case IN_ORDER -> moves ? 2 : 1;
+      case SELL_DRY -> farm.mobs().isEmpty() ? 1 : 1 + DryEweSale.Rule.values().length;
     };
   }
 

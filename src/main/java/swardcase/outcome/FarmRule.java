@@ -6,5 +6,7 @@ package swardcase.outcome;
  */
 public enum FarmRule {
   /** The cleanest paddocks to the mob nearest joining. */
-  IN_ORDER
+  IN_ORDER,
+  /** Scan, and sell ewes that were dry: 1 after one dry year, 2 after two running. */
+  SELL_DRY
 }

@@ -15,6 +15,7 @@ import swardcase.feed.GrowthYear;
 import swardcase.feed.SupplementCost;
 import swardcase.grazing.InOrder;
 import swardcase.grazing.JoiningWindow;
+import swardcase.reproduction.DryEweSale;
 import swardcase.reproduction.FlockEffect;
 import swardcase.sward.Composition;
 import swardcase.sward.StandingClover;
@@ -57,6 +58,7 @@ public final class OutcomeFunction {
   private static final String COST_OF_RULE = "management.use-rule";
   private static final String COST_OF_ORDER = "management.grazing-in-order";
   private static final int NONE = -1;
+  private static final DryEweSale.Rule[] SALE_RULES = DryEweSale.Rule.values();
 
   /** Less feed than that of a square millimetre is what rounding leaves of none. */
   private static final double NOTHING_HA = 1e-10;
@@ -68,6 +70,7 @@ public final class OutcomeFunction {
   private final Sowings sowings;
   private final FeedSurface feed;
   private final FlockEffect[] flock;
+  private final DryEweSale[] dryEweSale;
   private final GrowthYear year;
   private final int years;
   private final int actions;
@@ -143,6 +146,7 @@ public final class OutcomeFunction {
     Sowings.enter(numbers, farm, tables);
     FeedSurface.enter(numbers, farm, tables);
     farm.mobs().forEach(mob -> FlockEffect.enter(numbers, mob, tables));
+    DryEweSale.enter(numbers, tables);
     numbers.add(DISCOUNT_RATE, farm.finance().discountRate().chosen());
     numbers.add(SUPPLEMENT_PRICE, farm.supplement().pricePerTonne());
     numbers.add(SUPPLEMENT_ENERGY, farm.supplement().energyMjPerKgDm());
@@ -184,8 +188,10 @@ public final class OutcomeFunction {
     ewes = mobs.stream().mapToInt(Mob::ewes).toArray();
     lambsPerEwe = mobs.stream().mapToDouble(OutcomeFunction::lambsPerPregnantEwe).toArray();
     flock = new FlockEffect[mobs.size()];
+    dryEweSale = new DryEweSale[mobs.size()];
     for (int g = 0; g < flock.length; g++) {
       flock[g] = new FlockEffect(farm, mobs.get(g), numbers);
+      dryEweSale[g] = new DryEweSale(farm, mobs.get(g), numbers);
     }
     grazes = new boolean[flock.length][paddockArea.length];
     for (int g = 0; g < flock.length; g++) {
@@ -341,6 +347,7 @@ public final class OutcomeFunction {
       enoughGreen[g] = window.usedInWinter() * keptSums[YearSums.at(g, YearSums.SAFE_GREEN)];
       valueOfShare[g] = ewes[g] * valuePerPregnantEwe(g);
       flock[g].set(x, greenShare, strength(keptSums, 0, g), strongest);
+      dryEweSale[g].set(x, flock[g].sparedNow());
     }
   }
 
@@ -350,10 +357,7 @@ public final class OutcomeFunction {
    */
   private void addTo(double[] into, int to, int t, int i, int action, int start) {
     if (i >= paddockArea.length) {
-      if (action > 0) {
-        into[to + YearSums.IN_ORDER] += 1;
-        into[to + YearSums.LABOUR] += costOfOrderPerYear();
-      }
+      addRule(into, to, i - paddockArea.length, action);
       return;
     }
     int a = t < start ? keep : base[action];
@@ -413,6 +417,16 @@ public final class OutcomeFunction {
     }
   }
 
+  private void addRule(double[] into, int to, int rule, int choice) {
+    if (choice > 0 && rule == FarmRule.IN_ORDER.ordinal()) {
+      into[to + YearSums.IN_ORDER] += 1;
+      into[to + YearSums.LABOUR] += costOfRulePerYear(rule);
+    } else if (choice > 0) {
+      into[to + YearSums.SELL_DRY] += choice;
+      into[to + YearSums.COST] += costOfRulePerYear(rule);
+    }
+  }
+
   /**
    * What falls to a mob that stays on a paddock others are kept off, as a multiple of what it took
    * there before: two mobs of one weight, one of which goes, leave twice as much to the other.
@@ -426,8 +440,10 @@ public final class OutcomeFunction {
     return staying > 0 ? 1 / staying : 1;
   }
 
-  private double costOfOrderPerYear() {
-    return x[costOfOrder] * farm.ewesJoined();
+  /** Own time of grazing in order; of selling dry ewes, what scanning them costs. */
+  private double costOfRulePerYear(int rule) {
+    double perEwe = rule == FarmRule.IN_ORDER.ordinal() ? x[costOfOrder] : dryEweSale[0].scanCost();
+    return perEwe * farm.ewesJoined();
   }
 
   /** The use rule that holds on a paddock in a year; null if none does. */
@@ -550,8 +566,9 @@ public final class OutcomeFunction {
       evaluateYear(t, baseSums, t * sums, baseYears);
       baseNpv[t + 1] = baseNpv[t] + discount[t] * baseYears.net(t);
     }
-    for (FlockEffect effect : flock) {
-      effect.keepYears();
+    for (int g = 0; g < flock.length; g++) {
+      flock[g].keepYears();
+      dryEweSale[g].keepYears();
     }
     baseYears.setEnd(end / discount[years - 1], baseNpv[years] + end);
     return baseYears.npv();
@@ -638,8 +655,9 @@ public final class OutcomeFunction {
 
   /** Goes to a year of the base, and gives the value of those before. */
   private double resumeFrom(int year) {
-    for (FlockEffect effect : flock) {
-      effect.resumeFrom(year);
+    for (int g = 0; g < flock.length; g++) {
+      flock[g].resumeFrom(year);
+      dryEweSale[g].resumeFrom(year);
     }
     return baseNpv[year];
   }
@@ -712,6 +730,7 @@ public final class OutcomeFunction {
     out.lambs[t] = 0;
     out.ewesInLamb[t] = 0;
     boolean ordered = of[at + YearSums.IN_ORDER] > 0;
+    int sold = (int) Math.round(of[at + YearSums.SELL_DRY]);
     if (ordered) {
       inOrder.find(of, at + YearSums.bins(flock.length), needed);
     }
@@ -723,13 +742,21 @@ public final class OutcomeFunction {
       if (!Double.isNaN(best)) {
         held += x[reached] * (best - held);
       }
-      double share = effect.share(t, strength, held);
+      double share =
+          sold > 0
+              ? effect.share(t, strength, held, dryEweSale[g], SALE_RULES[sold - 1])
+              : effect.share(t, strength, held);
       double more = share - effect.shareNow();
       out.ewesInLamb[t] += more * ewes[g];
       out.lambs[t] += more * ewes[g] * lambsPerEwe[g];
       gain += more * valueOfShare(g);
+      gain -= sold > 0 ? ewes[g] * costOfSale(g) : 0;
     }
     out.lambsSaved[t] = gain;
+  }
+
+  private double costOfSale(int g) {
+    return dryEweSale[g].costPerEwe(lambsPerEwe[g] * x[lambValue], x[dryEweCost]);
   }
 
   /** Growth that nobody eats because of use rules, as a share of the farm's in a year. */
@@ -1021,7 +1048,7 @@ public final class OutcomeFunction {
   /** Costs of an action from start to end, own labour among them, undiscounted, per ha. */
   public double costPerHa(int paddock, int action, int start) {
     if (paddock >= paddockArea.length) {
-      return action > 0 ? costOfOrderPerYear() * years / areaHa : 0;
+      return action > 0 ? costOfRulePerYear(paddock - paddockArea.length) * years / areaHa : 0;
     }
     double sum = 0;
     for (int t = 0; t < years; t++) {

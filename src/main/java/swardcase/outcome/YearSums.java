@@ -38,7 +38,10 @@ public final class YearSums {
   /** The same while green. */
   public static final int HELD_GREEN = 9;
 
-  private static final int FARM = 10;
+  /** Number of the rule by which dry ewes are sold, 0 where they stay. */
+  public static final int SELL_DRY = 10;
+
+  private static final int FARM = 11;
 
   /** Strength x feed of a mob's paddocks that it is not kept off while green. */
   public static final int DOSE = 0;

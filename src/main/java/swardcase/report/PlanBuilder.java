@@ -104,17 +104,22 @@ final class PlanBuilder {
   /** The rules for the whole farm that the plan makes, or the best choice of those it does not. */
   private List<FarmRule> rules(boolean planned) {
     return howSure.rules().stream()
-        .filter(rule -> rule.isPlanned() == planned && rule.courses().size() > 1)
-        .map(
-            rule -> {
-              CourseFindings course = rule.courses().get(1);
-              return new FarmRule(
-                  PlanResult.Rule.valueOf(rule.rule().name()),
-                  course.costPerHa().times(farm.areaHa()),
-                  Gain.of(course.gain()),
-                  course.isSure());
-            })
+        .filter(rule -> rule.isPlanned() == planned)
+        .flatMap(rule -> rule.told().map(course -> rule(rule.rule(), course)).stream())
         .toList();
+  }
+
+  private FarmRule rule(swardcase.outcome.FarmRule rule, CourseFindings course) {
+    PlanResult.Rule what =
+        switch (rule) {
+          case IN_ORDER -> PlanResult.Rule.IN_ORDER;
+          case SELL_DRY ->
+              course.choice().action() == 1
+                  ? PlanResult.Rule.SELL_DRY_AFTER_ONE
+                  : PlanResult.Rule.SELL_DRY_AFTER_TWO;
+        };
+    return new FarmRule(
+        what, course.costPerHa().times(farm.areaHa()), Gain.of(course.gain()), course.isSure());
   }
 
   private Calls calls(List<PaddockResult> paddocks, List<FarmRule> farmWide) {

@@ -99,7 +99,11 @@ public record PlanResult(
   /** Rules for the whole farm. */
   public enum Rule {
     /** The cleanest paddocks to the mob nearest joining. */
-    IN_ORDER
+    IN_ORDER,
+    /** Scan, and sell ewes that were dry. */
+    SELL_DRY_AFTER_ONE,
+    /** Scan, and sell ewes that were dry twice running. */
+    SELL_DRY_AFTER_TWO
   }
 
   /**

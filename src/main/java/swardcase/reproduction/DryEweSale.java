@@ -166,17 +166,21 @@ public final class DryEweSale {
     return replaced;
   }
 
+  /** Money for scanning a ewe. */
+  public double scanCost() {
+    return x[scanCost];
+  }
+
   /**
-   * Money that scanning and selling cost in the year asked for last, for each ewe joined, beside
-   * what more ewes in lamb bring: the scan; replacement less sale for each ewe replaced; the lambs
-   * of ewes sold in lamb; less what a dry ewe costs, which one that is sold does not.
+   * Money that selling costs in the year asked for last, for each ewe joined, beside the scan and
+   * what more ewes in lamb bring: replacement less sale for each ewe replaced; the lambs of ewes
+   * sold in lamb; less what a dry ewe costs, which one that is sold does not.
    *
    * @param lambsWorth money for the lambs of a ewe in lamb
    * @param dryEweCost what a dry ewe costs beside them
    */
   public double costPerEwe(double lambsWorth, double dryEweCost) {
-    return x[scanCost]
-        + replaced * x[replacement] * (1 - x[sale])
+    return replaced * x[replacement] * (1 - x[sale])
         + soldInLamb * lambsWorth
         - (sold - soldInLamb) * dryEweCost;
   }

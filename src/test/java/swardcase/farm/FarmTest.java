@@ -24,8 +24,7 @@ class FarmTest {
     Farm farm = RandomFarms.demo("mixed-farm");
     assertThat(allowed(farm, false)).containsExactly("keep", "broadcast");
     assertThat(allowed(farm, true))
-        .containsExactly(
-            "keep", "thin", "oversow", "spray-fallow", "crop-1", "crop-2", "crop-3");
+        .containsExactly("keep", "thin", "oversow", "spray-fallow", "crop-1", "crop-2", "crop-3");
     List<Action> noDrill =
         farm.actions().stream().filter(action -> !action.key().equals("oversow")).toList();
     assertThat(allowed(FarmCopy.of(farm).actions(noDrill).build(), true)).contains("broadcast");
