@@ -124,10 +124,12 @@ public final class FarmMeasures implements Measures {
   private final Plan plan;
   private final FeedSurface afrc;
   private final FeedResult withCurrent = new FeedResult();
+  private final double[] inLamb;
 
   FarmMeasures(FarmModel model, Plan plan) {
     this.model = model;
     this.plan = plan;
+    inLamb = new double[model.farm().mobs().size()];
     StockDemand need = model.demand(EnergyMethod.AFRC_1993);
     FeedBudget budget = new FeedBudget(model.farm(), need, model.tables());
     afrc =
@@ -169,7 +171,8 @@ public final class FarmMeasures implements Measures {
 
   private void readMonths(OutcomeFunction run, double[] numbers, double[] into) {
     Arrays.fill(into, ofMonth(0, OfMonth.DEMAND_MJ), ofMonth(MONTHS, OfMonth.DEMAND_MJ), 0);
-    afrc.set(numbers, run.winterGrowthNow());
+    run.readInLamb(inLamb);
+    afrc.set(numbers, run.winterGrowthNow(), run.legumeShareNow(), inLamb);
     List<SeasonGrowth> seasons = model.farm().feedYear().seasons();
     for (int season = 0; season < seasons.size(); season++) {
       double chance = seasons.get(season).chance().likely();

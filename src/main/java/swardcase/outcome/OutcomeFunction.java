@@ -110,9 +110,14 @@ public final class OutcomeFunction {
   private final int endValue;
   private final int dryFactor;
 
+  private final double[] inLamb;
+  private final double[] unaffected;
+
   private double[] x;
   private double weightSum;
   private double winterNow;
+  private double legumeNow;
+  private double lambFeedNow;
   private double pricePerMj;
   private double tonnesPerMj;
   private final double[] discount;
@@ -160,6 +165,8 @@ public final class OutcomeFunction {
             farm, model.tables(), year, numbers, model.demand(), model.budget(), runMoreEwes);
     List<Mob> mobs = farm.mobs();
     ewes = mobs.stream().mapToInt(Mob::ewes).toArray();
+    inLamb = new double[ewes.length];
+    unaffected = new double[ewes.length];
     lambsPerEwe = mobs.stream().mapToDouble(OutcomeFunction::lambsPerPregnantEwe).toArray();
     flock = new FlockEffect[mobs.size()];
     for (int g = 0; g < flock.length; g++) {
@@ -251,23 +258,40 @@ public final class OutcomeFunction {
             / SupplementCost.energyMjPerTonne(
                 x[supplementEnergy], x[supplementDryMatter], x[supplementWaste]);
     pricePerMj = tonnesPerMj * x[supplementPrice];
-    feed.set(x, winterNow);
-    for (int season = 0; season < boughtNowMjPerHa.length; season++) {
-      boughtNowMjPerHa[season] = feed.bought(season, winterNow, 1);
-    }
-    readFeedYear();
     Arrays.fill(keptSums, 0);
-    double taken = 0;
     for (int i = 0; i < paddockArea.length; i++) {
       addTo(keptSums, 0, 0, i, keep, 0);
-      taken += taken(i, paths.at(i, keep, 0));
     }
+    double taken = taken(keptSums, 0);
+    legumeNow = legume(keptSums, 0);
+    for (int g = 0; g < flock.length; g++) {
+      inLamb[g] = flock[g].statedShare(x);
+    }
+    feed.set(x, winterNow, legumeNow, inLamb);
+    readFeedYear();
     double strongest = paths.strongest();
     for (int g = 0; g < flock.length; g++) {
       valueOfShare[g] = ewes[g] * valuePerPregnantEwe(g);
       flock[g].set(x, greenShare, strength(keptSums, 0, g), strongest);
       double open = keptSums[YearSums.at(g, YearSums.SAFE)];
       joiningFeed.set(g, flock[g], onOffer, growth, eatenByEwes, taken, open);
+    }
+    setEwesInLamb();
+  }
+
+  /** The feed of the farm as it stands is that of the ewes that are in lamb now. */
+  private void setEwesInLamb() {
+    lambFeedNow = 0;
+    for (int g = 0; g < flock.length; g++) {
+      if (flock[g].isStatedUnaffected()) {
+        inLamb[g] = flock[g].shareNow();
+      }
+      lambFeedNow += flock[g].shareNow() * feed.inLambMj(g);
+      unaffected[g] = flock[g].unaffectedShare();
+    }
+    feed.settle(inLamb, unaffected);
+    for (int season = 0; season < boughtNowMjPerHa.length; season++) {
+      boughtNowMjPerHa[season] = feed.bought(season, winterNow, 1);
     }
   }
 
@@ -281,6 +305,7 @@ public final class OutcomeFunction {
     boolean heldOff = paths.holdsOff(a);
     into[to + YearSums.WINTER] += paddockWeight[i] * paths.winter(at);
     into[to + YearSums.OTHER] += paddockWeight[i] * paths.other(at);
+    into[to + YearSums.CLOVER] += taken * paths.cloverShare(at);
     into[to + YearSums.HELD] += heldOff ? taken : 0;
     into[to + YearSums.COST] += paddockArea[i] * paths.costPerHa(at);
     into[to + YearSums.LABOUR] += paddockArea[i] * paths.labourPerHa(at);
@@ -333,7 +358,7 @@ public final class OutcomeFunction {
     Arrays.fill(growth, 0);
     Arrays.fill(eatenByEwes, 0);
     for (int season = 0; season < farm.feedYear().seasons().size(); season++) {
-      FeedResult now = feed.now(season);
+      FeedResult now = feed.asStated(season);
       double chance = farm.feedYear().seasons().get(season).chance().likely();
       for (int p = 0; p < HalfMonths.COUNT; p++) {
         double green = now.eatenGreenKgDmPerHa[p];
@@ -346,6 +371,17 @@ public final class OutcomeFunction {
         eatenByEwes[p] += chance * (green + dry) * feed.eweShareOfAppetite(p);
       }
     }
+  }
+
+  /** Feed of the farm in a year, ha of ordinary growth. */
+  private double taken(double[] of, int at) {
+    double share = year.winterShare();
+    return share * of[at + YearSums.WINTER] + (1 - share) * of[at + YearSums.OTHER];
+  }
+
+  /** Clover share of it; a farm without feed has the clover of now. */
+  private double legume(double[] of, int at) {
+    return ratio(of[at + YearSums.CLOVER], taken(of, at), legumeNow);
   }
 
   /** Feed that is taken from a paddock in the year of a path, ha of ordinary growth. */
@@ -523,47 +559,49 @@ public final class OutcomeFunction {
     out.actionCost[t] = of[at + YearSums.COST];
     out.labourCost[t] = of[at + YearSums.LABOUR];
     out.cropMargin[t] = of[at + YearSums.MARGIN];
-    boolean carriesMore = carriesMore(w, o);
-    out.supplementSaved[t] = supplementSaved(seasonOfYear[t], carriesMore, w, o);
-    out.spareFeed[t] = spareFeed(seasonOfYear[t], carriesMore, w, o);
     double gain = 0;
+    double lambFeed = 0;
     out.lambs[t] = 0;
     out.ewesInLamb[t] = 0;
     for (int g = 0; g < flock.length; g++) {
       FlockEffect effect = flock[g];
       double share = effect.share(t, strength(of, at, g), strengthHeld(of, at, g));
       double more = share - effect.shareNow();
+      lambFeed += share * feed.inLambMj(g);
       out.ewesInLamb[t] += more * ewes[g];
       out.lambs[t] += more * ewes[g] * lambsPerEwe[g];
       gain += more * valueOfShare(g);
     }
     out.lambsSaved[t] = gain;
+    int season = seasonOfYear[t];
+    double inLambNext = ratio(lambFeed, lambFeedNow, 1);
+    double legume = legume(of, at);
+    boolean carriesMore = carriesMore(w, o);
+    double without = carriesMore ? feed.bought(season, w, o) : boughtNowMjPerHa[season];
+    double boughtMjPerHa = feed.bought(season, w, o, inLambNext, legume);
+    out.supplementSaved[t] = (without - boughtMjPerHa) * areaHa * pricePerMj;
+    out.spareFeed[t] =
+        (carriesMore ? moreEwes(w, o) : 0) + spareFeedGain(season, w, o, inLambNext, legume);
   }
 
+  /**
+   * More ewes are run on what more growth saves; what the others eat more is bought all the same.
+   */
   private boolean carriesMore(double w, double o) {
-    return runMoreEwes && saved(w, o) > 0;
-  }
-
-  private double supplementSaved(int season, boolean carriesMore, double w, double o) {
-    return carriesMore ? 0 : saved(season, w, o);
-  }
-
-  private double spareFeed(int season, boolean carriesMore, double w, double o) {
-    return (carriesMore ? moreEwes(w, o) : 0) + spareFeedGain(season, w, o);
-  }
-
-  /** Money for supplement saved at a growth, whole farm and year. */
-  double saved(double w, double o) {
-    return saved(feed.meanOfSeasons(), w, o);
-  }
-
-  private double saved(int season, double w, double o) {
-    return (boughtNowMjPerHa[season] - feed.bought(season, w, o)) * areaHa * pricePerMj;
+    return runMoreEwes && feed.bought(w, o) < boughtNowMjPerHa[feed.meanOfSeasons()];
   }
 
   /** Gain of the further ewes that a growth would carry. */
-  double moreEwes(double w, double o) {
+  private double moreEwes(double w, double o) {
     return gainOfMoreEwes(feed.extraEwes(w, o) * farm.ewesJoined());
+  }
+
+  private double spareFeedGain(int season, double w, double o, double inLambNext, double legume) {
+    if (x[spareFeedValue] == 0) {
+      return 0;
+    }
+    double more = feed.spare(season, w, o, inLambNext, legume) - feed.spare(season, winterNow, 1);
+    return more * areaHa / 1000 * x[spareFeedValue];
   }
 
   /** Money if all ewes of a mob were in lamb that otherwise none would be. */
@@ -574,18 +612,6 @@ public final class OutcomeFunction {
   /** Lambs marked for each ewe in lamb, as the mob's own figures have it. */
   public static double lambsPerPregnantEwe(Mob mob) {
     return mob.markingPercent().likely() / mob.pregnantPercent().likely();
-  }
-
-  double spareFeedGain(double w, double o) {
-    return spareFeedGain(feed.meanOfSeasons(), w, o);
-  }
-
-  private double spareFeedGain(int season, double w, double o) {
-    if (x[spareFeedValue] == 0) {
-      return 0;
-    }
-    double more = feed.spare(season, w, o) - feed.spare(season, winterNow, 1);
-    return more * areaHa / 1000 * x[spareFeedValue];
   }
 
   /** Value now of what a paddock is worth beyond the horizon for having been sown. */
@@ -679,6 +705,16 @@ public final class OutcomeFunction {
   /** Place of the chance that an action's sowing takes in the inputs; -1 if it does not sow. */
   public int establishmentInput(int action) {
     return paths.establishmentInput(action);
+  }
+
+  /** Clover share of what the farm's stock eat. */
+  public double legumeShareNow() {
+    return legumeNow;
+  }
+
+  /** Takes the share of each mob's ewes in lamb by which the feed of the farm is reckoned. */
+  public void readInLamb(double[] into) {
+    System.arraycopy(inLamb, 0, into, 0, inLamb.length);
   }
 
   /** Winter growth of the farm relative to current cultivars everywhere. */

@@ -30,7 +30,10 @@ public final class YearSums {
   /** Hectares in crop, which are out of grazing too. */
   public static final int CROP = 7;
 
-  private static final int FARM = 8;
+  /** Feed that is clover: feed of each paddock x its clover share. */
+  public static final int CLOVER = 8;
+
+  private static final int FARM = 9;
 
   /** Strength x feed of a mob's paddocks. */
   public static final int DOSE = 0;

@@ -28,19 +28,22 @@ class FeedBudgetLawsTest {
   private record Case(Farm farm, FeedParameters parameters, double[] growth, int season) {
 
     static Case random(SplittableRandom random) {
-      FeedParameters parameters =
-          FeedFixtures.parameters(
-              random.nextDouble(0, 0.2),
-              random.nextDouble(0, 0.8),
-              random.nextDouble(500, 1000),
-              random.nextDouble(0.85, 1.15),
-              random.nextDouble(0.7, 1.4));
+      double[] five = {
+        random.nextDouble(0, 0.2),
+        random.nextDouble(0, 0.8),
+        random.nextDouble(500, 1000),
+        random.nextDouble(0.85, 1.15),
+        random.nextDouble(0.7, 1.4)
+      };
       double[] growth = new double[HalfMonths.COUNT];
       for (int p = 0; p < growth.length; p++) {
         growth[p] = random.nextDouble(0.5, 1.2);
       }
       Farm farm = RandomFarms.any(random);
       int season = random.nextInt(3);
+      FeedParameters parameters =
+          FeedFixtures.set(
+              FeedParameters.likely(farm, TABLES), five[0], five[1], five[2], five[3], five[4]);
       parameters
           .set(FeedNumber.GROWTH, random.nextDouble(0.85, 1.15))
           .set(FeedNumber.INTAKE, random.nextDouble(0.85, 1.15))
@@ -50,6 +53,10 @@ class FeedBudgetLawsTest {
       for (SeasonType type : SeasonType.values()) {
         parameters.setBreak(type.ordinal(), random.nextDouble(-5, 5));
       }
+      for (int mob = 0; mob < farm.mobs().size(); mob++) {
+        parameters.setInLamb(mob, random.nextDouble());
+      }
+      parameters.setLegumeShare(random.nextDouble());
       return new Case(farm, parameters, growth, season);
     }
 

@@ -243,7 +243,23 @@ final class FeedFixtures {
       double leafAreaBoundKg,
       double demand,
       double dryLoss) {
-    return FeedParameters.likely(farm(330), tables())
+    return set(
+        FeedParameters.likely(farm(330), tables()),
+        conditionDeficit,
+        leafAreaPenalty,
+        leafAreaBoundKg,
+        demand,
+        dryLoss);
+  }
+
+  static FeedParameters set(
+      FeedParameters likely,
+      double conditionDeficit,
+      double leafAreaPenalty,
+      double leafAreaBoundKg,
+      double demand,
+      double dryLoss) {
+    return likely
         .set(FeedNumber.CONDITION_DEFICIT, conditionDeficit)
         .set(FeedNumber.LEAF_AREA_PENALTY, leafAreaPenalty)
         .set(FeedNumber.LEAF_AREA_BOUND, leafAreaBoundKg)
