@@ -70,6 +70,7 @@ public final class OtherCurrency {
         of(prices.replacementEwe()),
         of(prices.spareFeedPerTonneDm()),
         of(prices.grossMarginPerEwe()),
+        of(prices.nitrogenPerKg()),
         of(prices.leafTest()),
         of(prices.plantIdentification()),
         prices.priceCorrelation());

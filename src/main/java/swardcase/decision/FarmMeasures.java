@@ -76,6 +76,10 @@ public final class FarmMeasures implements Measures {
   public enum OfPaddock {
     /** Winter growth lost to outdated cultivars, kg dry matter per ha and year. */
     WINTER_LOSS_KG_DM_PER_HA,
+    /** Nitrogen that its clover fixes as it stands, kg per ha and year. */
+    NITROGEN_KG_PER_HA,
+    /** The same in the last year counted of what is planned there. */
+    NITROGEN_PLANNED_KG_PER_HA,
     /** The paddock's part of the farm's winter shortfall, MJ. */
     SHORTFALL_MJ,
     /** The same as supplement, t as fed. */
@@ -281,6 +285,9 @@ public final class FarmMeasures implements Measures {
       double perHa = run.winterLossKgDmPerHa(i);
       double part = loss > 0 ? perHa * area / loss : 0;
       into[at(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA)] = perHa;
+      into[at(i, OfPaddock.NITROGEN_KG_PER_HA)] = run.nitrogenKgPerHa(i);
+      into[at(i, OfPaddock.NITROGEN_PLANNED_KG_PER_HA)] =
+          run.nitrogenKgPerHa(plan, i, model.years() - 1);
       into[at(i, OfPaddock.SHORTFALL_MJ)] = part * into[at(OfFarm.WINTER_SHORTFALL_MJ)];
       into[at(i, OfPaddock.SUPPLEMENT_TONNES)] = part * into[at(OfFarm.WINTER_SUPPLEMENT_TONNES)];
       into[at(i, OfPaddock.SUPPLEMENT_COST)] = part * into[at(OfFarm.WINTER_SUPPLEMENT_COST)];

@@ -60,6 +60,7 @@ final class MoneyReader {
             money(prices, "replacement_ewe", "replacement-ewe"),
             money(prices, "spare_feed_per_tonne_dm", "spare-feed"),
             money(prices, "gross_margin_per_ewe", "gross-margin-per-ewe"),
+            money(prices, "nitrogen_per_kg", "nitrogen-price"),
             money(prices, "leaf_test", "leaf-test-price"),
             money(prices, "plant_identification", "plant-identification-price"),
             defaults.orUser(

@@ -49,6 +49,8 @@ public final class OutcomeFunction {
   private static final String EWE_MARGIN = "price.ewe-margin";
   private static final String EWE_PRICE = "price.ewe";
   private static final String SPARE_FEED_VALUE = "price.spare-feed";
+  private static final String NITROGEN_PRICE = "price.nitrogen";
+  private static final String NITROGEN_FIXED = "clover.nitrogen-fixed";
   private static final String END_VALUE = "finance.end-value";
   private static final String DRY_FACTOR = "dose.dry-factor";
   private static final int NONE = -1;
@@ -110,6 +112,9 @@ public final class OutcomeFunction {
   private final int endValue;
   private final int dryFactor;
 
+  private final int nitrogenFixed;
+  private final int nitrogenPrice;
+  private final double growthKgDmPerHa;
   private final double[] inLamb;
   private final double[] unaffected;
 
@@ -142,6 +147,8 @@ public final class OutcomeFunction {
     numbers.add(SPARE_FEED_VALUE, farm.prices().spareFeedPerTonneDm());
     numbers.add(END_VALUE, farm.finance().endValuePerHa());
     numbers.add(DRY_FACTOR, tables.parameter("dose.dry-factor"));
+    numbers.add(NITROGEN_FIXED, tables.parameter(NITROGEN_FIXED));
+    numbers.add(NITROGEN_PRICE, farm.prices().nitrogenPerKg());
     return numbers.build();
   }
 
@@ -207,6 +214,9 @@ public final class OutcomeFunction {
     spareFeedValue = numbers.place(SPARE_FEED_VALUE);
     endValue = numbers.place(END_VALUE);
     dryFactor = numbers.place(DRY_FACTOR);
+    nitrogenFixed = numbers.place(NITROGEN_FIXED);
+    nitrogenPrice = numbers.place(NITROGEN_PRICE);
+    growthKgDmPerHa = year.growthKgDmPerHa();
     set(numbers.likely());
   }
 
@@ -582,6 +592,38 @@ public final class OutcomeFunction {
     out.supplementSaved[t] = (without - boughtMjPerHa) * areaHa * pricePerMj;
     out.spareFeed[t] =
         (carriesMore ? moreEwes(w, o) : 0) + spareFeedGain(season, w, o, inLambNext, legume);
+    if (x[nitrogenPrice] > 0) {
+      double moreClover = of[at + YearSums.CLOVER] - keptSums[YearSums.CLOVER];
+      out.spareFeed[t] += nitrogenKg(moreClover) * x[nitrogenPrice];
+    }
+  }
+
+  /**
+   * Nitrogen that clover fixes in a year, kg.
+   *
+   * <pre>
+   *   N = clover grown, t DM x 25 (20 to 40) kg N/t        1.5 t of clover: 38 kg
+   * </pre>
+   *
+   * @param clover the clover's part of the feed, ha of ordinary growth
+   */
+  private double nitrogenKg(double clover) {
+    return clover * growthKgDmPerHa / 1000 * x[nitrogenFixed];
+  }
+
+  /** Nitrogen that a paddock's clover fixes as it is kept, kg per ha and year. */
+  public double nitrogenKgPerHa(int paddock) {
+    return nitrogenKgPerHa(paddock, paths.at(paddock, keep, 0));
+  }
+
+  /** The same in a year of a plan. */
+  public double nitrogenKgPerHa(Plan plan, int paddock, int t) {
+    return nitrogenKgPerHa(
+        paddock, pathYear(t, paddock, plan.action(paddock), plan.start(paddock)));
+  }
+
+  private double nitrogenKgPerHa(int paddock, int at) {
+    return nitrogenKg(taken(paddock, at) * paths.cloverShare(at)) / paddockArea[paddock];
   }
 
   /**

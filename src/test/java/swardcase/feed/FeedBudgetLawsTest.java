@@ -216,6 +216,39 @@ class FeedBudgetLawsTest {
     assertThat(FeedSums.uneaten(result)).isCloseTo(FeedSums.grown(result), within(1e-5));
   }
 
+  /** What more ewes in lamb eat is bought where it is missing; it is never less. */
+  @Test
+  void supplement_withMoreEwesInLamb_neverFalls() {
+    forAnyFarm(
+        11,
+        (any, random) -> {
+          for (int mob = 0; mob < any.farm().mobs().size(); mob++) {
+            FeedResult few = any.run(1, 1);
+            double share = any.parameters().inLamb(mob);
+            any.parameters().setInLamb(mob, Math.min(1, share + random.nextDouble(0.01, 0.3)));
+            FeedResult more = any.run(1, 1);
+            assertThat(FeedSums.bought(more)).isGreaterThanOrEqualTo(FeedSums.bought(few) - 1e-4);
+            for (int p = 0; p < HalfMonths.COUNT; p++) {
+              assertThat(more.demandMjPerHa[p])
+                  .isGreaterThanOrEqualTo(few.demandMjPerHa[p] - ROUNDING);
+            }
+          }
+        });
+  }
+
+  @Test
+  void quality_withMoreClover_neverFalls() {
+    SplittableRandom random = new SplittableRandom(12);
+    PastureIntake intake = new PastureIntake(TABLES);
+    for (int k = 0; k < 1000; k++) {
+      double digestibility = random.nextDouble();
+      double clover = random.nextDouble();
+      double more = random.nextDouble(clover, 1);
+      assertThat(intake.quality(digestibility, more))
+          .isGreaterThanOrEqualTo(intake.quality(digestibility, clover));
+    }
+  }
+
   @Test
   void ewes_takenAway_leaveTheNeedOfOtherStock() {
     forAnyFarm(

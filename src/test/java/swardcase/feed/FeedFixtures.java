@@ -159,7 +159,8 @@ final class FeedFixtures {
         mobs,
         other,
         new Supplement("barley", told(300), told(13), told(0.9), told(0.05)),
-        new Prices(told(80), told(0), told(150), told(0), told(90), told(60), told(1), told(0)),
+        new Prices(
+            told(80), told(0), told(150), told(0), told(90), told(0), told(60), told(1), told(0)),
         new Finance(
             told(0.07),
             10,

@@ -166,13 +166,20 @@ class OutcomeFunctionTest {
                     / 1000
                     * price;
             boolean more = any.model.runMoreEwes() && grown > 0;
+            double nitrogen = 0;
+            for (int i = 0; i < any.plan.paddocks(); i++) {
+              nitrogen +=
+                  any.paddock(i).areaHa()
+                      * (any.run.nitrogenKgPerHa(any.plan, i, t) - any.run.nitrogenKgPerHa(i));
+            }
+            nitrogen *= any.number(any.farm.prices().nitrogenPerKg());
             double further =
                 more ? any.run.gainOfMoreEwes(feed.extraEwes(w, o) * any.farm.ewesJoined()) : 0;
             assertNear(any.out.actionCost(t), sums[at + YearSums.COST]);
             assertNear(any.out.labourCost(t), sums[at + YearSums.LABOUR]);
             assertNear(any.out.cropMargin(t), sums[at + YearSums.MARGIN]);
             assertNear(any.out.supplementSaved(t), more ? saved - grown : saved);
-            assertNear(any.out.spareFeed(t), further + spare);
+            assertNear(any.out.spareFeed(t), further + spare + nitrogen);
           }
         });
   }
@@ -277,6 +284,28 @@ class OutcomeFunctionTest {
 
   private static double weight(Mob mob) {
     return mob.ewes() * mob.liveweightKg().likely();
+  }
+
+  /** By hand: growth of the year x clover share, in tonnes, x nitrogen of a tonne. */
+  @Test
+  void nitrogen_ofAPaddock_followsTheCloverThatGrowsThere() {
+    forAnyFarm(
+        12,
+        (any, random) -> {
+          double perTonne = any.number(PlanFarms.TABLES.parameter("clover.nitrogen-fixed"));
+          double grown = 0;
+          for (int p = 0; p < HalfMonths.COUNT; p++) {
+            grown += any.model.year().growthKgDmPerHa(p);
+          }
+          for (int i = 0; i < any.plan.paddocks(); i++) {
+            double clover = any.run.cloverShare(any.model.keepAll(), i, 0);
+            double here = any.run.feedWeight(i) / any.paddock(i).areaHa() * grown;
+            assertNear(any.run.nitrogenKgPerHa(i), here * clover / 1000 * perTonne);
+            assertNear(
+                any.run.nitrogenKgPerHa(any.model.keepAll(), i, any.model.years() - 1),
+                any.run.nitrogenKgPerHa(i));
+          }
+        });
   }
 
   @Test
