@@ -276,6 +276,24 @@ class FeedSurfaceTest {
     }
   }
 
+  @Test
+  void surface_ofMoreEwesInLamb_neverBuysLess() {
+    SplittableRandom random = new SplittableRandom(81);
+    for (int round = 0; round < 20; round++) {
+      Case any = anyCase(random, false);
+      any.surface.settle(any.inLamb, times(random.nextDouble(1, 1.5), any.inLamb));
+      for (int draw = 0; draw < 10; draw++) {
+        int season = random.nextInt(any.seasons() + 1);
+        double w = random.nextDouble(0.5, 1.1);
+        double o = random.nextDouble(0.5, 1.05);
+        double few = random.nextDouble(0.5, 1.3);
+        double more = random.nextDouble(few, 1.5);
+        assertThat(any.surface.bought(season, w, o, more, any.legume))
+            .isGreaterThanOrEqualTo(any.surface.bought(season, w, o, few, any.legume) - 0.05);
+      }
+    }
+  }
+
   /**
    * How far the surface is from the budget where ewes in lamb, clover and growth differ together,
    * as they do in the years of a plan: printed in docs/method/feed-budget.md.
