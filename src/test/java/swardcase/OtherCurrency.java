@@ -40,6 +40,7 @@ public final class OtherCurrency {
                 management.weaningWeeks(),
                 of(management.lossLimit()),
                 of(management.useRule()),
+                of(management.scanPerEwe()),
                 of(management.grazingInOrder())))
         .actions(farm.actions().stream().map(this::of).toList())
         .build();
@@ -72,6 +73,7 @@ public final class OtherCurrency {
         of(prices.replacementEwe()),
         of(prices.spareFeedPerTonneDm()),
         of(prices.grossMarginPerEwe()),
+        of(prices.nitrogenPerKg()),
         of(prices.leafTest()),
         of(prices.plantIdentification()),
         prices.priceCorrelation());

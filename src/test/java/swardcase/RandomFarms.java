@@ -262,6 +262,7 @@ public final class RandomFarms {
         between("replacement ewe", random, 80, 320),
         sells ? between("spare feed", random, 10, 80) : exactly("spare feed", 0),
         between("margin of a further ewe", random, 0, 140),
+        exactly("nitrogen", sells ? 1.5 : 0),
         between("price of a leaf test", random, 50, 400),
         between("price of a plant", random, 0.5, 5),
         exactly("correlation of prices", random.nextDouble(-0.5, 0.5)));
@@ -289,6 +290,7 @@ public final class RandomFarms {
         exactly("weeks to weaning", 8 + random.nextInt(10)),
         exactly("loss not to be borne", random.nextInt(20_000)),
         exactly("own time for a use rule", 0.6),
+        exactly("price of scanning", 0.9),
         exactly("own time for grazing in order", 0.25));
   }
 

@@ -25,6 +25,7 @@ enum ExplainTopic {
   SUPPLEMENT("supplement", "its part of the winter feed", (all, i) -> all.paddocks().supplement(i)),
   SUPPLEMENT_COST(
       "supplement-cost", "the same, money", (all, i) -> all.paddocks().supplementCost(i)),
+  NITROGEN("nitrogen", "nitrogen fixed, kg N/ha", (all, i) -> all.paddocks().nitrogen(i)),
   OESTROGEN(
       "oestrogen", "oestrogen rating and the dose behind it", (all, i) -> all.paddocks().dose(i)),
   FORMONONETIN(

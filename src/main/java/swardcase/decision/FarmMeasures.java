@@ -85,6 +85,10 @@ public final class FarmMeasures implements Measures {
   public enum OfPaddock {
     /** Winter growth lost to outdated cultivars, kg dry matter per ha and year. */
     WINTER_LOSS_KG_DM_PER_HA,
+    /** Nitrogen that its clover fixes as it stands, kg per ha and year. */
+    NITROGEN_KG_PER_HA,
+    /** The same in the last year counted of what is planned there. */
+    NITROGEN_PLANNED_KG_PER_HA,
     /** The paddock's part of the farm's winter shortfall, MJ. */
     SHORTFALL_MJ,
     /** The same as supplement, t as fed. */
@@ -134,6 +138,7 @@ public final class FarmMeasures implements Measures {
   private final OtherDates dates;
   private final FeedSurface afrc;
   private final FeedResult withCurrent = new FeedResult();
+  private final double[] inLamb;
 
   FarmMeasures(FarmModel model, Plan plan) {
     this(model, plan, OtherDates.none(model));
@@ -143,6 +148,7 @@ public final class FarmMeasures implements Measures {
     this.model = model;
     this.plan = plan;
     this.dates = dates;
+    inLamb = new double[model.farm().mobs().size()];
     StockDemand need = model.demand(EnergyMethod.AFRC_1993);
     FeedBudget budget = new FeedBudget(model.farm(), need, model.tables());
     afrc =
@@ -192,7 +198,8 @@ public final class FarmMeasures implements Measures {
 
   private void readMonths(OutcomeFunction run, double[] numbers, double[] into) {
     Arrays.fill(into, ofMonth(0, OfMonth.DEMAND_MJ), ofMonth(MONTHS, OfMonth.DEMAND_MJ), 0);
-    afrc.set(numbers, run.winterGrowthNow());
+    run.readInLamb(inLamb);
+    afrc.set(numbers, run.winterGrowthNow(), run.legumeShareNow(), inLamb);
     List<SeasonGrowth> seasons = model.farm().feedYear().seasons();
     for (int season = 0; season < seasons.size(); season++) {
       double chance = seasons.get(season).chance().likely();
@@ -304,6 +311,9 @@ public final class FarmMeasures implements Measures {
       double perHa = run.winterLossKgDmPerHa(i);
       double part = loss > 0 ? perHa * area / loss : 0;
       into[at(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA)] = perHa;
+      into[at(i, OfPaddock.NITROGEN_KG_PER_HA)] = run.nitrogenKgPerHa(i);
+      into[at(i, OfPaddock.NITROGEN_PLANNED_KG_PER_HA)] =
+          run.nitrogenKgPerHa(plan, i, model.years() - 1);
       into[at(i, OfPaddock.SHORTFALL_MJ)] = part * into[at(OfFarm.WINTER_SHORTFALL_MJ)];
       into[at(i, OfPaddock.SUPPLEMENT_TONNES)] = part * into[at(OfFarm.WINTER_SUPPLEMENT_TONNES)];
       into[at(i, OfPaddock.SUPPLEMENT_COST)] = part * into[at(OfFarm.WINTER_SUPPLEMENT_COST)];

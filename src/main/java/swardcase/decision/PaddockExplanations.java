@@ -125,6 +125,38 @@ public final class PaddockExplanations {
         shortfall(i));
   }
 
+  /** Nitrogen that the clover fixes as it stands, kg per ha and year. */
+  public Explanation nitrogen(int i) {
+    Paddock paddock = farm.paddocks().get(i);
+    double grown = decision.model().year().growthKgDmPerHa() / 1000;
+    double index = paddock.growthIndex().likely();
+    double relative = run.feedWeight(i) / (areaHa(i) * index);
+    Explanation clover =
+        Explanation.of(
+            Quantity.CLOVER_GROWN,
+            List.of(),
+            Amount.atLikely(grown * index * relative * paddock.cloverShare().likely()),
+            "t DM/ha",
+            Joined.PRODUCT,
+            Explanation.of(
+                Quantity.GROWTH_OF_YEAR, List.of(), Amount.fixed(grown), "t DM/ha", Joined.MODEL),
+            Explanation.of(paddock.growthIndex()),
+            Explanation.of(
+                Quantity.RELATIVE_GROWTH, List.of(), Amount.atLikely(relative), "", Joined.MODEL),
+            Explanation.of(paddock.cloverShare()));
+    return moved(
+        i,
+        OfPaddock.NITROGEN_KG_PER_HA,
+        measured(
+            i,
+            Quantity.NITROGEN_FIXED,
+            OfPaddock.NITROGEN_KG_PER_HA,
+            "kg N/ha",
+            Joined.PRODUCT,
+            clover,
+            Explanation.of(tables.parameter("clover.nitrogen-fixed"))));
+  }
+
   /** Winter growth lost on the whole paddock, kg DM a year. */
   Explanation growthLostInAll(int i) {
     Values perHa = farmWide.values(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA);

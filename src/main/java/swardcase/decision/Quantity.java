@@ -91,6 +91,14 @@ public enum Quantity {
   GROWTH_LOST,
   /** Winter growth of the farm's profile. */
   GROWTH_OF_PROFILE,
+  /** Nitrogen that the clover fixes. */
+  NITROGEN_FIXED,
+  /** Clover grown in a year. */
+  CLOVER_GROWN,
+  /** Growth of the year of the farm's profile. */
+  GROWTH_OF_YEAR,
+  /** Growth of the year relative to current cultivars. */
+  RELATIVE_GROWTH,
   /** What one cultivar takes from the winter growth of the clover. */
   SHORTFALL_OF_CULTIVAR,
   /** Winter growth short of a current cultivar. */

@@ -11,6 +11,7 @@ import swardcase.evidence.Assumption;
  * @param weaningWeeks weeks from lambing to weaning
  * @param lossLimit loss (present value, per farm) that the user would not bear
  * @param useRule own time that a use rule takes, money per ha and year
+ * @param scanPerEwe price of scanning a ewe
  * @param grazingInOrder own time that grazing in order takes, money per ewe and year
  */
 public record Management(
@@ -19,6 +20,7 @@ public record Management(
     Assumption weaningWeeks,
     Assumption lossLimit,
     Assumption useRule,
+    Assumption scanPerEwe,
     Assumption grazingInOrder) {
 
   /** Checks ranges. */
@@ -28,6 +30,7 @@ public record Management(
     Check.inRange(weaningWeeks.likely(), 4, 30, "weeks to weaning");
     Check.notNull(lossLimit, "loss limit");
     Check.notNull(useRule, "own time for a use rule");
+    Check.notNull(scanPerEwe, "price of scanning");
     Check.notNull(grazingInOrder, "own time for grazing in order");
   }
 }

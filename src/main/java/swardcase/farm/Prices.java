@@ -10,6 +10,7 @@ import swardcase.evidence.Assumption;
  * @param replacementEwe what it costs to replace a ewe
  * @param spareFeedPerTonneDm agistment value of feed nobody needs; 0 if it has no buyer
  * @param grossMarginPerEwe a year's margin of a further ewe before supplement
+ * @param nitrogenPerKg what a kg of nitrogen that clover fixes is worth; 0 if it is not counted
  * @param leafTest price of one laboratory formononetin test
  * @param plantIdentification price, time included, of identifying one more plant
  * @param priceCorrelation how the prices of a lamb and of supplement move together, -0.95 to 0.95
@@ -20,6 +21,7 @@ public record Prices(
     Assumption replacementEwe,
     Assumption spareFeedPerTonneDm,
     Assumption grossMarginPerEwe,
+    Assumption nitrogenPerKg,
     Assumption leafTest,
     Assumption plantIdentification,
     Assumption priceCorrelation) {}

@@ -56,11 +56,12 @@ public final class FeedBudget {
   private final AutumnBreak usualBreak;
   private final double[][] growthPerDay = new double[3][P];
   private final double farmIndex;
-  private final double[] eweMj = new double[P];
+  private final double[] emptyEweMj = new double[P];
+  private final double[][] inLambMj;
   private final double[] otherMj = new double[P];
-  private final double[] eweKg = new double[P];
+  private final double[] emptyEweKg = new double[P];
+  private final double[][] inLambKg;
   private final double[] otherKg = new double[P];
-  private final double clover;
   private final double[] greenDigestibility = new double[P];
   private final double[] dryDigestibility = new double[P];
   private final double[] dyingPerMonth = new double[P];
@@ -71,14 +72,13 @@ public final class FeedBudget {
     intake = new PastureIntake(tables);
     double areaHa = farm.areaHa();
     double index = 0;
-    double cloverShare = 0;
     for (Paddock paddock : farm.paddocks()) {
       index += paddock.areaHa() / areaHa * paddock.growthIndex().likely();
-      cloverShare += paddock.areaHa() / areaHa * paddock.cloverShare().likely();
     }
-    clover = Math.min(1, cloverShare);
     farmIndex = index;
     usualBreak = farm.feedYear().usualBreak();
+    inLambMj = new double[demand.mobs()][P];
+    inLambKg = new double[demand.mobs()][P];
     for (int p = 0; p < P; p++) {
       int month = p / 2;
       double days = HalfMonths.days(p);
@@ -86,9 +86,13 @@ public final class FeedBudget {
         List<Double> perDay = farm.feedYear().seasons().get(season).growthKgDmPerHaPerDay();
         growthPerDay[season][p] = perDay.get(month);
       }
-      eweMj[p] = demand.eweMjPerDay(p) * days / areaHa;
+      emptyEweMj[p] = demand.emptyEweMjPerDay() * days / areaHa;
+      emptyEweKg[p] = demand.emptyEweAppetiteKgDmPerDay() * days / areaHa;
+      for (int mob = 0; mob < demand.mobs(); mob++) {
+        inLambMj[mob][p] = demand.inLambMjPerDay(mob, p) * days / areaHa;
+        inLambKg[mob][p] = demand.inLambAppetiteKgDmPerDay(mob, p) * days / areaHa;
+      }
       otherMj[p] = demand.otherMjPerDay(p) * days / areaHa;
-      eweKg[p] = demand.eweAppetiteKgDmPerDay(p) * days / areaHa;
       otherKg[p] = demand.otherAppetiteKgDmPerDay(p) * days / areaHa;
       PastureQuality quality = farm.feedYear().quality().get(month);
       greenDigestibility[p] = quality.greenDigestibility();
@@ -116,9 +120,6 @@ public final class FeedBudget {
     }
     double growthLevel = parameters.get(FeedNumber.GROWTH) * farmIndex;
     double penalty = parameters.get(FeedNumber.LEAF_AREA_PENALTY);
-    double intakeLevel = parameters.get(FeedNumber.INTAKE);
-    double demand = parameters.get(FeedNumber.DEMAND);
-    double met = 1 - parameters.get(FeedNumber.CONDITION_DEFICIT);
     double greenBetter = parameters.get(FeedNumber.GREEN_DIGESTIBILITY);
     double dryBetter = parameters.get(FeedNumber.DRY_SELECTION);
     double dies = parameters.get(FeedNumber.GREEN_DYING) / 2;
@@ -136,18 +137,46 @@ public final class FeedBudget {
       double[] of = rates.of[season];
       for (int p = 0; p < P; p++) {
         int at = p * FeedRates.NUMBERS;
-        double appetiteKg = (eweMultiplier * eweKg[p] + otherKg[p]) * intakeLevel;
-        double needMj = (eweMultiplier * eweMj[p] + otherMj[p]) * demand;
+        double lost = rates.dryLostPerMonth[p] * parameters.get(FeedNumber.DRY_LOSS);
         double green = eaten(rates.greenDigestibility[p] + greenBetter);
         double dry = eaten(rates.dryDigestibility[p] + dryBetter);
-        double lost = rates.dryLostPerMonth[p] * parameters.get(FeedNumber.DRY_LOSS);
+        rates.greenQuality[season][p] = intake.qualityOfGrass(green);
+        rates.dryQuality[season][p] = intake.qualityOfGrass(dry);
         growth[p] = growth[p] * HalfMonths.days(p) * growthLevel;
-        of[at + FeedRates.EATEN_GREEN_KG] = appetiteKg * intake.quality(green, clover);
-        of[at + FeedRates.EATEN_DRY_KG] = appetiteKg * intake.quality(dry, clover);
         of[at + FeedRates.DYING_SHARE] = 1 - Math.pow(1 - rates.dyingPerMonth[p], dies);
         of[at + FeedRates.DECAYING_SHARE] = perHalfMonth(Math.min(1, lost));
         of[at + FeedRates.GREEN_MJ_PER_KG] = intake.energyMjPerKgDm(green);
         of[at + FeedRates.DRY_MJ_PER_KG] = intake.energyMjPerKgDm(dry);
+      }
+    }
+    setEaters(rates, parameters, eweMultiplier);
+  }
+
+  /**
+   * Works out anew what depends on how many ewes there are, how many of them are in lamb, and on
+   * the clover in what they eat. All other parameters must be as they were set.
+   */
+  void setEaters(FeedRates rates, FeedParameters parameters, double eweMultiplier) {
+    double clover = parameters.legumeShare();
+    double intakeLevel = parameters.get(FeedNumber.INTAKE);
+    double demand = parameters.get(FeedNumber.DEMAND);
+    double met = 1 - parameters.get(FeedNumber.CONDITION_DEFICIT);
+    for (int p = 0; p < P; p++) {
+      int at = p * FeedRates.NUMBERS;
+      double eweKg = emptyEweKg[p];
+      double eweMj = emptyEweMj[p];
+      for (int mob = 0; mob < inLambMj.length; mob++) {
+        eweKg += parameters.inLamb(mob) * inLambKg[mob][p];
+        eweMj += parameters.inLamb(mob) * inLambMj[mob][p];
+      }
+      double appetiteKg = (eweMultiplier * eweKg + otherKg[p]) * intakeLevel;
+      double needMj = (eweMultiplier * eweMj + otherMj[p]) * demand;
+      for (int season = 0; season < growthPerDay.length; season++) {
+        double[] of = rates.of[season];
+        double green = intake.withLegume(rates.greenQuality[season][p], clover);
+        double dry = intake.withLegume(rates.dryQuality[season][p], clover);
+        of[at + FeedRates.EATEN_GREEN_KG] = appetiteKg * green;
+        of[at + FeedRates.EATEN_DRY_KG] = appetiteKg * dry;
         of[at + FeedRates.NEED_MJ] = needMj;
         of[at + FeedRates.NEED_MET_MJ] = needMj * met;
       }

@@ -2,6 +2,7 @@ package swardcase.feed;
 
 import swardcase.check.Check;
 import swardcase.farm.Farm;
+import swardcase.farm.Paddock;
 import swardcase.farm.SeasonGrowth;
 import swardcase.farm.SeasonType;
 import swardcase.tables.Tables;
@@ -16,12 +17,16 @@ public final class FeedParameters {
 
   private final double[] values = new double[NUMBERS.length];
   private final double[] breakLater = new double[SeasonType.values().length];
+  private final double[] inLamb;
+  private double legumeShare;
 
-  private FeedParameters() {}
+  private FeedParameters(int mobs) {
+    inLamb = new double[mobs];
+  }
 
   /** The likely values of farm and tables. */
   public static FeedParameters likely(Farm farm, Tables tables) {
-    FeedParameters likely = new FeedParameters();
+    FeedParameters likely = new FeedParameters(farm.mobs().size());
     for (FeedNumber number : NUMBERS) {
       likely.set(
           number,
@@ -32,7 +37,17 @@ public final class FeedParameters {
     for (SeasonGrowth season : farm.feedYear().seasons()) {
       likely.setBreak(season.type().ordinal(), season.breakLater());
     }
-    return likely;
+    for (int mob = 0; mob < likely.inLamb.length; mob++) {
+      likely.setInLamb(mob, farm.mobs().get(mob).pregnantPercent().likely() / 100);
+    }
+    double clover = 0;
+    double weights = 0;
+    for (Paddock paddock : farm.paddocks()) {
+      double weight = paddock.areaHa() * paddock.growthIndex().likely();
+      clover += weight * paddock.cloverShare().likely();
+      weights += weight;
+    }
+    return likely.setLegumeShare(clover / weights);
   }
 
   /** Takes one number, refused outside its limits. */
@@ -55,5 +70,31 @@ public final class FeedParameters {
   /** Half-months by which the break of a season comes later than usual; negative is earlier. */
   public double breakLater(int season) {
     return breakLater[season];
+  }
+
+  /** Takes the share of a mob's ewes that are in lamb, of those joined. */
+  public void setInLamb(int mob, double share) {
+    inLamb[mob] = Check.notNegative(share, "share of ewes in lamb");
+  }
+
+  /** Copies the shares of all mobs. */
+  void keepInLamb(double[] into) {
+    System.arraycopy(inLamb, 0, into, 0, inLamb.length);
+  }
+
+  /** Share of a mob's ewes that are in lamb, of those joined. */
+  public double inLamb(int mob) {
+    return inLamb[mob];
+  }
+
+  /** Takes the clover share of what the farm's stock eat, from 0 to 1. */
+  public FeedParameters setLegumeShare(double share) {
+    legumeShare = Check.inRange(Math.min(1, share), 0, 1, "legume share");
+    return this;
+  }
+
+  /** Clover share of what the farm's stock eat. */
+  public double legumeShare() {
+    return legumeShare;
   }
 }

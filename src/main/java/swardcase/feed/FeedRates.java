@@ -30,6 +30,12 @@ public final class FeedRates {
   /** By season type: growth of every half-month before what holds it back, kg dry matter per ha. */
   final double[][] growthKg = new double[SEASONS][HalfMonths.COUNT];
 
+  /** By season type: quality of the green feed that is eaten, its clover left out. */
+  final double[][] greenQuality = new double[SEASONS][HalfMonths.COUNT];
+
+  /** By season type: quality of the dry feed that is eaten, its clover left out. */
+  final double[][] dryQuality = new double[SEASONS][HalfMonths.COUNT];
+
   // What the half-months of one season have, while they are worked out.
   final double[] greenDigestibility = new double[HalfMonths.COUNT];
   final double[] dryDigestibility = new double[HalfMonths.COUNT];

@@ -11,13 +11,26 @@ import swardcase.tables.Tables;
 
 /**
  * What the farm has to buy in a year, as a function of how its pasture grows relative to current
- * cultivars everywhere: {@code w} in the winter months and {@code o} in the others.
+ * cultivars everywhere, {@code w} in the winter months and {@code o} in the others; of how many
+ * ewes are in lamb relative to now; and of the clover in what is eaten.
  *
  * <p>The feed budget is solved on a grid, each node when it is first asked for in a run, and read
  * between its nodes by straight lines, because a plan asks for it in every year. As it stands
  * ({@code w = now, o = 1}) and with current cultivars ({@code 1, 1}) are nodes, so these two are
  * exact; outside the grid the edge holds. Each node is solved for one season type or for all, whose
  * mean by chance is the answer where none is named.
+ *
+ * <p>Ewes in lamb and clover bear on it by slopes, which follow from how much is bought:
+ *
+ * <pre>
+ *   bought = g + a(g) (ewes in lamb - 1) + b(g) (clover - clover now)     g = grid(w, o), never below 0
+ * </pre>
+ *
+ * {@code a} is the slope from the farm as it stands to the same farm without oestrogen, or with a
+ * tenth more ewes in lamb where that is more or not known; {@code b} that to a tenth less clover in
+ * what is eaten. Each is solved for every season type, and read between them by straight lines: the
+ * shorter the year, the more of what is needed has to be bought. In an average year of 870 MJ/ha
+ * bought, a tenth more ewes in lamb may add 90.
  *
  * <p>Every solution starts from the year as the farm stands in the same run, and that from the
  * likely year, so that few years repeat it; nothing depends on which node was asked for first.
@@ -27,8 +40,15 @@ public final class FeedSurface {
   private static final FeedNumber[] NUMBERS = FeedNumber.values();
   private static final String MOST_EWE_INCREASE = "farm.most-ewe-increase";
   private static final int USUAL = -1;
+  private static final double STEP_IN_LAMB = 0.1;
+  private static final double LEAST_RISE = 0.001;
+  private static final double STEP_OF_CLOVER = 0.1;
   private static final double[] OTHER = {0.4, 0.7, 0.85, 0.9, 0.95, 0.975, 1.0, 1.05};
   private static final double[] BELOW = {0.35, 0.6, 0.75, 0.87, 0.94, 0.97};
+
+  /** The node of a farm as it stands, if it does not grow more than current cultivars would. */
+  private static final int AS_IT_STANDS =
+      BELOW.length * OTHER.length + Arrays.binarySearch(OTHER, 1);
 
   private final FeedBudget budget;
   private final StockDemand demand;
@@ -47,14 +67,23 @@ public final class FeedSurface {
   private final double[][] spare;
   private final double[] extraEwes = new double[winterNodes.length * OTHER.length];
   private final double[] multiplier = new double[HalfMonths.COUNT];
+  private final double[] inLambMj;
+  private final ShortageSlope ofEwesInLamb;
+  private final ShortageSlope ofClover;
   private final FeedRates rates;
-  private final FeedRates ratesOfMore;
   private final RepeatingYear result = new RepeatingYear();
   private final double[] key;
   private final double[] lastKey;
   private final FeedParameters parameters;
   private final FeedResult[] usual;
-  private final FeedResult[] now;
+  private final FeedResult[] asStated;
+  private final FeedResult[] settled;
+  private FeedResult[] now;
+  private final double[] inLambNow;
+  private double winterNow;
+  private double legumeNow;
+  private double stepInLamb;
+  private boolean isStatedMost;
   private int winterCell;
   private int otherCell;
   private double mostRise;
@@ -111,7 +140,14 @@ public final class FeedSurface {
             .toArray();
     laterBreak = seasons.stream().mapToInt(season -> season.type().laterBreak()).toArray();
     this.runMoreEwes = runMoreEwes && farm.ewesJoined() > 0;
-    key = new double[NUMBERS.length + 2 + chance.length];
+    inLambNow = new double[farm.mobs().size()];
+    inLambMj = new double[inLambNow.length];
+    for (int mob = 0; mob < inLambMj.length; mob++) {
+      for (int p = 0; p < HalfMonths.COUNT; p++) {
+        inLambMj[mob] += demand.inLambMjPerDay(mob, p) * HalfMonths.days(p);
+      }
+    }
+    key = new double[NUMBERS.length + 3 + chance.length + inLambNow.length];
     lastKey = new double[key.length];
     lastKey[0] = Double.NaN;
     parameters = FeedParameters.likely(farm, tables);
@@ -119,9 +155,12 @@ public final class FeedSurface {
     bought = new double[chance.length + 1][extraEwes.length];
     spare = new double[chance.length + 1][extraEwes.length];
     usual = results(chance.length);
-    now = results(chance.length);
+    asStated = results(chance.length);
+    settled = results(chance.length);
+    now = asStated;
+    ofEwesInLamb = new ShortageSlope(chance.length);
+    ofClover = new ShortageSlope(chance.length);
     rates = budget.rates(parameters, 1);
-    ratesOfMore = budget.rates(parameters, 1);
     Arrays.fill(multiplier, 1);
     for (int season = 0; season < chance.length; season++) {
       budget.run(season, multiplier, rates, usual[season]);
@@ -134,38 +173,116 @@ public final class FeedSurface {
     return results;
   }
 
-  /** Takes the numbers of a run; {@code winterNow} is {@code w} of the farm as it stands. */
-  public void set(double[] x, double winterNow) {
+  /**
+   * Takes the numbers of a run.
+   *
+   * @param winter {@code w} of the farm as it stands
+   * @param legume clover share of what is eaten as it stands
+   * @param inLamb share of each mob's ewes in lamb, as far as it is known before the feed is
+   */
+  public void set(double[] x, double winter, double legume, double[] inLamb) {
     for (FeedNumber number : NUMBERS) {
       int of = number.ordinal();
       key[of] = x[places[of]];
       parameters.set(number, key[of]);
     }
-    key[NUMBERS.length] = winterNow;
+    key[NUMBERS.length] = winter;
     key[NUMBERS.length + 1] = x[mostEweIncrease];
+    key[NUMBERS.length + 2] = legume;
+    int at = NUMBERS.length + 3;
     for (int season = 0; season < breakMoves.length; season++) {
       int place = breakMoves[season];
       double later = place == USUAL ? 0 : laterBreak[season] * x[place];
       parameters.setBreak(season, later);
-      key[NUMBERS.length + 2 + season] = later;
+      key[at++] = later;
     }
+    System.arraycopy(inLamb, 0, key, at, inLamb.length);
     if (Arrays.equals(key, lastKey)) {
+      if (now != asStated) {
+        setInLamb(inLamb, 1);
+        budget.setEaters(rates, parameters, 1);
+        begin(asStated);
+      }
       return;
     }
     System.arraycopy(key, 0, lastKey, 0, key.length);
-    placeWinterNodes(winterNow);
+    winterNow = winter;
+    legumeNow = legume;
+    mostRise = x[mostEweIncrease];
+    parameters.setLegumeShare(legume);
+    setInLamb(inLamb, 1);
+    placeWinterNodes(winter);
+    budget.set(rates, parameters, 1);
+    run(asStated, usual);
+    begin(asStated);
+  }
+
+  private void setInLamb(double[] shares, double times) {
+    for (int mob = 0; mob < shares.length; mob++) {
+      parameters.setInLamb(mob, times * shares[mob]);
+    }
+  }
+
+  private void run(FeedResult[] into, FeedResult[] near) {
+    setMultiplier(winterNow, 1);
+    for (int season = 0; season < chance.length; season++) {
+      budget.runFrom(near[season], season, multiplier, rates, into[season]);
+    }
+  }
+
+  /** Takes the farm as it stands, and forgets what was solved for another. */
+  private void begin(FeedResult[] asItStands) {
+    now = asItStands;
+    parameters.keepInLamb(inLambNow);
     for (int season = 0; season < bought.length; season++) {
       Arrays.fill(bought[season], Double.NaN);
       Arrays.fill(spare[season], Double.NaN);
     }
-    setMultiplier(winterNow, 1);
-    budget.set(rates, parameters, 1);
-    for (int season = 0; season < chance.length; season++) {
-      budget.runFrom(usual[season], season, multiplier, rates, now[season]);
-    }
+    ofEwesInLamb.forget();
+    ofClover.forget();
     Arrays.fill(extraEwes, Double.NaN);
-    mostRise = x[mostEweIncrease];
-    nowMjPerEwe = runMoreEwes ? bought(winterNow, 1) / ewesPerHa : 0;
+    if (winterNow <= 1) {
+      for (int season = 0; season < chance.length; season++) {
+        bought[season][AS_IT_STANDS] = now[season].year.boughtMjPerHa();
+        spare[season][AS_IT_STANDS] = now[season].year.uneatenKgDmPerHa();
+      }
+    }
+    stepInLamb = STEP_IN_LAMB;
+    isStatedMost = false;
+    nowMjPerEwe = runMoreEwes ? perEwe(winterNow, 1, 0) : 0;
+  }
+
+  /**
+   * Takes the shares of ewes in lamb as they are, once the feed has told them.
+   *
+   * @param inLamb share of each mob's ewes in lamb as paddocks are grazed now
+   * @param most the shares without oestrogen
+   */
+  public void settle(double[] inLamb, double[] most) {
+    if (!Arrays.equals(inLamb, inLambNow)) {
+      setInLamb(inLamb, 1);
+      budget.setEaters(rates, parameters, 1);
+      run(settled, asStated);
+      begin(settled);
+    }
+    double now = lambFeedMj(inLamb);
+    double rise = now > 0 ? lambFeedMj(most) / now - 1 : 0;
+    isStatedMost = rise > LEAST_RISE && this.now == settled && isStated(most);
+    stepInLamb = isStatedMost ? rise : Math.max(STEP_IN_LAMB, rise);
+    ofEwesInLamb.forget();
+  }
+
+  private double lambFeedMj(double[] shares) {
+    double sum = 0;
+    for (int mob = 0; mob < shares.length; mob++) {
+      sum += shares[mob] * inLambMj[mob];
+    }
+    return sum;
+  }
+
+  private boolean isStated(double[] shares) {
+    int from = lastKey.length - shares.length;
+    return Arrays.equals(shares, 0, shares.length, lastKey, from, lastKey.length);
   }
 
   private void placeWinterNodes(double winterNow) {
@@ -181,13 +298,14 @@ public final class FeedSurface {
 
   /** Energy bought, MJ per ha and year, mean over season types, at a multiple of ewe numbers. */
   private double solve(double w, double o, double ewes) {
-    budget.set(ratesOfMore, parameters, ewes);
+    budget.setEaters(rates, parameters, ewes);
     setMultiplier(w, o);
     double sum = 0;
     for (int season = 0; season < chance.length; season++) {
-      budget.runNear(now[season], season, multiplier, ratesOfMore, result);
+      budget.runNear(now[season], season, multiplier, rates, result);
       sum += chance[season] * result.boughtMjPerHa();
     }
+    budget.setEaters(rates, parameters, 1);
     return sum;
   }
 
@@ -201,6 +319,11 @@ public final class FeedSurface {
     for (int p = 0; p < multiplier.length; p++) {
       multiplier[p] = winterMask[p] ? w : o;
     }
+  }
+
+  /** One season with the ewes in lamb that the farm states; the next run overwrites it. */
+  public FeedResult asStated(int season) {
+    return asStated[season];
   }
 
   /** One season as the farm stands; the next run overwrites it. */
@@ -252,6 +375,94 @@ public final class FeedSurface {
     return read(bought[season], season, w, o);
   }
 
+  /**
+   * The same with other ewes and other clover.
+   *
+   * @param inLamb ewes in lamb relative to now, by the feed they need ({@link #inLambMj})
+   * @param legume clover share of what is eaten
+   */
+  public double bought(int season, double w, double o, double inLamb, double legume) {
+    if (inLamb == 1 && legume == legumeNow) {
+      return bought(season, w, o);
+    }
+    if (season < chance.length) {
+      return boughtBy(bought(season, w, o), inLamb, legume);
+    }
+    double mean = 0;
+    for (int each = 0; each < chance.length; each++) {
+      mean += chance[each] * boughtBy(bought(each, w, o), inLamb, legume);
+    }
+    return mean;
+  }
+
+  private double boughtBy(double boughtMj, double inLamb, double legume) {
+    double more = inLamb == 1 ? 0 : slopeOfEwesInLamb().at(boughtMj) * (inLamb - 1);
+    double poorer = legume == legumeNow ? 0 : slopeOfClover().at(boughtMj) * (legume - legumeNow);
+    return Math.max(0, boughtMj + more + poorer);
+  }
+
+  /** Feed that nobody ate, kg dry matter per ha and year, with other ewes and other clover. */
+  public double spare(int season, double w, double o, double inLamb, double legume) {
+    double more = inLamb == 1 ? 0 : slopeOfEwesInLamb().spare(season) * (inLamb - 1);
+    double poorer = legume == legumeNow ? 0 : slopeOfClover().spare(season) * (legume - legumeNow);
+    return Math.max(0, spare(season, w, o) + more + poorer);
+  }
+
+  /** What a mob's ewes need in a year for being in lamb and in milk, if all are, MJ. */
+  public double inLambMj(int mob) {
+    return inLambMj[mob];
+  }
+
+  private ShortageSlope slopeOfEwesInLamb() {
+    if (!ofEwesInLamb.isKnown()) {
+      if (isStatedMost) {
+        for (int season = 0; season < chance.length; season++) {
+          add(ofEwesInLamb, season, asStated[season].year, stepInLamb);
+        }
+        ofEwesInLamb.finish(chance);
+      } else {
+        setInLamb(inLambNow, 1 + stepInLamb);
+        solve(ofEwesInLamb, stepInLamb);
+        setInLamb(inLambNow, 1);
+        budget.setEaters(rates, parameters, 1);
+      }
+    }
+    return ofEwesInLamb;
+  }
+
+  private ShortageSlope slopeOfClover() {
+    if (!ofClover.isKnown()) {
+      double step = legumeNow < STEP_OF_CLOVER ? STEP_OF_CLOVER : -STEP_OF_CLOVER;
+      parameters.setLegumeShare(legumeNow + step);
+      solve(ofClover, step);
+      parameters.setLegumeShare(legumeNow);
+      budget.setEaters(rates, parameters, 1);
+    }
+    return ofClover;
+  }
+
+  /** What the parameters that were set add to the farm as it stands, for each unit of a step. */
+  private void solve(ShortageSlope slope, double step) {
+    budget.setEaters(rates, parameters, 1);
+    setMultiplier(winterNow, 1);
+    for (int season = 0; season < chance.length; season++) {
+      budget.runNear(now[season], season, multiplier, rates, result);
+      add(slope, season, result, step);
+    }
+    slope.finish(chance);
+  }
+
+  private void add(ShortageSlope slope, int season, RepeatingYear then, double step) {
+    RepeatingYear standing = now[season].year;
+    double bought = standing.boughtMjPerHa();
+    double spare = standing.uneatenKgDmPerHa();
+    slope.put(
+        season,
+        bought,
+        (then.boughtMjPerHa() - bought) / step,
+        (then.uneatenKgDmPerHa() - spare) / step);
+  }
+
   /** Rise in ewe numbers that the feed would carry; 0 unless more ewes are to be run. */
   public double extraEwes(double w, double o) {
     return runMoreEwes ? read(extraEwes, chance.length, w, o) : 0;
@@ -259,9 +470,7 @@ public final class FeedSurface {
 
   /** The rise that current cultivars everywhere would carry, whatever extra feed is used for. */
   public double riseAt(double[] x, double winterNow, double o) {
-    return ewesPerHa == 0
-        ? 0
-        : extraEwes(1, o, bought(winterNow, 1) / ewesPerHa, x[mostEweIncrease]);
+    return ewesPerHa == 0 ? 0 : extraEwes(1, o, perEwe(winterNow, 1, 0), x[mostEweIncrease]);
   }
 
   /** Feed that nobody ate in a season type, kg dry matter per ha and year. */

@@ -64,6 +64,11 @@ public final class GrowthYear {
     return winterGrowthKgDmPerHa;
   }
 
+  /** Growth of the whole year at the district profile, kg dry matter per ha. */
+  public double growthKgDmPerHa() {
+    return winterGrowthKgDmPerHa + sum(false, 0, HalfMonths.COUNT);
+  }
+
   /** Share of the year's growth that falls in winter. */
   public double winterShare() {
     return winterShare;

@@ -134,7 +134,17 @@ public final class PastureIntake {
   public double quality(double digestibility, double legumeShare) {
     Check.inRange(digestibility, 0, 1, "digestibility");
     Check.inRange(legumeShare, 0, 1, "legume share");
-    return Math.max(0, 1 - qualitySlope * (qualityFull - digestibility) + legumeRise * legumeShare);
+    return withLegume(qualityOfGrass(digestibility), legumeShare);
+  }
+
+  /** Quality of feed without a legume, which may be below 0. */
+  double qualityOfGrass(double digestibility) {
+    return 1 - qualitySlope * (qualityFull - digestibility);
+  }
+
+  /** The same feed with so much legume. */
+  double withLegume(double qualityOfGrass, double legumeShare) {
+    return Math.max(0, qualityOfGrass + legumeRise * legumeShare);
   }
 
   /** Metabolisable energy of forage, MJ/kg DM, never below 0. */

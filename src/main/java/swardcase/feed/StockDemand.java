@@ -2,6 +2,7 @@ package swardcase.feed;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import swardcase.check.Check;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
@@ -96,9 +97,41 @@ public final class StockDemand {
 
   /** Energy need of one mob, MJ ME a day. */
   public double mobMjPerDay(int mob, int halfMonth) {
-    MobYear year = years.get(mob);
-    double extra = pregnantShareByMob[mob] * year.extraMjPerDay[halfMonth];
-    return mobs.get(mob).ewes() * (year.emptyMjPerDay + extra);
+    double extra = pregnantShareByMob[mob] * inLambMjPerDay(mob, halfMonth);
+    return mobs.get(mob).ewes() * years.get(mob).emptyMjPerDay + extra;
+  }
+
+  /** How many mobs of ewes there are. */
+  public int mobs() {
+    return mobs.size();
+  }
+
+  /** What a mob would need above empty ewes if all of it were in lamb, MJ ME a day. */
+  public double inLambMjPerDay(int mob, int halfMonth) {
+    return mobs.get(mob).ewes() * years.get(mob).extraMjPerDay[halfMonth];
+  }
+
+  /** What it could eat above empty ewes if all of it were in lamb, kg DM a day. */
+  public double inLambAppetiteKgDmPerDay(int mob, int halfMonth) {
+    return mobs.get(mob).ewes() * years.get(mob).extraKgDmPerDay[halfMonth];
+  }
+
+  /** Energy need of all ewe mobs if every ewe were empty, the same all year, MJ ME a day. */
+  public double emptyEweMjPerDay() {
+    return sumOverMobs(year -> year.emptyMjPerDay);
+  }
+
+  /** What they could eat if every ewe were empty, the same all year, kg DM a day. */
+  public double emptyEweAppetiteKgDmPerDay() {
+    return sumOverMobs(year -> year.emptyKgDmPerDay);
+  }
+
+  private double sumOverMobs(ToDoubleFunction<MobYear> ofAEwe) {
+    double sum = 0;
+    for (int mob = 0; mob < mobs.size(); mob++) {
+      sum += mobs.get(mob).ewes() * ofAEwe.applyAsDouble(years.get(mob));
+    }
+    return sum;
   }
 
   /** Energy need of all other stock, whole farm, MJ ME a day. */

@@ -60,6 +60,7 @@ final class MoneyReader {
             money(prices, "replacement_ewe", "replacement-ewe"),
             money(prices, "spare_feed_per_tonne_dm", "spare-feed"),
             money(prices, "gross_margin_per_ewe", "gross-margin-per-ewe"),
+            money(prices, "nitrogen_per_kg", "nitrogen-price"),
             money(prices, "leaf_test", "leaf-test-price"),
             money(prices, "plant_identification", "plant-identification-price"),
             defaults.orUser(
@@ -151,6 +152,7 @@ final class MoneyReader {
         defaults.orUser("weaning-weeks", management.findRange("weaning_weeks", 4, 30), 1);
     Assumption loss = money(management, "loss_limit", "loss-limit");
     Assumption rule = money(management, "use_rule_per_ha", "use-rule-per-ha");
+    Assumption scan = money(management, "scan_per_ewe", "scan-per-ewe");
     Assumption order = money(management, "grazing_in_order_per_ewe", "grazing-in-order-per-ewe");
     management.finish();
     return management
@@ -158,7 +160,7 @@ final class MoneyReader {
         .build(
             before,
             management.place(),
-            () -> new Management(deficit, rise, weaning, loss, rule, order));
+            () -> new Management(deficit, rise, weaning, loss, rule, scan, order));
   }
 
   private Assumption percent(Fields fields, String key, String row, double high) {

@@ -45,6 +45,7 @@ final class PriceAge {
             farm.prices().replacementEwe(),
             farm.prices().spareFeedPerTonneDm(),
             farm.prices().grossMarginPerEwe(),
+            farm.prices().nitrogenPerKg(),
             farm.prices().leafTest(),
             farm.prices().plantIdentification(),
             farm.supplement().pricePerTonne());

@@ -4,7 +4,7 @@ package swardcase.outcome;
 public enum MoneyKind {
   /** Lambs not lost, and dry ewes that are not. */
   LAMBS,
-  /** Supplement not bought, more ewes, and spare feed. */
+  /** Supplement not bought, more ewes, spare feed, and nitrogen that clover fixes. */
   FEED,
   /** Crop margins. */
   CROPS,

@@ -129,7 +129,7 @@ public final class Outcome {
     return cropMargin[year];
   }
 
-  /** Gain from feed beyond what replaces supplement: more ewes, or agistment. */
+  /** Gain beyond what replaces supplement: more ewes, agistment, and nitrogen that is fixed. */
   public double spareFeed(int year) {
     return spareFeed[year];
   }

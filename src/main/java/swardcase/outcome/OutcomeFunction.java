@@ -52,6 +52,8 @@ public final class OutcomeFunction {
   private static final String EWE_MARGIN = "price.ewe-margin";
   private static final String EWE_PRICE = "price.ewe";
   private static final String SPARE_FEED_VALUE = "price.spare-feed";
+  private static final String NITROGEN_PRICE = "price.nitrogen";
+  private static final String NITROGEN_FIXED = "clover.nitrogen-fixed";
   private static final String END_VALUE = "finance.end-value";
   private static final String DRY_FACTOR = "dose.dry-factor";
   private static final String REACHED = "grazing.reached";
@@ -131,9 +133,17 @@ public final class OutcomeFunction {
   private final int costOfRule;
   private final int costOfOrder;
 
+  private final int nitrogenFixed;
+  private final int nitrogenPrice;
+  private final double growthKgDmPerHa;
+  private final double[] inLamb;
+  private final double[] unaffected;
+
   private double[] x;
   private double weightSum;
   private double winterNow;
+  private double legumeNow;
+  private double lambFeedNow;
   private double pricePerMj;
   private double tonnesPerMj;
   private final double[] discount;
@@ -146,7 +156,7 @@ public final class OutcomeFunction {
     Sowings.enter(numbers, farm, tables);
     FeedSurface.enter(numbers, farm, tables);
     farm.mobs().forEach(mob -> FlockEffect.enter(numbers, mob, tables));
-    DryEweSale.enter(numbers, tables);
+    DryEweSale.enter(numbers, farm, tables);
     numbers.add(DISCOUNT_RATE, farm.finance().discountRate().chosen());
     numbers.add(SUPPLEMENT_PRICE, farm.supplement().pricePerTonne());
     numbers.add(SUPPLEMENT_ENERGY, farm.supplement().energyMjPerKgDm());
@@ -162,6 +172,8 @@ public final class OutcomeFunction {
     numbers.add(REACHED, tables.parameter(REACHED));
     numbers.add(COST_OF_RULE, farm.management().useRule());
     numbers.add(COST_OF_ORDER, farm.management().grazingInOrder());
+    numbers.add(NITROGEN_FIXED, tables.parameter(NITROGEN_FIXED));
+    numbers.add(NITROGEN_PRICE, farm.prices().nitrogenPerKg());
     return numbers.build();
   }
 
@@ -186,6 +198,8 @@ public final class OutcomeFunction {
             farm, model.tables(), year, numbers, model.demand(), model.budget(), runMoreEwes);
     List<Mob> mobs = farm.mobs();
     ewes = mobs.stream().mapToInt(Mob::ewes).toArray();
+    inLamb = new double[ewes.length];
+    unaffected = new double[ewes.length];
     lambsPerEwe = mobs.stream().mapToDouble(OutcomeFunction::lambsPerPregnantEwe).toArray();
     flock = new FlockEffect[mobs.size()];
     dryEweSale = new DryEweSale[mobs.size()];
@@ -250,6 +264,9 @@ public final class OutcomeFunction {
     reached = numbers.place(REACHED);
     costOfRule = numbers.place(COST_OF_RULE);
     costOfOrder = numbers.place(COST_OF_ORDER);
+    nitrogenFixed = numbers.place(NITROGEN_FIXED);
+    nitrogenPrice = numbers.place(NITROGEN_PRICE);
+    growthKgDmPerHa = year.growthKgDmPerHa();
     set(numbers.likely());
   }
 
@@ -325,19 +342,21 @@ public final class OutcomeFunction {
             / SupplementCost.energyMjPerTonne(
                 x[supplementEnergy], x[supplementDryMatter], x[supplementWaste]);
     pricePerMj = tonnesPerMj * x[supplementPrice];
-    feed.set(x, winterNow);
-    for (int season = 0; season < boughtNowMjPerHa.length; season++) {
-      boughtNowMjPerHa[season] = feed.bought(season, winterNow, 1);
-    }
-    readFeedYear();
     Arrays.fill(keptSums, 0);
-    double strongest = paths.strongest();
-    inOrder.set(strongest);
-    double taken = 0;
     for (int i = 0; i < paddockArea.length; i++) {
       keptTaken[i] = taken(i, paths.at(i, keep, 0));
-      taken += keptTaken[i];
+      addGrowth(keptSums, 0, i, paths.at(i, keep, 0));
     }
+    double taken = taken(keptSums, 0);
+    legumeNow = legume(keptSums, 0);
+    Arrays.fill(keptSums, 0);
+    for (int g = 0; g < flock.length; g++) {
+      inLamb[g] = flock[g].statedShare(x);
+    }
+    feed.set(x, winterNow, legumeNow, inLamb);
+    readFeedYear();
+    double strongest = paths.strongest();
+    inOrder.set(strongest);
     window.set(flock, onOffer, growth, eaten, eatenByEwes, taken);
     for (int i = 0; i < paddockArea.length; i++) {
       addTo(keptSums, 0, 0, i, keep, 0);
@@ -348,6 +367,23 @@ public final class OutcomeFunction {
       valueOfShare[g] = ewes[g] * valuePerPregnantEwe(g);
       flock[g].set(x, greenShare, strength(keptSums, 0, g), strongest);
       dryEweSale[g].set(x, flock[g].sparedNow());
+    }
+    setEwesInLamb();
+  }
+
+  /** The feed of the farm as it stands is that of the ewes that are in lamb now. */
+  private void setEwesInLamb() {
+    lambFeedNow = 0;
+    for (int g = 0; g < flock.length; g++) {
+      if (flock[g].isStatedUnaffected()) {
+        inLamb[g] = flock[g].shareNow();
+      }
+      lambFeedNow += flock[g].shareNow() * feed.inLambMj(g);
+      unaffected[g] = flock[g].unaffectedShare();
+    }
+    feed.settle(inLamb, unaffected);
+    for (int season = 0; season < boughtNowMjPerHa.length; season++) {
+      boughtNowMjPerHa[season] = feed.bought(season, winterNow, 1);
     }
   }
 
@@ -367,8 +403,7 @@ public final class OutcomeFunction {
     double strength = paths.strength(at);
     double strong = taken * strength;
     Off rule = ruleIn(t, i, action, start);
-    into[to + YearSums.WINTER] += paddockWeight[i] * paths.winter(at);
-    into[to + YearSums.OTHER] += paddockWeight[i] * paths.other(at);
+    addGrowth(into, to, i, at);
     into[to + YearSums.LABOUR] += rule == null ? 0 : paddockArea[i] * x[costOfRule];
     if (rule != null && rule.all) {
       into[to + (rule.whileGreen ? YearSums.HELD_GREEN : YearSums.HELD)] += taken;
@@ -389,7 +424,7 @@ public final class OutcomeFunction {
         }
         continue;
       }
-      if (rule != null && rule.mob[g]) {
+      if (rule != null && rule.mob[g] && !rule.all) {
         into[of + (rule.whileGreen ? YearSums.OFF_GREEN : YearSums.OFF)] += taken;
       }
       double part = partOf[g][i];
@@ -415,6 +450,12 @@ public final class OutcomeFunction {
       into[bin] += taken;
       into[bin + InOrder.BINS] += strong;
     }
+  }
+
+  private void addGrowth(double[] into, int to, int i, int at) {
+    into[to + YearSums.WINTER] += paddockWeight[i] * paths.winter(at);
+    into[to + YearSums.OTHER] += paddockWeight[i] * paths.other(at);
+    into[to + YearSums.CLOVER] += taken(i, at) * paths.cloverShare(at);
   }
 
   private void addRule(double[] into, int to, int rule, int choice) {
@@ -509,7 +550,7 @@ public final class OutcomeFunction {
     Arrays.fill(eaten, 0);
     Arrays.fill(eatenByEwes, 0);
     for (int season = 0; season < farm.feedYear().seasons().size(); season++) {
-      FeedResult now = feed.now(season);
+      FeedResult now = feed.asStated(season);
       double chance = farm.feedYear().seasons().get(season).chance().likely();
       for (int p = 0; p < HalfMonths.COUNT; p++) {
         double green = now.eatenGreenKgDmPerHa[p];
@@ -523,6 +564,17 @@ public final class OutcomeFunction {
         eatenByEwes[p] += chance * all * feed.eweShareOfAppetite(p);
       }
     }
+  }
+
+  /** Feed of the farm in a year, ha of ordinary growth. */
+  private double taken(double[] of, int at) {
+    double share = year.winterShare();
+    return share * of[at + YearSums.WINTER] + (1 - share) * of[at + YearSums.OTHER];
+  }
+
+  /** Clover share of it; a farm without feed has the clover of now. */
+  private double legume(double[] of, int at) {
+    return ratio(of[at + YearSums.CLOVER], taken(of, at), legumeNow);
   }
 
   /** Feed that is taken from a paddock in the year of a path, ha of ordinary growth. */
@@ -723,10 +775,8 @@ public final class OutcomeFunction {
     out.actionCost[t] = of[at + YearSums.COST];
     out.labourCost[t] = of[at + YearSums.LABOUR];
     out.cropMargin[t] = of[at + YearSums.MARGIN];
-    boolean carriesMore = carriesMore(w, o);
-    out.supplementSaved[t] = supplementSaved(seasonOfYear[t], carriesMore, w, o);
-    out.spareFeed[t] = spareFeed(seasonOfYear[t], carriesMore, w, o);
     double gain = 0;
+    double lambFeed = 0;
     out.lambs[t] = 0;
     out.ewesInLamb[t] = 0;
     boolean ordered = of[at + YearSums.IN_ORDER] > 0;
@@ -747,12 +797,26 @@ public final class OutcomeFunction {
               ? effect.share(t, strength, held, dryEweSale[g], SALE_RULES[sold - 1])
               : effect.share(t, strength, held);
       double more = share - effect.shareNow();
+      lambFeed += share * feed.inLambMj(g);
       out.ewesInLamb[t] += more * ewes[g];
       out.lambs[t] += more * ewes[g] * lambsPerEwe[g];
       gain += more * valueOfShare(g);
       gain -= sold > 0 ? ewes[g] * costOfSale(g) : 0;
     }
     out.lambsSaved[t] = gain;
+    int season = seasonOfYear[t];
+    double inLambNext = ratio(lambFeed, lambFeedNow, 1);
+    double legume = legume(of, at);
+    boolean carriesMore = carriesMore(w, o);
+    double without = carriesMore ? feed.bought(season, w, o) : boughtNowMjPerHa[season];
+    double boughtMjPerHa = feed.bought(season, w, o, inLambNext, legume);
+    out.supplementSaved[t] = (without - boughtMjPerHa) * areaHa * pricePerMj;
+    out.spareFeed[t] =
+        (carriesMore ? moreEwes(w, o) : 0) + spareFeedGain(season, w, o, inLambNext, legume);
+    if (x[nitrogenPrice] > 0) {
+      double moreClover = of[at + YearSums.CLOVER] - keptSums[YearSums.CLOVER];
+      out.spareFeed[t] += nitrogenKg(moreClover) * x[nitrogenPrice];
+    }
   }
 
   private double costOfSale(int g) {
@@ -763,42 +827,65 @@ public final class OutcomeFunction {
   private double lost(double[] of, int at) {
     double held = of[at + YearSums.HELD];
     double green = of[at + YearSums.HELD_GREEN];
-    double lost =
+    double ofAll =
         held + green > 0 ? window.lost(flock.length, held / weightSum, green / weightSum) : 0;
+    double ofOne = 0;
     for (int g = 0; g < flock.length; g++) {
       double off = of[at + YearSums.at(g, YearSums.OFF)];
       double offGreen = of[at + YearSums.at(g, YearSums.OFF_GREEN)];
       if (off + offGreen > 0) {
-        lost = Math.max(lost, window.lost(g, off / weightSum, offGreen / weightSum));
+        ofOne = Math.max(ofOne, window.lost(g, off / weightSum, offGreen / weightSum));
       }
     }
-    return lost;
+    return ofAll + ofOne;
   }
 
+  /**
+   * Nitrogen that clover fixes in a year, kg.
+   *
+   * <pre>
+   *   N = clover grown, t DM x 25 (20 to 40) kg N/t        1.5 t of clover: 38 kg
+   * </pre>
+   *
+   * @param clover the clover's part of the feed, ha of ordinary growth
+   */
+  private double nitrogenKg(double clover) {
+    return clover * growthKgDmPerHa / 1000 * x[nitrogenFixed];
+  }
+
+  /** Nitrogen that a paddock's clover fixes as it is kept, kg per ha and year. */
+  public double nitrogenKgPerHa(int paddock) {
+    return nitrogenKgPerHa(paddock, paths.at(paddock, keep, 0));
+  }
+
+  /** The same in a year of a plan. */
+  public double nitrogenKgPerHa(Plan plan, int paddock, int t) {
+    return nitrogenKgPerHa(
+        paddock, pathYear(t, paddock, plan.action(paddock), plan.start(paddock)));
+  }
+
+  private double nitrogenKgPerHa(int paddock, int at) {
+    return nitrogenKg(taken(paddock, at) * paths.cloverShare(at)) / paddockArea[paddock];
+  }
+
+  /**
+   * More ewes are run on what more growth saves; what the others eat more is bought all the same.
+   */
   private boolean carriesMore(double w, double o) {
-    return runMoreEwes && saved(w, o) > 0;
-  }
-
-  private double supplementSaved(int season, boolean carriesMore, double w, double o) {
-    return carriesMore ? 0 : saved(season, w, o);
-  }
-
-  private double spareFeed(int season, boolean carriesMore, double w, double o) {
-    return (carriesMore ? moreEwes(w, o) : 0) + spareFeedGain(season, w, o);
-  }
-
-  /** Money for supplement saved at a growth, whole farm and year. */
-  double saved(double w, double o) {
-    return saved(feed.meanOfSeasons(), w, o);
-  }
-
-  private double saved(int season, double w, double o) {
-    return (boughtNowMjPerHa[season] - feed.bought(season, w, o)) * areaHa * pricePerMj;
+    return runMoreEwes && feed.bought(w, o) < boughtNowMjPerHa[feed.meanOfSeasons()];
   }
 
   /** Gain of the further ewes that a growth would carry. */
-  double moreEwes(double w, double o) {
+  private double moreEwes(double w, double o) {
     return gainOfMoreEwes(feed.extraEwes(w, o) * farm.ewesJoined());
+  }
+
+  private double spareFeedGain(int season, double w, double o, double inLambNext, double legume) {
+    if (x[spareFeedValue] == 0) {
+      return 0;
+    }
+    double more = feed.spare(season, w, o, inLambNext, legume) - feed.spare(season, winterNow, 1);
+    return more * areaHa / 1000 * x[spareFeedValue];
   }
 
   /** Money if all ewes of a mob were in lamb that otherwise none would be. */
@@ -809,18 +896,6 @@ public final class OutcomeFunction {
   /** Lambs marked for each ewe in lamb, as the mob's own figures have it. */
   public static double lambsPerPregnantEwe(Mob mob) {
     return mob.markingPercent().likely() / mob.pregnantPercent().likely();
-  }
-
-  double spareFeedGain(double w, double o) {
-    return spareFeedGain(feed.meanOfSeasons(), w, o);
-  }
-
-  private double spareFeedGain(int season, double w, double o) {
-    if (x[spareFeedValue] == 0) {
-      return 0;
-    }
-    double more = feed.spare(season, w, o) - feed.spare(season, winterNow, 1);
-    return more * areaHa / 1000 * x[spareFeedValue];
   }
 
   /** Value now of what a paddock is worth beyond the horizon for having been sown. */
@@ -924,6 +999,16 @@ public final class OutcomeFunction {
   /** Place of the chance that an action's sowing takes in the inputs; -1 if it does not sow. */
   public int establishmentInput(int action) {
     return paths.establishmentInput(base[action]);
+  }
+
+  /** Clover share of what the farm's stock eat. */
+  public double legumeShareNow() {
+    return legumeNow;
+  }
+
+  /** Takes the share of each mob's ewes in lamb by which the feed of the farm is reckoned. */
+  public void readInLamb(double[] into) {
+    System.arraycopy(inLamb, 0, into, 0, inLamb.length);
   }
 
   /** Winter growth of the farm relative to current cultivars everywhere. */

@@ -41,7 +41,10 @@ public final class YearSums {
   /** Number of the rule by which dry ewes are sold, 0 where they stay. */
   public static final int SELL_DRY = 10;
 
-  private static final int FARM = 11;
+  /** Feed that is clover: feed of each paddock x its clover share. */
+  public static final int CLOVER = 11;
+
+  private static final int FARM = 12;
 
   /** Strength x feed of a mob's paddocks that it is not kept off while green. */
   public static final int DOSE = 0;
@@ -73,7 +76,7 @@ public final class YearSums {
   /** {@link #OPEN} likewise. */
   public static final int OPEN_GREEN = 9;
 
-  /** Feed of paddocks that the mob is kept off before and during its joining. */
+  /** Feed of paddocks that the mob, but not all, is kept off before and during its joining. */
   public static final int OFF = 10;
 
   /** The same while green. */

@@ -37,7 +37,7 @@ public record Budget(
    * @param supplementSaved supplement not bought; negative if more is bought
    * @param lambsSaved value of lambs more and of dry ewes fewer
    * @param cropMargin margin of crops
-   * @param spareFeed more ewes, or feed let to others
+   * @param spareFeed more ewes, feed let to others, and nitrogen that clover fixes
    * @param endValue worth of resown hectares beyond the years counted
    */
   public record Year(

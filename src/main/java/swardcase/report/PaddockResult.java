@@ -26,6 +26,8 @@ import swardcase.sward.StandGate;
  * @param leafTest the leaf test beside the names; empty without a test, or if nobody looked
  * @param oestrogenRating what it would do to ewes that eat nothing but the paddock's green feed
  * @param dryMatterLostKgPerHa winter growth lost, kg dry matter per ha and year
+ * @param nitrogenFixedKgPerHa nitrogen that its clover fixes as it stands, kg per ha and year
+ * @param nitrogenPlannedKgPerHa the same in the last year counted of what is planned here
  * @param shortfallMj the paddock's share of the farm's winter shortfall, MJ
  * @param supplementTonnes the same as supplement, t as fed
  * @param supplementCost the same as money
@@ -66,6 +68,8 @@ public record PaddockResult(
     Optional<LeafTestResult> leafTest,
     OestrogenRating oestrogenRating,
     Drawn dryMatterLostKgPerHa,
+    Drawn nitrogenFixedKgPerHa,
+    Drawn nitrogenPlannedKgPerHa,
     Drawn shortfallMj,
     Drawn supplementTonnes,
     Drawn supplementCost,

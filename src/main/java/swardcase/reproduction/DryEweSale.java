@@ -44,7 +44,7 @@ public final class DryEweSale {
 
   private static final String IN_LAMB_RIGHT = "flock.scan-in-lamb-right";
   private static final String DRY_RIGHT = "flock.scan-dry-right";
-  private static final String SCAN_COST = "flock.scan-cost";
+  private static final String SCAN_COST = "management.scan-per-ewe";
   private static final String SALE = "flock.dry-ewe-sale";
   private static final String REPLACEMENT = "price.ewe";
 
@@ -69,8 +69,9 @@ public final class DryEweSale {
   private double replaced;
 
   /** Enters the uncertain numbers of scanning and selling. */
-  public static void enter(UncertainNumbers.Builder numbers, Tables tables) {
-    for (String key : List.of(IN_LAMB_RIGHT, DRY_RIGHT, SCAN_COST, SALE)) {
+  public static void enter(UncertainNumbers.Builder numbers, Farm farm, Tables tables) {
+    numbers.add(SCAN_COST, farm.management().scanPerEwe());
+    for (String key : List.of(IN_LAMB_RIGHT, DRY_RIGHT, SALE)) {
       numbers.add(key, tables.parameter(key));
     }
   }

@@ -171,6 +171,16 @@ public final class FlockEffect {
     return unaffected;
   }
 
+  /** Ewes in lamb as the farm gives them, share of those joined: with or without oestrogen. */
+  public double statedShare(double[] assumptions) {
+    return assumptions[pregnantPercent] / 100;
+  }
+
+  /** Whether the figure given is one without oestrogen. */
+  public boolean isStatedUnaffected() {
+    return mob.scanningBasis() != ScanningBasis.OBSERVED;
+  }
+
   /** The share as paddocks are grazed now, every year alike. */
   public double shareNow() {
     return shareNow;

@@ -35,6 +35,10 @@ final class CardFacts {
         .filter(LeafTestResult::isContrary)
         .ifPresent(test -> add("fact.leafTest", LeafTestWords.note(test)));
     add("fact.lost", Words.range(paddock.dryMatterLostKgPerHa(), "kg DM/ha"));
+    add("fact.nitrogen", Words.range(paddock.nitrogenFixedKgPerHa(), "kg N/ha"));
+    if (paddock.isInPlan()) {
+      add("fact.nitrogenPlanned", Words.range(paddock.nitrogenPlannedKgPerHa(), "kg N/ha"));
+    }
     add(
         "fact.supplement",
         Texts.get(

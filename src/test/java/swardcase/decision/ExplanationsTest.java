@@ -72,6 +72,7 @@ class ExplanationsTest {
               of.cost(i),
               of.gain(i),
               of.growthLost(i),
+              of.nitrogen(i),
               of.supplement(i),
               of.supplementCost(i),
               of.formononetin(i),

@@ -52,6 +52,7 @@ class FarmDifferenceTest {
                 prices.replacementEwe(),
                 prices.spareFeedPerTonneDm(),
                 prices.grossMarginPerEwe(),
+                prices.nitrogenPerKg(),
                 prices.leafTest(),
                 prices.plantIdentification(),
                 prices.priceCorrelation()))

@@ -28,19 +28,22 @@ class FeedBudgetLawsTest {
   private record Case(Farm farm, FeedParameters parameters, double[] growth, int season) {
 
     static Case random(SplittableRandom random) {
-      FeedParameters parameters =
-          FeedFixtures.parameters(
-              random.nextDouble(0, 0.2),
-              random.nextDouble(0, 0.8),
-              random.nextDouble(500, 1000),
-              random.nextDouble(0.85, 1.15),
-              random.nextDouble(0.7, 1.4));
+      double[] five = {
+        random.nextDouble(0, 0.2),
+        random.nextDouble(0, 0.8),
+        random.nextDouble(500, 1000),
+        random.nextDouble(0.85, 1.15),
+        random.nextDouble(0.7, 1.4)
+      };
       double[] growth = new double[HalfMonths.COUNT];
       for (int p = 0; p < growth.length; p++) {
         growth[p] = random.nextDouble(0.5, 1.2);
       }
       Farm farm = RandomFarms.any(random);
       int season = random.nextInt(3);
+      FeedParameters parameters =
+          FeedFixtures.set(
+              FeedParameters.likely(farm, TABLES), five[0], five[1], five[2], five[3], five[4]);
       parameters
           .set(FeedNumber.GROWTH, random.nextDouble(0.85, 1.15))
           .set(FeedNumber.INTAKE, random.nextDouble(0.85, 1.15))
@@ -50,6 +53,10 @@ class FeedBudgetLawsTest {
       for (SeasonType type : SeasonType.values()) {
         parameters.setBreak(type.ordinal(), random.nextDouble(-5, 5));
       }
+      for (int mob = 0; mob < farm.mobs().size(); mob++) {
+        parameters.setInLamb(mob, random.nextDouble());
+      }
+      parameters.setLegumeShare(random.nextDouble());
       return new Case(farm, parameters, growth, season);
     }
 
@@ -207,6 +214,39 @@ class FeedBudgetLawsTest {
     assertThat(FeedSums.bought(result)).isZero();
     assertThat(FeedSums.eaten(result)).isZero();
     assertThat(FeedSums.uneaten(result)).isCloseTo(FeedSums.grown(result), within(1e-5));
+  }
+
+  /** What more ewes in lamb eat is bought where it is missing; it is never less. */
+  @Test
+  void supplement_withMoreEwesInLamb_neverFalls() {
+    forAnyFarm(
+        11,
+        (any, random) -> {
+          for (int mob = 0; mob < any.farm().mobs().size(); mob++) {
+            FeedResult few = any.run(1, 1);
+            double share = any.parameters().inLamb(mob);
+            any.parameters().setInLamb(mob, Math.min(1, share + random.nextDouble(0.01, 0.3)));
+            FeedResult more = any.run(1, 1);
+            assertThat(FeedSums.bought(more)).isGreaterThanOrEqualTo(FeedSums.bought(few) - 1e-4);
+            for (int p = 0; p < HalfMonths.COUNT; p++) {
+              assertThat(more.demandMjPerHa[p])
+                  .isGreaterThanOrEqualTo(few.demandMjPerHa[p] - ROUNDING);
+            }
+          }
+        });
+  }
+
+  @Test
+  void quality_withMoreClover_neverFalls() {
+    SplittableRandom random = new SplittableRandom(12);
+    PastureIntake intake = new PastureIntake(TABLES);
+    for (int k = 0; k < 1000; k++) {
+      double digestibility = random.nextDouble();
+      double clover = random.nextDouble();
+      double more = random.nextDouble(clover, 1);
+      assertThat(intake.quality(digestibility, more))
+          .isGreaterThanOrEqualTo(intake.quality(digestibility, clover));
+    }
   }
 
   @Test

@@ -160,7 +160,8 @@ final class FeedFixtures {
         mobs,
         other,
         new Supplement("barley", told(300), told(13), told(0.9), told(0.05)),
-        new Prices(told(80), told(0), told(150), told(0), told(90), told(60), told(1), told(0)),
+        new Prices(
+            told(80), told(0), told(150), told(0), told(90), told(0), told(60), told(1), told(0)),
         new Finance(
             told(0.07),
             10,
@@ -172,7 +173,7 @@ final class FeedFixtures {
             told(60_000),
             Optional.empty()),
         ExtraFeedUse.HOLD_NUMBERS,
-        new Management(told(0.1), told(0.2), told(12), told(0), told(0), told(0)),
+        new Management(told(0.1), told(0.2), told(12), told(0), told(0), told(1), told(0)),
         List.of(keep()),
         "Any");
   }
@@ -245,7 +246,23 @@ final class FeedFixtures {
       double leafAreaBoundKg,
       double demand,
       double dryLoss) {
-    return FeedParameters.likely(farm(330), tables())
+    return set(
+        FeedParameters.likely(farm(330), tables()),
+        conditionDeficit,
+        leafAreaPenalty,
+        leafAreaBoundKg,
+        demand,
+        dryLoss);
+  }
+
+  static FeedParameters set(
+      FeedParameters likely,
+      double conditionDeficit,
+      double leafAreaPenalty,
+      double leafAreaBoundKg,
+      double demand,
+      double dryLoss) {
+    return likely
         .set(FeedNumber.CONDITION_DEFICIT, conditionDeficit)
         .set(FeedNumber.LEAF_AREA_PENALTY, leafAreaPenalty)
         .set(FeedNumber.LEAF_AREA_BOUND, leafAreaBoundKg)

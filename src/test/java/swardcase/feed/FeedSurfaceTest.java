@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import swardcase.FarmCopy;
@@ -35,8 +36,10 @@ class FeedSurfaceTest {
     final StockDemand demand;
     final FeedBudget budget;
     final FeedSurface surface;
+    final double[] inLamb;
     double[] x;
     double winterNow;
+    double legume = 0.3;
 
     Case(Farm farm, boolean runMoreEwes) {
       this.farm = farm;
@@ -47,12 +50,14 @@ class FeedSurfaceTest {
       budget = model.budget();
       surface = new FeedSurface(farm, model.tables(), year, inputs, demand, budget, runMoreEwes);
       x = inputs.likely();
+      inLamb =
+          farm.mobs().stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
     }
 
     void set(double[] assumptions, double winter) {
       x = assumptions;
       winterNow = winter;
-      surface.set(x, winter);
+      surface.set(x, winter, legume, inLamb);
     }
 
     private double number(String key) {
@@ -60,6 +65,11 @@ class FeedSurfaceTest {
     }
 
     FeedResult run(int season, double w, double o, double ewes) {
+      return run(season, w, o, ewes, 1, legume);
+    }
+
+    /** The same with so many times the ewes in lamb, and another share of clover. */
+    FeedResult run(int season, double w, double o, double ewes, double timesInLamb, double clover) {
       FeedParameters parameters = FeedParameters.likely(farm, TABLES);
       for (FeedNumber number : FeedNumber.values()) {
         parameters.set(number, number(number.key()));
@@ -69,6 +79,10 @@ class FeedSurfaceTest {
         double moves = number("season.break-" + type.label());
         parameters.setBreak(season, type.laterBreak() * moves);
       }
+      for (int mob = 0; mob < inLamb.length; mob++) {
+        parameters.setInLamb(mob, timesInLamb * inLamb[mob]);
+      }
+      parameters.setLegumeShare(clover);
       double[] multiplier = new double[HalfMonths.COUNT];
       for (int p = 0; p < multiplier.length; p++) {
         multiplier[p] = year.isWinter(p) ? w : o;
@@ -98,6 +112,8 @@ class FeedSurfaceTest {
 
   private static Case anyCase(SplittableRandom random, boolean runMoreEwes) {
     Case any = new Case(RandomFarms.any(random), runMoreEwes);
+    any.legume = random.nextDouble(0.05, 0.7);
+    Arrays.setAll(any.inLamb, mob -> random.nextDouble(0.3, 0.95));
     any.set(RandomFarms.draw(any.inputs.all(), random), random.nextDouble(0.6, 1));
     return any;
   }
@@ -201,6 +217,136 @@ class FeedSurfaceTest {
   }
 
   @Test
+  void surface_ofOtherEwesInLambOrOtherClover_isTheBudgetsAtTheEndOfItsLines() {
+    SplittableRandom random = new SplittableRandom(78);
+    int alike = 0;
+    for (int round = 0; round < 8; round++) {
+      Case any = anyCase(random, false);
+      FeedSurface surface = any.surface;
+      double now = any.winterNow;
+      double most = random.nextDouble(1.1, 1.8);
+      boolean anyEwes = any.farm.ewesJoined() > 0;
+      surface.settle(any.inLamb, times(most, any.inLamb));
+      double less = any.legume < 0.1 ? any.legume + 0.1 : any.legume - 0.1;
+      for (int season = 0; season < any.seasons(); season++) {
+        double bought = surface.bought(season, now, 1);
+        int of = season;
+        if (IntStream.range(0, any.seasons())
+            .anyMatch(other -> other != of && surface.bought(other, now, 1) == bought)) {
+          alike++;
+          continue;
+        }
+        FeedResult more = any.run(season, now, 1, 1, anyEwes ? most : 1, any.legume);
+        FeedResult poorer = any.run(season, now, 1, 1, 1, less);
+        assertThat(surface.bought(season, now, 1, anyEwes ? most : 1, any.legume))
+            .isCloseTo(FeedSums.bought(more), NEAR);
+        assertThat(surface.spare(season, now, 1, anyEwes ? most : 1, any.legume))
+            .isCloseTo(FeedSums.uneaten(more), NEAR);
+        assertThat(surface.bought(season, now, 1, 1, less))
+            .isCloseTo(FeedSums.bought(poorer), NEAR);
+        assertThat(surface.spare(season, now, 1, 1, less))
+            .isCloseTo(FeedSums.uneaten(poorer), NEAR);
+        assertThat(surface.bought(season, 0.8, 0.9, 1, any.legume))
+            .isEqualTo(surface.bought(season, 0.8, 0.9));
+      }
+    }
+    assertThat(alike).as("seasons in which nothing is bought share one slope").isLessThan(8);
+  }
+
+  @Test
+  void surface_settledAtOtherShares_isThatOfAFarmThatGivesThem() {
+    SplittableRandom random = new SplittableRandom(79);
+    for (int round = 0; round < 6; round++) {
+      Case any = anyCase(random, false);
+      double before = any.surface.bought(0.9, 0.95);
+      any.surface.settle(times(0.8, any.inLamb), any.inLamb);
+      for (int season = 0; season < any.seasons(); season++) {
+        FeedResult budget = any.run(season, any.winterNow, 1, 1, 0.8, any.legume);
+        FeedResult most = any.run(season, any.winterNow, 1, 1, 1, any.legume);
+        boolean anyEwes = any.farm.ewesJoined() > 0;
+        assertThat(any.surface.bought(season, any.winterNow, 1, anyEwes ? 1.25 : 1, any.legume))
+            .isCloseTo(FeedSums.bought(most), NEAR);
+        assertThat(any.surface.bought(season, any.winterNow, 1))
+            .isCloseTo(FeedSums.bought(budget), NEAR);
+        assertThat(FeedSums.bought(any.surface.now(season)))
+            .isCloseTo(FeedSums.bought(budget), within(1e-4));
+      }
+      any.set(any.x, any.winterNow);
+      assertThat(any.surface.bought(0.9, 0.95)).as("set anew").isEqualTo(before);
+    }
+  }
+
+  @Test
+  void surface_ofMoreEwesInLamb_neverBuysLess() {
+    SplittableRandom random = new SplittableRandom(81);
+    for (int round = 0; round < 20; round++) {
+      Case any = anyCase(random, false);
+      any.surface.settle(any.inLamb, times(random.nextDouble(1, 1.5), any.inLamb));
+      for (int draw = 0; draw < 10; draw++) {
+        int season = random.nextInt(any.seasons() + 1);
+        double w = random.nextDouble(0.5, 1.1);
+        double o = random.nextDouble(0.5, 1.05);
+        double few = random.nextDouble(0.5, 1.3);
+        double more = random.nextDouble(few, 1.5);
+        assertThat(any.surface.bought(season, w, o, more, any.legume))
+            .isGreaterThanOrEqualTo(any.surface.bought(season, w, o, few, any.legume) - 0.05);
+      }
+    }
+  }
+
+  /**
+   * How far the surface is from the budget where ewes in lamb, clover and growth differ together,
+   * as they do in the years of a plan: printed in docs/method/feed-budget.md.
+   */
+  @Test
+  void surface_whereAllDiffer_errsByLittle() {
+    SplittableRandom random = new SplittableRandom(80);
+    double[] growth = new double[3];
+    double[] slopes = new double[3];
+    for (String name :
+        List.of("mixed-farm", "risky-farm", "large-farm", "northern-farm", "current-farm")) {
+      Case demo = new Case(PlanFarms.demo(name), false);
+      for (int draw = 0; draw < 40; draw++) {
+        demo.legume = random.nextDouble(0.15, 0.5);
+        Arrays.setAll(demo.inLamb, mob -> random.nextDouble(0.6, 0.9));
+        demo.set(RandomFarms.draw(demo.inputs.all(), random), random.nextDouble(0.8, 1));
+        double most = random.nextDouble(1.02, 1.3);
+        demo.surface.settle(demo.inLamb, times(most, demo.inLamb));
+        for (int year = 0; year < 6; year++) {
+          int season = random.nextInt(demo.seasons());
+          double w = random.nextDouble(0.7, 1) * (year < 3 ? demo.winterNow : 1);
+          double o = random.nextDouble(0.8, 1);
+          double lambs = random.nextDouble(0.97, most);
+          double clover = demo.legume + random.nextDouble(-0.1, 0.1);
+          double now = FeedSums.bought(demo.surface.now(season));
+          FeedResult plain = demo.run(season, w, o, 1);
+          FeedResult then = demo.run(season, w, o, 1, lambs, clover);
+          double read = demo.surface.bought(season, w, o);
+          double more = demo.surface.bought(season, w, o, lambs, clover) - read;
+          add(growth, read - now, FeedSums.bought(plain) - now);
+          add(slopes, more, FeedSums.bought(then) - FeedSums.bought(plain));
+        }
+      }
+    }
+    assertThat(growth[0]).as("mean error of growth, MJ/ha").isLessThan(7);
+    assertThat(growth[2]).as("of a mean effect").isGreaterThan(400);
+    assertThat(slopes[0]).as("of ewes in lamb and clover, MJ/ha").isLessThan(12);
+    assertThat(slopes[2]).as("of a mean effect").isGreaterThan(110);
+    assertThat(Math.abs(slopes[1])).as("on one side, MJ/ha").isLessThan(7);
+  }
+
+  private static double[] times(double times, double[] shares) {
+    return Arrays.stream(shares).map(share -> times * share).toArray();
+  }
+
+  /** Means of 1,200: of the error, of the error with its sign, and of the effect. */
+  private static void add(double[] means, double read, double budget) {
+    means[0] += Math.abs(read - budget) / 1200;
+    means[1] += (read - budget) / 1200;
+    means[2] += Math.abs(budget) / 1200;
+  }
+
+  @Test
   void surface_outsideItsNodes_holdsTheEdge() {
     Case any = anyCase(new SplittableRandom(75), false);
     FeedSurface surface = any.surface;
@@ -218,7 +364,7 @@ class FeedSurfaceTest {
   void winterNodes_ofAnyFarm_riseAndHoldItsOwnGrowthAndTheFullOne() {
     Case any = new Case(PlanFarms.demo("mixed-farm"), false);
     for (double now : new double[] {0.3, 0.8, 0.9999, 1, 1.03, 1.4}) {
-      any.surface.set(any.x, now);
+      any.set(any.x, now);
       double[] nodes = any.surface.winterNodes();
       assertThat(nodes).contains(Math.min(now, 1), 1);
       for (int k = 1; k < nodes.length; k++) {
@@ -227,7 +373,7 @@ class FeedSurfaceTest {
       assertThat(nodes[0]).isCloseTo(0.35 * Math.min(now, 1), within(1e-12));
       assertThat(nodes[nodes.length - 1]).isGreaterThanOrEqualTo(Math.max(1.05, now));
     }
-    any.surface.set(any.x, 0.8);
+    any.set(any.x, 0.8);
     assertThat(any.surface.winterNodes()).contains(new double[] {0.9}, within(1e-12));
   }
 

@@ -129,6 +129,7 @@ class FarmFolderTest {
             farm.prices().replacementEwe(),
             farm.prices().spareFeedPerTonneDm(),
             farm.prices().grossMarginPerEwe(),
+            farm.prices().nitrogenPerKg(),
             farm.prices().leafTest(),
             farm.prices().plantIdentification(),
             farm.finance().discountRate(),
@@ -567,14 +568,14 @@ class FarmFolderTest {
     addToYaml(
         "prices:\n  leaf_test: 1_000\n  replacement_ewe: .nan\n  cost_per_dry_ewe: 0x10\n"
             + "  spare_feed_per_tonne_dm: 1,200\n  gross_margin_per_ewe: yes\n"
-            + "  net_value_per_lamb: 1e2\n");
+            + "  net_value_per_lamb: 1e2\n  nitrogen_per_kg: 1_5\n");
 
     assertThatThrownBy(this::read)
         .isInstanceOfSatisfying(
             FaultsException.class,
             thrown ->
                 assertThat(thrown.faults())
-                    .hasSize(6)
+                    .hasSize(7)
                     .allMatch(
                         fault -> fault.rule().equals("must be a number such as 1250 or 0.5")));
   }

@@ -150,24 +150,42 @@ class OutcomeFunctionTest {
             double w = sums[at + YearSums.WINTER] / weights - lost;
             double o = sums[at + YearSums.OTHER] / weights - lost;
             double now = any.run.winterGrowthNow();
-            double saved = (feed.bought(now, 1) - feed.bought(w, o)) * area * perMj;
-            double price = any.number(any.farm.prices().spareFeedPerTonneDm());
+            double share = any.model.year().winterShare();
+            double taken =
+                share * sums[at + YearSums.WINTER] + (1 - share) * sums[at + YearSums.OTHER];
+            double legume =
+                taken > 0 ? sums[at + YearSums.CLOVER] / taken : any.run.legumeShareNow();
+            double inLamb = inLamb(any, sums, at, t);
             int mean = feed.meanOfSeasons();
+            double grown = (feed.bought(now, 1) - feed.bought(w, o)) * area * perMj;
+            double then = feed.bought(mean, w, o, inLamb, legume);
+            double saved = (feed.bought(now, 1) - then) * area * perMj;
+            double price = any.number(any.farm.prices().spareFeedPerTonneDm());
             double spare =
-                (feed.spare(mean, w, o) - feed.spare(mean, now, 1)) * area / 1000 * price;
-            boolean more = any.model.runMoreEwes() && saved > 0;
+                (feed.spare(mean, w, o, inLamb, legume) - feed.spare(mean, now, 1))
+                    * area
+                    / 1000
+                    * price;
+            boolean more = any.model.runMoreEwes() && grown > 0;
+            double nitrogen = 0;
+            for (int i = 0; i < any.plan.paddocks(); i++) {
+              nitrogen +=
+                  any.paddock(i).areaHa()
+                      * (any.run.nitrogenKgPerHa(any.plan, i, t) - any.run.nitrogenKgPerHa(i));
+            }
+            nitrogen *= any.number(any.farm.prices().nitrogenPerKg());
             double further =
                 more ? any.run.gainOfMoreEwes(feed.extraEwes(w, o) * any.farm.ewesJoined()) : 0;
             assertNear(any.out.actionCost(t), sums[at + YearSums.COST]);
             assertNear(any.out.labourCost(t), sums[at + YearSums.LABOUR]);
             assertNear(any.out.cropMargin(t), sums[at + YearSums.MARGIN]);
-            assertNear(any.out.supplementSaved(t), more ? 0 : saved);
-            assertNear(any.out.spareFeed(t), further + spare);
+            assertNear(any.out.supplementSaved(t), more ? saved - grown : saved);
+            assertNear(any.out.spareFeed(t), further + spare + nitrogen);
           }
         });
   }
 
-  /** The most of what all mobs together leave, and each of them. */
+  /** What all mobs leave where none may be, and the most of what one leaves where others may. */
   private static double lost(Case any, double[] sums, int at) {
     double weights = any.run.weightSum();
     int mobs = any.run.mobs();
@@ -180,12 +198,13 @@ class OutcomeFunctionTest {
                     mobs,
                     sums[at + YearSums.HELD] / weights,
                     sums[at + YearSums.HELD_GREEN] / weights);
+    double one = 0;
     for (int g = 0; g < mobs; g++) {
       double off = sums[at + YearSums.at(g, YearSums.OFF)] / weights;
       double green = sums[at + YearSums.at(g, YearSums.OFF_GREEN)] / weights;
-      lost = Math.max(lost, any.run.window().lost(g, off, green));
+      one = Math.max(one, any.run.window().lost(g, off, green));
     }
-    return lost;
+    return lost + one;
   }
 
   /** Own paddocks as far as their feed goes, others for the rest. */
@@ -194,6 +213,42 @@ class OutcomeFunctionTest {
     double own = grazed > 0 ? dose / grazed : 0;
     double share = feed >= enough || feedElse <= 0 ? 1 : feed / enough;
     return share < 1 ? share * own + (1 - share) * doseElse / feedElse : own;
+  }
+
+  /** Ewes in lamb in a year relative to now, each by the feed it needs. */
+  private static double inLamb(Case any, double[] sums, int at, int t) {
+    double now = 0;
+    double then = 0;
+    for (int g = 0; g < any.run.mobs(); g++) {
+      double feed = any.run.feed().inLambMj(g);
+      now += feed * any.run.flock(g).shareNow();
+      then += feed * share(any, sums, at, t, g);
+    }
+    return now > 0 ? then / now : 1;
+  }
+
+  private static double share(Case any, double[] sums, int at, int t, int g) {
+    double[] of = Arrays.copyOfRange(sums, at + YearSums.at(g, 0), sums.length);
+    double strength =
+        strength(
+            of[YearSums.DOSE],
+            of[YearSums.GRAZED],
+            of[YearSums.SAFE_GREEN],
+            any.run.feedNeededInWinter(g),
+            of[YearSums.DOSE_ELSE],
+            of[YearSums.GRAZED_ELSE]);
+    double held =
+        strength(
+            of[YearSums.DOSE_HELD],
+            of[YearSums.GRAZED_HELD],
+            of[YearSums.SAFE],
+            any.run.feedNeeded(g),
+            of[YearSums.DOSE_ELSE],
+            of[YearSums.GRAZED_ELSE]);
+    if (of[YearSums.GRAZED_HELD] <= 0 && of[YearSums.GRAZED_ELSE] <= 0) {
+      held = strength;
+    }
+    return any.run.flock(g).share(t, strength, held);
   }
 
   @Test
@@ -209,28 +264,7 @@ class OutcomeFunctionTest {
             double money = 0;
             for (int g = 0; g < any.run.mobs(); g++) {
               Mob mob = any.farm.mobs().get(g);
-              double[] of = Arrays.copyOfRange(sums, at + YearSums.at(g, 0), sums.length);
-              double strength =
-                  strength(
-                      of[YearSums.DOSE],
-                      of[YearSums.GRAZED],
-                      of[YearSums.SAFE_GREEN],
-                      any.run.feedNeededInWinter(g),
-                      of[YearSums.DOSE_ELSE],
-                      of[YearSums.GRAZED_ELSE]);
-              double held =
-                  strength(
-                      of[YearSums.DOSE_HELD],
-                      of[YearSums.GRAZED_HELD],
-                      of[YearSums.SAFE],
-                      any.run.feedNeeded(g),
-                      of[YearSums.DOSE_ELSE],
-                      of[YearSums.GRAZED_ELSE]);
-              if (of[YearSums.GRAZED_HELD] <= 0 && of[YearSums.GRAZED_ELSE] <= 0) {
-                held = strength;
-              }
-              double share = any.run.flock(g).share(t, strength, held);
-              double more = (share - any.run.flock(g).shareNow()) * mob.ewes();
+              double more = (share(any, sums, at, t, g) - any.run.flock(g).shareNow()) * mob.ewes();
               inLamb += more;
               lambs += more * any.run.lambsPerPregnantEwe(g);
               money += more * any.run.valuePerPregnantEwe(g);
@@ -295,6 +329,28 @@ class OutcomeFunctionTest {
 
   private static double weight(Mob mob) {
     return mob.ewes() * mob.liveweightKg().likely();
+  }
+
+  /** By hand: growth of the year x clover share, in tonnes, x nitrogen of a tonne. */
+  @Test
+  void nitrogen_ofAPaddock_followsTheCloverThatGrowsThere() {
+    forAnyFarm(
+        12,
+        (any, random) -> {
+          double perTonne = any.number(PlanFarms.TABLES.parameter("clover.nitrogen-fixed"));
+          double grown = 0;
+          for (int p = 0; p < HalfMonths.COUNT; p++) {
+            grown += any.model.year().growthKgDmPerHa(p);
+          }
+          for (int i = 0; i < any.plan.paddocks(); i++) {
+            double clover = any.run.cloverShare(any.model.keepAll(), i, 0);
+            double here = any.run.feedWeight(i) / any.paddock(i).areaHa() * grown;
+            assertNear(any.run.nitrogenKgPerHa(i), here * clover / 1000 * perTonne);
+            assertNear(
+                any.run.nitrogenKgPerHa(any.model.keepAll(), i, any.model.years() - 1),
+                any.run.nitrogenKgPerHa(i));
+          }
+        });
   }
 
   @Test
@@ -383,7 +439,7 @@ class OutcomeFunctionTest {
           for (int p = 0; p < HalfMonths.COUNT; p++) {
             double share = 0;
             for (int season = 0; season < any.seasons(); season++) {
-              FeedResult now = any.run.feed().now(season);
+              FeedResult now = any.run.feed().asStated(season);
               double eaten = now.eatenGreenKgDmPerHa[p] + now.eatenDryKgDmPerHa[p];
               share +=
                   eaten == 0
@@ -561,7 +617,7 @@ class OutcomeFunctionTest {
           double[] eaten = new double[HalfMonths.COUNT];
           double[] byEwes = new double[HalfMonths.COUNT];
           for (int season = 0; season < any.seasons(); season++) {
-            FeedResult now = any.run.feed().now(season);
+            FeedResult now = any.run.feed().asStated(season);
             for (int p = 0; p < HalfMonths.COUNT; p++) {
               double ofEwes = any.run.feed().eweShareOfAppetite(p);
               double grazed = now.eatenGreenKgDmPerHa[p] + now.eatenDryKgDmPerHa[p];

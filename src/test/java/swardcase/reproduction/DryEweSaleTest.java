@@ -33,7 +33,7 @@ class DryEweSaleTest {
 
   private static UncertainNumbers numbers() {
     UncertainNumbers.Builder numbers = new UncertainNumbers.Builder();
-    DryEweSale.enter(numbers, RandomFarms.TABLES);
+    DryEweSale.enter(numbers, FARM, RandomFarms.TABLES);
     numbers.add("price.ewe", FARM.prices().replacementEwe());
     return numbers.build();
   }
@@ -65,11 +65,13 @@ class DryEweSaleTest {
     assertThat(sale.replaced()).as("a single age leaves anyway").isZero();
   }
 
-  /** Money by hand: scan, three quarters of the price got back, lambs lost, dry cost spared. */
+  /**
+   * Money by hand beside the scan: three quarters of the price got back, lambs lost, dry cost
+   * spared.
+   */
   @Test
   void cost_ofSelling_countsEachThingOnce() {
     scan(0.98, 0.96);
-    put("flock.scan-cost", 1);
     put("flock.dry-ewe-sale", 0.75);
     put("price.ewe", 200);
     DryEweSale sale = sale(0.9, 0.5, 0.5);
@@ -81,7 +83,7 @@ class DryEweSaleTest {
     assertThat(sale.sold()).isCloseTo((young + old) / 2, within(1e-12));
     assertThat(sale.costPerEwe(130, 10))
         .isCloseTo(
-            1 + young / 2 * 50 + inLamb * 130 - ((young + old) / 2 - inLamb) * 10, within(1e-12));
+            young / 2 * 50 + inLamb * 130 - ((young + old) / 2 - inLamb) * 10, within(1e-12));
   }
 
   /** One place in a mob, followed through every way its ewe can fare, chance by chance. */

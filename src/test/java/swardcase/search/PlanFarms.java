@@ -71,6 +71,7 @@ public final class PlanFarms {
             base.prices().replacementEwe(),
             base.prices().spareFeedPerTonneDm(),
             base.prices().grossMarginPerEwe(),
+            base.prices().nitrogenPerKg(),
             base.prices().leafTest(),
             base.prices().plantIdentification(),
             base.prices().priceCorrelation());

@@ -342,6 +342,7 @@ class PlanSearchTest {
             of.weaningWeeks(),
             of.lossLimit(),
             nothing,
+            of.scanPerEwe(),
             nothing);
     FarmModel model = PlanFarms.model(FarmCopy.of(withBreakAsUsual(farm)).management(free).build());
     assertThat(new LikelySearch(model).best()).isNotEqualTo(model.keepAll());
