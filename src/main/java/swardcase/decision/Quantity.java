@@ -89,6 +89,10 @@ public enum Quantity {
   GAIN_OF_PLAN_WITHOUT,
   /** Winter growth lost. */
   GROWTH_LOST,
+  /** Of that, what is lost to the cultivars. */
+  LOST_TO_CULTIVAR,
+  /** And what is lost because the clover is thin. */
+  LOST_TO_THIN_STAND,
   /** Winter growth of the farm's profile. */
   GROWTH_OF_PROFILE,
   /** What one cultivar takes from the winter growth of the clover. */

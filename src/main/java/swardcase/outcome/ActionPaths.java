@@ -42,7 +42,7 @@ final class ActionPaths {
   static final int YEARS_TO_FULL = 2;
 
   // Numbers of a year stand side by side.
-  private static final int NUMBERS = 8;
+  private static final int NUMBERS = 10;
   private static final int WINTER = 0;
   private static final int OTHER = 1;
   private static final int STRENGTH = 2;
@@ -51,11 +51,14 @@ final class ActionPaths {
   private static final int MARGIN = 5;
   private static final int OLD_SHARE = 6;
   private static final int CLOVER = 7;
+  private static final int CULTIVARS = 8;
+  private static final int DENSITY = 9;
 
   private final Farm farm;
   private final StandingClover stands;
   private final ActionInputs[] actions;
   private final SeedPaths seed;
+  private final ThinStands thin;
   private final boolean[] allowed;
   private final int years;
   private final int waterlogged;
@@ -82,6 +85,7 @@ final class ActionPaths {
   private final double[] oldIn;
   private final double[] cloverIn;
   private final double[] settledIn;
+  private final double[] denseIn;
   private final boolean[] ready;
   private double[] x;
   private boolean drawn;
@@ -105,6 +109,7 @@ final class ActionPaths {
       numbers.add(CLOVER_AFTER_CROP, tables.parameter(CLOVER_AFTER_CROP));
     }
     SeedPaths.enter(numbers, farm, tables, compositions);
+    ThinStands.enter(numbers, farm, tables);
   }
 
   ActionPaths(Farm farm, UncertainNumbers numbers, StandingClover stands, GrowthYear year) {
@@ -121,6 +126,7 @@ final class ActionPaths {
     cropOnWetGround = numbers.find(CROP_ON_WET_GROUND).orElse(NONE);
     cloverAfterCrop = numbers.find(CLOVER_AFTER_CROP).orElse(NONE);
     seed = new SeedPaths(farm, numbers, stands, years);
+    thin = new ThinStands(farm, numbers, stands, seed, year.earlyWinterShare());
     int paths = stands.size() * actions.length;
     allowed = new boolean[paths];
     ready = new boolean[paths];
@@ -158,6 +164,7 @@ final class ActionPaths {
     oldIn = new double[years];
     cloverIn = new double[years];
     settledIn = new double[years];
+    denseIn = new double[years];
   }
 
   /**
@@ -210,6 +217,7 @@ final class ActionPaths {
 
   private void prepare(int i, int a) {
     seed.set(x, i);
+    thin.set(x, i);
     setSpecies(x, i);
     if (actions[a].action().changesStand()) {
       setChanged(x, i, a);
@@ -233,13 +241,14 @@ final class ActionPaths {
     double clover = stands.cloverShare(x, i);
     double[] shares = stands.shares(i);
     int n = stands.species(i);
-    double growth = WinterGrowth.factor(clover, 1 - sum(lossOf, shares, 0, n));
+    double cultivars = WinterGrowth.factor(clover, 1 - sum(lossOf, shares, 0, n));
     double clovers = strength(x, i, clover, sum(leafOf, shares, 0, n));
     double old = sum(oldOf, shares, 0, n);
     double paid = actions[a].costPerHa(x, Phase.YEARLY, false);
     double labour = actions[a].costPerHa(x, Phase.YEARLY, true);
     for (int k = 0; k < years; k++) {
-      put(i, a, k, growth, 1, clovers, paid, labour, 0, old);
+      put(i, a, k, 1, clovers, paid, labour, 0, old);
+      putWinter(i, a, k, 1, cultivars, thin.now(i));
     }
   }
 
@@ -253,7 +262,7 @@ final class ActionPaths {
     if (sowing > 0) {
       double[] standing = stands.shares(i);
       double growth = inputs.runDownGrowth(x);
-      double clover = WinterGrowth.factor(cloverNow, 1 - sum(lossOf, standing, 0, n));
+      double cultivars = WinterGrowth.factor(cloverNow, 1 - sum(lossOf, standing, 0, n));
       double strength = strength(x, i, cloverNow, sum(leafOf, standing, 0, n));
       double old = sum(oldOf, standing, 0, n);
       double paid =
@@ -262,7 +271,10 @@ final class ActionPaths {
           inputs.costPerHa(x, Phase.RUN_DOWN, true) + inputs.costPerHa(x, Phase.YEARLY, true);
       double margin = inputs.cropMarginPerHa(x) * onWetGround(x, i);
       for (int k = 0; k < Math.min(sowing, years); k++) {
-        put(i, a, k, growth * clover, growth, strength, paid, labour, margin, old);
+        put(i, a, k, growth, strength, paid, labour, margin, old);
+        double density =
+            action.cropped() ? thin.now(i) : thin.factor(i, cloverNow, thin.plantsPerM2(i, k, 0));
+        putWinter(i, a, k, growth, cultivars, density);
       }
     }
     double target = action.sows() ? settledCloverShare(x, i, a) : cloverNow;
@@ -288,6 +300,8 @@ final class ActionPaths {
       leafIn[k] = Dose.percentOfIntake(stress, 1, clover, leafOfClover, leaf);
       oldIn[k] = old;
       cloverIn[k] = clover;
+      double newShare = action.sows() ? plantShare[k * n + n - 1] * (1 - stands.alreadySown(i)) : 0;
+      denseIn[k] = thin.factor(i, clover, thin.plantsPerM2(i, k, newShare));
     }
     if (!action.sows()) {
       setBack(x, i, a);
@@ -315,7 +329,8 @@ final class ActionPaths {
     double labour = inputs.costPerHa(x, Phase.YEARLY, true);
     for (int k = first; k < years; k++) {
       double growth = k == first ? inputs.growthYearOne(x) : 1;
-      put(i, a, k, growth * yieldIn[k], growth, leafIn[k], paid, labour, 0, oldIn[k]);
+      put(i, a, k, growth, leafIn[k], paid, labour, 0, oldIn[k]);
+      putWinter(i, a, k, growth, yieldIn[k], denseIn[k]);
     }
   }
 
@@ -344,7 +359,10 @@ final class ActionPaths {
       if (begins) {
         Arrays.fill(path, at, at + NUMBERS, 0);
       }
-      path[at + WINTER] += share * growth * yieldIn[as] * (isShut ? winterOpen[a] : 1);
+      double open = growth * (isShut ? winterOpen[a] : 1);
+      path[at + WINTER] += share * open * yieldIn[as] * denseIn[as];
+      path[at + CULTIVARS] += share * yieldIn[as];
+      path[at + DENSITY] += share * denseIn[as];
       path[at + OTHER] += share * growth * (isShut ? otherOpen[a] : 1);
       path[at + STRENGTH] += share * leafIn[as];
       path[at + COST] += share * (isShut ? paidAtSowing : paid);
@@ -382,11 +400,9 @@ final class ActionPaths {
 
   /** A year that is alike however often a sowing fails. */
   private void put(
-      int i, int a, int k, double w, double o, double s, double c, double l, double m, double old) {
-    int slots = drawn && actions[a].action().sows() ? MOST_FAILURES + 1 : 1;
-    for (int slot = 0; slot < slots; slot++) {
+      int i, int a, int k, double o, double s, double c, double l, double m, double old) {
+    for (int slot = 0; slot < slots(a); slot++) {
       int at = place(i, a, slot, k);
-      path[at + WINTER] = w;
       path[at + OTHER] = o;
       path[at + STRENGTH] = s;
       path[at + COST] = c;
@@ -395,6 +411,20 @@ final class ActionPaths {
       path[at + OLD_SHARE] = old;
       path[at + CLOVER] = stands.cloverShare(x, i);
     }
+  }
+
+  /** Its winter: growth as of a full current stand, times what its cultivars and density make. */
+  private void putWinter(int i, int a, int k, double growth, double cultivars, double density) {
+    for (int slot = 0; slot < slots(a); slot++) {
+      int at = place(i, a, slot, k);
+      path[at + WINTER] = growth * cultivars * density;
+      path[at + CULTIVARS] = cultivars;
+      path[at + DENSITY] = density;
+    }
+  }
+
+  private int slots(int a) {
+    return drawn && actions[a].action().sows() ? MOST_FAILURES + 1 : 1;
   }
 
   /** Winter growth is summed as losses, so that current cultivars alone give exactly 1. */
@@ -463,6 +493,16 @@ final class ActionPaths {
   /** Growth in the winter months relative to a current stand, of the year that stands there. */
   double winter(int at) {
     return path[at + WINTER];
+  }
+
+  /** What of that the cultivars make. */
+  double cultivars(int at) {
+    return path[at + CULTIVARS];
+  }
+
+  /** And what the density of the clover makes of it. */
+  double density(int at) {
+    return path[at + DENSITY];
   }
 
   /** The same in the other months. */

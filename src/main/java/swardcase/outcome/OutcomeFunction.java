@@ -661,6 +661,11 @@ public final class OutcomeFunction {
     return paths.winter(paths.at(paddock, keep, 0));
   }
 
+  /** What the density of the clover makes of winter growth so many years after an action starts. */
+  double densityFactor(int paddock, int action, int yearsOn) {
+    return paths.density(paths.at(paddock, action, yearsOn));
+  }
+
   /** Names and shares of the clover in a paddock. */
   public Composition composition(int paddock) {
     return stands.composition(paddock);
@@ -686,11 +691,22 @@ public final class OutcomeFunction {
     return winterNow;
   }
 
-  /** Winter growth that a paddock loses to its cultivars, kg dry matter per ha and year. */
+  /** What of {@link #winterLossKgDmPerHa} is lost because the clover is thin. */
+  public double thinLossKgDmPerHa(int paddock) {
+    int at = paths.at(paddock, keep, 0);
+    return (paths.cultivars(at) - paths.winter(at)) * profileKgDmPerHa(paddock);
+  }
+
+  private double profileKgDmPerHa(int paddock) {
+    return stands.growthIndex(x, paddock) * year.winterGrowthKgDmPerHa();
+  }
+
+  /**
+   * Winter growth that a paddock loses to its cultivars and because its clover is thin, kg dry
+   * matter per ha and year.
+   */
   public double winterLossKgDmPerHa(int paddock) {
-    return (1 - paths.winter(paths.at(paddock, keep, 0)))
-        * stands.growthIndex(x, paddock)
-        * year.winterGrowthKgDmPerHa();
+    return (1 - paths.winter(paths.at(paddock, keep, 0))) * profileKgDmPerHa(paddock);
   }
 
   /** Energy bought, MJ for the whole farm and year, at a winter growth. */

@@ -94,6 +94,8 @@ final class PaddockBuilder {
         LeafAgreement.of(paddock, composition, decision.model().tables()).map(LeafTestResult::of),
         oestrogen.rating(decision, i),
         decision.of(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA),
+        decision.of(i, OfPaddock.LOST_TO_CULTIVAR_KG_DM_PER_HA),
+        decision.of(i, OfPaddock.LOST_TO_THIN_STAND_KG_DM_PER_HA),
         decision.of(i, OfPaddock.SHORTFALL_MJ),
         decision.of(i, OfPaddock.SUPPLEMENT_TONNES),
         decision.of(i, OfPaddock.SUPPLEMENT_COST),

@@ -26,6 +26,8 @@ import swardcase.sward.StandGate;
  * @param leafTest the leaf test beside the names; empty without a test, or if nobody looked
  * @param oestrogenRating what it would do to ewes that eat nothing but the paddock's green feed
  * @param dryMatterLostKgPerHa winter growth lost, kg dry matter per ha and year
+ * @param lostToCultivarKgPerHa the part of it that is lost to outdated cultivars
+ * @param lostToThinStandKgPerHa the part that is lost because the clover is thin
  * @param shortfallMj the paddock's share of the farm's winter shortfall, MJ
  * @param supplementTonnes the same as supplement, t as fed
  * @param supplementCost the same as money
@@ -66,6 +68,8 @@ public record PaddockResult(
     Optional<LeafTestResult> leafTest,
     OestrogenRating oestrogenRating,
     Drawn dryMatterLostKgPerHa,
+    Drawn lostToCultivarKgPerHa,
+    Drawn lostToThinStandKgPerHa,
     Drawn shortfallMj,
     Drawn supplementTonnes,
     Drawn supplementCost,

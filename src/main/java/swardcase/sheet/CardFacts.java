@@ -35,6 +35,8 @@ final class CardFacts {
         .filter(LeafTestResult::isContrary)
         .ifPresent(test -> add("fact.leafTest", LeafTestWords.note(test)));
     add("fact.lost", Words.range(paddock.dryMatterLostKgPerHa(), "kg DM/ha"));
+    add("fact.lostToCultivar", Words.range(paddock.lostToCultivarKgPerHa(), "kg DM/ha"));
+    add("fact.lostToThinStand", Words.range(paddock.lostToThinStandKgPerHa(), "kg DM/ha"));
     add(
         "fact.supplement",
         Texts.get(

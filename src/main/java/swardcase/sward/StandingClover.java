@@ -2,6 +2,7 @@ package swardcase.sward;
 
 import java.util.ArrayList;
 import java.util.List;
+import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
@@ -74,6 +75,13 @@ public final class StandingClover {
               counted ? Evidence.FARM : Evidence.INFERRED,
               "",
               counted ? SetBy.USER : SetBy.DEFAULT));
+      if (paddock.seedlingsPerM2().isPresent()) {
+        Range seedlings = Range.exactly(paddock.seedlingsPerM2().getAsDouble());
+        numbers.addOf(
+            i,
+            keyOfSeedlings(paddock),
+            Assumption.ofFarm("clover seedlings: " + paddock.name(), seedlings, "/m2"));
+      }
       if (paddock.leafTest().isPresent()) {
         numbers.addOf(i, key(paddock, LEAF_TEST), asInput(paddock, paddock.leafTest().get()));
       }
@@ -93,6 +101,11 @@ public final class StandingClover {
                 .orElse(tables.parameter(UNKNOWN_FORMONONETIN)));
       }
     }
+  }
+
+  /** Key of the seedlings counted in a paddock, per m2; entered only where they were counted. */
+  public static String keyOfSeedlings(Paddock paddock) {
+    return key(paddock, ".seedlings");
   }
 
   private static String key(Paddock paddock, String number) {

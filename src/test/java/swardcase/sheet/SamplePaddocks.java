@@ -72,6 +72,8 @@ final class SamplePaddocks {
             : Optional.empty(),
         sow ? OestrogenRating.SEVERE : hold ? OestrogenRating.MARKED : OestrogenRating.LITTLE,
         Drawn.of(132, 0, 310),
+        Drawn.of(110, 0, 280),
+        Drawn.of(22, 0, 60),
         Drawn.of(18_000, 0, 41_000),
         Drawn.of(1.9, 0, 4.4),
         Drawn.of(610, 0, 1_500),
