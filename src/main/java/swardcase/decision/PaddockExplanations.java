@@ -1,6 +1,7 @@
 package swardcase.decision;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import swardcase.chance.Sample;
@@ -13,6 +14,7 @@ import swardcase.evidence.Assumption;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
+import swardcase.outcome.Cause;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.sward.Composition;
 import swardcase.sward.StandingClover;
@@ -96,6 +98,37 @@ public final class PaddockExplanations {
             Joined.DIFFERENCE,
             npv(Quantity.GAIN_OF_PLAN, plan),
             npv(Quantity.GAIN_OF_PLAN_WITHOUT, without)),
+        gain);
+  }
+
+  /** Where that gain comes from. */
+  public Explanation credit(int i) {
+    Simulation simulation = decision.simulation();
+    double[] gain =
+        Sample.difference(
+            simulation.npv(Alternatives.PLAN),
+            simulation.npv(simulation.alternatives().place(i, PaddockStudy.KEEPING)));
+    double[] means =
+        decision.isActedOn(i) ? simulation.credit(i, 1) : new double[Cause.values().length];
+    Explanation[] parts =
+        Arrays.stream(Cause.values())
+            .map(
+                cause ->
+                    Explanation.of(
+                        Quantity.valueOf("CREDIT_" + cause.name()),
+                        List.of(),
+                        Amount.mean(means[cause.ordinal()]),
+                        Explanations.MONEY,
+                        Joined.MODEL))
+            .toArray(Explanation[]::new);
+    return farmWide.moved(
+        Explanation.of(
+            Quantity.CREDIT,
+            List.of(name(i)),
+            farmWide.amount(gain),
+            Explanations.MONEY,
+            Joined.SUM,
+            parts),
         gain);
   }
 

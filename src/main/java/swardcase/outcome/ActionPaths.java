@@ -42,7 +42,7 @@ final class ActionPaths {
   static final int YEARS_TO_FULL = 2;
 
   // Numbers of a year stand side by side.
-  private static final int NUMBERS = 10;
+  private static final int NUMBERS = 13;
   private static final int WINTER = 0;
   private static final int OTHER = 1;
   private static final int STRENGTH = 2;
@@ -53,6 +53,9 @@ final class ActionPaths {
   private static final int CLOVER = 7;
   private static final int CULTIVARS = 8;
   private static final int DENSITY = 9;
+  private static final int OPEN = 10;
+  private static final int OWN_CULTIVARS = 11;
+  private static final int OWN_STRENGTH = 12;
 
   private final Farm farm;
   private final StandingClover stands;
@@ -86,6 +89,8 @@ final class ActionPaths {
   private final double[] cloverIn;
   private final double[] settledIn;
   private final double[] denseIn;
+  private final double[] ownYieldIn;
+  private final double[] ownLeafIn;
   private final boolean[] ready;
   private double[] x;
   private boolean drawn;
@@ -165,6 +170,8 @@ final class ActionPaths {
     cloverIn = new double[years];
     settledIn = new double[years];
     denseIn = new double[years];
+    ownYieldIn = new double[years];
+    ownLeafIn = new double[years];
   }
 
   /**
@@ -280,6 +287,10 @@ final class ActionPaths {
     double target = action.sows() ? settledCloverShare(x, i, a) : cloverNow;
     double stress = stress(x, i);
     double leafOfClover = x[leafShare];
+    boolean sowsOther = action.sows() && !stands.isAllSown(i);
+    double ownTarget = sowsOther ? inputs.targetCloverShare(x, cloverNow) : 0;
+    double ownLoss = sum(lossOf, stands.shares(i), 0, n);
+    double ownLeaf = sum(leafOf, stands.shares(i), 0, n);
     for (int k = sowing; k < years; k++) {
       double loss = 0;
       double leaf = 0;
@@ -300,6 +311,16 @@ final class ActionPaths {
       leafIn[k] = Dose.percentOfIntake(stress, 1, clover, leafOfClover, leaf);
       oldIn[k] = old;
       cloverIn[k] = clover;
+      ownYieldIn[k] = yieldIn[k];
+      ownLeafIn[k] = leafIn[k];
+      if (sowsOther) {
+        double own =
+            action.kind() == ActionKind.OVERSOW
+                ? cloverNow + (ownTarget - cloverNow) * plantShare[k * n + n - 1]
+                : ownTarget * settledIn[k - sowing];
+        ownYieldIn[k] = WinterGrowth.factor(own, 1 - ownLoss);
+        ownLeafIn[k] = Dose.percentOfIntake(stress, 1, own, leafOfClover, ownLeaf);
+      }
       double newShare = action.sows() ? plantShare[k * n + n - 1] * (1 - stands.alreadySown(i)) : 0;
       denseIn[k] = thin.factor(i, clover, thin.plantsPerM2(i, k, newShare));
     }
@@ -363,6 +384,9 @@ final class ActionPaths {
       path[at + WINTER] += share * open * yieldIn[as] * denseIn[as];
       path[at + CULTIVARS] += share * yieldIn[as];
       path[at + DENSITY] += share * denseIn[as];
+      path[at + OPEN] += share * open;
+      path[at + OWN_CULTIVARS] += share * ownYieldIn[as];
+      path[at + OWN_STRENGTH] += share * ownLeafIn[as];
       path[at + OTHER] += share * growth * (isShut ? otherOpen[a] : 1);
       path[at + STRENGTH] += share * leafIn[as];
       path[at + COST] += share * (isShut ? paidAtSowing : paid);
@@ -405,6 +429,7 @@ final class ActionPaths {
       int at = place(i, a, slot, k);
       path[at + OTHER] = o;
       path[at + STRENGTH] = s;
+      path[at + OWN_STRENGTH] = s;
       path[at + COST] = c;
       path[at + LABOUR] = l;
       path[at + MARGIN] = m;
@@ -420,6 +445,8 @@ final class ActionPaths {
       path[at + WINTER] = growth * cultivars * density;
       path[at + CULTIVARS] = cultivars;
       path[at + DENSITY] = density;
+      path[at + OPEN] = growth;
+      path[at + OWN_CULTIVARS] = cultivars;
     }
   }
 
@@ -495,7 +522,12 @@ final class ActionPaths {
     return path[at + WINTER];
   }
 
-  /** What of that the cultivars make. */
+  /** The same in the other months. */
+  double other(int at) {
+    return path[at + OTHER];
+  }
+
+  /** What of the growth in winter the cultivars make. */
   double cultivars(int at) {
     return path[at + CULTIVARS];
   }
@@ -505,9 +537,19 @@ final class ActionPaths {
     return path[at + DENSITY];
   }
 
-  /** The same in the other months. */
-  double other(int at) {
-    return path[at + OTHER];
+  /** The rest: what is open to grazing, as of a full current stand. */
+  double open(int at) {
+    return path[at + OPEN];
+  }
+
+  /** {@link #cultivars} had the seed sown been the paddock's own present mix. */
+  double ownCultivars(int at) {
+    return path[at + OWN_CULTIVARS];
+  }
+
+  /** {@link #strength} had the seed sown been that mix. */
+  double ownStrength(int at) {
+    return path[at + OWN_STRENGTH];
   }
 
   /** Formononetin, per cent of intake, if all that is eaten were this paddock's green feed. */

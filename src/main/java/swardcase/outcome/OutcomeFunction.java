@@ -276,17 +276,21 @@ public final class OutcomeFunction {
     int a = t < start ? keep : action;
     int k = t < start ? 0 : t - start;
     int at = pathYear(t, i, action, start);
-    double taken = taken(i, at);
-    double strong = taken * paths.strength(at);
-    boolean heldOff = paths.holdsOff(a);
+    addGrazed(into, to, i, taken(i, at), paths.strength(at), paths.holdsOff(a));
     into[to + YearSums.WINTER] += paddockWeight[i] * paths.winter(at);
     into[to + YearSums.OTHER] += paddockWeight[i] * paths.other(at);
-    into[to + YearSums.HELD] += heldOff ? taken : 0;
     into[to + YearSums.COST] += paddockArea[i] * paths.costPerHa(at);
     into[to + YearSums.LABOUR] += paddockArea[i] * paths.labourPerHa(at);
     into[to + YearSums.MARGIN] += paddockArea[i] * paths.marginPerHa(at);
     into[to + YearSums.OUT] += paths.isShut(a, k) ? paddockArea[i] : 0;
     into[to + YearSums.CROP] += paths.isCrop(a, k) ? paddockArea[i] : 0;
+  }
+
+  /** Adds what ewes take from a paddock in a year, with the strength of its clover. */
+  private void addGrazed(
+      double[] into, int to, int i, double taken, double strength, boolean heldOff) {
+    double strong = taken * strength;
+    into[to + YearSums.HELD] += heldOff ? taken : 0;
     for (int g = 0; g < flock.length; g++) {
       if (!grazes[g][i]) {
         continue;
@@ -299,6 +303,87 @@ public final class OutcomeFunction {
         into[to + YearSums.at(g, YearSums.SAFE)] += taken * joiningFeed.part(g, i);
       }
     }
+  }
+
+  /** Numbers that {@link #addStage} fills. */
+  int stageSize() {
+    return years * sums;
+  }
+
+  /**
+   * The yearly sums of a paddock at a stage of {@link GainCredit}, costs and margins as kept: 0 all
+   * as kept, 1 with the grazing of a choice, 2 also the clover share as if its own mix was sown, 3
+   * its cultivars, 4 its density, 5 its growth.
+   */
+  void addStage(int i, Course course, int stage, double[] into) {
+    Arrays.fill(into, 0);
+    int kept = paths.at(i, keep, 0);
+    for (int t = 0; t < years; t++) {
+      int to = t * sums;
+      int at = stage == 0 ? kept : pathYear(t, i, course.action(), course.start());
+      boolean heldOff = stage > 0 && t >= course.start() && paths.holdsOff(course.action());
+      double cultivars =
+          switch (stage) {
+            case 0, 1 -> paths.cultivars(kept);
+            case 2 -> paths.ownCultivars(at);
+            default -> paths.cultivars(at);
+          };
+      double strength =
+          switch (stage) {
+            case 0, 1 -> paths.strength(kept);
+            case 2 -> paths.ownStrength(at);
+            default -> paths.strength(at);
+          };
+      double winter = cultivars * paths.density(stage < 4 ? kept : at);
+      double share = year.winterShare();
+      double ofYear = share * (paths.open(at) * winter) + (1 - share) * paths.other(at);
+      addGrazed(into, to, i, paddockWeight[i] * ofYear, strength, heldOff);
+      int grown = stage < 5 ? kept : at;
+      into[to + YearSums.WINTER] = paddockWeight[i] * (paths.open(grown) * winter);
+      into[to + YearSums.OTHER] = paddockWeight[i] * paths.other(grown);
+      into[to + YearSums.COST] = paddockArea[i] * paths.costPerHa(kept);
+      into[to + YearSums.LABOUR] = paddockArea[i] * paths.labourPerHa(kept);
+      into[to + YearSums.MARGIN] = paddockArea[i] * paths.marginPerHa(kept);
+    }
+  }
+
+  /** Net present value of the base with other yearly sums of one paddock, worth as kept at last. */
+  double npvOfBaseWith(int paddock, Course course, double[] stage) {
+    int first = firstChanged(paddock, course.action(), course.start());
+    double npv = resumeFrom(first);
+    own.read(paddock);
+    for (int t = first; t < years; t++) {
+      for (int k = 0; k < sums; k++) {
+        int at = t * sums + k;
+        exchanged[k] = baseSums[at] + (stage[at] - own.added[at]);
+      }
+      evaluateYear(t, exchanged, 0, scratch);
+      npv += discount[t] * scratch.net(t);
+    }
+    return npv + baseEnd + endValueChange(paddock, keep);
+  }
+
+  /** Value now of the crop margins of a choice beyond those of the kept paddock. */
+  double marginsNow(int i, Course course) {
+    int kept = paths.at(i, keep, 0);
+    double sum = 0;
+    for (int t = course.start(); t < years; t++) {
+      int at = pathYear(t, i, course.action(), course.start());
+      sum += discount[t] * (paths.marginPerHa(at) - paths.marginPerHa(kept));
+    }
+    return paddockArea[i] * sum;
+  }
+
+  /** Value now of its costs and labour beyond those, below nothing, and of its end value. */
+  double costsNow(int i, Course course) {
+    int kept = paths.at(i, keep, 0);
+    double sum = 0;
+    for (int t = course.start(); t < years; t++) {
+      int at = pathYear(t, i, course.action(), course.start());
+      sum += discount[t] * (paths.costPerHa(kept) - paths.costPerHa(at));
+      sum += discount[t] * (paths.labourPerHa(kept) - paths.labourPerHa(at));
+    }
+    return paddockArea[i] * sum + endValueNow(i, course.action()) - endValueNow(i, keep);
   }
 
   /** The sums that a paddock's choice brings in every year: {@code [year * sums + sum]}. */

@@ -114,6 +114,7 @@ final class PaddockBuilder {
         decision.of(i, OfPaddock.PLAN_COST),
         keeps ? Gain.NOTHING : Gain.of(planned.gain()),
         keeps ? List.of() : parts(planned, findings.courses().get(0)),
+        keeps ? Credit.NOTHING : credit(i, 1),
         IntStream.range(1, findings.courses().size())
             .mapToObj(c -> option(i, c, findings, cheapest))
             .sorted(Comparator.comparing(option -> place(option.action())))
@@ -148,6 +149,10 @@ final class PaddockBuilder {
     return GainPart.of(mean(course), mean(keeping), decision.likely());
   }
 
+  private List<Credit> credit(int i, int choice) {
+    return Credit.of(decision.simulation().credit(i, choice));
+  }
+
   private static List<PaddockResult.NamedShare> shares(Composition composition) {
     List<PaddockResult.NamedShare> shares = new ArrayList<>();
     for (int c = 0; c < composition.size(); c++) {
@@ -175,6 +180,7 @@ final class PaddockBuilder {
         lastChangeYear(course),
         course.costPerHa(),
         Gain.of(course.gain()),
+        credit(i, choice),
         course
             .gain()
             .drawn()

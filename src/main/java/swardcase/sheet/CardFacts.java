@@ -23,7 +23,7 @@ final class CardFacts {
     this.paddock = paddock;
   }
 
-  List<List<Cell>> rows() {
+  List<List<Cell>> rows(String credit) {
     add("fact.old", Words.percent(paddock.oldCultivarShare()));
     add("fact.outdated", Words.percent(paddock.outdatedShare()));
     add("fact.highShare", Words.percent(paddock.highOestrogenShareOfSward()));
@@ -43,6 +43,9 @@ final class CardFacts {
             "fact.supplement.value",
             Words.range(paddock.supplementTonnes()),
             Words.money(currency, paddock.supplementCost())));
+    if (paddock.isInPlan()) {
+      add("fact.credit", credit);
+    }
     return rows;
   }
 

@@ -42,6 +42,7 @@ public final class StandingClover {
   private final int[][] winterYield;
   private final int[][] formononetin;
   private final double[][] share;
+  private final boolean[] allSown;
 
   /** What stands in each paddock, worked out once for all runs. */
   public static List<Composition> compositions(Farm farm, Tables tables) {
@@ -148,9 +149,12 @@ public final class StandingClover {
     winterYield = new int[n][];
     formononetin = new int[n][];
     share = new double[n][];
+    allSown = new boolean[n];
     for (int i = 0; i < n; i++) {
       Paddock paddock = farm.paddocks().get(i);
       species[i] = species(composition[i], farm, tables).toArray(Cultivar[]::new);
+      Cultivar sown = species[i][species[i].length - 1];
+      allSown[i] = composition[i].estimate(sown::equals).likely() == 1;
       cloverShare[i] = numbers.place(key(paddock, CLOVER_SHARE));
       growthIndex[i] = numbers.place(key(paddock, GROWTH_INDEX));
       oldShare[i] = numbers.place(key(paddock, OLD_SHARE));
@@ -267,6 +271,11 @@ public final class StandingClover {
       sum += of[c].equals(of[of.length - 1]) ? share[paddock][c] : 0;
     }
     return sum;
+  }
+
+  /** Whether all clover plants looked at are the cultivar that would be sown. */
+  public boolean isAllSown(int paddock) {
+    return allSown[paddock];
   }
 
   /** Clover as a share of the green feed, 0 to 1. */
