@@ -217,10 +217,10 @@ public final class Simulation {
         parts = new GainCredit(run);
       }
       for (int i = 0; i < credits.length; i++) {
-        double kept = npv[alternatives.place(i, 0)][d];
+        parts.set(i, npv[alternatives.place(i, 0)][d]);
         for (int c = 1; c < credits[i].length; c++) {
           double of = npv[alternatives.place(i, c)][d];
-          parts.add(i, alternatives.choices(i).get(c), kept, of, credits[i][c]);
+          parts.add(alternatives.choices(i).get(c), of, credits[i][c]);
         }
       }
     }

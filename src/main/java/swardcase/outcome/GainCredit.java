@@ -21,52 +21,59 @@ import java.util.Arrays;
  */
 public final class GainCredit {
 
-  private static final Cause[] CAUSES = Cause.values();
-  private static final int STAGES = 4;
+  /** The first causes, each a stage. */
+  private static final int STAGES = Cause.CROPS.ordinal();
 
   private final OutcomeFunction run;
-  private double[] before = new double[0];
-  private double[] stage = new double[0];
+  private final double[] kept;
+  private final double[][] stages;
+  private int paddock;
+  private double npvKept;
 
   /** A workspace beside a run. */
   public GainCredit(OutcomeFunction run) {
     this.run = run;
+    kept = new double[run.stageSize()];
+    stages = new double[STAGES][run.stageSize()];
   }
 
   /**
-   * Adds the parts of the gain of a choice; the base of the run must be the plan.
+   * Goes to a paddock; the base of the run must be the plan, and stay it.
+   *
+   * @param npv net present value of the plan with the paddock kept
+   */
+  public void set(int newPaddock, double npv) {
+    paddock = newPaddock;
+    npvKept = npv;
+    run.fillKept(paddock, kept);
+  }
+
+  /**
+   * Adds the parts of the gain of a choice.
    *
    * @param course the choice, not to keep the paddock
-   * @param kept net present value of the plan with the paddock kept
-   * @param npv the same with the choice
+   * @param npv net present value of the plan with it
    * @param into a sum for each cause
    */
-  public void add(int paddock, Course course, double kept, double npv, double[] into) {
-    int size = run.stageSize();
-    if (stage.length != size) {
-      before = new double[size];
-      stage = new double[size];
+  public void add(Course course, double npv, double[] into) {
+    for (double[] stage : stages) {
+      System.arraycopy(kept, 0, stage, 0, kept.length);
     }
-    run.addStage(paddock, course, 0, before);
-    double value = kept;
-    for (int s = 1; s <= STAGES; s++) {
-      run.addStage(paddock, course, s, stage);
-      if (!Arrays.equals(stage, before)) {
-        double then = run.npvOfBaseWith(paddock, course, stage);
-        into[CAUSES[s - 1].ordinal()] += then - value;
+    double rest = -into[Cause.CROPS.ordinal()] - into[Cause.COSTS.ordinal()];
+    boolean isOpen = run.fillStages(paddock, course, stages, into);
+    rest += into[Cause.CROPS.ordinal()] + into[Cause.COSTS.ordinal()];
+    double value = npvKept;
+    double[] before = kept;
+    for (int s = 0; s < STAGES; s++) {
+      if (!Arrays.equals(stages[s], before)) {
+        double then = run.npvOfBaseWith(paddock, course, stages[s]);
+        into[s] += then - value;
         value = then;
-        double[] last = before;
-        before = stage;
-        stage = last;
       }
+      before = stages[s];
     }
-    double crops = run.marginsNow(paddock, course);
-    double costs = run.costsNow(paddock, course);
-    into[Cause.CROPS.ordinal()] += crops;
-    into[Cause.COSTS.ordinal()] += costs;
-    run.addStage(paddock, course, STAGES + 1, stage);
-    if (!Arrays.equals(stage, before)) {
-      into[Cause.FEED.ordinal()] += npv - value - crops - costs;
+    if (!isOpen) {
+      into[Cause.FEED.ordinal()] += npv - value - rest;
     }
   }
 }

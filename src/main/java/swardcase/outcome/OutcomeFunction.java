@@ -305,46 +305,65 @@ public final class OutcomeFunction {
     }
   }
 
-  /** Numbers that {@link #addStage} fills. */
+  /** Numbers of a stage of {@link #fillStages}. */
   int stageSize() {
     return years * sums;
   }
 
+  /** The yearly sums of a paddock that is kept. */
+  void fillKept(int i, double[] into) {
+    addYears(i, keep, 0, into);
+  }
+
   /**
-   * The yearly sums of a paddock at a stage of {@link GainCredit}, costs and margins as kept: 0 all
-   * as kept, 1 with the grazing of a choice, 2 also the clover share as if its own mix was sown, 3
-   * its cultivars, 4 its density, 5 its growth.
+   * The yearly sums of a paddock at the stages of {@link GainCredit} from the year in which a
+   * choice starts, with growth, costs and margins as kept: with the grazing of the choice; also
+   * with the clover share as if its own mix was sown; its cultivars; its density. The value now of
+   * its crop margins, and of its costs and end value, beyond those of keeping it is added to the
+   * last two of {@code into}.
+   *
+   * @return whether the choice leaves the paddock open to grazing as it is kept, in every year
    */
-  void addStage(int i, Course course, int stage, double[] into) {
-    Arrays.fill(into, 0);
+  boolean fillStages(int i, Course course, double[][] stages, double[] into) {
     int kept = paths.at(i, keep, 0);
-    for (int t = 0; t < years; t++) {
-      int to = t * sums;
-      int at = stage == 0 ? kept : pathYear(t, i, course.action(), course.start());
-      boolean heldOff = stage > 0 && t >= course.start() && paths.holdsOff(course.action());
-      double cultivars =
-          switch (stage) {
-            case 0, 1 -> paths.cultivars(kept);
-            case 2 -> paths.ownCultivars(at);
-            default -> paths.cultivars(at);
-          };
-      double strength =
-          switch (stage) {
-            case 0, 1 -> paths.strength(kept);
-            case 2 -> paths.ownStrength(at);
-            default -> paths.strength(at);
-          };
-      double winter = cultivars * paths.density(stage < 4 ? kept : at);
-      double share = year.winterShare();
-      double ofYear = share * (paths.open(at) * winter) + (1 - share) * paths.other(at);
-      addGrazed(into, to, i, paddockWeight[i] * ofYear, strength, heldOff);
-      int grown = stage < 5 ? kept : at;
-      into[to + YearSums.WINTER] = paddockWeight[i] * (paths.open(grown) * winter);
-      into[to + YearSums.OTHER] = paddockWeight[i] * paths.other(grown);
-      into[to + YearSums.COST] = paddockArea[i] * paths.costPerHa(kept);
-      into[to + YearSums.LABOUR] = paddockArea[i] * paths.labourPerHa(kept);
-      into[to + YearSums.MARGIN] = paddockArea[i] * paths.marginPerHa(kept);
+    double asKept = paths.cultivars(kept);
+    double crops = 0;
+    double costs = 0;
+    boolean isOpen = true;
+    for (int t = course.start(); t < years; t++) {
+      int at = pathYear(t, i, course.action(), course.start());
+      boolean heldOff = paths.holdsOff(course.action());
+      double density = paths.density(kept);
+      fillStage(stages[0], t, i, at, asKept * density, paths.strength(kept), heldOff);
+      double own = paths.ownCultivars(at) * density;
+      fillStage(stages[1], t, i, at, own, paths.ownStrength(at), heldOff);
+      double cultivars = paths.cultivars(at);
+      fillStage(stages[2], t, i, at, cultivars * density, paths.strength(at), heldOff);
+      double then = cultivars * paths.density(at);
+      fillStage(stages[3], t, i, at, then, paths.strength(at), heldOff);
+      isOpen &= paths.open(at) == paths.open(kept) && paths.other(at) == paths.other(kept);
+      crops += discount[t] * (paths.marginPerHa(at) - paths.marginPerHa(kept));
+      double paid = paths.costPerHa(at) + paths.labourPerHa(at);
+      costs += discount[t] * (paths.costPerHa(kept) + paths.labourPerHa(kept) - paid);
     }
+    into[Cause.CROPS.ordinal()] += paddockArea[i] * crops;
+    double end = endValueNow(i, course.action()) - endValueNow(i, keep);
+    into[Cause.COSTS.ordinal()] += paddockArea[i] * costs + end;
+    return isOpen;
+  }
+
+  /**
+   * Growth without what shuts it, from which ewes take what is open; costs are those of keeping.
+   */
+  private void fillStage(
+      double[] stage, int t, int i, int at, double winter, double strength, boolean heldOff) {
+    int to = t * sums;
+    double share = year.winterShare();
+    double ofYear = share * (paths.open(at) * winter) + (1 - share) * paths.other(at);
+    stage[to + YearSums.WINTER] = paddockWeight[i] * winter;
+    stage[to + YearSums.HELD] = 0;
+    Arrays.fill(stage, to + YearSums.at(0, 0), to + sums, 0);
+    addGrazed(stage, to, i, paddockWeight[i] * ofYear, strength, heldOff);
   }
 
   /** Net present value of the base with other yearly sums of one paddock, worth as kept at last. */
@@ -361,29 +380,6 @@ public final class OutcomeFunction {
       npv += discount[t] * scratch.net(t);
     }
     return npv + baseEnd + endValueChange(paddock, keep);
-  }
-
-  /** Value now of the crop margins of a choice beyond those of the kept paddock. */
-  double marginsNow(int i, Course course) {
-    int kept = paths.at(i, keep, 0);
-    double sum = 0;
-    for (int t = course.start(); t < years; t++) {
-      int at = pathYear(t, i, course.action(), course.start());
-      sum += discount[t] * (paths.marginPerHa(at) - paths.marginPerHa(kept));
-    }
-    return paddockArea[i] * sum;
-  }
-
-  /** Value now of its costs and labour beyond those, below nothing, and of its end value. */
-  double costsNow(int i, Course course) {
-    int kept = paths.at(i, keep, 0);
-    double sum = 0;
-    for (int t = course.start(); t < years; t++) {
-      int at = pathYear(t, i, course.action(), course.start());
-      sum += discount[t] * (paths.costPerHa(kept) - paths.costPerHa(at));
-      sum += discount[t] * (paths.labourPerHa(kept) - paths.labourPerHa(at));
-    }
-    return paddockArea[i] * sum + endValueNow(i, course.action()) - endValueNow(i, keep);
   }
 
   /** The sums that a paddock's choice brings in every year: {@code [year * sums + sum]}. */
