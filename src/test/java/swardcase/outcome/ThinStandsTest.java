@@ -3,7 +3,6 @@ package swardcase.outcome;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,6 +29,9 @@ class ThinStandsTest {
   private static final int KEEP = 0;
   private static final int RESOW = 1;
   private static final int YEARS = 20;
+
+  /** A year of run-down comes before. */
+  private static final int SOWING = 1;
 
   /** The growth index that the program fills in; the farm's own is another matter. */
   private static final Assumption DEFAULT_INDEX =
@@ -152,7 +154,7 @@ class ThinStandsTest {
     for (double count : new double[] {150, 3000}) {
       Run run = thin(count);
       double now = run.density(KEEP, 0);
-      assertThat(run.density(RESOW, 3)).isLessThan(1).isLessThan(thin(3000).density(KEEP, 0));
+      assertThat(run.density(RESOW, SOWING)).isLessThan(1);
       assertThat(run.density(RESOW, YEARS - 1)).isCloseTo(now, within(1e-3));
     }
   }
@@ -172,20 +174,24 @@ class ThinStandsTest {
 
   /**
    * Common practice: up to 30 % of winter growth is forgone. The cultivar and a thin stand together
-   * reach it where all of them go wrong at once, and seldom.
+   * reach it on a bad paddock; an old stand of usual clover that nobody counted does so seldom.
    */
   @Test
-  void bothTogether_onABadPaddock_reachThirtyPerCentAndSeldom() {
-    Farm bad = farm("Dwalganup", "Dalkeith", 0.9, OptionalDouble.of(80), DEFAULT_INDEX);
+  void bothTogether_reachThirtyPerCentOnABadPaddock_andSeldomOnAnOther() {
+    assertThat(oftenThirtyPerCent(0.9, OptionalDouble.of(80))).isGreaterThan(0.05);
+    assertThat(oftenThirtyPerCent(0.6, OptionalDouble.of(150))).isLessThan(0.05);
+    assertThat(oftenThirtyPerCent(0.45, OptionalDouble.empty())).isLessThan(0.005);
+  }
+
+  private static double oftenThirtyPerCent(double clover, OptionalDouble count) {
+    Farm bad = farm("Dwalganup", "Dalkeith", clover, count, DEFAULT_INDEX);
     FarmModel model = new FarmModel(bad, RandomFarms.TABLES);
     Draws draws = new Draws(model, 1, 20, 100);
     DrawnFarm drawn = new DrawnFarm(model);
-    double[] lost = new double[draws.count()];
-    for (int d = 0; d < lost.length; d++) {
-      lost[d] = 1 - drawn.set(draws, d).winterGrowthNow();
+    int often = 0;
+    for (int d = 0; d < draws.count(); d++) {
+      often += drawn.set(draws, d).winterGrowthNow() <= 0.7 ? 1 : 0;
     }
-    double often = Arrays.stream(lost).filter(each -> each >= 0.3).count() / (double) lost.length;
-    assertThat(Arrays.stream(lost).max().orElseThrow()).isGreaterThan(0.3);
-    assertThat(often).isLessThan(0.1);
+    return (double) often / draws.count();
   }
 }
