@@ -25,12 +25,17 @@ public record Credit(Cause what, double mean) {
         .toList();
   }
 
-  /** The cause of at least half of all that is gained by any; empty if there is none. */
+  /**
+   * The cause of at least half of all that is gained by any; empty if there is none, or if none
+   * plays a part beside it but costs.
+   */
   public static Optional<Cause> most(List<Credit> credit) {
+    long play =
+        credit.stream().filter(each -> each.mean() != 0 && each.what() != Cause.COSTS).count();
     double gained = credit.stream().mapToDouble(each -> Math.max(0, each.mean())).sum();
     return credit.stream()
         .max(Comparator.comparingDouble(Credit::mean))
-        .filter(each -> gained > 0 && each.mean() >= gained / 2)
+        .filter(each -> play > 1 && gained > 0 && each.mean() >= gained / 2)
         .map(Credit::what);
   }
 }

@@ -35,15 +35,19 @@ final class CardFacts {
         .filter(LeafTestResult::isContrary)
         .ifPresent(test -> add("fact.leafTest", LeafTestWords.note(test)));
     add("fact.lost", Words.range(paddock.dryMatterLostKgPerHa(), "kg DM/ha"));
-    add("fact.lostToCultivar", Words.range(paddock.lostToCultivarKgPerHa(), "kg DM/ha"));
-    add("fact.lostToThinStand", Words.range(paddock.lostToThinStandKgPerHa(), "kg DM/ha"));
+    add(
+        "fact.lostTo",
+        Texts.get(
+            "fact.lostTo.value",
+            Words.mean(paddock.lostToCultivarKgPerHa()),
+            Words.mean(paddock.lostToThinStandKgPerHa())));
     add(
         "fact.supplement",
         Texts.get(
             "fact.supplement.value",
             Words.range(paddock.supplementTonnes()),
             Words.money(currency, paddock.supplementCost())));
-    if (paddock.isInPlan()) {
+    if (!credit.isEmpty()) {
       add("fact.credit", credit);
     }
     return rows;

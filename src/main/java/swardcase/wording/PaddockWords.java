@@ -138,11 +138,12 @@ public final class PaddockWords {
                 .collect(Collectors.joining("; ")));
   }
 
-  /** Where a paddock's gain comes from, cause by cause; together it is the gain. */
+  /** Where a paddock's gain comes from, by the causes that print as something: its gain in all. */
   public String credit(int place) {
     double[] rounded = faces.credit(place);
     List<Credit> causes = report.paddocks().get(place).credit();
     return IntStream.range(0, rounded.length)
+        .filter(k -> rounded[k] != 0)
         .mapToObj(
             k ->
                 Texts.get(
