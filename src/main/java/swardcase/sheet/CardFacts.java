@@ -34,13 +34,18 @@ final class CardFacts {
         .leafTest()
         .filter(LeafTestResult::isContrary)
         .ifPresent(test -> add("fact.leafTest", LeafTestWords.note(test)));
-    add("fact.lost", Words.range(paddock.dryMatterLostKgPerHa(), "kg DM/ha"));
+    boolean isThin = paddock.lostToThinStandKgPerHa().high() > 0;
     add(
-        "fact.lostTo",
-        Texts.get(
-            "fact.lostTo.value",
-            Words.mean(paddock.lostToCultivarKgPerHa()),
-            Words.mean(paddock.lostToThinStandKgPerHa())));
+        isThin ? "fact.lost" : "fact.lostToCultivar",
+        Words.range(paddock.dryMatterLostKgPerHa(), "kg DM/ha"));
+    if (isThin) {
+      add(
+          "fact.lostTo",
+          Texts.get(
+              "fact.lostTo.value",
+              Words.mean(paddock.lostToCultivarKgPerHa()),
+              Words.mean(paddock.lostToThinStandKgPerHa())));
+    }
     add(
         "fact.supplement",
         Texts.get(
