@@ -20,6 +20,7 @@ enum ExplainTopic {
   PLAN_GAIN("plan-gain", "gain of the plan", Explanations::planGain),
   COST("cost", "cost of the planned action", (all, i) -> all.paddocks().cost(i)),
   GAIN("gain", "gain of the planned action", (all, i) -> all.paddocks().gain(i)),
+  CREDIT("credit", "where that gain comes from", (all, i) -> all.paddocks().credit(i)),
   GROWTH_LOST(
       "growth-lost", "winter growth lost, kg DM/ha", (all, i) -> all.paddocks().growthLost(i)),
   SUPPLEMENT("supplement", "its part of the winter feed", (all, i) -> all.paddocks().supplement(i)),

@@ -83,12 +83,16 @@ public final class FarmMeasures implements Measures {
 
   /** Numbers of a paddock. */
   public enum OfPaddock {
-    /** Winter growth lost to outdated cultivars, kg dry matter per ha and year. */
+    /** Winter growth lost to outdated cultivars and thin clover, kg dry matter per ha and year. */
     WINTER_LOSS_KG_DM_PER_HA,
     /** Nitrogen that its clover fixes as it stands, kg per ha and year. */
     NITROGEN_KG_PER_HA,
     /** The same in the last year counted of what is planned there. */
     NITROGEN_PLANNED_KG_PER_HA,
+    /** The part lost to the cultivars. */
+    LOST_TO_CULTIVAR_KG_DM_PER_HA,
+    /** The part lost because the clover is thin. */
+    LOST_TO_THIN_STAND_KG_DM_PER_HA,
     /** The paddock's part of the farm's winter shortfall, MJ. */
     SHORTFALL_MJ,
     /** The same as supplement, t as fed. */
@@ -310,10 +314,13 @@ public final class FarmMeasures implements Measures {
       double area = model.farm().paddocks().get(i).areaHa();
       double perHa = run.winterLossKgDmPerHa(i);
       double part = loss > 0 ? perHa * area / loss : 0;
+      double thin = run.thinLossKgDmPerHa(i);
       into[at(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA)] = perHa;
       into[at(i, OfPaddock.NITROGEN_KG_PER_HA)] = run.nitrogenKgPerHa(i);
       into[at(i, OfPaddock.NITROGEN_PLANNED_KG_PER_HA)] =
           run.nitrogenKgPerHa(plan, i, model.years() - 1);
+      into[at(i, OfPaddock.LOST_TO_CULTIVAR_KG_DM_PER_HA)] = perHa - thin;
+      into[at(i, OfPaddock.LOST_TO_THIN_STAND_KG_DM_PER_HA)] = thin;
       into[at(i, OfPaddock.SHORTFALL_MJ)] = part * into[at(OfFarm.WINTER_SHORTFALL_MJ)];
       into[at(i, OfPaddock.SUPPLEMENT_TONNES)] = part * into[at(OfFarm.WINTER_SUPPLEMENT_TONNES)];
       into[at(i, OfPaddock.SUPPLEMENT_COST)] = part * into[at(OfFarm.WINTER_SUPPLEMENT_COST)];

@@ -1,6 +1,7 @@
 package swardcase.decision;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import swardcase.chance.Sample;
@@ -10,10 +11,13 @@ import swardcase.decision.FarmMeasures.OfPaddock;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Simulation;
 import swardcase.evidence.Assumption;
+import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
+import swardcase.outcome.Cause;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.sward.Composition;
+import swardcase.sward.StandingClover;
 import swardcase.tables.Cultivar;
 import swardcase.tables.Tables;
 
@@ -97,6 +101,37 @@ public final class PaddockExplanations {
         gain);
   }
 
+  /** Where that gain comes from. */
+  public Explanation credit(int i) {
+    Simulation simulation = decision.simulation();
+    double[] gain =
+        Sample.difference(
+            simulation.npv(Alternatives.PLAN),
+            simulation.npv(simulation.alternatives().place(i, PaddockStudy.KEEPING)));
+    double[] means =
+        decision.isActedOn(i) ? simulation.credit(i, 1) : new double[Cause.values().length];
+    Explanation[] parts =
+        Arrays.stream(Cause.values())
+            .map(
+                cause ->
+                    Explanation.of(
+                        Quantity.valueOf("CREDIT_" + cause.name()),
+                        List.of(),
+                        Amount.mean(means[cause.ordinal()]),
+                        Explanations.MONEY,
+                        Joined.MODEL))
+            .toArray(Explanation[]::new);
+    return farmWide.moved(
+        Explanation.of(
+            Quantity.CREDIT,
+            List.of(name(i)),
+            farmWide.amount(gain),
+            Explanations.MONEY,
+            Joined.SUM,
+            parts),
+        gain);
+  }
+
   private Explanation npv(Quantity what, double[] npv) {
     return Explanation.of(what, List.of(), farmWide.amount(npv), Explanations.MONEY, Joined.MODEL);
   }
@@ -108,21 +143,49 @@ public final class PaddockExplanations {
 
   private Explanation growthLostAlone(int i) {
     Paddock paddock = farm.paddocks().get(i);
+    Explanation toCultivar =
+        measured(
+            i,
+            Quantity.LOST_TO_CULTIVAR,
+            OfPaddock.LOST_TO_CULTIVAR_KG_DM_PER_HA,
+            "kg DM/ha",
+            Joined.PRODUCT,
+            Explanation.of(
+                Quantity.GROWTH_OF_PROFILE,
+                List.of(),
+                Amount.fixed(decision.model().year().winterGrowthKgDmPerHa()),
+                "kg DM/ha",
+                Joined.MODEL),
+            Explanation.of(paddock.growthIndex()),
+            Explanation.of(paddock.cloverShare()),
+            shortfall(i));
     return measured(
         i,
         Quantity.GROWTH_LOST,
         OfPaddock.WINTER_LOSS_KG_DM_PER_HA,
         "kg DM/ha",
-        Joined.PRODUCT,
-        Explanation.of(
-            Quantity.GROWTH_OF_PROFILE,
-            List.of(),
-            Amount.fixed(decision.model().year().winterGrowthKgDmPerHa()),
+        Joined.SUM,
+        toCultivar,
+        measured(
+            i,
+            Quantity.LOST_TO_THIN_STAND,
+            OfPaddock.LOST_TO_THIN_STAND_KG_DM_PER_HA,
             "kg DM/ha",
-            Joined.MODEL),
-        Explanation.of(paddock.growthIndex()),
-        Explanation.of(paddock.cloverShare()),
-        shortfall(i));
+            Joined.MODEL,
+            thinNumbers(i)));
+  }
+
+  /** What the thin part rests on. */
+  private Explanation[] thinNumbers(int i) {
+    List<Explanation> numbers = new ArrayList<>();
+    UncertainNumbers inputs = decision.model().inputs();
+    String count = StandingClover.keyOfSeedlings(farm.paddocks().get(i));
+    String own = inputs.find(count).isPresent() ? count : "density.seed-weight";
+    for (String key :
+        List.of(own, "density.reference", "density.half-growth", "density.rest-fills")) {
+      numbers.add(Explanation.of(inputs.get(inputs.place(key))));
+    }
+    return numbers.toArray(Explanation[]::new);
   }
 
   /** Nitrogen that the clover fixes as it stands, kg per ha and year. */

@@ -87,8 +87,28 @@ public enum Quantity {
   GAIN_OF_PLAN,
   /** Gain of the plan with this paddock kept. */
   GAIN_OF_PLAN_WITHOUT,
+  /** Where the gain of a paddock's planned action comes from. */
+  CREDIT,
+  /** Of that, from who grazes it. */
+  CREDIT_WHO_GRAZES_IT,
+  /** From less clover. */
+  CREDIT_LESS_CLOVER,
+  /** From another cultivar. */
+  CREDIT_OTHER_CULTIVAR,
+  /** From a denser stand. */
+  CREDIT_DENSER_STAND,
+  /** From crop margins. */
+  CREDIT_CROPS,
+  /** From feed. */
+  CREDIT_FEED,
+  /** From costs. */
+  CREDIT_COSTS,
   /** Winter growth lost. */
   GROWTH_LOST,
+  /** Of that, what is lost to the cultivars. */
+  LOST_TO_CULTIVAR,
+  /** And what is lost because the clover is thin. */
+  LOST_TO_THIN_STAND,
   /** Winter growth of the farm's profile. */
   GROWTH_OF_PROFILE,
   /** Nitrogen that the clover fixes. */

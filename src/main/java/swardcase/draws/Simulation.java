@@ -9,7 +9,9 @@ import java.util.stream.IntStream;
 import swardcase.chance.SideBySide;
 import swardcase.chance.Workspaces;
 import swardcase.check.Check;
+import swardcase.outcome.Cause;
 import swardcase.outcome.Course;
+import swardcase.outcome.GainCredit;
 import swardcase.outcome.Outcome;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
@@ -36,6 +38,7 @@ public final class Simulation {
   private final int[] thrownAway;
   private final double[][] leaf;
   private final double[][][] kinds;
+  private final double[][][] credit;
 
   private Simulation(Draws draws, Alternatives alternatives, int measures) {
     this.draws = draws;
@@ -51,6 +54,7 @@ public final class Simulation {
     thrownAway = new int[count];
     leaf = new double[paddocks][count];
     kinds = new double[paddocks][Kind.values().length][count];
+    credit = credits();
   }
 
   /** Kinds of clover plants that a decision can tell apart. */
@@ -79,16 +83,18 @@ public final class Simulation {
         new Workspaces<>(() -> simulation.new Workspace(measures.get()));
     int tasks = (draws.count() + DRAWS_PER_TASK - 1) / DRAWS_PER_TASK;
     Outcome[][] sums = new Outcome[tasks][];
+    double[][][][] credits = new double[tasks][][][];
     AtomicInteger done = new AtomicInteger();
     SideBySide.of(IntStream.range(0, tasks))
         .forEach(
             task -> {
               int end = Math.min(draws.count(), (task + 1) * DRAWS_PER_TASK);
               sums[task] = simulation.outcomes();
+              credits[task] = simulation.credits();
               workspaces.use(
                   workspace -> {
                     for (int d = task * DRAWS_PER_TASK; d < end; d++) {
-                      workspace.run(d, sums[task]);
+                      workspace.run(d, sums[task], credits[task]);
                     }
                   });
               progress.accept((double) done.incrementAndGet() / tasks);
@@ -99,7 +105,26 @@ public final class Simulation {
         simulation.mean[k].add(sum[k], 1.0 / draws.count());
       }
     }
+    for (double[][][] sum : credits) {
+      simulation.addCredit(sum, 1.0 / draws.count());
+    }
     return simulation;
+  }
+
+  private double[][][] credits() {
+    double[][][] credits = new double[alternatives.paddocks()][][];
+    Arrays.setAll(credits, i -> new double[alternatives.choices(i).size()][Cause.values().length]);
+    return credits;
+  }
+
+  private void addCredit(double[][][] sum, double times) {
+    for (int i = 0; i < credit.length; i++) {
+      for (int c = 0; c < credit[i].length; c++) {
+        for (int k = 0; k < credit[i][c].length; k++) {
+          credit[i][c][k] += times * sum[i][c][k];
+        }
+      }
+    }
   }
 
   /** Numbers that are read in each draw, {@code [number][draw]}. */
@@ -141,6 +166,7 @@ public final class Simulation {
     private final Kind[][] kind = new Kind[leaf.length][];
     private final Outcome outcome = draws.model().newOutcome();
     private final double[] read;
+    private GainCredit parts;
 
     Workspace(Measures measures) {
       this.measures = measures;
@@ -153,7 +179,7 @@ public final class Simulation {
       }
     }
 
-    void run(int d, Outcome[] sums) {
+    void run(int d, Outcome[] sums, double[][][] credits) {
       OutcomeFunction run = farm.set(draws, d);
       thrownAway[d] = farm.thrownAway();
       for (int j = 0; j < drawn.length; j++) {
@@ -187,6 +213,16 @@ public final class Simulation {
         sums[k].add(outcome, 1);
         if (i < plan.paddocks()) {
           run.addShares(alternatives.plan(k), i, 1, sums[k]);
+        }
+      }
+      if (parts == null) {
+        parts = new GainCredit(run);
+      }
+      for (int i = 0; i < credits.length; i++) {
+        parts.set(i, npv[alternatives.place(i, 0)][d]);
+        for (int c = 1; c < credits[i].length; c++) {
+          double of = npv[alternatives.place(i, c)][d];
+          parts.add(alternatives.choices(i).get(c), of, credits[i][c]);
         }
       }
     }
@@ -241,6 +277,14 @@ public final class Simulation {
     Check.that(choice > 0, "choice must be an action, but was %s", choice);
     int place = alternatives.place(paddock, choice);
     return mean[place == Alternatives.PLAN ? npv.length + paddock : place];
+  }
+
+  /**
+   * Where the gain of a paddock's choice over keeping it comes from, by {@link Cause}, mean over
+   * the draws; nothing of keeping.
+   */
+  public double[] credit(int paddock, int choice) {
+    return credit[paddock][choice].clone();
   }
 
   /** What else was read, in each draw. */

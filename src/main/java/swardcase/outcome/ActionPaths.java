@@ -46,7 +46,7 @@ final class ActionPaths {
   static final int YEARS_TO_FULL = 2;
 
   // Numbers of a year stand side by side.
-  private static final int NUMBERS = 8;
+  private static final int NUMBERS = 13;
   private static final int WINTER = 0;
   private static final int OTHER = 1;
   private static final int STRENGTH = 2;
@@ -55,11 +55,17 @@ final class ActionPaths {
   private static final int MARGIN = 5;
   private static final int OLD_SHARE = 6;
   private static final int CLOVER = 7;
+  private static final int CULTIVARS = 8;
+  private static final int DENSITY = 9;
+  private static final int OPEN = 10;
+  private static final int OWN_CULTIVARS = 11;
+  private static final int OWN_STRENGTH = 12;
 
   private final Farm farm;
   private final StandingClover stands;
   private final ActionInputs[] actions;
   private final SeedPaths seed;
+  private final ThinStands thin;
   private final boolean[] allowed;
   private final int years;
   private final int waterlogged;
@@ -89,6 +95,9 @@ final class ActionPaths {
   private final double[] oldIn;
   private final double[] cloverIn;
   private final double[] settledIn;
+  private final double[] denseIn;
+  private final double[] ownYieldIn;
+  private final double[] ownLeafIn;
   private final boolean[] ready;
   private double[] x;
   private boolean drawn;
@@ -117,6 +126,7 @@ final class ActionPaths {
       }
     }
     SeedPaths.enter(numbers, farm, tables, compositions);
+    ThinStands.enter(numbers, farm, tables);
   }
 
   ActionPaths(Farm farm, UncertainNumbers numbers, StandingClover stands, GrowthYear year) {
@@ -137,6 +147,7 @@ final class ActionPaths {
     thinnedWinter = numbers.find(THINNED_WINTER).orElse(NONE);
     thinnedOther = numbers.find(THINNED_OTHER).orElse(NONE);
     seed = new SeedPaths(farm, numbers, stands, years);
+    thin = new ThinStands(farm, numbers, stands, seed, year.earlyWinterShare());
     int paths = stands.size() * actions.length;
     allowed = new boolean[paths];
     ready = new boolean[paths];
@@ -172,6 +183,9 @@ final class ActionPaths {
     oldIn = new double[years];
     cloverIn = new double[years];
     settledIn = new double[years];
+    denseIn = new double[years];
+    ownYieldIn = new double[years];
+    ownLeafIn = new double[years];
   }
 
   /**
@@ -224,6 +238,7 @@ final class ActionPaths {
 
   private void prepare(int i, int a) {
     seed.set(x, i);
+    thin.set(x, i);
     setSpecies(x, i);
     if (actions[a].action().kind() == ActionKind.THIN) {
       setThinned(x, i, a);
@@ -249,13 +264,14 @@ final class ActionPaths {
     double clover = stands.cloverShare(x, i);
     double[] shares = stands.shares(i);
     int n = stands.species(i);
-    double growth = WinterGrowth.factor(clover, 1 - sum(lossOf, shares, 0, n));
+    double cultivars = WinterGrowth.factor(clover, 1 - sum(lossOf, shares, 0, n));
     double clovers = strength(x, i, clover, sum(leafOf, shares, 0, n));
     double old = sum(oldOf, shares, 0, n);
     double paid = actions[a].costPerHa(x, Phase.YEARLY, false);
     double labour = actions[a].costPerHa(x, Phase.YEARLY, true);
     for (int k = 0; k < years; k++) {
-      put(i, a, k, growth, 1, clovers, paid, labour, 0, old);
+      put(i, a, k, 1, clovers, paid, labour, 0, old);
+      putWinter(i, a, k, 1, cultivars, thin.now(i));
     }
   }
 
@@ -290,13 +306,13 @@ final class ActionPaths {
           i,
           a,
           k,
-          winter * WinterGrowth.factor(clover, 1 - loss),
           other,
           strength(x, i, clover, leaf),
           costPerHa(inputs, x, first, false),
           costPerHa(inputs, x, first, true),
           0,
           old);
+      putWinter(i, a, k, winter, WinterGrowth.factor(clover, 1 - loss), thin.now(i));
       path[place(i, a, 0, k) + CLOVER] = clover;
       grass *= left;
     }
@@ -317,7 +333,7 @@ final class ActionPaths {
     if (sowing > 0) {
       double[] standing = stands.shares(i);
       double growth = inputs.runDownGrowth(x);
-      double clover = WinterGrowth.factor(cloverNow, 1 - sum(lossOf, standing, 0, n));
+      double cultivars = WinterGrowth.factor(cloverNow, 1 - sum(lossOf, standing, 0, n));
       double strength = strength(x, i, cloverNow, sum(leafOf, standing, 0, n));
       double old = sum(oldOf, standing, 0, n);
       double paid =
@@ -326,12 +342,19 @@ final class ActionPaths {
           inputs.costPerHa(x, Phase.RUN_DOWN, true) + inputs.costPerHa(x, Phase.YEARLY, true);
       double margin = inputs.cropMarginPerHa(x) * onWetGround(x, i);
       for (int k = 0; k < Math.min(sowing, years); k++) {
-        put(i, a, k, growth * clover, growth, strength, paid, labour, margin, old);
+        put(i, a, k, growth, strength, paid, labour, margin, old);
+        double density =
+            action.cropped() ? thin.now(i) : thin.factor(i, cloverNow, thin.plantsPerM2(i, k, 0));
+        putWinter(i, a, k, growth, cultivars, density);
       }
     }
     double target = action.sows() ? settledCloverShare(x, i, a) : cloverNow;
     double stress = stress(x, i);
     double leafOfClover = x[leafShare];
+    boolean sowsOther = action.sows() && !stands.isAllSown(i);
+    double ownTarget = sowsOther ? inputs.targetCloverShare(x, cloverNow) : 0;
+    double ownLoss = sum(lossOf, stands.shares(i), 0, n);
+    double ownLeaf = sum(leafOf, stands.shares(i), 0, n);
     for (int k = sowing; k < years; k++) {
       double loss = 0;
       double leaf = 0;
@@ -352,6 +375,18 @@ final class ActionPaths {
       leafIn[k] = Dose.percentOfIntake(stress, 1, clover, leafOfClover, leaf);
       oldIn[k] = old;
       cloverIn[k] = clover;
+      ownYieldIn[k] = yieldIn[k];
+      ownLeafIn[k] = leafIn[k];
+      if (sowsOther) {
+        double own =
+            action.kind() == ActionKind.OVERSOW
+                ? cloverNow + (ownTarget - cloverNow) * plantShare[k * n + n - 1]
+                : ownTarget * settledIn[k - sowing];
+        ownYieldIn[k] = WinterGrowth.factor(own, 1 - ownLoss);
+        ownLeafIn[k] = Dose.percentOfIntake(stress, 1, own, leafOfClover, ownLeaf);
+      }
+      double newShare = action.sows() ? plantShare[k * n + n - 1] * (1 - stands.alreadySown(i)) : 0;
+      denseIn[k] = thin.factor(i, clover, thin.plantsPerM2(i, k, newShare));
     }
     if (!action.sows()) {
       setBack(x, i, a);
@@ -379,7 +414,8 @@ final class ActionPaths {
     double labour = inputs.costPerHa(x, Phase.YEARLY, true);
     for (int k = first; k < years; k++) {
       double growth = k == first ? inputs.growthYearOne(x) : 1;
-      put(i, a, k, growth * yieldIn[k], growth, leafIn[k], paid, labour, 0, oldIn[k]);
+      put(i, a, k, growth, leafIn[k], paid, labour, 0, oldIn[k]);
+      putWinter(i, a, k, growth, yieldIn[k], denseIn[k]);
     }
   }
 
@@ -408,7 +444,13 @@ final class ActionPaths {
       if (begins) {
         Arrays.fill(path, at, at + NUMBERS, 0);
       }
-      path[at + WINTER] += share * growth * yieldIn[as] * (isShut ? winterOpen[a] : 1);
+      double open = growth * (isShut ? winterOpen[a] : 1);
+      path[at + WINTER] += share * open * yieldIn[as] * denseIn[as];
+      path[at + CULTIVARS] += share * yieldIn[as];
+      path[at + DENSITY] += share * denseIn[as];
+      path[at + OPEN] += share * open;
+      path[at + OWN_CULTIVARS] += share * ownYieldIn[as];
+      path[at + OWN_STRENGTH] += share * ownLeafIn[as];
       path[at + OTHER] += share * growth * (isShut ? otherOpen[a] : 1);
       path[at + STRENGTH] += share * leafIn[as];
       path[at + COST] += share * (isShut ? paidAtSowing : paid);
@@ -446,19 +488,34 @@ final class ActionPaths {
 
   /** A year that is alike however often a sowing fails. */
   private void put(
-      int i, int a, int k, double w, double o, double s, double c, double l, double m, double old) {
-    int slots = drawn && actions[a].action().sows() ? MOST_FAILURES + 1 : 1;
-    for (int slot = 0; slot < slots; slot++) {
+      int i, int a, int k, double o, double s, double c, double l, double m, double old) {
+    for (int slot = 0; slot < slots(a); slot++) {
       int at = place(i, a, slot, k);
-      path[at + WINTER] = w;
       path[at + OTHER] = o;
       path[at + STRENGTH] = s;
+      path[at + OWN_STRENGTH] = s;
       path[at + COST] = c;
       path[at + LABOUR] = l;
       path[at + MARGIN] = m;
       path[at + OLD_SHARE] = old;
       path[at + CLOVER] = stands.cloverShare(x, i);
     }
+  }
+
+  /** Its winter: growth as of a full current stand, times what its cultivars and density make. */
+  private void putWinter(int i, int a, int k, double growth, double cultivars, double density) {
+    for (int slot = 0; slot < slots(a); slot++) {
+      int at = place(i, a, slot, k);
+      path[at + WINTER] = growth * cultivars * density;
+      path[at + CULTIVARS] = cultivars;
+      path[at + DENSITY] = density;
+      path[at + OPEN] = growth;
+      path[at + OWN_CULTIVARS] = cultivars;
+    }
+  }
+
+  private int slots(int a) {
+    return drawn && actions[a].action().sows() ? MOST_FAILURES + 1 : 1;
   }
 
   /** Winter growth is summed as losses, so that current cultivars alone give exactly 1. */
@@ -527,6 +584,31 @@ final class ActionPaths {
   /** The same in the other months. */
   double other(int at) {
     return path[at + OTHER];
+  }
+
+  /** What of the growth in winter the cultivars make. */
+  double cultivars(int at) {
+    return path[at + CULTIVARS];
+  }
+
+  /** And what the density of the clover makes of it. */
+  double density(int at) {
+    return path[at + DENSITY];
+  }
+
+  /** The rest: what is open to grazing, as of a full current stand. */
+  double open(int at) {
+    return path[at + OPEN];
+  }
+
+  /** {@link #cultivars} had the seed sown been the paddock's own present mix. */
+  double ownCultivars(int at) {
+    return path[at + OWN_CULTIVARS];
+  }
+
+  /** {@link #strength} had the seed sown been that mix. */
+  double ownStrength(int at) {
+    return path[at + OWN_STRENGTH];
   }
 
   /** Formononetin, per cent of intake, if all that is eaten were this paddock's green feed. */

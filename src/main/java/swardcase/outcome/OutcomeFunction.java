@@ -399,20 +399,23 @@ public final class OutcomeFunction {
     int a = t < start ? keep : base[action];
     int k = t < start ? 0 : t - start;
     int at = pathYear(t, i, action, start);
-    double taken = taken(i, at);
-    double strength = paths.strength(at);
-    double strong = taken * strength;
     Off rule = ruleIn(t, i, action, start);
     addGrowth(into, to, i, at);
+    addGrazed(into, to, i, taken(i, at), paths.strength(at), rule);
     into[to + YearSums.LABOUR] += rule == null ? 0 : paddockArea[i] * x[costOfRule];
-    if (rule != null && rule.all) {
-      into[to + (rule.whileGreen ? YearSums.HELD_GREEN : YearSums.HELD)] += taken;
-    }
     into[to + YearSums.COST] += paddockArea[i] * paths.costPerHa(at);
     into[to + YearSums.LABOUR] += paddockArea[i] * paths.labourPerHa(at);
     into[to + YearSums.MARGIN] += paddockArea[i] * paths.marginPerHa(at);
     into[to + YearSums.OUT] += paths.isShut(a, k) ? paddockArea[i] : 0;
     into[to + YearSums.CROP] += paths.isCrop(a, k) ? paddockArea[i] : 0;
+  }
+
+  /** Adds what ewes take from a paddock in a year, with the strength of its clover. */
+  private void addGrazed(double[] into, int to, int i, double taken, double strength, Off rule) {
+    double strong = taken * strength;
+    if (rule != null && rule.all) {
+      into[to + (rule.whileGreen ? YearSums.HELD_GREEN : YearSums.HELD)] += taken;
+    }
     for (int g = 0; g < flock.length; g++) {
       int of = to + YearSums.at(g, 0);
       if (!grazes[g][i]) {
@@ -491,6 +494,110 @@ public final class OutcomeFunction {
   private Off ruleIn(int t, int i, int action, int start) {
     boolean ends = base[action] != keep && t >= start + model.rules().years(i, action);
     return ends ? null : off[action];
+  }
+
+  /** Numbers of a stage of {@link #fillStages}. */
+  int stageSize() {
+    return years * sums;
+  }
+
+  /** The yearly sums of a paddock that is kept. */
+  void fillKept(int i, double[] into) {
+    addYears(i, keep, 0, into);
+  }
+
+  /**
+   * The yearly sums of a paddock at the stages of {@link GainCredit} from the year in which a
+   * choice starts, with growth, costs and margins as kept: with the grazing of the choice; also
+   * with the clover share as if its own mix was sown; its cultivars; its density. The value now of
+   * its crop margins, and of its costs and end value, beyond those of keeping it is added to the
+   * last two of {@code into}.
+   *
+   * @return whether the choice leaves the paddock open to grazing as it is kept, in every year
+   */
+  boolean fillStages(int i, Course course, double[][] stages, double[] into) {
+    int kept = paths.at(i, keep, 0);
+    double asKept = paths.cultivars(kept);
+    double crops = 0;
+    double costs = 0;
+    boolean isOpen = true;
+    for (int t = begins(i, course.action(), course.start()); t < years; t++) {
+      int at = pathYear(t, i, course.action(), course.start());
+      Off rule = ruleIn(t, i, course.action(), course.start());
+      double density = paths.density(kept);
+      fillStage(
+          stages[0],
+          t,
+          i,
+          at,
+          asKept * density,
+          paths.cloverShare(kept),
+          paths.strength(kept),
+          rule);
+      double own = paths.ownCultivars(at) * density;
+      fillStage(stages[1], t, i, at, own, paths.cloverShare(at), paths.ownStrength(at), rule);
+      double cultivars = paths.cultivars(at);
+      fillStage(
+          stages[2],
+          t,
+          i,
+          at,
+          cultivars * density,
+          paths.cloverShare(at),
+          paths.strength(at),
+          rule);
+      double then = cultivars * paths.density(at);
+      fillStage(stages[3], t, i, at, then, paths.cloverShare(at), paths.strength(at), rule);
+      isOpen &= paths.open(at) == paths.open(kept) && paths.other(at) == paths.other(kept);
+      crops += discount[t] * (paths.marginPerHa(at) - paths.marginPerHa(kept));
+      double paid = paths.costPerHa(at) + paths.labourPerHa(at);
+      paid += rule == null ? 0 : x[costOfRule];
+      costs += discount[t] * (paths.costPerHa(kept) + paths.labourPerHa(kept) - paid);
+    }
+    into[Cause.CROPS.ordinal()] += paddockArea[i] * crops;
+    double end = endValueNow(i, course.action()) - endValueNow(i, keep);
+    into[Cause.COSTS.ordinal()] += paddockArea[i] * costs + end;
+    return isOpen;
+  }
+
+  /**
+   * Growth without what shuts it, from which ewes take what is open; costs are those of keeping.
+   */
+  private void fillStage(
+      double[] stage,
+      int t,
+      int i,
+      int at,
+      double winter,
+      double clover,
+      double strength,
+      Off rule) {
+    int to = t * sums;
+    double share = year.winterShare();
+    double ofYear = share * (paths.open(at) * winter) + (1 - share) * paths.other(at);
+    double taken = paddockWeight[i] * ofYear;
+    stage[to + YearSums.WINTER] = paddockWeight[i] * winter;
+    stage[to + YearSums.CLOVER] = taken * clover;
+    stage[to + YearSums.HELD] = 0;
+    stage[to + YearSums.HELD_GREEN] = 0;
+    Arrays.fill(stage, to + YearSums.at(0, 0), to + sums, 0);
+    addGrazed(stage, to, i, taken, strength, rule);
+  }
+
+  /** Net present value of the base with other yearly sums of one paddock, worth as kept at last. */
+  double npvOfBaseWith(int paddock, Course course, double[] stage) {
+    int first = firstChanged(paddock, course.action(), course.start());
+    double npv = resumeFrom(first);
+    own.read(paddock);
+    for (int t = first; t < years; t++) {
+      for (int k = 0; k < sums; k++) {
+        int at = t * sums + k;
+        exchanged[k] = baseSums[at] + (stage[at] - own.added[at]);
+      }
+      evaluateYear(t, exchanged, 0, scratch);
+      npv += discount[t] * scratch.net(t);
+    }
+    return npv + baseEnd + endValueChange(paddock, keep);
   }
 
   /** The sums that a paddock's choice brings in every year: {@code [year * sums + sum]}. */
@@ -981,6 +1088,11 @@ public final class OutcomeFunction {
     return paths.winter(paths.at(paddock, keep, 0));
   }
 
+  /** What the density of the clover makes of winter growth so many years after an action starts. */
+  double densityFactor(int paddock, int action, int yearsOn) {
+    return paths.density(paths.at(paddock, action, yearsOn));
+  }
+
   /** Names and shares of the clover in a paddock. */
   public Composition composition(int paddock) {
     return stands.composition(paddock);
@@ -1016,11 +1128,22 @@ public final class OutcomeFunction {
     return winterNow;
   }
 
-  /** Winter growth that a paddock loses to its cultivars, kg dry matter per ha and year. */
+  /** What of {@link #winterLossKgDmPerHa} is lost because the clover is thin. */
+  public double thinLossKgDmPerHa(int paddock) {
+    int at = paths.at(paddock, keep, 0);
+    return (paths.cultivars(at) - paths.winter(at)) * profileKgDmPerHa(paddock);
+  }
+
+  private double profileKgDmPerHa(int paddock) {
+    return stands.growthIndex(x, paddock) * year.winterGrowthKgDmPerHa();
+  }
+
+  /**
+   * Winter growth that a paddock loses to its cultivars and because its clover is thin, kg dry
+   * matter per ha and year.
+   */
   public double winterLossKgDmPerHa(int paddock) {
-    return (1 - paths.winter(paths.at(paddock, keep, 0)))
-        * stands.growthIndex(x, paddock)
-        * year.winterGrowthKgDmPerHa();
+    return (1 - paths.winter(paths.at(paddock, keep, 0))) * profileKgDmPerHa(paddock);
   }
 
   /** Energy bought, MJ for the whole farm and year, at a winter growth. */

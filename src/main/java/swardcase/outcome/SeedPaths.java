@@ -128,4 +128,21 @@ final class SeedPaths {
     s.sownKgPerHa = action.sownKgPerHa(x);
     bank[paddock].run(s, plantShare);
   }
+
+  /** Seedlings of a kept stand, whose seed bank is in balance, as kg/ha of seed. */
+  double steadySeedlingsKgPerHa(int paddock) {
+    SeedBankSettings s = settings[paddock];
+    return s.initialBankKgPerHa > 0 ? s.emergence * s.seedYieldKgPerHa : 0;
+  }
+
+  /** Seedlings of a year of the last run, the sown among them, as kg/ha of seed. */
+  double seedlingsKgPerHa(int paddock, int year) {
+    return bank[paddock].seedlingsKgPerHa(year);
+  }
+
+  /** Those of them that were sown. */
+  double sownSeedlingsKgPerHa(int paddock, int year) {
+    SeedBankSettings s = settings[paddock];
+    return year == s.runDownYears ? s.sownKgPerHa * s.goodSeedShare : 0;
+  }
 }

@@ -96,6 +96,8 @@ final class PaddockBuilder {
         decision.of(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA),
         decision.of(i, OfPaddock.NITROGEN_KG_PER_HA),
         decision.of(i, OfPaddock.NITROGEN_PLANNED_KG_PER_HA),
+        decision.of(i, OfPaddock.LOST_TO_CULTIVAR_KG_DM_PER_HA),
+        decision.of(i, OfPaddock.LOST_TO_THIN_STAND_KG_DM_PER_HA),
         decision.of(i, OfPaddock.SHORTFALL_MJ),
         decision.of(i, OfPaddock.SUPPLEMENT_TONNES),
         decision.of(i, OfPaddock.SUPPLEMENT_COST),
@@ -114,6 +116,7 @@ final class PaddockBuilder {
         decision.of(i, OfPaddock.PLAN_COST),
         keeps ? Gain.NOTHING : Gain.of(planned.gain()),
         keeps ? List.of() : parts(planned, findings.courses().get(0)),
+        keeps ? Credit.NOTHING : credit(i, 1),
         IntStream.range(1, findings.courses().size())
             .mapToObj(c -> option(i, c, findings, cheapest))
             .sorted(Comparator.comparing(option -> place(option.action())))
@@ -148,6 +151,10 @@ final class PaddockBuilder {
     return GainPart.of(mean(course), mean(keeping), decision.likely());
   }
 
+  private List<Credit> credit(int i, int choice) {
+    return Credit.of(decision.simulation().credit(i, choice));
+  }
+
   private static List<PaddockResult.NamedShare> shares(Composition composition) {
     List<PaddockResult.NamedShare> shares = new ArrayList<>();
     for (int c = 0; c < composition.size(); c++) {
@@ -175,6 +182,7 @@ final class PaddockBuilder {
         lastChangeYear(course),
         course.costPerHa(),
         Gain.of(course.gain()),
+        credit(i, choice),
         course
             .gain()
             .drawn()

@@ -28,6 +28,8 @@ import swardcase.sward.StandGate;
  * @param dryMatterLostKgPerHa winter growth lost, kg dry matter per ha and year
  * @param nitrogenFixedKgPerHa nitrogen that its clover fixes as it stands, kg per ha and year
  * @param nitrogenPlannedKgPerHa the same in the last year counted of what is planned here
+ * @param lostToCultivarKgPerHa the part of it that is lost to outdated cultivars
+ * @param lostToThinStandKgPerHa the part that is lost because the clover is thin
  * @param shortfallMj the paddock's share of the farm's winter shortfall, MJ
  * @param supplementTonnes the same as supplement, t as fed
  * @param supplementCost the same as money
@@ -50,6 +52,7 @@ import swardcase.sward.StandGate;
  *     paddock
  * @param gain what the plan would lose without its choice here
  * @param parts of that gain; none if it is kept
+ * @param credit where that gain comes from, every cause; all nothing if it is kept
  * @param options every action that was looked at, the chosen one among them
  * @param tooLong actions that could be done here, but not be seen through in the years counted
  */
@@ -70,6 +73,8 @@ public record PaddockResult(
     Drawn dryMatterLostKgPerHa,
     Drawn nitrogenFixedKgPerHa,
     Drawn nitrogenPlannedKgPerHa,
+    Drawn lostToCultivarKgPerHa,
+    Drawn lostToThinStandKgPerHa,
     Drawn shortfallMj,
     Drawn supplementTonnes,
     Drawn supplementCost,
@@ -88,6 +93,7 @@ public record PaddockResult(
     Drawn cost,
     Gain gain,
     List<GainPart> parts,
+    List<Credit> credit,
     List<OptionResult> options,
     List<TooLong> tooLong) {
 
@@ -96,6 +102,7 @@ public record PaddockResult(
     composition = List.copyOf(composition);
     lookFirst = List.copyOf(lookFirst);
     parts = List.copyOf(parts);
+    credit = List.copyOf(credit);
     options = List.copyOf(options);
     tooLong = List.copyOf(tooLong);
   }
@@ -161,7 +168,8 @@ public record PaddockResult(
    *     good
    * @param costPerHa all its costs, own labour with them, not discounted, per ha
    * @param gain over keeping the paddock, the rest of the plan being done
-   * @param annuityPerHa the same as an equal yearly sum per ha
+   * @param credit where that gain comes from, every cause
+   * @param annuityPerHa the gain as an equal yearly sum per ha
    * @param step what it gains over the best cheaper choice
    * @param returns rates of return and payback of its mean flows over keeping
    * @param cashFlow these flows, year by year
@@ -181,6 +189,7 @@ public record PaddockResult(
       int lastChangeYear,
       Drawn costPerHa,
       Gain gain,
+      List<Credit> credit,
       Drawn annuityPerHa,
       Step step,
       Returns returns,
@@ -195,6 +204,7 @@ public record PaddockResult(
 
     /** Copies the lists. */
     public OptionResult {
+      credit = List.copyOf(credit);
       cashFlow = List.copyOf(cashFlow);
       oldShareByYear = List.copyOf(oldShareByYear);
       cloverShareByYear = List.copyOf(cloverShareByYear);

@@ -23,7 +23,7 @@ final class CardFacts {
     this.paddock = paddock;
   }
 
-  List<List<Cell>> rows() {
+  List<List<Cell>> rows(String credit) {
     add("fact.old", Words.percent(paddock.oldCultivarShare()));
     add("fact.outdated", Words.percent(paddock.outdatedShare()));
     add("fact.highShare", Words.percent(paddock.highOestrogenShareOfSward()));
@@ -34,7 +34,18 @@ final class CardFacts {
         .leafTest()
         .filter(LeafTestResult::isContrary)
         .ifPresent(test -> add("fact.leafTest", LeafTestWords.note(test)));
-    add("fact.lost", Words.range(paddock.dryMatterLostKgPerHa(), "kg DM/ha"));
+    boolean isThin = paddock.lostToThinStandKgPerHa().high() > 0;
+    add(
+        isThin ? "fact.lost" : "fact.lostToCultivar",
+        Words.range(paddock.dryMatterLostKgPerHa(), "kg DM/ha"));
+    if (isThin) {
+      add(
+          "fact.lostTo",
+          Texts.get(
+              "fact.lostTo.value",
+              Words.mean(paddock.lostToCultivarKgPerHa()),
+              Words.mean(paddock.lostToThinStandKgPerHa())));
+    }
     add("fact.nitrogen", Words.range(paddock.nitrogenFixedKgPerHa(), "kg N/ha"));
     if (paddock.isInPlan()) {
       add("fact.nitrogenPlanned", Words.range(paddock.nitrogenPlannedKgPerHa(), "kg N/ha"));
@@ -45,6 +56,9 @@ final class CardFacts {
             "fact.supplement.value",
             Words.range(paddock.supplementTonnes()),
             Words.money(currency, paddock.supplementCost())));
+    if (!credit.isEmpty()) {
+      add("fact.credit", credit);
+    }
     return rows;
   }
 

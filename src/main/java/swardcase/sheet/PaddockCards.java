@@ -49,7 +49,8 @@ final class PaddockCards {
   }
 
   private void card(int number, PaddockResult paddock) {
-    List<List<Cell>> facts = new CardFacts(report.farm().currency(), paddock).rows();
+    List<List<Cell>> facts =
+        new CardFacts(report.farm().currency(), paddock).rows(words.credit(number - 1));
     List<List<Cell>> options = options(number - 1);
     Table factTable =
         new Table(

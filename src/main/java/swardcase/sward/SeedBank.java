@@ -39,6 +39,7 @@ public final class SeedBank {
   private final double[] seedlings;
   private final double[] steadyYears;
   private final double[] bankByYear;
+  private final double[] seedlingsByYear;
   private double initialKgPerHa;
   private double sownKgPerHa;
   private double setKgPerHa;
@@ -56,6 +57,7 @@ public final class SeedBank {
     this.seedlings = new double[species];
     this.steadyYears = new double[species];
     this.bankByYear = new double[years * species];
+    this.seedlingsByYear = new double[years];
   }
 
   /**
@@ -180,9 +182,12 @@ public final class SeedBank {
 
   private void setSeed(SeedBankSettings settings, double seed, double[] shares, int offset) {
     double crowd = 0;
+    double all = 0;
     for (int c = 0; c < species; c++) {
       crowd += settings.crowding[c] * seedlings[c];
+      all += seedlings[c];
     }
+    seedlingsByYear[offset / species] = all;
     double sharePer = crowd > 0 ? 1 / crowd : 0;
     double seedPer = crowd > 0 ? seed / crowd : 0;
     double set = 0;
@@ -198,6 +203,11 @@ public final class SeedBank {
   /** Seed of a cultivar in the ground in the autumn of a year, before it germinates, kg/ha. */
   public double bankKgPerHa(int year, int cultivar) {
     return bankByYear[year * species + cultivar];
+  }
+
+  /** Seedlings that stand in a year after killing and sowing, as kg/ha of seed. */
+  public double seedlingsKgPerHa(int year) {
+    return seedlingsByYear[year];
   }
 
   /** Seed in the ground after the last run, buried seed included, kg/ha. */

@@ -2,6 +2,7 @@ package swardcase.sward;
 
 import java.util.ArrayList;
 import java.util.List;
+import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
@@ -41,6 +42,7 @@ public final class StandingClover {
   private final int[][] winterYield;
   private final int[][] formononetin;
   private final double[][] share;
+  private final boolean[] allSown;
 
   /** What stands in each paddock, worked out once for all runs. */
   public static List<Composition> compositions(Farm farm, Tables tables) {
@@ -74,6 +76,13 @@ public final class StandingClover {
               counted ? Evidence.FARM : Evidence.INFERRED,
               "",
               counted ? SetBy.USER : SetBy.DEFAULT));
+      if (paddock.seedlingsPerM2().isPresent()) {
+        Range seedlings = Range.exactly(paddock.seedlingsPerM2().getAsDouble());
+        numbers.addOf(
+            i,
+            keyOfSeedlings(paddock),
+            Assumption.ofFarm("clover seedlings: " + paddock.name(), seedlings, "/m2"));
+      }
       if (paddock.leafTest().isPresent()) {
         numbers.addOf(i, key(paddock, LEAF_TEST), asInput(paddock, paddock.leafTest().get()));
       }
@@ -93,6 +102,11 @@ public final class StandingClover {
                 .orElse(tables.parameter(UNKNOWN_FORMONONETIN)));
       }
     }
+  }
+
+  /** Key of the seedlings counted in a paddock, per m2; entered only where they were counted. */
+  public static String keyOfSeedlings(Paddock paddock) {
+    return key(paddock, ".seedlings");
   }
 
   private static String key(Paddock paddock, String number) {
@@ -135,9 +149,12 @@ public final class StandingClover {
     winterYield = new int[n][];
     formononetin = new int[n][];
     share = new double[n][];
+    allSown = new boolean[n];
     for (int i = 0; i < n; i++) {
       Paddock paddock = farm.paddocks().get(i);
       species[i] = species(composition[i], farm, tables).toArray(Cultivar[]::new);
+      Cultivar sown = species[i][species[i].length - 1];
+      allSown[i] = composition[i].estimate(sown::equals).likely() == 1;
       cloverShare[i] = numbers.place(key(paddock, CLOVER_SHARE));
       growthIndex[i] = numbers.place(key(paddock, GROWTH_INDEX));
       oldShare[i] = numbers.place(key(paddock, OLD_SHARE));
@@ -254,6 +271,11 @@ public final class StandingClover {
       sum += of[c].equals(of[of.length - 1]) ? share[paddock][c] : 0;
     }
     return sum;
+  }
+
+  /** Whether all clover plants looked at are the cultivar that would be sown. */
+  public boolean isAllSown(int paddock) {
+    return allSown[paddock];
   }
 
   /** Clover as a share of the green feed, 0 to 1. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import swardcase.chance.Drawn;
 import swardcase.evidence.Assumption;
+import swardcase.report.Credit;
 import swardcase.report.FeedMonth;
 import swardcase.report.HowSureReport;
 import swardcase.report.PaddockResult;
@@ -35,6 +36,7 @@ public final class CsvView {
     files.put("paddocks.csv", paddocks(report));
     files.put("plan.csv", plan(report));
     files.put("options.csv", options(report));
+    files.put("credit.csv", credit(report));
     files.put("old-share.csv", oldShare(report));
     files.put("years.csv", years(report));
     report.howSure().ifPresent(sure -> files.put("stories.csv", stories(sure)));
@@ -65,6 +67,8 @@ public final class CsvView {
             "winter_growth_lost_kg_dm_per_ha",
             "nitrogen_fixed_kg_per_ha",
             "nitrogen_planned_kg_per_ha",
+            "lost_to_cultivar_kg_dm_per_ha",
+            "lost_to_thin_stand_kg_dm_per_ha",
             "supplement_tonnes",
             "supplement_cost",
             "formononetin_percent_of_leaf",
@@ -93,6 +97,8 @@ public final class CsvView {
               p.dryMatterLostKgPerHa().mean(),
               p.nitrogenFixedKgPerHa().mean(),
               p.nitrogenPlannedKgPerHa().mean(),
+              p.lostToCultivarKgPerHa().mean(),
+              p.lostToThinStandKgPerHa().mean(),
               p.supplementTonnes().mean(),
               p.supplementCost().mean(),
               p.formononetinPercentOfLeaf().<Object>map(Drawn::mean).orElse(""),
@@ -190,6 +196,27 @@ public final class CsvView {
                 returns.benefitCost(),
                 yesNo(o.chosen()),
                 words.whyNot(i, o)));
+      }
+    }
+    return text(rows);
+  }
+
+  /** Where the gain of every option comes from; the rows of an option add up to its gain. */
+  private static String credit(Report report) {
+    List<List<Object>> rows = new ArrayList<>();
+    rows.add(List.of("paddock", "action", "start", "chosen", "what", "gain_mean"));
+    for (PaddockResult p : report.paddocks()) {
+      for (PaddockResult.OptionResult o : p.options()) {
+        for (Credit cause : o.credit()) {
+          rows.add(
+              List.of(
+                  p.name(),
+                  o.name(),
+                  PaddockWords.year(o.start(), ""),
+                  yesNo(o.chosen()),
+                  JsonView.word(cause.what()),
+                  cause.mean()));
+        }
       }
     }
     return text(rows);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import swardcase.chance.Drawn;
+import swardcase.report.Credit;
 import swardcase.report.Gain;
 import swardcase.report.GainPart;
 import swardcase.report.PaddockResult;
@@ -154,6 +155,12 @@ public final class MoneyFaces {
         gain(paddock),
         paddocks.get(paddock).parts().stream().mapToDouble(GainPart::mean).toArray(),
         unit);
+  }
+
+  /** Where the gain of a paddock's choice comes from, rounded; together it is the gain. */
+  public double[] credit(int paddock) {
+    double[] causes = paddocks.get(paddock).credit().stream().mapToDouble(Credit::mean).toArray();
+    return RoundedSums.parts(gain(paddock), causes, unit);
   }
 
   /**

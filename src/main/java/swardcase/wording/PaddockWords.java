@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import swardcase.decision.NotSure;
 import swardcase.report.Call;
+import swardcase.report.Credit;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.Reason;
@@ -70,6 +72,10 @@ public final class PaddockWords {
     PaddockResult paddock = report.paddocks().get(place);
     List<String> sentences = new ArrayList<>();
     sentences.add(why(place, paddock).strip());
+    if (faces.gain(place) > 0) {
+      Credit.most(paddock.credit())
+          .ifPresent(cause -> sentences.add(Texts.of("reason.most", cause)));
+    }
     if (paddock.sure().isPresent()) {
       step(place, paddock, sentences);
     }
@@ -130,6 +136,21 @@ public final class PaddockWords {
             paddock.tooLong().stream()
                 .map(each -> Texts.get("cards.takes", each.name(), each.years()))
                 .collect(Collectors.joining("; ")));
+  }
+
+  /** Where a paddock's gain comes from, by the causes that print as something: its gain in all. */
+  public String credit(int place) {
+    double[] rounded = faces.credit(place);
+    List<Credit> causes = report.paddocks().get(place).credit();
+    return IntStream.range(0, rounded.length)
+        .filter(k -> rounded[k] != 0)
+        .mapToObj(
+            k ->
+                Texts.get(
+                    "credit.cause",
+                    Texts.of("credit", causes.get(k).what()),
+                    faces.number(rounded[k])))
+        .collect(Collectors.joining(", "));
   }
 
   private static OptionResult option(PaddockResult paddock) {

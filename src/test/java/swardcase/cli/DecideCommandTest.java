@@ -72,6 +72,7 @@ class DecideCommandTest {
             "result.json",
             "tables",
             "tables/assumptions.csv",
+            "tables/credit.csv",
             "tables/feed.csv",
             "tables/old-share.csv",
             "tables/options.csv",
@@ -103,7 +104,7 @@ class DecideCommandTest {
     }
 
     List<String> files = Ran.below(out.resolve("first"));
-    assertThat(files).hasSize(11).isEqualTo(Ran.below(out.resolve("second")));
+    assertThat(files).hasSize(12).isEqualTo(Ran.below(out.resolve("second")));
     for (String file : files) {
       Path first = out.resolve("first").resolve(file);
       if (Files.isRegularFile(first)) {

@@ -130,7 +130,7 @@ class ExplanationsTest {
                         .isTrue())
             .map(Explanation::what)
             .collect(Collectors.toSet());
-    assertThat(once).contains(Quantity.WINTER_FEED, Quantity.DOSE, Quantity.GROWTH_LOST);
+    assertThat(once).contains(Quantity.WINTER_FEED, Quantity.DOSE, Quantity.SUPPLEMENT);
   }
 
   @Test

@@ -48,6 +48,13 @@ class GrowthYearTest {
     return FarmCopy.of(base).feedYear(feedYear).build();
   }
 
+  /** 450 x 10/12 + 496 x 6/12 + 868 x 2/12 = 767.67 of 1814 kg, by hand. */
+  @Test
+  void earlyWinterShare_ofKatanning_fadesFromTheFirstHalfMonthToTheLast() {
+    assertThat(year.earlyWinterShare())
+        .isCloseTo((450 * 10 + 496 * 6 + 868 * 2) / 12.0 / 1814, within(1e-12));
+  }
+
   /** 30 x 15 + 31 x 16 + 31 x 28 = 1814 of 5560 kg, by hand. */
   @Test
   void winter_ofKatanning_givesAThirdOfTheGrowth() {

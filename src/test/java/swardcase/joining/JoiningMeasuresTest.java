@@ -51,7 +51,9 @@ class JoiningMeasuresTest {
   void read_fromARun_isWhatTheLossesOfThatRunAre() {
     SplittableRandom random = new SplittableRandom(71);
     OutcomeFunction run = model.newRun();
-    run.set(RandomFarms.draw(model.inputs().all(), random));
+    double[] numbers = RandomFarms.draw(model.inputs().all(), random);
+    numbers[model.inputs().place("oestrogen.story")] = 1;
+    run.set(numbers);
     double[] read = new double[measures.size()];
     measures.read(run, model.inputs().likely(), read);
     double[] strength = new double[10];

@@ -192,8 +192,11 @@ class ActionPathsTest {
     return TARGET * (1 - (1 - first) * Math.exp(-(k - 1) / years));
   }
 
+  /** With a profile of one plant per m2, so that no stand is thin. */
   @Test
   void winterGrowth_ofAResowing_countsTheCloverOfEachYear() {
+    x[inputs.place("density.reference")] = 1;
+    paths.set(x, false);
     double open = 1 - year.winterShareAfterBreak(2);
     for (int i : arable()) {
       double now = x[stands.cloverShareInput(i)];

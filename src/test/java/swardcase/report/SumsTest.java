@@ -14,6 +14,7 @@ import swardcase.Answers.Answer;
 import swardcase.chance.Drawn;
 import swardcase.farm.Finance;
 import swardcase.money.NetPresentValue;
+import swardcase.outcome.Cause;
 import swardcase.outcome.MoneyKind;
 
 /** Every sum that is printed, added up again from the parts that are printed. */
@@ -73,6 +74,46 @@ class SumsTest {
             }
           }
         });
+  }
+
+  /** Of crops and of costs the causes are sums that the parts know too. */
+  @Test
+  void gainOfEveryChoice_isThatOfItsCauses() {
+    Answers.forAll(
+        answer -> {
+          for (PaddockResult paddock : answer.report().paddocks()) {
+            assertThat(paddock.credit()).extracting(Credit::what).containsExactly(Cause.values());
+            assertSum(answer, paddock.name(), causes(paddock.credit()), paddock.gain().mean());
+            for (PaddockResult.OptionResult option : paddock.options()) {
+              assertThat(option.credit()).extracting(Credit::what).containsExactly(Cause.values());
+              assertSum(answer, option.action(), causes(option.credit()), option.gain().mean());
+            }
+            if (paddock.isInPlan()) {
+              assertThat(paddock.credit())
+                  .isEqualTo(paddock.option(paddock.action()).orElseThrow().credit());
+              assertSum(
+                  answer,
+                  "crops",
+                  parts(paddock, MoneyKind.CROPS),
+                  paddock.credit().get(Cause.CROPS.ordinal()).mean());
+              assertSum(
+                  answer,
+                  "costs",
+                  parts(paddock, MoneyKind.COSTS, MoneyKind.LABOUR, MoneyKind.END_VALUE),
+                  paddock.credit().get(Cause.COSTS.ordinal()).mean());
+            }
+          }
+        });
+  }
+
+  private static DoubleStream causes(List<Credit> credit) {
+    return credit.stream().mapToDouble(Credit::mean);
+  }
+
+  private static DoubleStream parts(PaddockResult paddock, MoneyKind... kinds) {
+    return paddock.parts().stream()
+        .filter(part -> List.of(kinds).contains(part.what()))
+        .mapToDouble(GainPart::mean);
   }
 
   @Test

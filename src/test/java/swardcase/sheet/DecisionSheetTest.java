@@ -147,7 +147,7 @@ class DecisionSheetTest {
         List.of(
             "Clover decision sheet: Karradale",
             "Resow 4 paddocks, hold joining ewes off 4, keep 1, find out more about 3.",
-            "Winter feed short: outdated clover",
+            "Winter feed short: outdated, thin clover",
             "Why, in a sentence",
             "Before you act",
             "How sure this is",

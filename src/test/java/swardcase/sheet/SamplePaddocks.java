@@ -1,5 +1,6 @@
 package swardcase.sheet;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -7,8 +8,10 @@ import java.util.OptionalInt;
 import swardcase.chance.Drawn;
 import swardcase.chance.Range;
 import swardcase.decision.NotSure;
+import swardcase.outcome.Cause;
 import swardcase.outcome.MoneyKind;
 import swardcase.report.Call;
+import swardcase.report.Credit;
 import swardcase.report.Gain;
 import swardcase.report.GainPart;
 import swardcase.report.HowFound;
@@ -74,6 +77,8 @@ final class SamplePaddocks {
         Drawn.of(132, 0, 310),
         Drawn.of(41, 19, 74),
         Drawn.of(36, 15, 68),
+        Drawn.of(110, 0, 280),
+        Drawn.of(22, 0, 60),
         Drawn.of(18_000, 0, 41_000),
         Drawn.of(1.9, 0, 4.4),
         Drawn.of(610, 0, 1_500),
@@ -98,6 +103,7 @@ final class SamplePaddocks {
         sow ? Drawn.of(9_300, 7_100, 12_200).times(factor) : Drawn.exactly(0),
         gain,
         sow ? parts(gain.mean(), factor) : List.of(new GainPart(MoneyKind.LAMBS, gain.mean())),
+        credit(gain),
         options(sow, hold, gain, start, factor),
         List.of());
   }
@@ -126,6 +132,7 @@ final class SamplePaddocks {
             2027,
             Drawn.exactly(0),
             ofHolding,
+            credit(ofHolding),
             Drawn.of(8, -1, 36),
             step("keep", "keep", ofHolding),
             returns(0, 0, 1, 0),
@@ -144,6 +151,7 @@ final class SamplePaddocks {
             2028,
             Drawn.of(185, 130, 260),
             ofOversowing,
+            credit(ofOversowing),
             Drawn.of(-14, -29, 3),
             step("hold-off", "keep, hold joining ewes off", ofOversowing),
             returns(0, 1.4, 0, 0.4),
@@ -162,6 +170,7 @@ final class SamplePaddocks {
             sow ? start.getAsInt() + 3 : 2031,
             Drawn.of(385, 290, 510),
             ofCropping,
+            credit(ofCropping),
             Drawn.of(48, -20, 133),
             step("hold-off", "keep, hold joining ewes off", ofCropping),
             sow ? returns(17.2, 9.6, 7, 1.8) : returns(3.1, 4, 14, 0.8),
@@ -173,6 +182,12 @@ final class SamplePaddocks {
             sow,
             false,
             sow ? Optional.empty() : Optional.of(why(hold, ofCropping.mean(), gain))));
+  }
+
+  private static List<Credit> credit(Gain gain) {
+    return Arrays.stream(Cause.values())
+        .map(cause -> new Credit(cause, cause == Cause.WHO_GRAZES_IT ? gain.mean() : 0))
+        .toList();
   }
 
   private static Gain gain(double factor, double mean, double low, double high, double pays) {

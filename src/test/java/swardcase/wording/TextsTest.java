@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import swardcase.decision.Quantity;
 import swardcase.joining.JoiningPlan.Policy;
+import swardcase.outcome.Cause;
 import swardcase.outcome.MoneyKind;
 import swardcase.report.Call;
 import swardcase.report.HowFound;
@@ -66,6 +67,8 @@ class TextsTest {
               with(
                   new Call[] {Call.KEEP, Call.UNDECIDED},
                   EnumSet.complementOf(EnumSet.of(Reason.Kind.GAINS)).toArray(Reason.Kind[]::new))),
+          Map.entry("reason.most", EnumSet.allOf(Cause.class)),
+          Map.entry("credit", EnumSet.allOf(Cause.class)),
           Map.entry("reason.more", EnumSet.allOf(MoneyKind.class)),
           Map.entry("reason.less", EnumSet.allOf(MoneyKind.class)),
           Map.entry("gainPart", EnumSet.allOf(MoneyKind.class)),
