@@ -7,7 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import swardcase.chance.CertaintyGain;
 import swardcase.chance.CountedRandom;
 import swardcase.draws.Draws;
@@ -145,7 +148,8 @@ public final class PlanSearch {
       starts.add(likely.first());
       starts.add(table.withRules(likely.first()));
     }
-    List<Trial> trials = starts.stream().map(start -> new Trial(start, singles)).toList();
+    List<Change> first = singles.stream().filter(change -> !isRuleBefore(change)).toList();
+    List<Trial> trials = starts.stream().map(start -> new Trial(start, first)).toList();
     double[][][] values = few.values(trials);
     List<List<Gain>> gains =
         IntStream.range(0, starts.size())
@@ -155,13 +159,22 @@ public final class PlanSearch {
         IntStream.range(0, starts.size())
             .mapToObj(k -> careful.gains(trials.get(k), values[k]))
             .toList();
+    Set<Integer> mayGain =
+        Stream.of(gains, atCareful)
+            .flatMap(List::stream)
+            .flatMap(List::stream)
+            .filter(Gain::mayGain)
+            .map(gain -> gain.change().one())
+            .collect(Collectors.toSet());
+    Set<Integer> ruled =
+        mayGain.stream().filter(table::isRuleAlone).map(table::paddock).collect(Collectors.toSet());
     promising =
         singles.stream()
             .filter(
                 change ->
                     isOfAny(starts, change.one())
-                        || gains.stream().anyMatch(of -> of.get(change.one()).mayGain())
-                        || atCareful.stream().anyMatch(of -> of.get(change.one()).mayGain()))
+                        || mayGain.contains(change.one())
+                        || isRuleBefore(change) && ruled.contains(table.paddock(change.one())))
             .toList();
     Map<Plan, End> ends = new LinkedHashMap<>();
     Climb climb = climb(few, aim);
@@ -178,6 +191,11 @@ public final class PlanSearch {
       add(ends, ofMean, climb.improve(ofMean, promising));
     }
     return List.copyOf(ends.values());
+  }
+
+  /** Whether a change sets a rule until another action starts: looked at where a rule may gain. */
+  private boolean isRuleBefore(Change change) {
+    return table.isRuleBefore(change.one());
   }
 
   private boolean isOfAny(List<int[]> picks, int choice) {

@@ -246,7 +246,8 @@ final class PlanStudy {
     for (int k = 0; k < trial.changes().size(); k++) {
       double behind = 0 - gain.of(values[k + 1]);
       int c = trial.changes().get(k).one();
-      if (behind <= within && !trial.changes().get(k).isPair()) {
+      boolean isOfPaddock = table.paddock(c) < table.paddocks();
+      if (behind <= within && !trial.changes().get(k).isPair() && isOfPaddock) {
         near.add(
             new NearEqual(
                 table.paddock(c),

@@ -206,6 +206,20 @@ final class PlanTable {
     return action[choice] == (paddock[choice] < paddocks ? model.keep() : 0);
   }
 
+  /** Whether a choice is a use rule and nothing else. */
+  boolean isRuleAlone(int choice) {
+    return isUseRule(choice) && !model.actions().get(action[choice]).changesStand();
+  }
+
+  /** Whether a choice is a use rule until an action starts. */
+  boolean isRuleBefore(int choice) {
+    return isUseRule(choice) && model.actions().get(action[choice]).changesStand();
+  }
+
+  private boolean isUseRule(int choice) {
+    return paddock[choice] < paddocks && model.actions().get(action[choice]).use().isPresent();
+  }
+
   /** Choices of one place and group are told by their best; see {@link FarmModel#group}. */
   int group(int choice) {
     return paddock[choice] < paddocks ? model.group(action[choice]) : action[choice];

@@ -240,7 +240,13 @@ class SumsTest {
                   .mapToDouble(p -> p.areaHa() * p.dryMatterLostKgPerHa().mean()),
               feed.dryMatterLostKg().mean());
           PlanResult plan = answer.report().plan();
-          assertSum(answer, "cost", means(answer, PaddockResult::cost), plan.cost().mean());
+          assertSum(
+              answer,
+              "cost",
+              DoubleStream.concat(
+                  means(answer, PaddockResult::cost),
+                  plan.farmWide().stream().mapToDouble(rule -> rule.cost().mean())),
+              plan.cost().mean());
           assertSum(
               answer,
               "cost by years",
@@ -283,8 +289,13 @@ class SumsTest {
               .containsExactlyInAnyOrderElementsOf(
                   IntStream.rangeClosed(1, paddocks).boxed().toList());
           List<PaddockResult> all = answer.report().paddocks();
-          assertThat(all.stream().filter(PaddockResult::isInPlan)).hasSize(calls.changes());
-          assertThat(all.stream().filter(p -> !p.sure().orElse(true))).hasSize(calls.unsure());
+          assertThat(all.stream().filter(PaddockResult::isInPlan))
+              .hasSize(calls.changes() - calls.rules());
+          assertThat(plan.farmWide()).hasSize(calls.rules());
+          assertThat(
+                  all.stream().filter(p -> !p.sure().orElse(true)).count()
+                      + plan.farmWide().stream().filter(rule -> !rule.sure()).count())
+              .isEqualTo(calls.unsure());
         });
   }
 

@@ -44,7 +44,8 @@ class PlanTableTest {
     for (int i = 0; i < table.paddocks(); i++) {
       int expected = 1;
       for (int a = 0; a < model.actions().size(); a++) {
-        expected += a != model.keep() && run.allowed(i, a) ? model.startYears(a) : 0;
+        expected +=
+            a != model.keep() && run.allowed(i, a) ? model.startYears(a) - model.firstStart(a) : 0;
       }
       assertThat(table.first(i + 1) - table.first(i)).isEqualTo(expected);
       assertThat(table.keeps(table.first(i))).isTrue();
