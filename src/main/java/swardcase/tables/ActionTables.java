@@ -23,6 +23,7 @@ final class ActionTables {
 
   private static final Map<String, ActionKind> KINDS =
       Arrays.stream(ActionKind.values())
+          .filter(kind -> kind != ActionKind.KEEP_OFF)
           .collect(Collectors.toUnmodifiableMap(ActionKind::label, Function.identity()));
 
   private static final Map<String, CostLine.Phase> PHASES =

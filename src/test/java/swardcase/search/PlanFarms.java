@@ -127,7 +127,7 @@ public final class PlanFarms {
 
   /** Any choice for each paddock. */
   static int[] anyPick(PlanTable table, SplittableRandom random) {
-    int[] pick = new int[table.paddocks()];
+    int[] pick = new int[table.places()];
     for (int i = 0; i < pick.length; i++) {
       pick[i] = random.nextInt(table.first(i), table.first(i + 1));
     }

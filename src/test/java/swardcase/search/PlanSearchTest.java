@@ -391,7 +391,8 @@ class PlanSearchTest {
     Draws draws = new Draws(model, 99, 16, 16);
     for (BestStart best : found.bestStarts().get(1)) {
       Course course = best.course();
-      for (int s = 0; s < model.startYears(course.action()) && best.gain() > 0; s++) {
+      int first = model.firstStart(course.action());
+      for (int s = first; s < model.startYears(course.action()) && best.gain() > 0; s++) {
         double[] more =
             more(
                 model,

@@ -104,8 +104,7 @@ class TablesLoaderTest {
           supplements.csv|barley,11,13,13|barley,1,13,13|energy_low_mj_per_kg_dm: must be from 3 to 20; found '1'
           supplements.csv|475,A$,|475,,|the price of barley must have a currency and a date
           dry-stock.csv|,1,1,1,|,1,one,1,|dse_likely_per_head: must be a number; found 'one'
-          actions.csv|keep as it is,keep,|keep as it is,kep,|kind: must be one of: crop, hold off, keep, oversow, resow, thin; found 'kep'; did you mean 'keep'?
-          actions.csv|keep as it is,keep,|keep as it is,hold off,|actions.csv: kind: must be keep for exactly one action; found '0'
+          actions.csv|keep as it is,keep,|keep as it is,kep,|kind: must be one of: crop, keep, oversow, resow, thin; found 'kep'; did you mean 'keep'?
           actions.csv|oversow,yes,0|oversow,maybe,0|needs_arable: must be one of: no, yes; found 'maybe'
           actions.csv|resow,yes,1,no|resow,yes,0,yes|cropped: must be no where there is no run-down year; found 'yes'
           action-values.csv|oversow,seedling kill,0,0,0,-,seedlings killed before sowing,inferred,,Nothing is sprayed out.|# left out|key: must have a row for seedling kill in action-values.csv; found 'oversow'
@@ -114,7 +113,7 @@ class TablesLoaderTest {
           action-values.csv|oversow,sown seed|oversow,crop margin|crop margin must not be given
           action-values.csv|oversow,growth|oversew,growth|action: must be a key of actions.csv; found 'oversew'; did you mean 'oversow'?
           action-costs.csv|sowing year|some time|phase: must be one of: every year, run-down year, sowing year; found 'some time'
-          action-costs.csv|every year,yes|every year,maybe|own_labour: must be one of: no, yes; found 'maybe'
+          action-costs.csv|sowing year,yes|sowing year,maybe|own_labour: must be one of: no, yes; found 'maybe'
           action-costs.csv|45,80,110|-45,80,110|low_per_ha: must be from 0 to 100000; found '-45'
           sources.csv|\\nafrc-1993,|\\nAFRC 1993,|key: must be small letters and digits with single hyphens; found 'AFRC 1993'
           feed-parameters.csv|evidence,source,doubt,note|evidence,source,doubt,remark|remark: is not a column of this table

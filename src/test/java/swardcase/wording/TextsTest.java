@@ -50,6 +50,7 @@ class TextsTest {
           Map.entry("buy", EnumSet.of(FindOut.Kind.LEAF_TEST, FindOut.Kind.PLANTS)),
           Map.entry("explain", EnumSet.allOf(Quantity.class)),
           Map.entry("leafTest", EnumSet.allOf(LeafAgreement.Side.class)),
+          Map.entry("rule", EnumSet.allOf(PlanResult.Rule.class)),
           Map.entry("lookFirst", EnumSet.allOf(StandGate.What.class)),
           Map.entry("lookFirst.state", EnumSet.complementOf(EnumSet.of(StandGate.State.GOOD))),
           Map.entry(
