@@ -18,6 +18,7 @@ import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
 import swardcase.feed.SupplementCost;
+import swardcase.outcome.FarmRule;
 import swardcase.outcome.Outcome;
 import swardcase.outcome.OutcomeFunction;
 
@@ -290,10 +291,24 @@ public final class Explanations {
         Quantity.PLAN_COST,
         values(OfFarm.PLAN_COST),
         MONEY,
-        IntStream.range(0, farm.paddocks().size())
-            .filter(decision::isActedOn)
-            .mapToObj(paddocks::costAlone)
+        Stream.concat(
+                IntStream.range(0, farm.paddocks().size())
+                    .filter(decision::isActedOn)
+                    .mapToObj(paddocks::costAlone),
+                Stream.of(FarmRule.values())
+                    .filter(rule -> decision.plan().choice(rule) > 0)
+                    .map(this::costOf))
             .toArray(Explanation[]::new));
+  }
+
+  private Explanation costOf(FarmRule rule) {
+    Quantity what =
+        switch (rule) {
+          case IN_ORDER -> Quantity.IN_ORDER_COST;
+          case SELL_DRY -> Quantity.SELL_DRY_COST;
+        };
+    return Explanation.of(
+        what, List.of(), amount(values(FarmMeasures.costOf(rule))), MONEY, Joined.MODEL);
   }
 
   /** Net present value of the plan. */

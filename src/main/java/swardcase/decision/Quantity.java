@@ -50,6 +50,10 @@ public enum Quantity {
   LAMB_COST,
   /** Cost of the plan, not discounted. */
   PLAN_COST,
+  /** Of it what grazing in order takes. */
+  IN_ORDER_COST,
+  /** Of it what scanning costs, where dry ewes are sold. */
+  SELL_DRY_COST,
   /** Gain of the plan: net present value against keeping every paddock. */
   PLAN_GAIN,
   /** One year of the plan, discounted. */

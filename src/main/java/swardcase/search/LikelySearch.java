@@ -14,8 +14,8 @@ import swardcase.outcome.YearSums;
  * whole farm is evaluated each time, so that a tonne of supplement is saved once.
  *
  * <p>{@link LocalSearch} improves several starts as far as it can: keeping everything, in each
- * paddock what gains most there alone, and everywhere what takes most oestrogen away. The best of
- * what they end in is the plan.
+ * paddock what gains most there alone, everywhere what takes most oestrogen away, and all kept with
+ * the rules of the farm. The best of what they end in is the plan.
  */
 public final class LikelySearch {
 
@@ -73,7 +73,8 @@ public final class LikelySearch {
   public Optional<Found> find() {
     int[] best = null;
     double most = Double.NEGATIVE_INFINITY;
-    for (int[] pick : List.of(first(), eachAlone(), everythingChanged())) {
+    for (int[] pick :
+        List.of(first(), eachAlone(), everythingChanged(), table.withRules(first()))) {
       double value = local.improve(pick);
       if (value > most + 1e-6) {
         most = value;
