@@ -148,7 +148,7 @@ public final class PlanSearch {
       starts.add(likely.first());
       starts.add(table.withRules(likely.first()));
     }
-    List<Change> first = singles.stream().filter(change -> !isRuleBefore(change)).toList();
+    List<Change> first = singles.stream().filter(this::isLookedAtFirst).toList();
     List<Trial> trials = starts.stream().map(start -> new Trial(start, first)).toList();
     double[][][] values = few.values(trials);
     List<List<Gain>> gains =
@@ -159,21 +159,26 @@ public final class PlanSearch {
         IntStream.range(0, starts.size())
             .mapToObj(k -> careful.gains(trials.get(k), values[k]))
             .toList();
-    Set<Integer> mayGain =
+    Set<PaddockAction> mayGain =
         Stream.of(gains, atCareful)
             .flatMap(List::stream)
             .flatMap(List::stream)
             .filter(Gain::mayGain)
-            .map(gain -> gain.change().one())
+            .map(gain -> paddockAction(gain.change()))
             .collect(Collectors.toSet());
     Set<Integer> ruled =
-        mayGain.stream().filter(table::isRuleAlone).map(table::paddock).collect(Collectors.toSet());
+        first.stream()
+            .filter(change -> table.isRuleAlone(change.one()))
+            .map(this::paddockAction)
+            .filter(mayGain::contains)
+            .map(PaddockAction::paddock)
+            .collect(Collectors.toSet());
     promising =
         singles.stream()
             .filter(
                 change ->
                     isOfAny(starts, change.one())
-                        || mayGain.contains(change.one())
+                        || mayGain.contains(paddockAction(change))
                         || isRuleBefore(change) && ruled.contains(table.paddock(change.one())))
             .toList();
     Map<Plan, End> ends = new LinkedHashMap<>();
@@ -193,7 +198,18 @@ public final class PlanSearch {
     return List.copyOf(ends.values());
   }
 
-  /** Whether a change sets a rule until another action starts: looked at where a rule may gain. */
+  private PaddockAction paddockAction(Change change) {
+    return new PaddockAction(table.paddock(change.one()), table.action(change.one()));
+  }
+
+  /**
+   * Every other year of an action tells whether it may gain in any; a rule before it may where the
+   * rule alone may.
+   */
+  private boolean isLookedAtFirst(Change change) {
+    return !isRuleBefore(change) && table.start(change.one()) % 2 == 0;
+  }
+
   private boolean isRuleBefore(Change change) {
     return table.isRuleBefore(change.one());
   }
@@ -210,13 +226,7 @@ public final class PlanSearch {
         .filter(Gain::mayGain)
         .sorted(Climb.BEST_FIRST)
         .map(Gain::change)
-        .filter(
-            change ->
-                years.merge(
-                        new PaddockAction(table.paddock(change.one()), table.action(change.one())),
-                        1,
-                        Integer::sum)
-                    <= MOST_YEARS)
+        .filter(change -> years.merge(paddockAction(change), 1, Integer::sum) <= MOST_YEARS)
         .toList();
   }
 

@@ -161,7 +161,7 @@ class FarmFolderTest {
             "These prices are table defaults, so put in your own: net value of a lamb, further cost"
                 + " of a dry ewe, cost of replacing a ewe, yearly margin of a further ewe before"
                 + " supplement, price of a leaf test for formononetin, price of identifying one more"
-                + " plant, own time for a use rule, own time for grazing in order, price of barley.",
+                + " plant, own time for a use rule, price of scanning a ewe, own time for grazing in order, price of barley.",
             "The costs of these actions are table defaults, so get quotes, and put in your own labour:"
                 + " 'drill grass in to thin the clover',"
                 + " 'spread clover seed over the stand', 'oversow into the stand', 'spray-fallow and resow', 'crop one season, then resow', 'crop two"
