@@ -5,8 +5,8 @@
 Reads src/test/resources/farms/two-paddocks and tables/, writes src/test/resources/rebuild/two-paddocks.csv, which RebuildTest
 compares with the program at likely inputs. Python 3, standard library only. No number here was taken from the program.
 
-Not rebuilt: the supplement that a plan saves (read from a grid), further ewes, the seed bank after a sowing and so growth and dose
-then, seasons whose break moves, several mobs, selling dry ewes, grazing in order, draws, the search.
+Not rebuilt: further ewes, the seed bank after a sowing and so growth and dose then, seasons whose break moves, several mobs, selling
+dry ewes, grazing in order, draws, the search.
 """
 
 import csv
@@ -203,7 +203,7 @@ def energy(digestibility):
     return max(0, 0.172 * 100 * digestibility - 1.707)
 
 
-def half_months(season, in_lamb):
+def half_months(season, in_lamb, winter, other):
     """What each half-month grows at most, lets be eaten, loses and needs, per ha of farm."""
     for p in range(24):
         row = QUALITY[MONTHS[p // 2]]
@@ -214,7 +214,7 @@ def half_months(season, in_lamb):
         ewes = EWES * DAYS[p] / FARM_HA
         yield {
             "growth": PER_DAY[season][p // 2] * DAYS[p] * INDEX * LIKELY["feed.growth-multiplier"]
-            * (FARM_WINTER if WINTER[p] else 1),
+            * (winter if WINTER[p] else other),
             "appetite": ewes * (EMPTY_KG + in_lamb * MORE_KG[p]) * LIKELY["feed.intake-multiplier"],
             "need": ewes * (EMPTY_MJ + in_lamb * MORE_MJ[p]) * LIKELY["feed.demand-multiplier"],
             "green quality": quality(green), "dry quality": quality(dry),
@@ -224,9 +224,9 @@ def half_months(season, in_lamb):
         }
 
 
-def feed_year(season, in_lamb):
+def feed_year(season, in_lamb, winter=FARM_WINTER, other=1.0):
     """Half-months of a year that repeats itself."""
-    rates = list(half_months(season, in_lamb))
+    rates = list(half_months(season, in_lamb, winter, other))
     bound, penalty = LIKELY["feed.leaf-area-bound"], LIKELY["feed.leaf-area-penalty"]
     green, dry = 0.0, 2000.0
     while True:
@@ -349,10 +349,80 @@ MJ_PER_TONNE = (
     1000 * told("dry_matter_percent") / 100 * told("energy_mj_per_kg_dm") * (1 - told("waste_percent") / 100)
 )
 
-# Keep all ewes off the old paddock before joining, first year: only the clean one is grazed in the held weeks.
+# Supplement where growth or ewes in lamb differ from now: between nodes of growth, and by the slope of ewes in lamb.
 
-RULE_STRENGTH = STRENGTH["Clean"]
-RULE_IN_LAMB = whole(SPARED) * fertile(NOW, RULE_STRENGTH)
+
+def bought(season, in_lamb, winter, other):
+    return sum(h["bought"] for h in feed_year(season, in_lamb, winter, other))
+
+
+LOW = min(FARM_WINTER, 1)
+WINTER_NODES = [part * LOW for part in (0.35, 0.6, 0.75, 0.87, 0.94, 0.97, 1)]
+WINTER_NODES += [(LOW + 1) / 2, 1, max(1.05, FARM_WINTER + 0.05)]
+OTHER_NODES = [0.4, 0.7, 0.85, 0.9, 0.95, 0.975, 1.0, 1.05]
+
+
+def ends(nodes, at):
+    """The two nodes about a value, with their weights."""
+    k = max(k for k in range(len(nodes) - 1) if nodes[k] <= at)
+    share = (at - nodes[k]) / (nodes[k + 1] - nodes[k])
+    return [(node, weight) for node, weight in ((nodes[k], 1 - share), (nodes[k + 1], share)) if weight > 0]
+
+
+def bought_by_growth(season, winter, other):
+    return sum(
+        u * v * bought(season, IN_LAMB, w, o) for w, u in ends(WINTER_NODES, winter) for o, v in ends(OTHER_NODES, other)
+    )
+
+
+BOUGHT_NOW = {season: bought(season, IN_LAMB, FARM_WINTER, 1.0) for season in SEASONS}
+RISE = TOLD_IN_LAMB / IN_LAMB - 1
+MORE_BOUGHT = sorted(
+    (BOUGHT_NOW[s], (bought(s, TOLD_IN_LAMB, FARM_WINTER, 1.0) - BOUGHT_NOW[s]) / RISE) for s in SEASONS
+)
+
+
+def slope(mj):
+    if mj <= MORE_BOUGHT[0][0]:
+        return MORE_BOUGHT[0][1]
+    for (low, at_low), (high, at_high) in zip(MORE_BOUGHT, MORE_BOUGHT[1:]):
+        if mj < high:
+            return at_low + (mj - low) / (high - low) * (at_high - at_low)
+    return MORE_BOUGHT[-1][1]
+
+
+def supplement_saved(in_lamb, winter, other):
+    saved = 0
+    for season in SEASONS:
+        by_growth = bought_by_growth(season, winter, other)
+        then = max(0, by_growth + slope(by_growth) * (in_lamb / IN_LAMB - 1))
+        saved += CHANCE[season] * (BOUGHT_NOW[season] - then)
+    return saved * FARM_HA / MJ_PER_TONNE * told("price_per_tonne")
+
+
+# Keep all ewes off the old paddock before joining, from the coming year: only the clean one is grazed in the held weeks.
+
+YEARS = int(LIKELY["default.horizon-years"])
+RULE_SPARED = sound(NOW, STRENGTH["Clean"])
+CLOSED = FEED["Old"] / sum(AREA[n] * INDEX for n in AREA)
+UNEATEN = CLOSED * sum(g for p, g in enumerate(MEAN_GROWTH) if p in HELD) / YEAR_GROWTH
+
+
+def rule_in_lamb(year):
+    sound_share = 0
+    for joinings, share in enumerate(AGES):
+        ruled = min(year, joinings + 1)
+        sound_share += share * RULE_SPARED**ruled * SPARED ** (joinings + 1 - ruled)
+    return sound_share * fertile(NOW, STRENGTH["Clean"])
+
+
+RULE_TIME = AREA["Old"] * LIKELY["default.use-rule-per-ha"]
+RULE_LAMBS = [(rule_in_lamb(t) - IN_LAMB) * EWES * VALUE_PER_EWE for t in range(YEARS)]
+RULE_FEED = [supplement_saved(rule_in_lamb(t), FARM_WINTER - UNEATEN, 1 - UNEATEN) for t in range(YEARS)]
+RULE_NPV = sum(
+    (lambs + feed - RULE_TIME) / (1 + LIKELY["default.discount-rate"]) ** t
+    for t, (lambs, feed) in enumerate(zip(RULE_LAMBS, RULE_FEED))
+)
 
 # Spray-fallow and resow: clover share printed, mean of a sowing that takes and one that fails.
 
@@ -398,11 +468,14 @@ def results():
                 yield "green at end, kg DM/ha", p, h["green"]
                 yield "dry at end, kg DM/ha", p, h["dry"]
                 yield "bought, MJ/ha", p, h["bought"]
-    more = RULE_IN_LAMB - IN_LAMB
-    yield "rule: ewes more in lamb", "", more * EWES
-    yield "rule: lambs more", "", more * EWES * LAMBS_PER_EWE
-    yield "rule: money of lambs", "", more * EWES * VALUE_PER_EWE
-    yield "rule: own time", "", AREA["Old"] * LIKELY["default.use-rule-per-ha"]
+    for t in range(YEARS):
+        more = rule_in_lamb(t) - IN_LAMB
+        yield "rule: ewes more in lamb", t, more * EWES
+        yield "rule: lambs more", t, more * EWES * LAMBS_PER_EWE
+        yield "rule: money of lambs", t, RULE_LAMBS[t]
+        yield "rule: supplement saved, money", t, RULE_FEED[t]
+        yield "rule: own time, money", t, RULE_TIME
+    yield "rule: net present value", "", RULE_NPV
     for year, share in enumerate(resown_clover("Old")):
         yield "resown: clover share", year, share
 
