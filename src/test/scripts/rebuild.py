@@ -5,8 +5,8 @@
 Reads src/test/resources/farms/two-paddocks and tables/, writes src/test/resources/rebuild/two-paddocks.csv, which RebuildTest
 compares with the program at likely inputs. Python 3, standard library only. No number here was taken from the program.
 
-Not rebuilt: further ewes, the seed bank after a sowing and so growth and dose then, seasons whose break moves, several mobs, selling
-dry ewes, grazing in order, draws, the search.
+Not rebuilt: actions but spray-fallow, further ewes, nitrogen, waterlogged ground, leaf tests, figures
+observed on these paddocks, several mobs and other stock, selling dry ewes, grazing in order, draws, the search.
 """
 
 import csv
@@ -63,11 +63,69 @@ def half_month(day):
 
 # The farm.
 
-WINTER = [MONTHS[p // 2] in listed("winter_months") for p in range(24)]
-PER_DAY = {season: [float(x) for x in listed(season)] for season in SEASONS}
+DISTRICT = next(row for row in rows(ROOT / "tables/districts.csv") if row["name"] == WRITTEN["growth"])
+WINTER = [MONTHS[p // 2] in DISTRICT["winter_months"].split(";") for p in range(24)]
+USUAL = [float(DISTRICT[f"{MONTHS[p // 2].lower()}_kg_dm_per_ha_day"]) for p in range(24)]
 CHANCE = {season: LIKELY[f"default.chance-{season}-season"] for season in SEASONS}
 QUALITY = {row["month"]: row for row in rows(ROOT / "tables/pasture-quality.csv")
-           if row["profile"] == WRITTEN["pasture_quality"]}
+           if row["profile"] == DISTRICT["quality_profile"]}
+
+
+# The break: docs/method/feed-budget.md, "The break moves".
+
+
+def usual_break():
+    first = WINTER.index(True)
+    while USUAL[(first - 1) % 24] > max(USUAL) / 20:
+        first -= 1
+    return first
+
+
+BREAK = usual_break()
+TO_END = 24 - WINTER[::-1].index(True) - BREAK
+LATER = {
+    "poor": float(DISTRICT["break_later_in_poor_likely_half_months"]), "average": 0.0,
+    "good": -float(DISTRICT["break_earlier_in_good_likely_half_months"]),
+}
+
+
+def moved(usual, later):
+    """Means over half-months of a year whose break comes later; a year is 24 rates."""
+    speed = TO_END / (TO_END - later)
+
+    def since_break(time):
+        whole = int(time)
+        part = (time - whole) * usual[(BREAK + whole) % 24] if time > whole else 0
+        return sum(usual[(BREAK + k) % 24] for k in range(whole)) + part
+
+    first = min(0, math.floor(later))
+    before = usual[(BREAK + (-1 if later > 0 else first)) % 24]
+
+    def until(time):
+        return before * (min(time, later) - first) + (since_break((time - later) * speed) / speed if time > later else 0)
+
+    year = list(usual)
+    for k in range(first, TO_END):
+        year[(BREAK + k) % 24] = until(k + 1) - until(k)
+    return year
+
+
+def season_growth(season):
+    as_moved = moved(USUAL, LATER[season])
+    if season == "average":
+        return as_moved
+    left = sum(g * d for g, d in zip(as_moved, DAYS)) / sum(g * d for g, d in zip(USUAL, DAYS))
+    return [g * LIKELY[f"default.{season}-season-growth"] / left for g in as_moved]
+
+
+PER_DAY = {season: season_growth(season) for season in SEASONS}
+
+
+def season_quality(season, column):
+    """A column of the quality profile, per cent, as shares by half-month."""
+    return moved([float(QUALITY[MONTHS[p // 2]][column]) / 100 for p in range(24)], LATER[season])
+
+
 EWES = int(WRITTEN["ewes"])
 AGES = [int(x) / EWES for x in listed("ages")]
 WEIGHT = told("liveweight_kg")
@@ -91,13 +149,13 @@ def of_table(cultivar, column):
     return float(CULTIVARS[cultivar][column])
 
 
-def leaf(name):
-    return sum(share * of_table(c, "formononetin_likely_percent_dm") for c, share in SHARES[name].items())
+def leaf(shares):
+    return sum(share * of_table(c, "formononetin_likely_percent_dm") for c, share in shares.items())
 
 
 # Winter growth: cultivars and thin stands.
 
-MEAN_GROWTH = [sum(CHANCE[s] * PER_DAY[s][p // 2] for s in SEASONS) * DAYS[p] for p in range(24)]
+MEAN_GROWTH = [sum(CHANCE[s] * PER_DAY[s][p] for s in SEASONS) * DAYS[p] for p in range(24)]
 WINTER_GROWTH = sum(g for p, g in enumerate(MEAN_GROWTH) if WINTER[p])
 YEAR_GROWTH = sum(MEAN_GROWTH)
 WINTER_SHARE = WINTER_GROWTH / YEAR_GROWTH
@@ -106,25 +164,30 @@ EARLY = sum(
 ) / WINTER_GROWTH
 
 
-def cultivar_factor(name):
-    mean = sum(share * of_table(c, "relative_winter_yield_likely") for c, share in SHARES[name].items())
-    return 1 - CLOVER[name] * (1 - mean)
+def cultivar_factor(clover, shares):
+    return 1 - clover * (1 - sum(share * of_table(c, "relative_winter_yield_likely") for c, share in shares.items()))
 
 
-def density_factor(name):
-    counted = next(row["seedlings_per_m2"] for row in PADDOCKS if row["paddock"] == name)
-    kg = LIKELY["seed.yield.hot"] * LIKELY["seed.emergence"]
-    plants = float(counted) if counted else 100 * kg / LIKELY["density.seed-weight"]
+def plants_per_m2(kg):
+    return 100 * kg / LIKELY["density.seed-weight"]
+
+
+STEADY_PLANTS = plants_per_m2(LIKELY["seed.yield.hot"] * LIKELY["seed.emergence"])
+PLANTS = {row["paddock"]: float(row["seedlings_per_m2"] or STEADY_PLANTS) for row in PADDOCKS}
+
+
+def density_factor(clover, plants):
     k, reference = LIKELY["density.half-growth"], LIKELY["density.reference"]
 
     def r(p):
         return p / (p + k)
 
     relative = r(min(plants, reference)) / r(reference)
-    return 1 - CLOVER[name] * EARLY * (1 - LIKELY["density.rest-fills"]) * (1 - relative)
+    return 1 - clover * EARLY * (1 - LIKELY["density.rest-fills"]) * (1 - relative)
 
 
-WINTER_FACTOR = {name: cultivar_factor(name) * density_factor(name) for name in AREA}
+CULTIVAR_FACTOR = {name: cultivar_factor(CLOVER[name], SHARES[name]) for name in AREA}
+WINTER_FACTOR = {name: CULTIVAR_FACTOR[name] * density_factor(CLOVER[name], PLANTS[name]) for name in AREA}
 FEED = {name: AREA[name] * INDEX * (WINTER_SHARE * WINTER_FACTOR[name] + 1 - WINTER_SHARE) for name in AREA}
 FEED_OF_FARM = sum(FEED.values())
 FARM_WINTER = sum(AREA[n] * INDEX * WINTER_FACTOR[n] for n in AREA) / sum(AREA[n] * INDEX for n in AREA)
@@ -132,7 +195,7 @@ CLOVER_EATEN = sum(FEED[n] * CLOVER[n] for n in AREA) / FEED_OF_FARM
 
 # Dose.
 
-STRENGTH = {name: CLOVER[name] * LIKELY["dose.leaf-share"] * leaf(name) for name in AREA}
+STRENGTH = {name: CLOVER[name] * LIKELY["dose.leaf-share"] * leaf(SHARES[name]) for name in AREA}
 STRONGEST = max(
     CLOVER[name] * LIKELY["dose.leaf-share"]
     * max(of_table(c, "formononetin_likely_percent_dm") for c in [*SHARES[name], "current cultivar"])
@@ -195,38 +258,40 @@ def availability(kg):
     return (1 - math.exp(-b)) * (1 + 0.6 * math.exp(-b * b))
 
 
-def quality(digestibility):
-    return max(0, 1 - 1.7 * (0.8 - digestibility) + 0.17 * CLOVER_EATEN)
+def quality(digestibility, clover):
+    return max(0, 1 - 1.7 * (0.8 - digestibility) + 0.17 * clover)
 
 
 def energy(digestibility):
     return max(0, 0.172 * 100 * digestibility - 1.707)
 
 
-def half_months(season, in_lamb, winter, other):
+def half_months(season, in_lamb, winter, other, clover):
     """What each half-month grows at most, lets be eaten, loses and needs, per ha of farm."""
+    greens = season_quality(season, "green_digestibility_percent")
+    dries = season_quality(season, "dry_digestibility_percent")
+    dyings = season_quality(season, "green_dying_percent_per_month")
+    losses = season_quality(season, "dry_lost_percent_per_month")
     for p in range(24):
-        row = QUALITY[MONTHS[p // 2]]
-        green = float(row["green_digestibility_percent"]) / 100 + LIKELY["feed.green-digestibility"]
-        dry = float(row["dry_digestibility_percent"]) / 100 + LIKELY["feed.dry-selection"]
-        dying = float(row["green_dying_percent_per_month"]) / 100
-        lost = float(row["dry_lost_percent_per_month"]) / 100 * LIKELY["feed.dry-loss-multiplier"]
+        green = greens[p] + LIKELY["feed.green-digestibility"]
+        dry = dries[p] + LIKELY["feed.dry-selection"]
+        lost = losses[p] * LIKELY["feed.dry-loss-multiplier"]
         ewes = EWES * DAYS[p] / FARM_HA
         yield {
-            "growth": PER_DAY[season][p // 2] * DAYS[p] * INDEX * LIKELY["feed.growth-multiplier"]
+            "growth": PER_DAY[season][p] * DAYS[p] * INDEX * LIKELY["feed.growth-multiplier"]
             * (winter if WINTER[p] else other),
             "appetite": ewes * (EMPTY_KG + in_lamb * MORE_KG[p]) * LIKELY["feed.intake-multiplier"],
             "need": ewes * (EMPTY_MJ + in_lamb * MORE_MJ[p]) * LIKELY["feed.demand-multiplier"],
-            "green quality": quality(green), "dry quality": quality(dry),
+            "green quality": quality(green, clover), "dry quality": quality(dry, clover),
             "green energy": energy(green), "dry energy": energy(dry),
-            "dies": 1 - (1 - dying) ** (LIKELY["feed.green-dying-multiplier"] / 2),
+            "dies": 1 - (1 - dyings[p]) ** (LIKELY["feed.green-dying-multiplier"] / 2),
             "decays": 1 - math.sqrt(1 - min(1, lost)),
         }
 
 
-def feed_year(season, in_lamb, winter=FARM_WINTER, other=1.0):
+def feed_year(season, in_lamb, winter=FARM_WINTER, other=1.0, clover=CLOVER_EATEN):
     """Half-months of a year that repeats itself."""
-    rates = list(half_months(season, in_lamb, winter, other))
+    rates = list(half_months(season, in_lamb, winter, other, clover))
     bound, penalty = LIKELY["feed.leaf-area-bound"], LIKELY["feed.leaf-area-penalty"]
     green, dry = 0.0, 2000.0
     while True:
@@ -349,11 +414,11 @@ MJ_PER_TONNE = (
     1000 * told("dry_matter_percent") / 100 * told("energy_mj_per_kg_dm") * (1 - told("waste_percent") / 100)
 )
 
-# Supplement where growth or ewes in lamb differ from now: between nodes of growth, and by the slope of ewes in lamb.
+# Supplement where growth, ewes in lamb or clover differ from now: between nodes of growth, and by slopes of the others.
 
 
-def bought(season, in_lamb, winter, other):
-    return sum(h["bought"] for h in feed_year(season, in_lamb, winter, other))
+def bought(season, in_lamb=IN_LAMB, winter=FARM_WINTER, other=1.0, clover=CLOVER_EATEN):
+    return sum(h["bought"] for h in feed_year(season, in_lamb, winter, other, clover))
 
 
 LOW = min(FARM_WINTER, 1)
@@ -371,71 +436,194 @@ def ends(nodes, at):
 
 def bought_by_growth(season, winter, other):
     return sum(
-        u * v * bought(season, IN_LAMB, w, o) for w, u in ends(WINTER_NODES, winter) for o, v in ends(OTHER_NODES, other)
+        u * v * bought(season, winter=w, other=o)
+        for w, u in ends(WINTER_NODES, winter) for o, v in ends(OTHER_NODES, other)
     )
 
 
-BOUGHT_NOW = {season: bought(season, IN_LAMB, FARM_WINTER, 1.0) for season in SEASONS}
+BOUGHT_NOW = {season: bought(season) for season in SEASONS}
 RISE = TOLD_IN_LAMB / IN_LAMB - 1
-MORE_BOUGHT = sorted(
-    (BOUGHT_NOW[s], (bought(s, TOLD_IN_LAMB, FARM_WINTER, 1.0) - BOUGHT_NOW[s]) / RISE) for s in SEASONS
-)
+BY_EWES = sorted((BOUGHT_NOW[s], (bought(s, in_lamb=TOLD_IN_LAMB) - BOUGHT_NOW[s]) / RISE) for s in SEASONS)
+BY_CLOVER = sorted((BOUGHT_NOW[s], (BOUGHT_NOW[s] - bought(s, clover=CLOVER_EATEN - 0.1)) / 0.1) for s in SEASONS)
 
 
-def slope(mj):
-    if mj <= MORE_BOUGHT[0][0]:
-        return MORE_BOUGHT[0][1]
-    for (low, at_low), (high, at_high) in zip(MORE_BOUGHT, MORE_BOUGHT[1:]):
+def slope(by_season, mj):
+    if mj <= by_season[0][0]:
+        return by_season[0][1]
+    for (low, at_low), (high, at_high) in zip(by_season, by_season[1:]):
         if mj < high:
             return at_low + (mj - low) / (high - low) * (at_high - at_low)
-    return MORE_BOUGHT[-1][1]
+    return by_season[-1][1]
 
 
-def supplement_saved(in_lamb, winter, other):
+def supplement_saved(in_lamb, winter, other, clover):
     saved = 0
     for season in SEASONS:
-        by_growth = bought_by_growth(season, winter, other)
-        then = max(0, by_growth + slope(by_growth) * (in_lamb / IN_LAMB - 1))
-        saved += CHANCE[season] * (BOUGHT_NOW[season] - then)
+        then = bought_by_growth(season, winter, other)
+        more = slope(BY_EWES, then) * (in_lamb / IN_LAMB - 1) + slope(BY_CLOVER, then) * (clover - CLOVER_EATEN)
+        saved += CHANCE[season] * (BOUGHT_NOW[season] - max(0, then + more))
     return saved * FARM_HA / MJ_PER_TONNE * told("price_per_tonne")
+
+
+# A plan, year by year: strengths outside and inside the held weeks, growth, clover eaten, costs.
+
+YEARS = int(LIKELY["default.horizon-years"])
+INDEXED_HA = sum(AREA.values()) * INDEX
+
+
+def plan(years):
+    """Adds what each year brings, and returns the net present value."""
+    spared, npv = [], 0
+    for t, year in enumerate(years):
+        whole_share = 0
+        for joinings, share in enumerate(AGES):
+            lived = [spared[u] if u >= 0 else SPARED for u in range(t - joinings - 1, t)]
+            whole_share += share * math.prod(lived)
+        in_lamb = whole_share * fertile(year["strength"], year["held"])
+        spared.append(sound(year["strength"], year["held"]))
+        year["in lamb"] = in_lamb - IN_LAMB
+        year["lambs"] = (in_lamb - IN_LAMB) * EWES * VALUE_PER_EWE
+        year["feed"] = supplement_saved(in_lamb, year["winter"], year["other"], year["clover"])
+        npv += (year["lambs"] + year["feed"] - year["paid"] - year["labour"]) / (
+            1 + LIKELY["default.discount-rate"]
+        ) ** t
+    return npv
 
 
 # Keep all ewes off the old paddock before joining, from the coming year: only the clean one is grazed in the held weeks.
 
-YEARS = int(LIKELY["default.horizon-years"])
-RULE_SPARED = sound(NOW, STRENGTH["Clean"])
-CLOSED = FEED["Old"] / sum(AREA[n] * INDEX for n in AREA)
+CLOSED = FEED["Old"] / INDEXED_HA
 UNEATEN = CLOSED * sum(g for p, g in enumerate(MEAN_GROWTH) if p in HELD) / YEAR_GROWTH
+RULE = [
+    {"strength": NOW, "held": STRENGTH["Clean"], "winter": FARM_WINTER - UNEATEN, "other": 1 - UNEATEN,
+     "clover": CLOVER_EATEN, "paid": 0, "labour": AREA["Old"] * LIKELY["default.use-rule-per-ha"]}
+    for _ in range(YEARS)
+]
+
+# Spray-fallow the old paddock in the coming year and resow it in the next: seed bank, stand, growth, costs.
+
+SOWING = 1
+SOWN = "current cultivar"
+TAKES = ACTION["spray-fallow", "establishment chance"]
 
 
-def rule_in_lamb(year):
-    sound_share = 0
-    for joinings, share in enumerate(AGES):
-        ruled = min(year, joinings + 1)
-        sound_share += share * RULE_SPARED**ruled * SPARED ** (joinings + 1 - ruled)
-    return sound_share * fertile(NOW, STRENGTH["Clean"])
+def retention(cultivar):
+    hard = CULTIVARS[cultivar]["hard_seed"] or "moderate"
+    return [LIKELY[f"seed.retention.hot.{hard}.age-{age}"] for age in (1, 2, 3, 4)]
 
 
-RULE_TIME = AREA["Old"] * LIKELY["default.use-rule-per-ha"]
-RULE_LAMBS = [(rule_in_lamb(t) - IN_LAMB) * EWES * VALUE_PER_EWE for t in range(YEARS)]
-RULE_FEED = [supplement_saved(rule_in_lamb(t), FARM_WINTER - UNEATEN, 1 - UNEATEN) for t in range(YEARS)]
-RULE_NPV = sum(
-    (lambs + feed - RULE_TIME) / (1 + LIKELY["default.discount-rate"]) ** t
-    for t, (lambs, feed) in enumerate(zip(RULE_LAMBS, RULE_FEED))
-)
-
-# Spray-fallow and resow: clover share printed, mean of a sowing that takes and one that fails.
+def crowding(cultivar):
+    return LIKELY.get("seed.crowding." + cultivar.lower().replace(" ", "-"), LIKELY["seed.crowding.default"])
 
 
-def resown_clover(name):
-    taken = ACTION["spray-fallow", "establishment chance"]
+def seed_bank(name):
+    """Share of each cultivar in the clover, seedlings from the ground and sown ones, kg/ha, year by year."""
+    cultivars = [*SHARES[name], SOWN]
+    ages, weights = {}, {}
+    for c in cultivars:
+        r = retention(c)
+        ages[c] = [1, r[0], r[0] * r[1], r[0] * r[1] * r[2] / (1 - r[3])]
+        weights[c] = SHARES[name].get(c, 0) / crowding(c)
+    set_in_year = LIKELY["seed.yield.hot"]
+    bank = {c: [set_in_year * weights[c] / sum(weights.values()) * age for age in ages[c]] for c in cultivars}
+    years = []
+    for k in range(YEARS):
+        seedlings = {}
+        for c in cultivars:
+            r, s = retention(c), bank[c]
+            kept = [s[0] * r[0], s[1] * r[1], s[2] * r[2] + s[3] * r[3]]
+            seedlings[c] = LIKELY["seed.emergence"] * (sum(s) - sum(kept))
+            bank[c] = [0, *kept]
+        seed, sown = set_in_year, 0
+        if k < SOWING:
+            seed *= ACTION["spray-fallow", "seed set"]
+        if k == SOWING:
+            seedlings = {c: kg * (1 - ACTION["spray-fallow", "seedling kill"]) for c, kg in seedlings.items()}
+            sown = ACTION["spray-fallow", "sown seed"] * LIKELY["seed.good-seed-share"]
+            seed *= LIKELY["seed.sowing-year-yield"]
+        ground = sum(seedlings.values())
+        seedlings[SOWN] += sown
+        crowd = sum(crowding(c) * kg for c, kg in seedlings.items())
+        shares = {c: crowding(c) * kg / crowd for c, kg in seedlings.items()}
+        for c in cultivars:
+            bank[c][0] = seed * shares[c]
+        years.append((shares, ground, sown))
+    return years
+
+
+def part_open(of_winter):
+    months = float(next(row["months_ungrazed"] for row in rows(ROOT / "tables/actions.csv") if row["key"] == "spray-fallow"))
+    shut = sum(MEAN_GROWTH[p % 24] for p in range(BREAK, BREAK + round(2 * months)) if WINTER[p % 24] == of_winter)
+    return 1 - shut / sum(g for p, g in enumerate(MEAN_GROWTH) if WINTER[p] == of_winter)
+
+
+def stand(name, k):
+    """The stand of a sowing that took, in year k."""
+    shares, ground, sown = seed_bank(name)[k]
     target = min(1, CLOVER[name] * (1 + LIKELY["sowing.clover-share"] - 1))
     first, years = LIKELY["sowing.clover-year-one"], LIKELY["sowing.clover-years"]
+    clover = CLOVER[name] if k < SOWING else target * (1 - (1 - first) * math.exp(-(k - SOWING) / years))
+    standing = SHARES[name] if k < SOWING else shares
+    up = PLANTS[name] / STEADY_PLANTS
+    new = shares[SOWN] if k >= SOWING else 0
+    up += max(0, 1 - up) * LIKELY["density.newcomer"] * new
+    density = density_factor(clover, plants_per_m2(ground * up + sown))
+    return {
+        "clover": clover, "factor": cultivar_factor(clover, standing) * density,
+        "strength": clover * LIKELY["dose.leaf-share"] * leaf(standing),
+        "old": sum(share for c, share in standing.items() if CULTIVARS[c]["era"] == "old"),
+    }
 
-    def settled(k):
-        return target * (1 - (1 - first) * math.exp(-k / years))
 
-    return [CLOVER[name]] + [taken * settled(k) + (1 - taken) * settled(max(0, k - 1)) for k in range(5)]
+COST_LINES = [row for row in rows(ROOT / "tables/action-costs.csv") if row["action"] == "spray-fallow"]
+
+
+def lines(phase, labour):
+    return sum(float(row["likely_per_ha"]) for row in COST_LINES
+               if row["phase"] == phase and row["own_labour"] == labour)
+
+
+def resown_path(name, k, failures):
+    """Year k if the sowing fails so often."""
+    if k < SOWING:
+        left = ACTION["spray-fallow", "run-down growth"]
+        year = stand(name, k)
+        return {**year, "winter": left * year["factor"], "other": left,
+                "paid": lines("run-down year", "no"), "labour": lines("run-down year", "yes")}
+    age = max(SOWING, k - failures)
+    shut = k <= SOWING + failures
+    growths = [ACTION["spray-fallow", "growth year one"], ACTION["spray-fallow", "growth year two"]]
+    growth = (growths + [1] * YEARS)[age - SOWING]
+    year = stand(name, age)
+    return {**year, "winter": growth * (part_open(True) if shut else 1) * year["factor"],
+            "other": growth * (part_open(False) if shut else 1),
+            "paid": shut * lines("sowing year", "no"), "labour": shut * lines("sowing year", "yes")}
+
+
+def resown_paddock(name):
+    """Year by year, mean of a sowing that takes and one that fails once."""
+    for k in range(YEARS):
+        took, failed = resown_path(name, k, 0), resown_path(name, k, 1)
+        yield {key: TAKES * took[key] + (1 - TAKES) * failed[key] for key in took}
+
+
+def resown_farm(name):
+    for of in resown_paddock(name):
+        winter, other = {**WINTER_FACTOR, name: of["winter"]}, {n: of["other"] if n == name else 1 for n in AREA}
+        feed = {n: AREA[n] * INDEX * (WINTER_SHARE * winter[n] + (1 - WINTER_SHARE) * other[n]) for n in AREA}
+        of_farm = sum(feed.values())
+        strength = sum(feed[n] * {**STRENGTH, name: of["strength"]}[n] for n in AREA) / of_farm
+        yield {
+            "strength": strength, "held": strength,
+            "winter": sum(AREA[n] * INDEX * winter[n] for n in AREA) / INDEXED_HA,
+            "other": sum(AREA[n] * INDEX * other[n] for n in AREA) / INDEXED_HA,
+            "clover": sum(feed[n] * {**CLOVER, name: of["clover"]}[n] for n in AREA) / of_farm,
+            "paid": AREA[name] * of["paid"], "labour": AREA[name] * of["labour"],
+        }
+
+
+RESOWN = list(resown_farm("Old"))
+RULE_NPV, RESOWN_NPV = plan(RULE), plan(RESOWN)
 
 
 def results():
@@ -444,7 +632,7 @@ def results():
             yield "share of clover", f"{name}/{cultivar}", share
         profile = INDEX * WINTER_GROWTH
         yield "winter growth lost, kg DM/ha", name, (1 - WINTER_FACTOR[name]) * profile
-        yield "lost for thin stand, kg DM/ha", name, (cultivar_factor(name) - WINTER_FACTOR[name]) * profile
+        yield "lost for thin stand, kg DM/ha", name, (CULTIVAR_FACTOR[name] - WINTER_FACTOR[name]) * profile
         yield "strength, % of green intake", name, STRENGTH[name]
         yield "feed, ha of ordinary growth", name, FEED[name]
     yield "winter growth of farm", "", FARM_WINTER
@@ -468,16 +656,19 @@ def results():
                 yield "green at end, kg DM/ha", p, h["green"]
                 yield "dry at end, kg DM/ha", p, h["dry"]
                 yield "bought, MJ/ha", p, h["bought"]
-    for t in range(YEARS):
-        more = rule_in_lamb(t) - IN_LAMB
-        yield "rule: ewes more in lamb", t, more * EWES
-        yield "rule: lambs more", t, more * EWES * LAMBS_PER_EWE
-        yield "rule: money of lambs", t, RULE_LAMBS[t]
-        yield "rule: supplement saved, money", t, RULE_FEED[t]
-        yield "rule: own time, money", t, RULE_TIME
-    yield "rule: net present value", "", RULE_NPV
-    for year, share in enumerate(resown_clover("Old")):
-        yield "resown: clover share", year, share
+    for of, years, npv in (("rule", RULE, RULE_NPV), ("resown", RESOWN, RESOWN_NPV)):
+        for t, year in enumerate(years):
+            yield f"{of}: ewes more in lamb", t, year["in lamb"] * EWES
+            yield f"{of}: lambs more", t, year["in lamb"] * EWES * LAMBS_PER_EWE
+            yield f"{of}: money of lambs", t, year["lambs"]
+            yield f"{of}: supplement saved, money", t, year["feed"]
+            yield f"{of}: costs paid", t, year["paid"]
+            yield f"{of}: own time, money", t, year["labour"]
+        yield f"{of}: net present value", "", npv
+    for t, year in enumerate(resown_paddock("Old")):
+        yield "resown: clover share", t, year["clover"]
+        yield "resown: old cultivars, share of clover", t, year["old"]
+        yield "resown: strength, % of green intake", t, year["strength"]
 
 
 def main():
