@@ -3,7 +3,8 @@
     python3 src/test/scripts/rebuild.py
 
 Reads src/test/resources/farms/two-paddocks and tables/, writes src/test/resources/rebuild/two-paddocks.csv, which RebuildTest
-compares with the program at likely inputs. Python 3, standard library only. No number here was taken from the program.
+compares with the program at likely inputs. Python 3, standard library only. No number here was taken from the program,
+but who wrote it had read the program too: agreement says that the pages hold the equations, not that every stranger reads them so.
 
 Not rebuilt: actions but spray-fallow, further ewes, nitrogen, waterlogged ground, leaf tests, figures
 observed on these paddocks, several mobs and other stock, selling dry ewes, grazing in order, draws, the search.
