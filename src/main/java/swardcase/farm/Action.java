@@ -105,7 +105,7 @@ public record Action(
     boolean alone = kind == ActionKind.KEEP;
     return with(
         alone ? rule.key() : key + "+" + rule.key(),
-        alone ? "keep, " + rule.name() : rule.name() + ", then " + name,
+        "keep " + rule.name() + (alone ? "" : ", then " + name),
         alone ? ActionKind.KEEP_OFF : kind,
         costs,
         Optional.of(rule));

@@ -181,7 +181,7 @@ final class DecisionPage {
     for (int k = 0; k < rules.size(); k++) {
       sum(
           table,
-          Texts.capital(PlanWords.rule(rules.get(k).what())),
+          PlanWords.shortRule(rules.get(k).what()),
           faces.number(faces.farmWideCost(k)),
           faces.number(faces.farmWide(k)));
     }

@@ -13,7 +13,6 @@ import swardcase.wording.MoneyFaces;
 import swardcase.wording.OestrogenWords;
 import swardcase.wording.PaddockWords;
 import swardcase.wording.PlanWords;
-import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
 /** The report as a summary for a terminal: the answer, the three numbers, a line a paddock. */
@@ -129,7 +128,7 @@ public final class TerminalView {
     for (int k = 0; k < rules.size(); k++) {
       sum(
           table,
-          Texts.capital(PlanWords.rule(rules.get(k).what())),
+          PlanWords.shortRule(rules.get(k).what()),
           faces.number(faces.farmWideCost(k)),
           faces.number(faces.farmWide(k)));
     }

@@ -50,10 +50,10 @@ public final class PlanWords {
     if (!notSure.isEmpty()) {
       sentences.add(Texts.get("headline.thisYear", year, notSure));
     }
+    report.plan().farmWide().forEach(rule -> sentences.add(Texts.capital(rule(rule.what())) + "."));
     List<String> parts = new ArrayList<>();
     int crops = chosen(report, OptionResult::landUse);
     int thinned = chosen(report, option -> !option.landUse() && !option.sows());
-    report.plan().farmWide().forEach(rule -> parts.add(rule(rule.what())));
     add(parts, "headline.resow", calls.act() - crops - thinned);
     add(parts, "headline.thin", thinned);
     add(parts, "headline.crop", crops);
@@ -70,6 +70,11 @@ public final class PlanWords {
   /** A rule for the whole farm, as what is to be done. */
   public static String rule(PlanResult.Rule rule) {
     return Texts.get("rule." + rule.name());
+  }
+
+  /** The same where there is little room. */
+  public static String shortRule(PlanResult.Rule rule) {
+    return Texts.get("rule.short." + rule.name());
   }
 
   private static String howSure(Calls calls) {

@@ -51,6 +51,7 @@ class TextsTest {
           Map.entry("explain", EnumSet.allOf(Quantity.class)),
           Map.entry("leafTest", EnumSet.allOf(LeafAgreement.Side.class)),
           Map.entry("rule", EnumSet.allOf(PlanResult.Rule.class)),
+          Map.entry("rule.short", EnumSet.allOf(PlanResult.Rule.class)),
           Map.entry("lookFirst", EnumSet.allOf(StandGate.What.class)),
           Map.entry("lookFirst.state", EnumSet.complementOf(EnumSet.of(StandGate.State.GOOD))),
           Map.entry(
