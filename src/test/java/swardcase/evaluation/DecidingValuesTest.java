@@ -174,14 +174,17 @@ class DecidingValuesTest {
     return starts;
   }
 
-  /** Each action starts in the year that is best for it with the tables as they are. */
+  /**
+   * Each action, use rules aside because they cost next to nothing, starts in the year that is best
+   * for it with the tables as they are.
+   */
   private static Answer answer(FarmModel model, int[][] starts) {
     OutcomeFunction run = model.newRun();
     Map<String, Option> options = new TreeMap<>();
     run.setBase(model.keepAll());
     for (int i = 0; i < model.farm().paddocks().size(); i++) {
       Paddock paddock = model.farm().paddocks().get(i);
-      for (int a = 0; a < model.actions().size(); a++) {
+      for (int a = 0; a < model.farm().actions().size(); a++) {
         if (a == model.keep() || !run.allowed(i, a)) {
           continue;
         }
