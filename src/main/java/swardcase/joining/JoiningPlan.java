@@ -180,6 +180,11 @@ public final class JoiningPlan {
     return setting.coming.instructions();
   }
 
+  /** Whether the plan of the farm closes a paddock to a group in a half-month. */
+  public boolean isClosed(int group, int halfMonth, int paddock) {
+    return setting.isClosed(group, halfMonth, paddock);
+  }
+
   // The calendar.
 
   /** Whether a half-month matters for a mob's joining. */

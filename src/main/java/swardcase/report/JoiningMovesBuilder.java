@@ -66,7 +66,9 @@ final class JoiningMovesBuilder {
         isMob(group)
             ? isFree(group) || isAnywhere(group, p)
             : IntStream.range(0, farm.mobs().size()).allMatch(this::isFree);
-    if (!free) {
+    boolean isClosedSomewhere =
+        IntStream.range(0, farm.paddocks().size()).anyMatch(i -> plan.isClosed(group, p, i));
+    if (!free || isClosedSomewhere) {
       return Where.PADDOCKS;
     }
     return plan.likely().greenShare(p) < DRY_SHARE ? Where.ANY_DRY_PADDOCK : Where.ANY_PADDOCK;

@@ -23,12 +23,16 @@ import swardcase.farm.Paddock;
 import swardcase.money.NetPresentValue;
 import swardcase.outcome.Outcome;
 import swardcase.report.PaddockResult.FormononetinFrom;
+import swardcase.report.PaddockResult.OptionResult;
 import swardcase.sward.Composition;
 import swardcase.sward.LeafAgreement;
 import swardcase.tables.Cultivar;
 
 /** Makes the records of the paddocks. */
 final class PaddockBuilder {
+
+  private static final Comparator<OptionResult> FROM_FREE_TO_DEAR =
+      Comparator.comparingDouble(option -> option.costPerHa().mean());
 
   private static final double SETTLED = 0.9;
 
@@ -119,7 +123,7 @@ final class PaddockBuilder {
         keeps ? Credit.NOTHING : credit(i, 1),
         IntStream.range(1, findings.courses().size())
             .mapToObj(c -> option(i, c, findings, cheapest))
-            .sorted(Comparator.comparing(option -> place(option.action())))
+            .sorted(FROM_FREE_TO_DEAR)
             .toList(),
         decision.tooLong(i).stream().map(this::tooLong).toList());
   }
@@ -137,10 +141,6 @@ final class PaddockBuilder {
 
   private Action action(CourseFindings course) {
     return decision.model().actions().get(course.choice().action());
-  }
-
-  private int place(String action) {
-    return decision.model().actions().stream().map(Action::key).toList().indexOf(action);
   }
 
   private Outcome mean(CourseFindings course) {
