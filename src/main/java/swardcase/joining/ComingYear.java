@@ -15,9 +15,6 @@ import swardcase.outcome.Plan;
  */
 public final class ComingYear {
 
-  /** Feed of this strength relative to green is dry. */
-  private static final double DRY = 0.15;
-
   /**
    * What is said of a paddock.
    *
@@ -52,9 +49,7 @@ public final class ComingYear {
         .filter(rule -> rule.keepsOff(mob))
         .filter(
             rule ->
-                rule.when() == UseRule.When.WHILE_GREEN
-                    ? likely.greenShare(halfMonth) > DRY
-                    : inItsWeeks)
+                rule.when() == UseRule.When.WHILE_GREEN ? likely.isGreen(halfMonth) : inItsWeeks)
         .isPresent();
   }
 

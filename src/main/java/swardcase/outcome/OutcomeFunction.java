@@ -60,6 +60,10 @@ public final class OutcomeFunction {
   private static final String COST_OF_RULE = "management.use-rule";
   private static final String COST_OF_ORDER = "management.grazing-in-order";
   private static final int NONE = -1;
+
+  /** Feed of this strength relative to green is dry (inferred). */
+  private static final double DRY = 0.15;
+
   private static final DryEweSale.Rule[] SALE_RULES = DryEweSale.Rule.values();
 
   /** Less feed than that of a square millimetre is what rounding leaves of none. */
@@ -1202,6 +1206,11 @@ public final class OutcomeFunction {
   /** Strength of intake in a half-month: green feed counts 1, dry feed by its own factor. */
   public double greenShare(int halfMonth) {
     return greenShare[halfMonth];
+  }
+
+  /** Whether feed is green at all then; dry feed hurts nobody. */
+  public boolean isGreen(int halfMonth) {
+    return greenShare[halfMonth] > DRY;
   }
 
   /** The same in the coming year, whose season type a draw tells. */

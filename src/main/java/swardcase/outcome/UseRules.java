@@ -24,9 +24,6 @@ final class UseRules {
   /** Clover that is weaker, % of intake, hurts nobody that could be kept off it. */
   private static final double NOTHING_TO_AVOID = 0.02;
 
-  /** Feed of this strength relative to green is dry. */
-  private static final double DRY = 0.15;
-
   private final Farm farm;
   private final List<Action> actions;
   private final List<Integer> base = new ArrayList<>();
@@ -102,7 +99,7 @@ final class UseRules {
   /** Whether a mob finds green feed at all in its weeks before joining; dry feed hurts nobody. */
   private static boolean isGreen(OutcomeFunction likely, int mob) {
     return IntStream.range(0, HalfMonths.COUNT)
-        .anyMatch(p -> likely.flock(mob).isHeld(p) && likely.greenShare(p) > DRY);
+        .anyMatch(p -> likely.flock(mob).isHeld(p) && likely.isGreen(p));
   }
 
   /**
