@@ -125,11 +125,11 @@ class PlanSearchTest {
   void find_smallFarms_isTheBestOfAllPlansWithinWhatCouldStillBeFound() {
     SplittableRandom random = new SplittableRandom(2026);
     int changed = 0;
-    for (int round = 0; round < 10; round++) {
+    for (int round = 0; round < 16; round++) {
       FarmModel model = PlanFarms.model(PlanFarms.small(random, 2));
       changed += assertNearTheBest(model, "small farm " + round) > 0 ? 1 : 0;
     }
-    for (int round = 0; round < 10; round++) {
+    for (int round = 0; round < 2; round++) {
       FarmModel model = PlanFarms.model(RandomFarms.any(random, 2));
       changed += assertNearTheBest(model, "any farm " + round) > 0 ? 1 : 0;
     }
