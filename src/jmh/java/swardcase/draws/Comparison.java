@@ -85,7 +85,7 @@ public final class Comparison {
     List<Choice> choices = new ArrayList<>();
     for (int i = 0; i < model.farm().paddocks().size(); i++) {
       for (int a = 0; a < model.actions().size(); a++) {
-        for (int start = 0; start < model.startYears(); start++) {
+        for (int start = model.firstStart(a); start < model.startYears(a); start++) {
           if (a != model.keep() && run.allowed(i, a)) {
             choices.add(new Choice(i, a, start));
           }

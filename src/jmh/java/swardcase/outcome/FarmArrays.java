@@ -172,7 +172,7 @@ public final class FarmArrays {
     ofActions("cropped", action -> action.cropped() ? 1 : 0);
     List<Action> actions = farm.actions();
     ActionPaths paths = new ActionPaths(farm, inputs, stands, year);
-    along("holds_off", actions.size(), a -> paths.holdsOff(a) ? 1 : 0);
+    along("holds_off", actions.size(), a -> 0);
     files.write(
         "allowed",
         IntStream.range(0, stands.size() * actions.size())
