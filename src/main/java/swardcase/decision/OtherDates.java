@@ -61,7 +61,7 @@ final class OtherDates {
     double now = lost(likely, mob, nowDay[mob]);
     double[] lost =
         IntStream.range(0, HalfMonths.COUNT)
-            .mapToDouble(k -> lost(likely, mob, HalfMonths.dayOfYear(date(k))))
+            .mapToDouble(k -> lost(likely, mob, HalfMonths.dayOfYear(HalfMonths.start(k))))
             .toArray();
     double least = Arrays.stream(lost).min().orElseThrow() + NEAR;
     int nearest = -1;
@@ -76,12 +76,8 @@ final class OtherDates {
   }
 
   private int away(int mob, int k) {
-    int days = Math.abs(HalfMonths.dayOfYear(date(k)) - nowDay[mob]);
+    int days = Math.abs(HalfMonths.dayOfYear(HalfMonths.start(k)) - nowDay[mob]);
     return Math.min(days, HalfMonths.DAYS - days);
-  }
-
-  private static MonthDay date(int k) {
-    return MonthDay.of(HalfMonths.month(k), k % 2 == 0 ? 1 : 16);
   }
 
   /** Whether there is one. */
@@ -91,7 +87,7 @@ final class OtherDates {
 
   /** The day. */
   MonthDay of(int mob) {
-    return date(halfMonth[mob]);
+    return HalfMonths.start(halfMonth[mob]);
   }
 
   /** Ewes in lamb more in a year, share of those joined, in the run as it is set. */

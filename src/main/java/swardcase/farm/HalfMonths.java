@@ -43,6 +43,11 @@ public final class HalfMonths {
     return Month.of(p / 2 + 1);
   }
 
+  /** First day of half-month {@code p}: the 1st or the 16th. */
+  public static MonthDay start(int p) {
+    return MonthDay.of(month(p), p % 2 == 0 ? 1 : 16);
+  }
+
   /** The half-month of a day of the year; days wrap, so that -1 is 31 December. */
   public static int ofDay(int dayOfYear) {
     return OF_DAY[Math.floorMod(dayOfYear, DAYS)];

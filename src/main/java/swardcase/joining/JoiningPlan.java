@@ -323,7 +323,7 @@ public final class JoiningPlan {
 
   /** Date {@code k} of 24 looked at. */
   public MonthDay date(int k) {
-    return JoiningDates.date(k);
+    return HalfMonths.start(k);
   }
 
   /** Ewes in lamb lost per 100 joined if a mob is joined from date {@code k}, grazed as now. */

@@ -349,7 +349,7 @@ public final class OutcomeFunction {
     Arrays.fill(keptSums, 0);
     for (int i = 0; i < paddockArea.length; i++) {
       keptTaken[i] = taken(i, paths.at(i, keep, 0));
-      addGrowth(keptSums, 0, i, paths.at(i, keep, 0));
+      addGrowth(keptSums, 0, i, paths.at(i, keep, 0), keptTaken[i]);
     }
     double taken = taken(keptSums, 0);
     legumeNow = legume(keptSums, 0);
@@ -404,8 +404,9 @@ public final class OutcomeFunction {
     int k = t < start ? 0 : t - start;
     int at = pathYear(t, i, action, start);
     Off rule = ruleIn(t, i, action, start);
-    addGrowth(into, to, i, at);
-    addGrazed(into, to, i, taken(i, at), paths.strength(at), rule);
+    double taken = taken(i, at);
+    addGrowth(into, to, i, at, taken);
+    addGrazed(into, to, i, taken, paths.strength(at), rule);
     into[to + YearSums.LABOUR] += rule == null ? 0 : paddockArea[i] * x[costOfRule];
     into[to + YearSums.COST] += paddockArea[i] * paths.costPerHa(at);
     into[to + YearSums.LABOUR] += paddockArea[i] * paths.labourPerHa(at);
@@ -417,6 +418,7 @@ public final class OutcomeFunction {
   /** Adds what ewes take from a paddock in a year, with the strength of its clover. */
   private void addGrazed(double[] into, int to, int i, double taken, double strength, Off rule) {
     double strong = taken * strength;
+    double more = rule == null ? 1 : moreOf(rule, i);
     if (rule != null && rule.all) {
       into[to + (rule.whileGreen ? YearSums.HELD_GREEN : YearSums.HELD)] += taken;
     }
@@ -435,7 +437,6 @@ public final class OutcomeFunction {
         into[of + (rule.whileGreen ? YearSums.OFF_GREEN : YearSums.OFF)] += taken;
       }
       double part = partOf[g][i];
-      double more = rule == null ? 1 : moreOf(rule, i);
       if (rule == null || !rule.mob[g] || !rule.whileGreen) {
         double most = rule != null && rule.whileGreen ? more : 1;
         double times = 1 + window.usedInWinter() * (most - 1);
@@ -459,10 +460,10 @@ public final class OutcomeFunction {
     }
   }
 
-  private void addGrowth(double[] into, int to, int i, int at) {
+  private void addGrowth(double[] into, int to, int i, int at, double taken) {
     into[to + YearSums.WINTER] += paddockWeight[i] * paths.winter(at);
     into[to + YearSums.OTHER] += paddockWeight[i] * paths.other(at);
-    into[to + YearSums.CLOVER] += taken(i, at) * paths.cloverShare(at);
+    into[to + YearSums.CLOVER] += taken * paths.cloverShare(at);
   }
 
   private void addRule(double[] into, int to, int rule, int choice) {

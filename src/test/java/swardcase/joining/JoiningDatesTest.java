@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import swardcase.RandomFarms;
+import swardcase.farm.HalfMonths;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 
@@ -14,10 +15,9 @@ class JoiningDatesTest {
 
   @Test
   void date_isTheFirstAndTheSixteenthOfEveryMonth() {
-    List<MonthDay> dates =
-        List.of(JoiningDates.date(0), JoiningDates.date(1), JoiningDates.date(8));
+    List<MonthDay> dates = List.of(HalfMonths.start(0), HalfMonths.start(1), HalfMonths.start(8));
     assertThat(dates).containsExactly(MonthDay.of(1, 1), MonthDay.of(1, 16), MonthDay.of(5, 1));
-    assertThat(JoiningDates.date(23)).isEqualTo(MonthDay.of(12, 16));
+    assertThat(HalfMonths.start(23)).isEqualTo(MonthDay.of(12, 16));
   }
 
   /** The farm's own doses and the day of that date, put to the dose-response. */
