@@ -77,7 +77,12 @@ final class Doubts {
               + " that were found, named or not.");
     } else if (plants > 0 && plants < FEW_PLANTS) {
       doubt(
-          said("Only %s plants were looked at in %s.", Math.round(plants), paddock.name()),
+          said(
+              Math.round(plants) == 1
+                  ? "Only %s plant was looked at in %s."
+                  : "Only %s plants were looked at in %s.",
+              Math.round(plants),
+              paddock.name()),
           said(
               "Fewer than %s say little: the shares of its clover, and all that rests on them, have"
                   + " wide ranges.",

@@ -108,7 +108,9 @@ final class ReasonBuilder {
       return of(Reason.Kind.SELDOM, best.get());
     }
     double old = decision.likely().oldShare(decision.model().keepAll(), paddock, 0);
-    if (old < HALF_PER_CENT
+    boolean isLookedAt = decision.model().farm().paddocks().get(paddock).plantsLookedAt() > 0;
+    if (isLookedAt
+        && old < HALF_PER_CENT
         && decision.of(paddock, OfPaddock.WINTER_LOSS_KG_DM_PER_HA).high() < 1) {
       return Reason.of(Reason.Kind.NOTHING_TO_GAIN, Optional.empty());
     }

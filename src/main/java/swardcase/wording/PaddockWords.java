@@ -71,6 +71,9 @@ public final class PaddockWords {
   private String because(int place) {
     PaddockResult paddock = report.paddocks().get(place);
     List<String> sentences = new ArrayList<>();
+    if (paddock.plantsLookedAt() == 0 && paddock.reason().oldShare().isEmpty()) {
+      sentences.add(Texts.get("reason.notLookedAt"));
+    }
     sentences.add(why(place, paddock).strip());
     if (faces.gain(place) > 0) {
       Credit.most(paddock.credit())
@@ -112,13 +115,13 @@ public final class PaddockWords {
                 .orElse(Texts.get("reason.theLimits")));
       }
       case NOT_ARABLE, YEARS_COUNTED ->
-          Texts.of("reason", reason.kind(), found(reason), report.farm().horizonYears());
+          Texts.of("reason", reason.kind(), found(paddock), report.farm().horizonYears());
       case WOULD_LOSE -> {
         OptionResult sowing = option(paddock);
         yield Texts.of(
             "reason",
             reason.kind(),
-            found(reason),
+            found(paddock),
             sowing.name(),
             money(faces.rounded(reason.cost().orElseThrow())),
             signed("reason.wouldGain", faces.option(place, sowing)));
@@ -157,8 +160,11 @@ public final class PaddockWords {
     return paddock.option(paddock.reason().action().orElseThrow()).orElseThrow();
   }
 
-  private static String found(Reason reason) {
-    double old = reason.oldShare().orElseThrow();
+  private static String found(PaddockResult paddock) {
+    if (paddock.plantsLookedAt() == 0) {
+      return Texts.get("reason.notLooked");
+    }
+    double old = paddock.reason().oldShare().orElseThrow();
     return old < HALF_PER_CENT
         ? Texts.get("reason.noOld")
         : Texts.get("reason.old", Words.percent(old));

@@ -83,6 +83,17 @@ class DoubtsTest {
             "Dinninup is to be sown, and it is not a current cultivar of the table.");
   }
 
+  @Test
+  void fewPlants_ofOne_areSaidInTheSingular() throws IOException {
+    paddocks("House,20,20,30,40\nFlat,20,20,30,40\n");
+    plants("House,Dinninup,1\nFlat,Dinninup,2\n");
+    yaml(String.format(MOB, 90, 6));
+
+    assertThat(doubts())
+        .containsExactly(
+            "Only 1 plant was looked at in House.", "Only 2 plants were looked at in Flat.");
+  }
+
   /** Narrikup is of subspecies subterraneum, Riverina of yanninicum, in the cultivar table. */
   @Test
   void sowing_onWetGround_isDoubtedUntilTheCultivarOrTheFarmSaysThatItStands() throws IOException {
