@@ -56,6 +56,11 @@ public record Paddock(
     return identifications.stream().mapToDouble(Identification::plants).sum();
   }
 
+  /** Whether anybody identified a plant here. */
+  public boolean isLookedAt() {
+    return plantsLookedAt() > 0;
+  }
+
   /** Whether a mob of ewes grazes it. */
   public boolean isGrazedBy(Mob ewes) {
     return use == PaddockUse.EWES && mob.map(name -> name.equals(ewes.name())).orElse(true);

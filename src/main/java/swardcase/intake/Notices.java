@@ -42,7 +42,7 @@ final class Notices {
   private void paddocks() {
     sayOf(
         "Nobody looked at the clover of %s: what grows there is unknown, not safe.",
-        names(paddock -> paddock.plantsLookedAt() == 0));
+        names(paddock -> !paddock.isLookedAt()));
     sayOf(
         "The clover share of %s is a default: estimate it in the paddock.",
         names(paddock -> paddock.cloverShare().setBy() == SetBy.DEFAULT));

@@ -107,6 +107,11 @@ public record PaddockResult(
     tooLong = List.copyOf(tooLong);
   }
 
+  /** Whether anybody identified a plant here. */
+  public boolean isLookedAt() {
+    return plantsLookedAt > 0;
+  }
+
   /** Whether the plan changes something here. */
   public boolean isInPlan() {
     return sure.isPresent();

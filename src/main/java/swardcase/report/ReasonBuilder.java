@@ -12,6 +12,7 @@ import swardcase.decision.HowSure;
 import swardcase.decision.PaddockFindings;
 import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
+import swardcase.farm.Paddock;
 
 /** Why a paddock's answer is what it is: which reason, and the deciding numbers in it. */
 final class ReasonBuilder {
@@ -108,8 +109,8 @@ final class ReasonBuilder {
       return of(Reason.Kind.SELDOM, best.get());
     }
     double old = decision.likely().oldShare(decision.model().keepAll(), paddock, 0);
-    boolean isLookedAt = decision.model().farm().paddocks().get(paddock).plantsLookedAt() > 0;
-    if (isLookedAt
+    Paddock place = decision.model().farm().paddocks().get(paddock);
+    if (place.isLookedAt()
         && old < HALF_PER_CENT
         && decision.of(paddock, OfPaddock.WINTER_LOSS_KG_DM_PER_HA).high() < 1) {
       return Reason.of(Reason.Kind.NOTHING_TO_GAIN, Optional.empty());
@@ -117,7 +118,6 @@ final class ReasonBuilder {
     Optional<CourseFindings> sowing =
         best(findings, course -> action(course).kind() == ActionKind.RESOW)
             .or(() -> best(findings, course -> action(course).sows()));
-    double area = decision.model().farm().paddocks().get(paddock).areaHa();
     return new Reason(
         sowing.isPresent()
             ? Reason.Kind.WOULD_LOSE
@@ -125,7 +125,7 @@ final class ReasonBuilder {
         sowing.map(course -> action(course).key()),
         OptionalDouble.of(old),
         sowing
-            .map(course -> OptionalDouble.of(course.costPerHa().mean() * area))
+            .map(course -> OptionalDouble.of(course.costPerHa().mean() * place.areaHa()))
             .orElse(OptionalDouble.empty()));
   }
 

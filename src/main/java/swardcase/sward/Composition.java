@@ -87,7 +87,7 @@ public final class Composition {
     Check.that(designEffect >= 1, "design effect must be 1 or more, but was %s", designEffect);
     SortedMap<String, Double> plants = new TreeMap<>();
     double rest = 0;
-    boolean lookedAt = paddock.plantsLookedAt() > 0;
+    boolean lookedAt = paddock.isLookedAt();
     if (lookedAt) {
       for (Identification found : paddock.identifications()) {
         double each = found.plants() / found.candidates().size();

@@ -71,8 +71,8 @@ public final class PaddockWords {
   private String because(int place) {
     PaddockResult paddock = report.paddocks().get(place);
     List<String> sentences = new ArrayList<>();
-    if (paddock.plantsLookedAt() == 0 && paddock.reason().oldShare().isEmpty()) {
-      sentences.add(Texts.get("reason.notLookedAt"));
+    if (!paddock.isLookedAt() && paddock.reason().oldShare().isEmpty()) {
+      sentences.add(Texts.get("reason.notLooked") + ".");
     }
     sentences.add(why(place, paddock).strip());
     if (faces.gain(place) > 0) {
@@ -161,7 +161,7 @@ public final class PaddockWords {
   }
 
   private static String found(PaddockResult paddock) {
-    if (paddock.plantsLookedAt() == 0) {
+    if (!paddock.isLookedAt()) {
       return Texts.get("reason.notLooked");
     }
     double old = paddock.reason().oldShare().orElseThrow();
