@@ -44,7 +44,14 @@ class OneSetOfNumbersTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"mixed-farm", "current-farm", "northern-farm", "risky-farm", "large-farm"})
+      strings = {
+        "mixed-farm",
+        "current-farm",
+        "northern-farm",
+        "risky-farm",
+        "one-mob-farm",
+        "large-farm"
+      })
   void files_ofADemoFarm_holdOneSetOfNumbersThatAddUp(String farm) throws IOException {
     Path json = folder.resolve("result.json");
     Path tables = folder.resolve("tables");

@@ -2,6 +2,7 @@ package swardcase.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -13,7 +14,10 @@ import swardcase.outcome.Cause;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.FarmRule;
 
-/** Each demo farm shows another answer: moving, cropping and sowing, resowing, nothing. */
+/**
+ * Each demo farm shows another answer: moving, culling and thinning, cropping and sowing, resowing,
+ * nothing.
+ */
 class DemoFarmsTest {
 
   private static final int CHOSEN = 1;
@@ -59,6 +63,20 @@ class DemoFarmsTest {
     assertThat(acted(decision)).isNotEmpty();
     assertThat(acted(decision))
         .allMatch(i -> action(decision, i).use().orElseThrow().who().equals("maidens"));
+  }
+
+  @Test
+  void oneMobFarm_isWonByCullingAndThinning() {
+    Decision decision = decide("one-mob-farm");
+    assertThat(decision.plan().choice(FarmRule.SELL_DRY)).isPositive();
+    assertThat(acted(decision)).isNotEmpty();
+    assertThat(acted(decision)).allMatch(i -> action(decision, i).key().equals("thin"));
+    double thinning =
+        Arrays.stream(Cause.values()).mapToDouble(cause -> credit(decision, cause)).sum();
+    assertThat(thinning).isPositive();
+    assertThat(decision.gain().mean()).isGreaterThan(2 * thinning);
+    assertThat(credit(decision, Cause.LESS_CLOVER))
+        .isGreaterThan(10 * Math.abs(credit(decision, Cause.OTHER_CULTIVAR)));
   }
 
   @Test

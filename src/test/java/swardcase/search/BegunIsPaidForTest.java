@@ -42,7 +42,14 @@ class BegunIsPaidForTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"current-farm", "large-farm", "mixed-farm", "northern-farm", "risky-farm"})
+      strings = {
+        "current-farm",
+        "large-farm",
+        "mixed-farm",
+        "northern-farm",
+        "one-mob-farm",
+        "risky-farm"
+      })
   void everyChoice_atHorizonsOneToTwelve_hasItsLastChangeAndAllItsCostsInside(String name) {
     Farm farm = PlanFarms.demo(name);
     FarmModel whole = model(farm, WHOLE);
@@ -83,7 +90,14 @@ class BegunIsPaidForTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"current-farm", "large-farm", "mixed-farm", "northern-farm", "risky-farm"})
+      strings = {
+        "current-farm",
+        "large-farm",
+        "mixed-farm",
+        "northern-farm",
+        "one-mob-farm",
+        "risky-farm"
+      })
   void plan_atHorizonsOneToTwelve_isSeenThroughInside(String name) {
     Farm farm = PlanFarms.demo(name);
     for (int years = 1; years <= MOST_YEARS; years++) {
