@@ -1,6 +1,9 @@
 package swardcase.chance;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
 import swardcase.check.Check;
 
 /**
@@ -87,12 +90,17 @@ public final class Payoffs {
     return most;
   }
 
+  /** Expected value of knowing one number before choosing. */
+  public DrawnInformation partial(double[] known) {
+    return learnt(known).worth();
+  }
+
   /**
-   * Expected value of knowing one number before choosing.
+   * The same with the choices that would be picked.
    *
    * @param known what would be known in each draw: an input, or a simulated test result
    */
-  public DrawnInformation partial(double[] known) {
+  public Learnt learnt(double[] known) {
     Check.that(known.length == draws, "there must be a known value for every draw");
     int cells = Math.max(1, Math.min(CELLS, draws / LEAST_PER_CELL));
     int[] cell = cells(known, cells);
@@ -108,11 +116,25 @@ public final class Payoffs {
     int[] pick = new int[2 * cells];
     Arrays.setAll(pick, half -> greatest(sums, half * choices, choices));
     double[] gain = new double[draws];
+    int[] picked = new int[choices];
+    long[] inCell = new long[choices];
     for (int d = 0; d < draws; d++) {
-      int ofOtherHalf = 2 * cell[d] + 1 - (d & 1);
-      gain[d] = payoff[pick[ofOtherHalf]][d] - payoff[best][d];
+      int choice = pick[2 * cell[d] + 1 - (d & 1)];
+      gain[d] = payoff[choice][d] - payoff[best][d];
+      picked[choice]++;
+      inCell[choice] += cell[d];
     }
-    return DrawnInformation.of(gain);
+    long ofAll = Arrays.stream(inCell).sum();
+    List<Learnt.Pick> picks =
+        IntStream.range(0, choices)
+            .filter(a -> picked[a] > 0)
+            .mapToObj(
+                a ->
+                    new Learnt.Pick(
+                        a, (double) picked[a] / draws, inCell[a] * draws > ofAll * picked[a]))
+            .sorted(Comparator.comparingDouble(each -> -each.chance()))
+            .toList();
+    return new Learnt(DrawnInformation.of(gain), picks);
   }
 
   /** Place of the greatest of some values; the first of equals. */

@@ -4,15 +4,18 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import swardcase.chance.CertaintyEquivalent;
 import swardcase.chance.Drawn;
 import swardcase.chance.DrawnInformation;
+import swardcase.chance.Learnt;
 import swardcase.chance.Payoffs;
 import swardcase.chance.Quantiles;
 import swardcase.chance.Sample;
 import swardcase.chance.SideBySide;
+import swardcase.decision.Enquiry.Change;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Simulation;
 import swardcase.draws.Spread;
@@ -44,6 +47,7 @@ public final class HowSure {
   private final List<PaddockFindings> paddocks;
   private final List<RuleFindings> rules;
   private final List<Unknown> unknowns;
+  private final List<Enquiry> enquiries;
   private final List<BreakEvenValue> breakEvens;
   private final List<StoryMeaning> stories;
   private final List<OtherChances> otherChances;
@@ -64,11 +68,14 @@ public final class HowSure {
             .map(multiple -> multiple * decision.tolerance())
             .mapToObj(of -> new Certainty(of, CertaintyEquivalent.ofSample(ofPlan, of)))
             .toList();
-    Payoffs payoffs = new Payoffs(payoff());
+    int[] fitting = IntStream.range(0, alternatives.size()).filter(alternatives::fits).toArray();
+    Payoffs payoffs =
+        new Payoffs(IntStream.of(fitting).mapToObj(simulation::npv).toArray(double[][]::new));
     expectedRegret = payoffs.expectedRegret();
     perfect = payoffs.perfect();
     Unknowns all = new Unknowns(simulation);
-    PaddockStudy study = new PaddockStudy(decision, all);
+    Enquiries ways = new Enquiries(simulation);
+    PaddockStudy study = new PaddockStudy(decision, all, ways);
     paddocks =
         SideBySide.of(IntStream.range(0, alternatives.paddocks())).mapToObj(study::of).toList();
     rules = Stream.of(FarmRule.values()).map(study::of).toList();
@@ -81,6 +88,13 @@ public final class HowSure {
                 .map(chances -> otherwise(study, chances, ofResponse.weights(chances)))
                 .toList();
     unknowns = all.of(payoffs, simulation.npv(subject()));
+    enquiries =
+        Enquiries.inOrder(
+            Stream.concat(
+                paddocks.stream().flatMap(paddock -> paddock.enquiries().stream()),
+                unknowns.stream()
+                    .filter(Unknown::counts)
+                    .map(number -> ways.of(number, pick -> change(fitting, pick)))));
     breakEvens = BreakEvens.of(decision);
     sureGain = gainOfSureChanges();
     carefulGain = decision.found().careful().map(careful -> gainOf(careful.plan()));
@@ -102,12 +116,18 @@ public final class HowSure {
             .toList());
   }
 
-  /** What pays in each draw, of the plans that can be followed: the plan and keeping all first. */
-  private double[][] payoff() {
-    return IntStream.range(0, alternatives.size())
-        .filter(alternatives::fits)
-        .mapToObj(simulation::npv)
-        .toArray(double[][]::new);
+  /** What a plan would change that is picked among those that can be followed. */
+  private Optional<Change> change(int[] fitting, Learnt.Pick pick) {
+    int place = fitting[pick.choice()];
+    OptionalInt changed = alternatives.changed(place);
+    return place == Alternatives.PLAN
+        ? Optional.empty()
+        : Optional.of(
+            new Change(
+                changed,
+                changed.stream().mapToObj(alternatives.plan(place)::course).findFirst(),
+                pick.chance(),
+                pick.ifHigh()));
   }
 
   /** Gain of the plan with those of its changes alone that are sure. */
@@ -254,6 +274,11 @@ public final class HowSure {
   /** Every uncertain input, the one most worth knowing first. */
   public List<Unknown> unknowns() {
     return unknowns;
+  }
+
+  /** What can be found out before choosing, the most worth first. */
+  public List<Enquiry> enquiries() {
+    return enquiries;
   }
 
   /**

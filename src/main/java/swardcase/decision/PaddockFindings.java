@@ -18,11 +18,9 @@ import swardcase.sward.StandGate;
  *     most to say against keeping; 0 if nothing else can be done
  * @param sureInstead where the change is not sure, the place of the best choice that is; empty if
  *     that is keeping
- * @param settles what would settle best whether to make the change, if knowing any one number would
  * @param perfect value of knowing everything before choosing for this paddock
- * @param leafTest a laboratory formononetin test of this paddock
- * @param plants identifying more plants, by rising number; empty if nobody has looked at one yet,
- *     since nothing then says what would be found
+ * @param enquiries what can be found out about it: plants, a leaf test, and where neither would
+ *     settle whether to make the change the one number that would
  */
 public record PaddockFindings(
     Verdict verdict,
@@ -33,32 +31,18 @@ public record PaddockFindings(
     List<CourseFindings> courses,
     int weighed,
     Optional<Integer> sureInstead,
-    Optional<Unknown> settles,
     DrawnInformation perfect,
-    Purchase leafTest,
-    List<Purchase> plants) {
+    List<Enquiry> enquiries) {
 
   /** Copies the lists. */
   public PaddockFindings {
     lookFirst = List.copyOf(lookFirst);
     courses = List.copyOf(courses);
-    plants = List.copyOf(plants);
+    enquiries = List.copyOf(enquiries);
   }
 
   /** The choice that the plan makes. */
   public CourseFindings planned() {
     return courses.get(sure.isPresent() ? 1 : 0);
-  }
-
-  /** The number of plants that brings most beyond its price, if any is worth doing. */
-  public Optional<Purchase> bestPlants() {
-    Optional<Purchase> best = Optional.empty();
-    for (Purchase purchase : plants) {
-      if (purchase.advice() == Purchase.Advice.WORTH_DOING
-          && (best.isEmpty() || purchase.net() > best.get().net())) {
-        best = Optional.of(purchase);
-      }
-    }
-    return best;
   }
 }

@@ -6,13 +6,17 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import swardcase.chance.CertaintyGain;
 import swardcase.chance.Dominance;
 import swardcase.chance.Drawn;
+import swardcase.chance.Learnt;
 import swardcase.chance.Payoffs;
 import swardcase.chance.Sample;
+import swardcase.decision.Enquiry.Change;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Simulation;
 import swardcase.draws.Spread;
@@ -25,6 +29,8 @@ import swardcase.outcome.OutcomeFunction;
 import swardcase.search.Found;
 import swardcase.search.PlanLimit;
 import swardcase.sward.StandGate;
+import swardcase.sward.StandingClover;
+import swardcase.tables.Cultivar;
 
 /**
  * Works out the findings of one paddock from the draws.
@@ -44,15 +50,15 @@ final class PaddockStudy {
   private final Simulation simulation;
   private final Alternatives alternatives;
   private final Unknowns unknowns;
-  private final Purchases purchases;
+  private final Enquiries enquiries;
 
-  PaddockStudy(Decision decision, Unknowns unknowns) {
+  PaddockStudy(Decision decision, Unknowns unknowns, Enquiries enquiries) {
     this.decision = decision;
     this.unknowns = unknowns;
     model = decision.model();
     simulation = decision.simulation();
     alternatives = simulation.alternatives();
-    purchases = new Purchases(simulation);
+    this.enquiries = enquiries;
   }
 
   PaddockFindings of(int paddock) {
@@ -67,7 +73,8 @@ final class PaddockStudy {
     int weighed = acts ? PLANNED : mostAgainstKeeping(courses);
     CourseFindings about = courses.get(weighed);
     boolean isSure = about.isSure();
-    Payoffs payoffs = new Payoffs(payoff(paddock));
+    Payoffs payoffs =
+        new Payoffs(fitting(paddock).mapToObj(c -> npv(paddock, c)).toArray(double[][]::new));
     return new PaddockFindings(
         verdict(paddock, about),
         acts ? Optional.of(isSure) : Optional.empty(),
@@ -79,12 +86,12 @@ final class PaddockStudy {
         courses,
         weighed,
         acts && !isSure ? sureInstead(courses) : Optional.empty(),
-        acts && about.judgement().isSure() || !acts && !about.overKeeping().isOpen()
-            ? Optional.empty()
-            : settles(paddock, payoffs, about),
         payoffs.perfect(),
-        purchases.leafTest(paddock, payoffs),
-        purchases.plants(paddock, payoffs));
+        enquiries(
+            paddock,
+            payoffs,
+            about,
+            acts ? !about.judgement().isSure() : about.overKeeping().isOpen()));
   }
 
   /** Findings of a rule of the farm. */
@@ -136,12 +143,10 @@ final class PaddockStudy {
     return simulation.npv(alternatives.place(paddock, choice));
   }
 
-  /** Payoffs of the choices that can be made; one that passes a limit cannot. */
-  private double[][] payoff(int paddock) {
+  /** The choices that can be made; one that passes a limit cannot. */
+  private IntStream fitting(int paddock) {
     return IntStream.range(0, alternatives.choices(paddock).size())
-        .filter(c -> alternatives.fits(alternatives.place(paddock, c)))
-        .mapToObj(c -> npv(paddock, c))
-        .toArray(double[][]::new);
+        .filter(c -> alternatives.fits(alternatives.place(paddock, c)));
   }
 
   private boolean sows(Course choice) {
@@ -279,9 +284,45 @@ final class PaddockStudy {
         .max(Comparator.comparingDouble(c -> courses.get(c).certaintyGain()));
   }
 
-  private Optional<Unknown> settles(int paddock, Payoffs payoffs, CourseFindings about) {
+  /**
+   * What can be found out about a paddock. Where its answer is open, a test that is worth its price
+   * settles it, or a number that is worth more.
+   */
+  private List<Enquiry> enquiries(
+      int paddock, Payoffs payoffs, CourseFindings about, boolean isOpen) {
+    int[] choices = fitting(paddock).toArray();
+    Function<Learnt.Pick, Optional<Change>> change =
+        pick -> change(paddock, alternatives.choices(paddock).get(choices[pick.choice()]), pick);
+    List<Enquiry> tests = enquiries.tests(paddock, payoffs, change);
+    if (!isOpen) {
+      return tests;
+    }
+    Optional<Cultivar> sown =
+        Optional.of(model.tables().cultivar(model.farm().sownCultivar()))
+            .filter(cultivar -> sows(about.choice()));
+    Set<Integer> beside =
+        StandingClover.beside(
+            model.inputs(),
+            model.farm().paddocks().get(paddock),
+            simulation.draws().composition(paddock),
+            sown);
     double[] step = Sample.difference(simulation.npv(about.place()), npv(paddock, about.over()));
-    return unknowns.settling(payoffs, step);
+    List<Enquiry> all = new ArrayList<>(tests);
+    unknowns
+        .settling(paddock, payoffs, step, beside)
+        .ifPresent(number -> all.add(enquiries.of(number, change)));
+    return all.stream()
+        .filter(each -> each.advice().isWorthKnowing())
+        .max(Comparator.comparingDouble(each -> each.worth().value()))
+        .map(most -> all.stream().map(e -> e == most ? e.settling(paddock) : e).toList())
+        .orElse(tests);
+  }
+
+  private Optional<Change> change(int paddock, Course to, Learnt.Pick pick) {
+    return to.equals(decision.plan().course(paddock))
+        ? Optional.empty()
+        : Optional.of(
+            new Change(OptionalInt.of(paddock), Optional.of(to), pick.chance(), pick.ifHigh()));
   }
 
   private Verdict verdict(int paddock, CourseFindings about) {

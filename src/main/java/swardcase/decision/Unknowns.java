@@ -11,7 +11,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import swardcase.chance.DrawnInformation;
+import swardcase.chance.Learnt;
 import swardcase.chance.Payoffs;
 import swardcase.chance.Range;
 import swardcase.chance.Sample;
@@ -62,10 +62,17 @@ final class Unknowns {
         .toList();
   }
 
-  /** The one most worth knowing of the few that move the gain most, if that is more than luck. */
-  Optional<Unknown> settling(Payoffs payoffs, double[] gain) {
+  /**
+   * The one most worth knowing of the few that move the gain of a paddock most, if that is more
+   * than luck.
+   *
+   * @param beside places of numbers that have nothing to do with the paddock
+   */
+  Optional<Unknown> settling(int paddock, Payoffs payoffs, double[] gain, Set<Integer> beside) {
     List<Integer> places = spokesmen(gain);
     return places.stream()
+        .filter(j -> !beside.contains(j))
+        .filter(j -> inputs.isOf(paddock, j) || inputs.isOf(UncertainNumbers.WHOLE_FARM, j))
         .sorted(Comparator.comparingDouble(j -> -Sample.varianceShare(simulation.drawn(j), gain)))
         .limit(SETTLING)
         .map(j -> of(j, places.size(), payoffs, gain))
@@ -105,15 +112,14 @@ final class Unknowns {
 
   private Unknown of(int j, int tried, Payoffs payoffs, double[] gain) {
     boolean tellsStory = inputs.find(ResponseStory.KEY).equals(OptionalInt.of(j));
-    DrawnInformation value =
-        payoffs.partial(tellsStory ? withinStories(gain) : simulation.drawn(j));
+    Learnt learnt = payoffs.learnt(tellsStory ? withinStories(gain) : simulation.drawn(j));
     StraightLine line = StraightLine.of(simulation.drawn(j), gain);
     return new Unknown(
         inputs.doubt(j),
         j,
         inputs.get(j),
-        value,
-        value.countsAmong(tried),
+        learnt,
+        learnt.worth().countsAmong(tried),
         line,
         line.differsFromNothing(tried));
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.function.Predicate;
 import swardcase.outcome.Course;
 import swardcase.outcome.FarmModel;
@@ -92,9 +93,12 @@ public final class Alternatives {
     return fits.get(place);
   }
 
-  /** The paddock in which a plan after {@link #KEEP_ALL} differs from the plan itself. */
-  int changed(int place) {
-    return changed.get(place);
+  /**
+   * The paddock, or behind the paddocks the rule of the farm, in which a plan differs from the plan
+   * itself; empty for that and for {@link #KEEP_ALL}.
+   */
+  public OptionalInt changed(int place) {
+    return place > KEEP_ALL ? OptionalInt.of(changed.get(place)) : OptionalInt.empty();
   }
 
   /** Whether the plan does anything with a paddock. */

@@ -206,7 +206,7 @@ public final class Simulation {
         run.addShares(plan, i, 1, sums[npv.length + i]);
       }
       for (int k = Alternatives.KEEP_ALL + 1; k < npv.length; k++) {
-        int i = alternatives.changed(k);
+        int i = alternatives.changed(k).orElseThrow();
         Course course = alternatives.plan(k).course(i);
         npv[k][d] = run.evaluateBaseWith(i, course.action(), course.start(), outcome);
         costPerHa[k][d] = run.costPerHa(i, course.action(), course.start());

@@ -11,7 +11,6 @@ import swardcase.feed.EnergyMethod;
 import swardcase.feed.StockDemand;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
-import swardcase.sward.Composition;
 import swardcase.sward.StandingClover;
 
 /** A farm at its likely values with the days of joining, ready for plans. */
@@ -108,8 +107,7 @@ final class JoiningCase {
 
   /** Whether too much of a paddock's clover has a formononetin nobody knows. */
   static boolean isUnknown(FarmModel model, OutcomeFunction run, int paddock) {
-    return model.farm().paddocks().get(paddock).leafTest().isEmpty()
-        && run.composition(paddock).unknownShare() > Composition.MUCH_UNKNOWN;
+    return run.composition(paddock).isOestrogenUnknown(model.farm().paddocks().get(paddock));
   }
 
   int mobs() {

@@ -24,7 +24,6 @@ import swardcase.chance.Drawn;
  * @param movers the inputs that explain most of the spread, most first; none whose part may be luck
  * @param breakEvens where the gain turns into a loss
  * @param perfect what it would be worth to know everything before choosing
- * @param findOut what is worth finding out, most valuable first
  * @param stories what each story of the ewes' response would mean for the plan; none without ewes
  * @param otherChances of which paddocks something else is said with other chances of the stories
  * @param thrownAway draws that were thrown away and drawn anew, because an observed figure of a mob
@@ -50,7 +49,6 @@ public record HowSureReport(
     List<Mover> movers,
     List<BreakEvenLine> breakEvens,
     double perfect,
-    List<FindOut> findOut,
     List<StoryLine> stories,
     List<OtherChancesLine> otherChances,
     int thrownAway,
@@ -63,7 +61,6 @@ public record HowSureReport(
     certainty = List.copyOf(certainty);
     movers = List.copyOf(movers);
     breakEvens = List.copyOf(breakEvens);
-    findOut = List.copyOf(findOut);
     stories = List.copyOf(stories);
     otherChances = List.copyOf(otherChances);
     paddocks = List.copyOf(paddocks);
@@ -177,51 +174,6 @@ public record HowSureReport(
   }
 
   /**
-   * Something to find out.
-   *
-   * @param what which kind of thing
-   * @param input name of the input that would be known; empty for a leaf test or plants
-   * @param paddock whose leaf or plants; empty for an input
-   * @param plants how many plants more; 0 for a leaf test or an input
-   * @param value what knowing it is worth
-   * @param price what it costs; empty where it cannot simply be bought
-   * @param advice whether to do it; without a price, who could tell
-   */
-  public record FindOut(
-      Kind what,
-      Optional<String> input,
-      Optional<String> paddock,
-      int plants,
-      double value,
-      OptionalDouble price,
-      Advice advice) {
-
-    /** Which kind of thing. */
-    public enum Kind {
-      /** A laboratory test of a paddock's clover leaf. */
-      LEAF_TEST,
-      /** More plants of a paddock identified. */
-      PLANTS,
-      /** An input known for certain. */
-      INPUT
-    }
-
-    /** What to do about it. */
-    public enum Advice {
-      /** Worth its price, beyond the error of the draws. */
-      WORTH_DOING,
-      /** Not worth its price, beyond the error of the draws. */
-      NOT_WORTH_DOING,
-      /** Value and price are too near to each other to say. */
-      ABOUT_EVEN,
-      /** Somebody on the farm could ask, measure or get a quote. */
-      ASK,
-      /** Only research can tell. */
-      RESEARCH
-    }
-  }
-
-  /**
    * A paddock.
    *
    * @param name its name
@@ -234,11 +186,6 @@ public record HowSureReport(
    * @param regretOfKeeping missed on average by that where acting is better
    * @param regretShare share of acting in both, 0 to 1: sure up to a third, keeping from two thirds
    * @param betterThanKeeping who prefers it outright
-   * @param leafTest a laboratory test of its clover leaf
-   * @param plants identifying more plants, by number
-   * @param bestPlants the number of plants worth doing, if any
-   * @param worthKnowing the leaf test and the number of plants worth most beyond its price; neither
-   *     if knowing it is worth nothing
    */
   public record PaddockSure(
       String name,
@@ -250,17 +197,7 @@ public record HowSureReport(
       double regretOfActing,
       double regretOfKeeping,
       double regretShare,
-      Better betterThanKeeping,
-      FindOut leafTest,
-      List<FindOut> plants,
-      Optional<Integer> bestPlants,
-      List<FindOut> worthKnowing) {
-
-    /** Copies the lists. */
-    public PaddockSure {
-      plants = List.copyOf(plants);
-      worthKnowing = List.copyOf(worthKnowing);
-    }
+      Better betterThanKeeping) {
 
     /** Who prefers an option to keeping, whatever else they think. */
     public enum Better {

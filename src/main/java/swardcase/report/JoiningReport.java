@@ -132,8 +132,8 @@ public record JoiningReport(
    *
    * @param paddock its name
    * @param greenDosePercent formononetin of its green feed, % of intake
-   * @param unknown whether too much of its clover has a formononetin nobody knows
-   * @param testFirst whether a rating of the row rests on that: a leaf test would settle it
+   * @param clover what is known of its clover
+   * @param onUnknown whether a rating of the row rests on clover nobody knows
    * @param reason what makes the paddock what it is
    * @param leastSure lowest chance that a rating of the row is right, per cent
    * @param mostSure highest such chance
@@ -142,8 +142,8 @@ public record JoiningReport(
   public record PaddockRow(
       String paddock,
       Drawn greenDosePercent,
-      boolean unknown,
-      boolean testFirst,
+      KnownClover clover,
+      boolean onUnknown,
       Reason reason,
       double leastSure,
       double mostSure,
@@ -155,31 +155,16 @@ public record JoiningReport(
     }
   }
 
-  /** What the formononetin of a paddock rests on. */
-  public enum Ground {
-    /** A laboratory's test of its leaf. */
-    LEAF_TEST,
-    /** The cultivars found there. */
-    CULTIVAR,
-    /** Nothing: too much of its clover is unknown. */
-    UNKNOWN
-  }
-
   /**
-   * What makes a paddock what it is.
+   * What makes a paddock what it is, beside what is known of its clover.
    *
-   * @param ground what its formononetin rests on
-   * @param leafTestPercent formononetin of the leaf tested, % of leaf dry matter; empty without a
-   *     leaf test
-   * @param cultivar the cultivar that brings most formononetin; empty unless cultivars are the
-   *     ground
+   * @param cultivar the cultivar that brings most formononetin; empty unless that comes from the
+   *     cultivar table
    * @param cultivarShare its share of the clover, fraction
    * @param cloverShare share of clover in the green feed, fraction
    * @param waterlogged whether the ground is wet, which raises formononetin
    */
   public record Reason(
-      Ground ground,
-      OptionalDouble leafTestPercent,
       Optional<String> cultivar,
       OptionalDouble cultivarShare,
       double cloverShare,
@@ -193,7 +178,7 @@ public record JoiningReport(
    * @param daysIn days of the half-month
    * @param lost ewes in lamb lost per 100 if the mob spends all of it there
    * @param chanceRight chance that the rating is right, per cent; where it rests on unknown clover
-   *     it is the chance that a leaf test would confirm it
+   *     the chance that it would still hold if that were known
    */
   public record Cell(Rating rating, int days, int daysIn, Drawn lost, double chanceRight) {}
 
@@ -205,8 +190,8 @@ public record JoiningReport(
     LIMITED,
     /** No day while it is green. */
     KEEP_OFF,
-    /** No day while it is green, until its leaf is tested. */
-    TEST_FIRST
+    /** No day while it is green, because nobody knows its clover. */
+    UNKNOWN
   }
 
   /**

@@ -20,7 +20,6 @@ import swardcase.report.JoiningReport.DateEnds;
 import swardcase.report.JoiningReport.DatePoint;
 import swardcase.report.JoiningReport.Finding;
 import swardcase.report.JoiningReport.Gate;
-import swardcase.report.JoiningReport.Ground;
 import swardcase.report.JoiningReport.HalfMonth;
 import swardcase.report.JoiningReport.MobCalendar;
 import swardcase.report.JoiningReport.PaddockRow;
@@ -150,7 +149,11 @@ public final class JoiningReportBuilder {
 
   private PaddockRow row(int mob, int paddock) {
     List<Cell> cells = plan.halfMonths().stream().map(p -> cell(mob, p, paddock)).toList();
-    boolean unknown = plan.isUnknown(paddock);
+    KnownClover clover =
+        KnownClover.of(
+            farm.paddocks().get(paddock),
+            plan.likely().composition(paddock),
+            plan.model().tables());
     DoubleSummaryStatistics sure =
         cells.stream()
             .filter(cell -> cell.rating() != Rating.NOT_RATED)
@@ -159,12 +162,12 @@ public final class JoiningReportBuilder {
     return new PaddockRow(
         farm.paddocks().get(paddock).name(),
         plan.greenDose(paddock),
-        unknown,
-        unknown
+        clover,
+        !clover.isOestrogenKnown()
             && cells.stream()
                 .map(Cell::rating)
                 .anyMatch(rating -> rating == Rating.LIMITED || rating == Rating.KEEP_OFF),
-        reason(paddock),
+        reason(paddock, clover),
         sure.getMin(),
         sure.getMax(),
         cells);
@@ -185,36 +188,18 @@ public final class JoiningReportBuilder {
         rating == Rating.NOT_RATED ? 0 : 100 * plan.chanceRight(mob, p, paddock));
   }
 
-  private Reason reason(int paddock) {
+  private Reason reason(int paddock, KnownClover clover) {
     Paddock place = farm.paddocks().get(paddock);
-    double clover = place.cloverShare().likely();
-    if (place.leafTest().isPresent()) {
-      double tested = place.leafTest().get().formononetinPercentOfLeaf();
-      return new Reason(
-          Ground.LEAF_TEST,
-          OptionalDouble.of(tested),
-          Optional.empty(),
-          OptionalDouble.empty(),
-          clover,
-          place.waterlogged());
-    }
-    if (plan.isUnknown(paddock)) {
-      return new Reason(
-          Ground.UNKNOWN,
-          OptionalDouble.empty(),
-          Optional.empty(),
-          OptionalDouble.empty(),
-          clover,
-          place.waterlogged());
+    double cloverShare = place.cloverShare().likely();
+    if (clover.formononetinFrom() != KnownClover.FormononetinFrom.CULTIVAR_TABLE) {
+      return new Reason(Optional.empty(), OptionalDouble.empty(), cloverShare, place.waterlogged());
     }
     Composition composition = plan.likely().composition(paddock);
     int strongest = strongest(composition);
     return new Reason(
-        Ground.CULTIVAR,
-        OptionalDouble.empty(),
         Optional.of(composition.cultivar(strongest).name()),
         OptionalDouble.of(composition.likelyShare(strongest)),
-        clover,
+        cloverShare,
         place.waterlogged());
   }
 
@@ -237,7 +222,7 @@ public final class JoiningReportBuilder {
     double days = plan.youngDaysAllowed(paddock);
     YoungRating rating =
         plan.isUnknown(paddock) && plan.barrenPercent(paddock).high() >= plan.tellablePoints()
-            ? YoungRating.TEST_FIRST
+            ? YoungRating.UNKNOWN
             : days >= plan.greenDays()
                 ? YoungRating.OPEN
                 : days < FEWEST_YOUNG_DAYS ? YoungRating.KEEP_OFF : YoungRating.LIMITED;

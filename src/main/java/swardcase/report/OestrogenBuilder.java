@@ -7,8 +7,6 @@ import swardcase.decision.FarmMeasures.OfFarm;
 import swardcase.decision.FarmMeasures.OfMob;
 import swardcase.decision.FarmMeasures.OfPaddock;
 import swardcase.farm.Farm;
-import swardcase.farm.Paddock;
-import swardcase.report.PaddockResult.FormononetinFrom;
 import swardcase.report.PaddockResult.OestrogenRating;
 import swardcase.report.Reproduction.Finding;
 import swardcase.report.Reproduction.HardestHit;
@@ -58,8 +56,7 @@ public final class OestrogenBuilder {
   /** The rating of a paddock. */
   public OestrogenRating rating(Decision decision, int paddock) {
     Drawn dose = decision.of(paddock, OfPaddock.GREEN_DOSE);
-    Paddock place = decision.model().farm().paddocks().get(paddock);
-    if (isUnknown(place, decision.likely().composition(paddock))) {
+    if (!clover(decision, paddock).isOestrogenKnown()) {
       return OestrogenRating.UNKNOWN;
     }
     if (dose.mean() >= severeDose) {
@@ -71,19 +68,12 @@ public final class OestrogenBuilder {
     return dose.high() >= TELLABLE_DOSE ? OestrogenRating.SLIGHT : OestrogenRating.LITTLE;
   }
 
-  /** Where a paddock's formononetin comes from. */
-  FormononetinFrom from(Paddock paddock, Composition composition) {
-    if (paddock.leafTest().isPresent()) {
-      return FormononetinFrom.LEAF_TEST;
-    }
-    return isUnknown(paddock, composition)
-        ? FormononetinFrom.UNKNOWN
-        : FormononetinFrom.CULTIVAR_TABLE;
-  }
-
-  /** Whether more than a fifth of the clover has a formononetin nobody knows. */
-  private static boolean isUnknown(Paddock paddock, Composition composition) {
-    return paddock.leafTest().isEmpty() && composition.unknownShare() > Composition.MUCH_UNKNOWN;
+  /** What is known of a paddock's clover. */
+  KnownClover clover(Decision decision, int paddock) {
+    return KnownClover.of(
+        decision.model().farm().paddocks().get(paddock),
+        decision.likely().composition(paddock),
+        tables);
   }
 
   /** The finding for the whole flock. */
@@ -151,10 +141,5 @@ public final class OestrogenBuilder {
   /** Ewes in lamb per 100 joined that can be told from normal variation. */
   double tellablePoints() {
     return tellablePoints;
-  }
-
-  /** The share of the sward at which pastures are called risky. */
-  double riskShare() {
-    return tables.parameter("oestrogen.risk-share").likely();
   }
 }

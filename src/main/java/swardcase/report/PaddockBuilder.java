@@ -1,40 +1,31 @@
 package swardcase.report;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import swardcase.chance.Range;
 import swardcase.chance.SideBySide;
 import swardcase.decision.CourseFindings;
 import swardcase.decision.Decision;
 import swardcase.decision.FarmMeasures.OfPaddock;
 import swardcase.decision.HowSure;
 import swardcase.decision.PaddockFindings;
-import swardcase.decision.Unknown;
 import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.money.NetPresentValue;
 import swardcase.outcome.Outcome;
-import swardcase.report.PaddockResult.FormononetinFrom;
 import swardcase.report.PaddockResult.OptionResult;
-import swardcase.sward.Composition;
-import swardcase.sward.LeafAgreement;
-import swardcase.tables.Cultivar;
 
 /** Makes the records of the paddocks. */
 final class PaddockBuilder {
 
   private static final Comparator<OptionResult> FROM_FREE_TO_DEAR =
       Comparator.comparingDouble(option -> option.costPerHa().mean());
-
-  private static final double SETTLED = 0.9;
 
   private final Decision decision;
   private final HowSure howSure;
@@ -61,14 +52,11 @@ final class PaddockBuilder {
 
   private PaddockResult of(int i) {
     Paddock paddock = farm.paddocks().get(i);
-    Composition composition = decision.likely().composition(i);
     PaddockFindings findings = howSure.paddock(i);
     CourseFindings planned = findings.planned();
     boolean keeps = !decision.isActedOn(i);
     Action action = action(planned);
-    Range clover = paddock.cloverShare().range();
-    Range high = composition.estimate(Cultivar::highOestrogen);
-    FormononetinFrom from = oestrogen.from(paddock, composition);
+    KnownClover clover = oestrogen.clover(decision, i);
     double cheapest =
         findings.courses().stream()
             .filter(course -> action(course).sows())
@@ -79,23 +67,10 @@ final class PaddockBuilder {
     return new PaddockResult(
         paddock.name(),
         paddock.areaHa(),
-        paddock.plantsLookedAt(),
-        shares(composition),
-        composition.estimate(Cultivar::isOld),
-        composition.estimate(Cultivar::isOutdated),
-        Range.of(
-            high.low() * clover.low(),
-            high.likely() * clover.likely(),
-            high.high() * clover.high()),
-        100 * composition.chanceHighOestrogenAbove(oestrogen.riskShare(), clover),
-        paddock.leafTest().isPresent()
-            ? OptionalInt.empty()
-            : composition.morePlantsToSettle(oestrogen.riskShare(), clover, SETTLED),
-        from == FormononetinFrom.UNKNOWN
-            ? Optional.empty()
-            : Optional.of(decision.of(i, OfPaddock.LEAF_FORMONONETIN)),
-        from,
-        LeafAgreement.of(paddock, composition, decision.model().tables()).map(LeafTestResult::of),
+        clover,
+        clover.isOestrogenKnown()
+            ? Optional.of(decision.of(i, OfPaddock.LEAF_FORMONONETIN))
+            : Optional.empty(),
         oestrogen.rating(decision, i),
         decision.of(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA),
         decision.of(i, OfPaddock.NITROGEN_KG_PER_HA),
@@ -114,9 +89,8 @@ final class PaddockBuilder {
         action.name(),
         keeps ? OptionalInt.empty() : OptionalInt.of(firstYear + planned.choice().start()),
         keeps ? OptionalInt.empty() : OptionalInt.of(lastChangeYear(planned)),
-        reasons.reason(i),
+        reasons.reason(i, clover),
         findings.sureInstead().map(c -> action(findings.courses().get(c)).key()),
-        findings.settles().map(Unknown::name),
         decision.of(i, OfPaddock.PLAN_COST),
         keeps ? Gain.NOTHING : Gain.of(planned.gain()),
         keeps ? List.of() : parts(planned, findings.courses().get(0)),
@@ -153,18 +127,6 @@ final class PaddockBuilder {
 
   private List<Credit> credit(int i, int choice) {
     return Credit.of(decision.simulation().credit(i, choice));
-  }
-
-  private static List<PaddockResult.NamedShare> shares(Composition composition) {
-    List<PaddockResult.NamedShare> shares = new ArrayList<>();
-    for (int c = 0; c < composition.size(); c++) {
-      shares.add(
-          new PaddockResult.NamedShare(composition.cultivar(c).name(), composition.estimate(c)));
-    }
-    shares.sort(
-        Comparator.<PaddockResult.NamedShare>comparingDouble(share -> -share.share().likely())
-            .thenComparing(PaddockResult.NamedShare::name));
-    return shares;
   }
 
   private PaddockResult.OptionResult option(

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import swardcase.chance.Drawn;
-import swardcase.chance.Range;
 import swardcase.decision.NotSure;
 import swardcase.sward.StandGate;
 
@@ -13,17 +12,8 @@ import swardcase.sward.StandGate;
  *
  * @param name the paddock
  * @param areaHa hectares
- * @param plantsLookedAt plants identified; 0 if nobody looked
- * @param composition share of the clover by name, largest first
- * @param oldCultivarShare share of the clover that is old cultivars
- * @param outdatedShare share of the clover that a current cultivar would probably outgrow in winter
- * @param highOestrogenShareOfSward share of the green feed that is high-oestrogen clover
- * @param chanceAboveTwentyPercent chance, in per cent, that this share is above 20 %
- * @param morePlantsToSettle further plants that would probably settle that question; empty if more
- *     plants would not, if it is settled, or if a leaf test tells the formononetin
+ * @param clover what is known of its clover
  * @param formononetinPercentOfLeaf mean over the clover; empty if unknown
- * @param formononetinFrom where that comes from
- * @param leafTest the leaf test beside the names; empty without a test, or if nobody looked
  * @param oestrogenRating what it would do to ewes that eat nothing but the paddock's green feed
  * @param dryMatterLostKgPerHa winter growth lost, kg dry matter per ha and year
  * @param nitrogenFixedKgPerHa nitrogen that its clover fixes as it stands, kg per ha and year
@@ -47,7 +37,6 @@ import swardcase.sward.StandGate;
  * @param reason why
  * @param sureInstead key of the best action that is sure where the change is not; empty if that is
  *     keeping, or if the change is sure
- * @param settles the input that would settle soonest what is not sure; empty if none would
  * @param cost what the chosen action costs in all, own labour with it, not discounted, for the
  *     paddock
  * @param gain what the plan would lose without its choice here
@@ -59,16 +48,8 @@ import swardcase.sward.StandGate;
 public record PaddockResult(
     String name,
     double areaHa,
-    double plantsLookedAt,
-    List<NamedShare> composition,
-    Range oldCultivarShare,
-    Range outdatedShare,
-    Range highOestrogenShareOfSward,
-    double chanceAboveTwentyPercent,
-    OptionalInt morePlantsToSettle,
+    KnownClover clover,
     Optional<Drawn> formononetinPercentOfLeaf,
-    FormononetinFrom formononetinFrom,
-    Optional<LeafTestResult> leafTest,
     OestrogenRating oestrogenRating,
     Drawn dryMatterLostKgPerHa,
     Drawn nitrogenFixedKgPerHa,
@@ -89,7 +70,6 @@ public record PaddockResult(
     OptionalInt lastChangeYear,
     Reason reason,
     Optional<String> sureInstead,
-    Optional<String> settles,
     Drawn cost,
     Gain gain,
     List<GainPart> parts,
@@ -99,17 +79,11 @@ public record PaddockResult(
 
   /** Copies the lists. */
   public PaddockResult {
-    composition = List.copyOf(composition);
     lookFirst = List.copyOf(lookFirst);
     parts = List.copyOf(parts);
     credit = List.copyOf(credit);
     options = List.copyOf(options);
     tooLong = List.copyOf(tooLong);
-  }
-
-  /** Whether anybody identified a plant here. */
-  public boolean isLookedAt() {
-    return plantsLookedAt > 0;
   }
 
   /** Whether the plan changes something here. */
@@ -122,16 +96,6 @@ public record PaddockResult(
     return options.stream().filter(option -> option.action().equals(key)).findFirst();
   }
 
-  /** Where a formononetin comes from. */
-  public enum FormononetinFrom {
-    /** A laboratory test of the paddock's leaf. */
-    LEAF_TEST,
-    /** The cultivar table, by composition. */
-    CULTIVAR_TABLE,
-    /** Too much of the clover has a formononetin nobody knows. */
-    UNKNOWN
-  }
-
   /** What the green feed of a paddock does to ewes that eat nothing else. */
   public enum OestrogenRating {
     /** Halves conception in a cycle, or worse. */
@@ -142,17 +106,9 @@ public record PaddockResult(
     SLIGHT,
     /** Cannot be told from normal variation. */
     LITTLE,
-    /** Nobody knows: a leaf test would tell. */
+    /** Nobody knows. */
     UNKNOWN
   }
-
-  /**
-   * Share of the clover held by one name.
-   *
-   * @param name cultivar, or candidates such as {@code Dwalganup or Geraldton}
-   * @param share fraction of the clover: 0.35 is 35 %
-   */
-  public record NamedShare(String name, Range share) {}
 
   /**
    * An action that cannot be seen through in the years counted, so that it was not weighed.

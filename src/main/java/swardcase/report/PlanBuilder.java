@@ -110,16 +110,11 @@ final class PlanBuilder {
   }
 
   private FarmRule rule(swardcase.outcome.FarmRule rule, CourseFindings course) {
-    PlanResult.Rule what =
-        switch (rule) {
-          case IN_ORDER -> PlanResult.Rule.IN_ORDER;
-          case SELL_DRY ->
-              course.choice().action() == 1
-                  ? PlanResult.Rule.SELL_DRY_AFTER_ONE
-                  : PlanResult.Rule.SELL_DRY_AFTER_TWO;
-        };
     return new FarmRule(
-        what, course.costPerHa().times(farm.areaHa()), Gain.of(course.gain()), course.isSure());
+        PlanResult.Rule.of(rule, course.choice().action()),
+        course.costPerHa().times(farm.areaHa()),
+        Gain.of(course.gain()),
+        course.isSure());
   }
 
   private Calls calls(List<PaddockResult> paddocks, List<FarmRule> farmWide) {

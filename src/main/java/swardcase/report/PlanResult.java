@@ -103,7 +103,15 @@ public record PlanResult(
     /** Scan, and sell ewes that were dry. */
     SELL_DRY_AFTER_ONE,
     /** Scan, and sell ewes that were dry twice running. */
-    SELL_DRY_AFTER_TWO
+    SELL_DRY_AFTER_TWO;
+
+    /** A rule of the farm with its choice, from 1. */
+    static Rule of(swardcase.outcome.FarmRule rule, int choice) {
+      return switch (rule) {
+        case IN_ORDER -> IN_ORDER;
+        case SELL_DRY -> choice == 1 ? SELL_DRY_AFTER_ONE : SELL_DRY_AFTER_TWO;
+      };
+    }
   }
 
   /**

@@ -10,12 +10,10 @@ import java.util.OptionalDouble;
  * @param kind which reason
  * @param action key of the option it speaks of, of crops alone the best sowing that is judged over
  *     them; empty where it speaks of none
- * @param oldShare likely share of old cultivars in the clover, 0 to 1; empty where it plays no part
  * @param cost mean cost of that option for the whole paddock, not discounted, in money; empty where
  *     it plays no part
  */
-public record Reason(
-    Kind kind, Optional<String> action, OptionalDouble oldShare, OptionalDouble cost) {
+public record Reason(Kind kind, Optional<String> action, OptionalDouble cost) {
 
   /** Which reason. */
   public enum Kind {
@@ -42,6 +40,6 @@ public record Reason(
   }
 
   static Reason of(Kind kind, Optional<String> action) {
-    return new Reason(kind, action, OptionalDouble.empty(), OptionalDouble.empty());
+    return new Reason(kind, action, OptionalDouble.empty());
   }
 }

@@ -12,7 +12,6 @@ import swardcase.decision.HowSure;
 import swardcase.decision.PaddockFindings;
 import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
-import swardcase.farm.Paddock;
 
 /** Why a paddock's answer is what it is: which reason, and the deciding numbers in it. */
 final class ReasonBuilder {
@@ -31,7 +30,7 @@ final class ReasonBuilder {
     this.howSure = howSure;
   }
 
-  Reason reason(int paddock) {
+  Reason reason(int paddock, KnownClover clover) {
     PaddockFindings findings = howSure.paddock(paddock);
     CourseFindings weighed = findings.courses().get(findings.weighed());
     return switch (findings.verdict()) {
@@ -44,7 +43,7 @@ final class ReasonBuilder {
                           course -> action(course).sows() && course.over() == findings.weighed())
                       .map(course -> action(course).key()))
               : of(Reason.Kind.GAINS, weighed);
-      case KEEP -> whyKeep(paddock, findings);
+      case KEEP -> whyKeep(paddock, clover, findings);
       case TOO_CLOSE -> of(weighed.fits() ? Reason.Kind.CLOSE : Reason.Kind.LIMIT, weighed);
     };
   }
@@ -99,7 +98,7 @@ final class ReasonBuilder {
             Optional.empty()));
   }
 
-  private Reason whyKeep(int paddock, PaddockFindings findings) {
+  private Reason whyKeep(int paddock, KnownClover clover, PaddockFindings findings) {
     Optional<CourseFindings> best = best(findings, course -> true);
     boolean isTooLong = !decision.tooLong(paddock).isEmpty();
     if (best.isEmpty() && !isTooLong) {
@@ -108,13 +107,11 @@ final class ReasonBuilder {
     if (best.isPresent() && best.get().gain().mean() >= SMALL) {
       return of(Reason.Kind.SELDOM, best.get());
     }
-    double old = decision.likely().oldShare(decision.model().keepAll(), paddock, 0);
-    Paddock place = decision.model().farm().paddocks().get(paddock);
-    if (place.isLookedAt()
-        && old < HALF_PER_CENT
+    if (clover.oldShare().map(old -> old.likely() < HALF_PER_CENT).orElse(false)
         && decision.of(paddock, OfPaddock.WINTER_LOSS_KG_DM_PER_HA).high() < 1) {
       return Reason.of(Reason.Kind.NOTHING_TO_GAIN, Optional.empty());
     }
+    double areaHa = decision.model().farm().paddocks().get(paddock).areaHa();
     Optional<CourseFindings> sowing =
         best(findings, course -> action(course).kind() == ActionKind.RESOW)
             .or(() -> best(findings, course -> action(course).sows()));
@@ -123,9 +120,8 @@ final class ReasonBuilder {
             ? Reason.Kind.WOULD_LOSE
             : isTooLong ? Reason.Kind.YEARS_COUNTED : Reason.Kind.NOT_ARABLE,
         sowing.map(course -> action(course).key()),
-        OptionalDouble.of(old),
         sowing
-            .map(course -> OptionalDouble.of(course.costPerHa().mean() * place.areaHa()))
+            .map(course -> OptionalDouble.of(course.costPerHa().mean() * areaHa))
             .orElse(OptionalDouble.empty()));
   }
 

@@ -2,6 +2,7 @@ package swardcase.report;
 
 import java.time.LocalDate;
 import java.time.Month;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import swardcase.evidence.Assumption;
@@ -25,6 +26,9 @@ import swardcase.tables.Source;
  * @param assumptions every number the answer rests on and draws move
  * @param heldFixed the numbers it rests on that no draw moves
  * @param sources those of the sources table that are named by one of these
+ * @param findOut what can be found out before money is spent, the most worth first: the one list
+ *     that every word on it comes from, a row for the plants and the leaf of each paddock among
+ *     them
  * @param howSure how sure the answer is; empty if it was not drawn
  */
 public record Report(
@@ -42,7 +46,10 @@ public record Report(
     List<Assumption> assumptions,
     List<HeldFixed> heldFixed,
     List<Source> sources,
+    List<FindOut> findOut,
     Optional<HowSureReport> howSure) {
+
+  private static final int MOST_TO_FIND_OUT = 6;
 
   /** Copies the lists. */
   public Report {
@@ -54,6 +61,31 @@ public record Report(
     assumptions = List.copyOf(assumptions);
     heldFixed = List.copyOf(heldFixed);
     sources = List.copyOf(sources);
+    findOut = List.copyOf(findOut);
+  }
+
+  /**
+   * What is worth finding out: what can be bought for less than it is worth, asked or measured, and
+   * last what only research can tell.
+   */
+  public List<FindOut> worthFindingOut() {
+    return findOut.stream()
+        .filter(FindOut::isWorthKnowing)
+        .sorted(Comparator.comparing(each -> each.advice() == FindOut.Advice.RESEARCH))
+        .limit(MOST_TO_FIND_OUT)
+        .toList();
+  }
+
+  /** The row for the plants of a paddock, or for its first walk. */
+  public Optional<FindOut> plantsOf(String paddock) {
+    return findOut.stream()
+        .filter(each -> each.plants() > 0 && each.paddock().equals(Optional.of(paddock)))
+        .findFirst();
+  }
+
+  /** What would settle the answer of a paddock soonest; empty if it is settled or nothing would. */
+  public Optional<FindOut> settling(String paddock) {
+    return findOut.stream().filter(each -> each.settles().contains(paddock)).findFirst();
   }
 
   /**

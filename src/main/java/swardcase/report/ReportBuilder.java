@@ -97,6 +97,7 @@ public final class ReportBuilder {
         assumptions,
         fixed,
         sources(assumptions, fixed),
+        new FindOutBuilder(decision).all(howSure.enquiries()),
         Optional.of(HowSureBuilder.build(decision.model(), howSure)));
   }
 

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import swardcase.paper.Cell;
 import swardcase.paper.Style;
+import swardcase.report.KnownClover;
 import swardcase.report.LeafTestResult;
 import swardcase.report.PaddockResult;
+import swardcase.report.Report;
+import swardcase.wording.FindOutWords;
 import swardcase.wording.LeafTestWords;
 import swardcase.wording.OestrogenWords;
 import swardcase.wording.Texts;
@@ -14,23 +17,30 @@ import swardcase.wording.Words;
 /** The facts on a paddock's card. */
 final class CardFacts {
 
-  private final String currency;
+  private final Report report;
   private final PaddockResult paddock;
   private final List<List<Cell>> rows = new ArrayList<>();
 
-  CardFacts(String currency, PaddockResult paddock) {
-    this.currency = currency;
+  CardFacts(Report report, PaddockResult paddock) {
+    this.report = report;
     this.paddock = paddock;
   }
 
   List<List<Cell>> rows(String credit) {
-    add("fact.old", Words.percent(paddock.oldCultivarShare()));
-    add("fact.outdated", Words.percent(paddock.outdatedShare()));
-    add("fact.highShare", Words.percent(paddock.highOestrogenShareOfSward()));
-    add("fact.chance", chance());
+    KnownClover clover = paddock.clover();
+    clover.oldShare().ifPresent(share -> add("fact.old", Words.percent(share)));
+    clover.outdatedShare().ifPresent(share -> add("fact.outdated", Words.percent(share)));
+    clover
+        .highOestrogenShareOfSward()
+        .ifPresent(share -> add("fact.highShare", Words.percent(share)));
+    clover
+        .chanceAboveRiskSharePercent()
+        .ifPresent(
+            chance -> add("fact.chance", Texts.get("fact.chance.value", Words.whole(chance))));
+    add("fact.plants", new FindOutWords(report).plants(paddock.name()));
     add("fact.rating", OestrogenWords.rating(paddock.oestrogenRating()));
     add("fact.formononetin", formononetin());
-    paddock
+    clover
         .leafTest()
         .filter(LeafTestResult::isContrary)
         .ifPresent(test -> add("fact.leafTest", LeafTestWords.note(test)));
@@ -55,7 +65,7 @@ final class CardFacts {
         Texts.get(
             "fact.supplement.value",
             Words.range(paddock.supplementTonnes()),
-            Words.money(currency, paddock.supplementCost())));
+            Words.money(report.farm().currency(), paddock.supplementCost())));
     if (!credit.isEmpty()) {
       add("fact.credit", credit);
     }
@@ -66,17 +76,8 @@ final class CardFacts {
     rows.add(List.of(Cell.of(Texts.get(key), Style.NOTE), Cell.of(value)));
   }
 
-  private String chance() {
-    String chance = Texts.get("fact.chance.value", Words.whole(paddock.chanceAboveTwentyPercent()));
-    return paddock.morePlantsToSettle().isPresent()
-        ? chance
-            + " "
-            + Texts.get("fact.chance.more", Words.exact(paddock.morePlantsToSettle().getAsInt()))
-        : chance;
-  }
-
   private String formononetin() {
-    String from = Texts.of("formononetin", paddock.formononetinFrom());
+    String from = Texts.of("formononetin", paddock.clover().formononetinFrom());
     return paddock
         .formononetinPercentOfLeaf()
         .map(range -> Words.range(range) + ", " + from)

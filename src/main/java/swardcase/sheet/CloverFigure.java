@@ -11,8 +11,8 @@ import swardcase.paper.RangeBar;
 import swardcase.paper.Scale;
 import swardcase.paper.Style;
 import swardcase.paper.Tint;
+import swardcase.report.KnownClover.NamedShare;
 import swardcase.report.PaddockResult;
-import swardcase.report.PaddockResult.NamedShare;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -29,8 +29,8 @@ final class CloverFigure {
   private final Lettering lettering;
 
   CloverFigure(PaddockResult paddock, double width, Lettering lettering) {
-    this.clovers = paddock.composition();
-    this.plants = paddock.plantsLookedAt();
+    this.clovers = paddock.clover().found();
+    this.plants = paddock.clover().plantsLookedAt();
     this.width = width;
     this.lettering = lettering;
   }

@@ -7,8 +7,8 @@ import swardcase.paper.Lettering;
 import swardcase.paper.Scale;
 import swardcase.paper.Style;
 import swardcase.paper.Tint;
-import swardcase.report.HowSureReport.FindOut;
-import swardcase.wording.HowSureWords;
+import swardcase.report.FindOut;
+import swardcase.wording.FindOutWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -38,22 +38,22 @@ final class FindOutChart {
         lettering.clean(Texts.get("sure.findOut", currency)), Flow.LEFT, top + 9, Style.NOTE);
     double most = 0;
     for (FindOut item : items) {
-      most = Math.max(most, Math.max(item.value(), item.price().orElse(0)));
+      most = Math.max(most, Math.max(item.worth(), item.price().orElse(0)));
     }
     Scale scale = new Scale(0, most, Flow.LEFT + LABELS, Flow.RIGHT - 56);
     for (int i = 0; i < items.size(); i++) {
       FindOut item = items.get(i);
       double y = top + HEAD + i * ROW + ROW / 2;
       canvas.text(
-          lettering.shorten(HowSureWords.what(item), Style.CELL, LABELS - 8),
+          lettering.shorten(FindOutWords.what(item), Style.CELL, LABELS - 8),
           Flow.LEFT,
           y + 3,
           Style.CELL);
-      double to = scale.at(item.value());
+      double to = scale.at(item.worth());
       double width = Math.max(0.6, to - scale.from());
       canvas.box(scale.from(), y - 4, width, 8, Tint.OCHRE);
       canvas.frame(scale.from(), y - 4, width, 8, 0.5, Tint.INK);
-      canvas.text(Words.about(item.value()), to + 7, y + 2.8, Style.CELL);
+      canvas.text(Words.about(item.worth()), to + 7, y + 2.8, Style.CELL);
       item.price().ifPresent(price -> canvas.diamond(scale.at(price), y, 4, false));
     }
   }

@@ -8,11 +8,13 @@ import swardcase.paper.Contents;
 import swardcase.paper.Flow;
 import swardcase.paper.Style;
 import swardcase.paper.Table;
+import swardcase.report.FindOut;
 import swardcase.report.Gain;
 import swardcase.report.HowSureReport;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
 import swardcase.report.Swing;
+import swardcase.wording.FindOutWords;
 import swardcase.wording.HowSureWords;
 import swardcase.wording.MoneyFaces;
 import swardcase.wording.PlanWords;
@@ -69,14 +71,15 @@ final class HowSurePage {
       flow.figure(SpreadChart.HEIGHT, finding, spread::paint);
     }
     flow.part(Texts.get("sure.before"));
-    flow.bullets(words.before(), Style.BODY);
-    if (!sure.findOut().isEmpty()) {
-      FindOutChart chart = new FindOutChart(sure.findOut(), currency, flow.lettering());
+    flow.bullets(new FindOutWords(report).before(), Style.BODY);
+    List<FindOut> worth = report.worthFindingOut();
+    if (!worth.isEmpty()) {
+      FindOutChart chart = new FindOutChart(worth, currency, flow.lettering());
       String finding =
           Texts.get(
               "sure.findOut.alt",
-              HowSureWords.what(sure.findOut().get(0)),
-              Words.aboutMoney(currency, sure.findOut().get(0).value()));
+              FindOutWords.what(worth.get(0)),
+              Words.aboutMoney(currency, worth.get(0).worth()));
       flow.figure(chart.height(), finding, chart::paint);
     }
   }

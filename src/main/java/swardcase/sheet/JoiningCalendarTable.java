@@ -92,20 +92,23 @@ final class JoiningCalendarTable {
     table.head();
     for (PaddockRow row : mob.paddocks()) {
       List<swardcase.paper.Cell> cells = new ArrayList<>();
-      String mark = row.unknown() ? Texts.get("joining.unknown", row.paddock()) : row.paddock();
+      String mark =
+          row.clover().isOestrogenKnown()
+              ? row.paddock()
+              : Texts.get("joining.unknown", row.paddock());
       cells.add(swardcase.paper.Cell.of(mark, SMALL_BOLD));
       for (Cell cell : row.cells().subList(from, to)) {
-        cells.add(cell(cell, row.unknown()));
+        cells.add(cell(cell, row));
       }
-      cells.add(swardcase.paper.Cell.of(JoiningWords.reason(row.reason()), CHANCE));
+      cells.add(swardcase.paper.Cell.of(JoiningWords.reason(row), CHANCE));
       table.row(cells);
     }
   }
 
-  private static swardcase.paper.Cell cell(Cell cell, boolean unknown) {
+  private static swardcase.paper.Cell cell(Cell cell, PaddockRow row) {
     boolean dark = cell.rating() == JoiningReport.Rating.KEEP_OFF;
     String rating = JoiningWords.rating(cell);
-    String chance = JoiningWords.sure(cell, unknown);
+    String chance = JoiningWords.sure(cell, row);
     Style words = dark ? ON_DARK : SMALL_BOLD;
     return switch (cell.rating()) {
       case NOT_RATED -> swardcase.paper.Cell.of(rating, CHANCE);

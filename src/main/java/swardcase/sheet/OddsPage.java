@@ -7,14 +7,15 @@ import swardcase.paper.Column;
 import swardcase.paper.Flow;
 import swardcase.paper.Style;
 import swardcase.paper.Table;
+import swardcase.report.FindOut;
 import swardcase.report.HowSureReport;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.CertaintyLine;
-import swardcase.report.HowSureReport.FindOut;
 import swardcase.report.HowSureReport.Mover;
 import swardcase.report.HowSureReport.PaddockSure;
 import swardcase.report.PaddockResult;
 import swardcase.report.Report;
+import swardcase.wording.FindOutWords;
 import swardcase.wording.HowSureWords;
 import swardcase.wording.MoneyFaces;
 import swardcase.wording.Texts;
@@ -92,32 +93,29 @@ final class OddsPage {
     flow.gap(6);
   }
 
-  /** A leaf test and more plants, for the paddocks where knowing more is worth anything. */
+  /** Walks, plants and leaf tests, where knowing more is worth anything. */
   private void purchases() {
+    List<FindOut> tests =
+        report.findOut().stream().filter(row -> row.isTest() && row.worth() >= 1).toList();
     part(
         "odds.purchases",
-        sure.paddocks().stream().allMatch(paddock -> paddock.worthKnowing().isEmpty())
+        tests.isEmpty()
             ? Texts.get("odds.purchases.none")
             : Texts.get("odds.purchases.note", currency));
-    Table table = null;
-    for (int i = 0; i < sure.paddocks().size(); i++) {
-      for (FindOut what : sure.paddocks().get(i).worthKnowing()) {
-        if (table == null) {
-          table =
-              table(
-                  Column.words(Texts.get("column.paddock"), PADDOCK),
-                  Column.words(Texts.get("column.what"), 173),
-                  Column.numbers(Texts.get("column.worth"), 60),
-                  Column.numbers(Texts.get("column.price"), 60),
-                  Column.words(Texts.get("column.advice"), 130));
-        }
+    if (!tests.isEmpty()) {
+      Table table =
+          table(
+              Column.words(Texts.get("column.what"), PADDOCK + 173),
+              Column.numbers(Texts.get("column.worth"), 60),
+              Column.numbers(Texts.get("column.price"), 60),
+              Column.words(Texts.get("column.advice"), 130));
+      for (FindOut row : tests) {
         table.row(
             List.of(
-                name(i),
-                Cell.of(HowSureWords.what(what)),
-                Cell.of(Words.about(what.value())),
-                Cell.of(Words.about(what.price().orElseThrow())),
-                Cell.of(HowSureWords.advice(what))));
+                Cell.of(Texts.capital(FindOutWords.what(row))),
+                Cell.of(Words.about(row.worth())),
+                Cell.of(Words.about(row.price().orElseThrow())),
+                Cell.of(FindOutWords.advice(row))));
       }
     }
     flow.gap(6);

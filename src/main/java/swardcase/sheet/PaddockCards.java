@@ -8,8 +8,8 @@ import swardcase.paper.Flow;
 import swardcase.paper.Style;
 import swardcase.paper.Table;
 import swardcase.paper.Tint;
+import swardcase.report.KnownClover.NamedShare;
 import swardcase.report.PaddockResult;
-import swardcase.report.PaddockResult.NamedShare;
 import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.Report;
 import swardcase.wording.MoneyFaces;
@@ -49,8 +49,7 @@ final class PaddockCards {
   }
 
   private void card(int number, PaddockResult paddock) {
-    List<List<Cell>> facts =
-        new CardFacts(report.farm().currency(), paddock).rows(words.credit(number - 1));
+    List<List<Cell>> facts = new CardFacts(report, paddock).rows(words.credit(number - 1));
     List<List<Cell>> options = options(number - 1);
     Table factTable =
         new Table(
@@ -59,7 +58,7 @@ final class PaddockCards {
             FACTS_LEFT,
             3);
     Table optionTable = new Table(flow, optionColumns());
-    List<NamedShare> clovers = paddock.composition();
+    List<NamedShare> clovers = paddock.clover().found();
     double middle = Math.max(height(factTable, facts), CloverFigure.height(clovers));
     double whole = wordsHeight(number, paddock) + middle + height(optionTable, options) + 38;
     flow.need(Math.min(whole, Flow.BOTTOM - Flow.TOP));

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
@@ -43,8 +42,6 @@ public final class Composition {
   /** Name of the table row that stands for the rest. */
   public static final String UNIDENTIFIED = "unidentified";
 
-  private static final int MOST_PLANTS = 400;
-  private static final int STEP = 10;
   private static final int SLICES = 200;
 
   private final List<Cultivar> cultivars;
@@ -257,6 +254,11 @@ public final class Composition {
     return mean;
   }
 
+  /** Whether too much of a paddock's clover has a formononetin nobody knows, and no test tells. */
+  public boolean isOestrogenUnknown(Paddock paddock) {
+    return paddock.leafTest().isEmpty() && unknownShare() > MUCH_UNKNOWN;
+  }
+
   /** Share of the clover whose formononetin the table does not know. */
   public double unknownShare() {
     double unknown = 0;
@@ -284,51 +286,6 @@ public final class Composition {
         alphaOf(Cultivar::highOestrogen),
         alphaOf(Composition::isUnknown),
         alphaOf(Composition::isLow));
-  }
-
-  /**
-   * How many more plants would probably settle whether high-oestrogen clover passes {@code
-   * shareOfSward}: the fewest tens of plants, up to 400, that take the probability to {@code
-   * confidence} or to one minus it, if they are found in the proportions found so far. In a paddock
-   * nobody looked at, they are taken to be named and none of them high, which is the likelier
-   * finding.
-   *
-   * @return empty if it is settled already, or if no 400 plants would settle it because the doubt
-   *     lies in the clover share or in plants that cannot be named
-   */
-  public OptionalInt morePlantsToSettle(double shareOfSward, Range cloverShare, double confidence) {
-    Check.that(
-        confidence > 0.5 && confidence < 1,
-        "confidence must be between 0.5 and 1, but was %s",
-        confidence);
-    if (isSettled(chanceHighOestrogenAbove(shareOfSward, cloverShare), confidence)) {
-      return OptionalInt.empty();
-    }
-    Pert clover = Pert.of(cloverShare);
-    double high = lookedAt ? alphaOf(Cultivar::highOestrogen) : 0.5;
-    double unknown = lookedAt ? alphaOf(Composition::isUnknown) : 0;
-    double low = lookedAt ? alphaOf(Composition::isLow) : 0.5;
-    double highShare = lookedAt ? high / shares.total() : 0;
-    double unknownShare = lookedAt ? unknown / shares.total() : 0;
-    double lowShare = lookedAt ? low / shares.total() : 1;
-    for (int more = STEP; more <= MOST_PLANTS; more += STEP) {
-      double counted = more / designEffect;
-      double chance =
-          chanceAbove(
-              shareOfSward,
-              clover,
-              high + counted * highShare,
-              unknown + counted * unknownShare,
-              low + counted * lowShare);
-      if (isSettled(chance, confidence)) {
-        return OptionalInt.of(more);
-      }
-    }
-    return OptionalInt.empty();
-  }
-
-  private static boolean isSettled(double chance, double confidence) {
-    return chance >= confidence || chance <= 1 - confidence;
   }
 
   private static boolean isUnknown(Cultivar cultivar) {

@@ -1,7 +1,11 @@
 package swardcase.sward;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
@@ -30,6 +34,8 @@ public final class StandingClover {
   private static final String GROWTH_INDEX = ".growth-index";
   private static final String OLD_SHARE = ".old-share";
   private static final String LEAF_TEST = ".leaf-test";
+  private static final String WINTER_YIELD = "winter-yield.";
+  private static final String FORMONONETIN = "formononetin.";
 
   private final Composition[] composition;
   private final Cultivar[][] species;
@@ -113,15 +119,38 @@ public final class StandingClover {
     return "paddock." + paddock.name() + number;
   }
 
-  /** Winter growth is one number for all cultivars of a class. */
-  private static String keyOfYield(Cultivar cultivar) {
-    return "winter-yield." + cultivar.winterYieldClass();
+  /** Key of winter growth, one number for all cultivars of a class. */
+  public static String keyOfYield(Cultivar cultivar) {
+    return WINTER_YIELD + cultivar.winterYieldClass();
   }
 
   private static String keyOfFormononetin(Cultivar cultivar) {
     return cultivar.formononetin().isPresent()
-        ? "formononetin." + cultivar.name()
+        ? FORMONONETIN + cultivar.name()
         : UNKNOWN_FORMONONETIN;
+  }
+
+  /**
+   * Places of the numbers of clover that nobody would look up to settle the answer of a paddock:
+   * those of names that are not in it, and those that a walk or a leaf test there would tell.
+   *
+   * @param sown the cultivar that is sown there, whose winter growth then counts; empty if none is
+   */
+  public static Set<Integer> beside(
+      UncertainNumbers numbers, Paddock paddock, Composition clover, Optional<Cultivar> sown) {
+    Set<Integer> beside = new HashSet<>(numbers.placesOf(FORMONONETIN));
+    beside.addAll(numbers.placesOf(WINTER_YIELD));
+    for (int c = 0; c < clover.size() && clover.lookedAt(); c++) {
+      if (clover.likelyShare(c) > 0) {
+        beside.remove(numbers.place(keyOfFormononetin(clover.cultivar(c))));
+        beside.remove(numbers.place(keyOfYield(clover.cultivar(c))));
+      }
+    }
+    sown.ifPresent(cultivar -> beside.remove(numbers.place(keyOfYield(cultivar))));
+    Stream.of(UNKNOWN_FORMONONETIN, key(paddock, OLD_SHARE), key(paddock, LEAF_TEST))
+        .flatMapToInt(key -> numbers.find(key).stream())
+        .forEach(beside::add);
+    return beside;
   }
 
   /** Names in a paddock's clover and, last, the cultivar that a resowing would sow. */

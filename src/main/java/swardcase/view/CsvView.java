@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import swardcase.chance.Drawn;
+import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.report.Credit;
 import swardcase.report.FeedMonth;
@@ -91,9 +92,9 @@ public final class CsvView {
               p.gain().low(),
               p.gain().high(),
               p.gain().chancePays(),
-              p.oldCultivarShare().low(),
-              p.oldCultivarShare().likely(),
-              p.oldCultivarShare().high(),
+              p.clover().oldShare().<Object>map(Range::low).orElse(""),
+              p.clover().oldShare().<Object>map(Range::likely).orElse(""),
+              p.clover().oldShare().<Object>map(Range::high).orElse(""),
               p.dryMatterLostKgPerHa().mean(),
               p.nitrogenFixedKgPerHa().mean(),
               p.nitrogenPlannedKgPerHa().mean(),

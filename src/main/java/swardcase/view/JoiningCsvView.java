@@ -59,7 +59,7 @@ public final class JoiningCsvView {
         cell.lost().mean(),
         cell.lost().high(),
         cell.chanceRight(),
-        row.unknown() ? "yes" : "no",
-        JoiningWords.reason(row.reason()));
+        row.clover().isOestrogenKnown() ? "no" : "yes",
+        JoiningWords.reason(row));
   }
 }

@@ -38,7 +38,7 @@ public final class JoiningTerminalView {
         TerminalView.wrap(
             "days: so many in that half-month. keep off: none. \u2013: does not matter for this"
                 + " mob. ?: nobody knows the clover, so it is rated as"
-                + " risky until its leaf is tested. Sure: lowest and highest chance, in per cent,"
+                + " risky. Sure: lowest and highest chance, in per cent,"
                 + " that a rating of the row is right.",
             width));
     lines.add("");
@@ -76,8 +76,7 @@ public final class JoiningTerminalView {
     lines.add("");
     lines.add("Why");
     for (PaddockRow row : mob.paddocks()) {
-      lines.addAll(
-          TerminalView.wrap(row.paddock() + ": " + JoiningWords.reason(row.reason()), width));
+      lines.addAll(TerminalView.wrap(row.paddock() + ": " + JoiningWords.reason(row), width));
     }
     return lines;
   }
@@ -95,11 +94,11 @@ public final class JoiningTerminalView {
     TextTable table = TextTable.of(headings.toArray(String[]::new));
     for (PaddockRow row : mob.paddocks()) {
       List<String> cells = new ArrayList<>();
-      cells.add(row.paddock() + (row.unknown() ? " ?" : ""));
+      cells.add(row.paddock() + (row.clover().isOestrogenKnown() ? "" : " ?"));
       row.cells().forEach(cell -> cells.add(JoiningWords.rating(cell)));
-      cells.add(row.testFirst() ? "test first" : sure(row));
+      cells.add(row.onUnknown() ? "unknown" : sure(row));
       if (reasons) {
-        cells.add(JoiningWords.reason(row.reason()));
+        cells.add(JoiningWords.reason(row));
       }
       table.row(cells.toArray(String[]::new));
     }

@@ -2,44 +2,71 @@ package swardcase.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import swardcase.report.SamplingReport;
-import swardcase.report.SamplingReport.PaddockCount;
-import swardcase.wording.SamplingWords;
+import swardcase.report.KnownClover;
+import swardcase.report.PaddockResult;
+import swardcase.report.Report;
+import swardcase.wording.FindOutWords;
+import swardcase.wording.LeafTestWords;
+import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
-/** What the count of each paddock says, for a terminal. */
+/** What the count of each paddock says, and how many more plants are worth looking at. */
 public final class SamplingView {
 
   private SamplingView() {}
 
   /** A line a paddock, and what the numbers mean, for a terminal of so many columns. */
-  public static List<String> of(SamplingReport report, int width) {
+  public static List<String> of(Report report, int width) {
+    FindOutWords words = new FindOutWords(report);
     TextTable table =
         TextTable.of(
             "Paddock",
             ">Plants so far",
             ">Old cultivars %",
             ">High-oestrogen, % of feed",
-            SamplingWords.question(report),
+            "Call: above " + riskShare(report) + "?",
             ">Wrong in 100",
             ">Look at more");
-    for (PaddockCount count : report.paddocks()) {
+    List<String> notes = new ArrayList<>();
+    for (PaddockResult paddock : report.paddocks()) {
+      KnownClover clover = paddock.clover();
       table.row(
-          count.paddock(),
-          Words.whole(count.plants()),
-          SamplingWords.share(count.oldPercent()),
-          SamplingWords.share(count.highOestrogenPercent()),
-          SamplingWords.call(count),
-          SamplingWords.wrong(count),
-          SamplingWords.more(count));
+          paddock.name(),
+          Words.whole(clover.plantsLookedAt()),
+          clover.oldShare().map(share -> Words.range(share.times(100))).orElse("?"),
+          clover
+              .highOestrogenShareOfSward()
+              .map(share -> Words.range(share.times(100)))
+              .orElse("?"),
+          FindOutWords.call(clover),
+          FindOutWords.wrong(clover),
+          words.plants(paddock.name()));
+      clover
+          .leafTest()
+          .ifPresent(
+              test ->
+                  notes.add(
+                      Texts.get(
+                          "sampling.leafTest",
+                          paddock.name(),
+                          Words.range(test.testedPercentOfLeaf()),
+                          LeafTestWords.note(test))));
     }
+    notes.addAll(words.tests());
+    notes.add(Texts.get("sampling.note", riskShare(report)));
     List<String> lines = new ArrayList<>();
-    lines.add(report.farm());
+    lines.add(report.farm().name());
     lines.add("");
     lines.addAll(table.lines(width));
     lines.add("");
-    SamplingWords.leafTests(report).forEach(test -> lines.addAll(TerminalView.wrap(test, width)));
-    SamplingWords.notes(report).forEach(note -> lines.addAll(TerminalView.wrap(note, width)));
+    notes.forEach(note -> lines.addAll(TerminalView.wrap(note, width)));
     return lines;
+  }
+
+  private static String riskShare(Report report) {
+    return report.paddocks().stream()
+        .map(paddock -> Words.percent(paddock.clover().riskShare()))
+        .findFirst()
+        .orElse(Texts.get("none"));
   }
 }

@@ -8,6 +8,7 @@ import swardcase.report.PlanResult;
 import swardcase.report.Report;
 import swardcase.report.Reproduction;
 import swardcase.report.WinterFeed;
+import swardcase.wording.FindOutWords;
 import swardcase.wording.HowSureWords;
 import swardcase.wording.MoneyFaces;
 import swardcase.wording.OestrogenWords;
@@ -50,7 +51,9 @@ public final class TerminalView {
               sure.howSure().forEach(line -> lines.addAll(wrap("- " + line, width)));
               lines.add("");
               lines.add("What should you find out before you spend?");
-              sure.before().forEach(line -> lines.addAll(wrap("- " + line, width)));
+              new FindOutWords(report)
+                  .before()
+                  .forEach(line -> lines.addAll(wrap("- " + line, width)));
             });
     lines.add("");
     lines.add("The plan");

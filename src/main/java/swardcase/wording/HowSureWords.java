@@ -2,14 +2,12 @@ package swardcase.wording;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import swardcase.report.Gain;
 import swardcase.report.HowSureReport;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.BreakEvenLine.Place;
-import swardcase.report.HowSureReport.FindOut;
 import swardcase.report.HowSureReport.OtherChancesLine;
 import swardcase.report.HowSureReport.StoryLine.Story;
 import swardcase.report.Report;
@@ -28,17 +26,6 @@ public final class HowSureWords {
     this.report = report;
     this.sure = sure;
     this.faces = faces;
-  }
-
-  /** What could be found out. */
-  public static String what(FindOut what) {
-    return what.input()
-        .orElseGet(() -> Texts.of("buy", what.what(), what.plants(), what.paddock().orElseThrow()));
-  }
-
-  /** What to do about it. */
-  public static String advice(FindOut what) {
-    return Texts.of("advice", what.advice());
   }
 
   /** Where a gain turns into a loss. */
@@ -143,34 +130,5 @@ public final class HowSureWords {
             Words.percent(other.chanceOfTrial()),
             Words.percent(other.chanceOfOutbreaks()),
             String.join("; ", calls)));
-  }
-
-  /** Sentences that answer "What should I find out before I spend?" */
-  public List<String> before() {
-    List<String> lines = new ArrayList<>();
-    if (sure.findOut().isEmpty()) {
-      lines.add(Texts.get("before.nothing"));
-    }
-    for (FindOut each : sure.findOut()) {
-      String worth = faces.about(each.value());
-      lines.add(
-          each.price().isPresent()
-              ? Texts.get(
-                  "before.buy",
-                  Texts.capital(what(each)),
-                  worth,
-                  faces.about(each.price().getAsDouble()),
-                  advice(each))
-              : Texts.get(
-                  "before.know",
-                  lowerFirst(what(each)).replace(": ", " of "),
-                  worth,
-                  advice(each)));
-    }
-    return lines;
-  }
-
-  private static String lowerFirst(String name) {
-    return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
   }
 }

@@ -13,6 +13,7 @@ import swardcase.report.JoiningReport.Cell;
 import swardcase.report.JoiningReport.DateEnds;
 import swardcase.report.JoiningReport.MobCalendar;
 import swardcase.report.JoiningReport.Move;
+import swardcase.report.JoiningReport.PaddockRow;
 import swardcase.report.JoiningReport.PolicyResult;
 import swardcase.report.JoiningReport.Rating;
 import swardcase.report.JoiningReport.Reason;
@@ -101,14 +102,18 @@ public final class JoiningWords {
   }
 
   /** What makes a paddock what it is: leaf test or cultivar, clover share, wet ground. */
-  public static String reason(Reason reason) {
+  public static String reason(PaddockRow row) {
+    Reason reason = row.reason();
     String why =
-        switch (reason.ground()) {
+        switch (row.clover().formononetinFrom()) {
           case LEAF_TEST ->
               Texts.get(
-                  "joining.why.leafTest", Words.exact(reason.leafTestPercent().orElseThrow()));
-          case UNKNOWN -> Texts.get("joining.why.unknown");
-          case CULTIVAR ->
+                  "joining.why.leafTest",
+                  Words.exact(row.clover().leafTestPercentOfLeaf().orElseThrow()));
+          case UNKNOWN ->
+              Texts.get(
+                  row.clover().isLookedAt() ? "joining.why.unknown" : "joining.why.notLooked");
+          case CULTIVAR_TABLE ->
               Texts.get(
                   "joining.why.cultivar",
                   reason.cultivar().orElseThrow(),
@@ -130,17 +135,17 @@ public final class JoiningWords {
     };
   }
 
-  /** How sure a rating is, or that a leaf test comes first. */
-  public static String sure(Cell cell, boolean unknownClover) {
-    return unknownClover && cell.rating() != Rating.OPEN
-        ? Texts.get("joining.test")
+  /** How sure a rating is, or that it rests on clover nobody knows. */
+  public static String sure(Cell cell, PaddockRow row) {
+    return !row.clover().isOestrogenKnown() && cell.rating() != Rating.OPEN
+        ? Texts.get("joining.notKnown")
         : Texts.get("joining.sure", Words.whole(cell.chanceRight()));
   }
 
   /** What is allowed to young ewes through a green season. */
   public static String young(YoungRow row) {
     return switch (row.rating()) {
-      case TEST_FIRST -> Texts.get("joining.young.test");
+      case UNKNOWN -> Texts.get("joining.young.notKnown");
       case OPEN -> Texts.get("joining.open");
       case KEEP_OFF -> Texts.get("joining.young.keepOff");
       case LIMITED -> Texts.get("joining.young.upTo", Words.whole(row.days()));

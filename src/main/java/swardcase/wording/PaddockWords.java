@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import swardcase.decision.NotSure;
@@ -22,6 +23,10 @@ public final class PaddockWords {
 
   /** A share of old clover below this is printed as none. */
   private static final double HALF_PER_CENT = 0.005;
+
+  /** Reasons that begin with what is known of the clover. */
+  private static final Set<Reason.Kind> OF_CLOVER =
+      Set.of(Reason.Kind.NOT_ARABLE, Reason.Kind.YEARS_COUNTED, Reason.Kind.WOULD_LOSE);
 
   /** Year in between at which the share of old clover is told. */
   private static final int LATER = 5;
@@ -71,7 +76,7 @@ public final class PaddockWords {
   private String because(int place) {
     PaddockResult paddock = report.paddocks().get(place);
     List<String> sentences = new ArrayList<>();
-    if (!paddock.isLookedAt() && paddock.reason().oldShare().isEmpty()) {
+    if (!paddock.clover().isLookedAt() && !OF_CLOVER.contains(paddock.reason().kind())) {
       sentences.add(Texts.get("reason.notLooked") + ".");
     }
     sentences.add(why(place, paddock).strip());
@@ -87,7 +92,7 @@ public final class PaddockWords {
     } else if (paddock.nearLine()) {
       sentences.add(Texts.get("reason.nearKeeping"));
     }
-    paddock.settles().ifPresent(input -> sentences.add(Texts.get("reason.settles", input)));
+    new FindOutWords(report).settles(paddock).ifPresent(sentences::add);
     return String.join(" ", sentences);
   }
 
@@ -161,13 +166,15 @@ public final class PaddockWords {
   }
 
   private static String found(PaddockResult paddock) {
-    if (!paddock.isLookedAt()) {
-      return Texts.get("reason.notLooked");
-    }
-    double old = paddock.reason().oldShare().orElseThrow();
-    return old < HALF_PER_CENT
-        ? Texts.get("reason.noOld")
-        : Texts.get("reason.old", Words.percent(old));
+    return paddock
+        .clover()
+        .oldShare()
+        .map(
+            old ->
+                old.likely() < HALF_PER_CENT
+                    ? Texts.get("reason.noOld")
+                    : Texts.get("reason.old", Words.percent(old.likely())))
+        .orElse(Texts.get("reason.notLooked"));
   }
 
   /** What the choice brings, part by part; together the parts are its gain. */

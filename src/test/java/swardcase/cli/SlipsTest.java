@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -320,9 +319,8 @@ class SlipsTest {
         "The test counts and not the names, so that a wrong test hides what is there: is the result"
             + " in per cent of leaf dry matter? Have the names and a second sample looked at before"
             + " money is spent.");
-    String sampling = Ran.command("sampling", folder).out();
+    String sampling = sampling();
     assertThat(sampling).containsPattern("(?m)^Hill .* leaf tested ");
-    assertThat(lastCell(sampling, "Hill ", "name them")).isEqualTo("name them again");
     assertThat(sampling.replaceAll("\\s+", " "))
         .contains("Hill: leaf test 0.10 (0.07 to 0.13) %, far below the 0.47 to 1.8 % that");
   }
@@ -336,32 +334,22 @@ class SlipsTest {
     assertThat(ran.out())
         .contains("- The leaf test of Hill, 0.9 %, is far above the 0.02 to ")
         .contains("oestrogenic plants may have been missed or misnamed");
-    assertThat(Ran.command("sampling", folder).out().replaceAll("\\s+", " "))
+    assertThat(sampling().replaceAll("\\s+", " "))
         .contains("Hill: leaf test 0.9 (0.7 to 1.1) %, far above the ");
   }
 
   @Test
-  void leafTest_inLineWithTheNames_leavesNoPlantsToLookAt() throws IOException {
+  void leafTest_inLineWithTheNames_isNoDoubt() throws IOException {
     paddocks("Hill,20,30,45,60,,,0.9,0.1,");
 
     assertNoDoubt();
-    assertThat(lastCell(Ran.command("sampling", folder).out(), "Hill ", "none:"))
-        .isEqualTo("none: leaf tested");
+    assertThat(sampling()).containsPattern("(?m)^Hill .* leaf tested ");
   }
 
-  /** The last cell of a row, which a narrow terminal breaks over lines: set to the right. */
-  private static String lastCell(String table, String row, String begins) {
-    List<String> lines = table.lines().toList();
-    int at = 0;
-    while (!lines.get(at).startsWith(row)) {
-      at++;
-    }
-    int from = lines.get(at).lastIndexOf(begins);
-    StringBuilder cell = new StringBuilder(lines.get(at).substring(from).strip());
-    for (at++; lines.get(at).startsWith(" ") && lines.get(at).length() > from; at++) {
-      cell.append(' ').append(lines.get(at).substring(from).strip());
-    }
-    return cell.toString().strip();
+  private String sampling() {
+    Ran ran = Ran.command("sampling", folder, "--draws=100", "--date=2026-11-25");
+    assertThat(ran.code()).as(ran.err()).isZero();
+    return ran.out();
   }
 
   @Test

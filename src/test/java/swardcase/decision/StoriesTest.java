@@ -61,7 +61,9 @@ class StoriesTest {
     Stories stories = new Stories(decision.simulation());
     double[] same = stories.weights(ResponseStory.chances(decision.model().tables()));
     assertThat(same).containsOnly(1);
-    PaddockStudy study = new PaddockStudy(decision, new Unknowns(decision.simulation()));
+    var simulation = decision.simulation();
+    PaddockStudy study =
+        new PaddockStudy(decision, new Unknowns(simulation), new Enquiries(simulation));
     for (int i = 0; i < decision.plan().paddocks(); i++) {
       assertThat(study.otherwise(i, RISKY.howSure().paddock(i), same)).isEmpty();
     }

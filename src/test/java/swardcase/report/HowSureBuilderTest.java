@@ -52,14 +52,12 @@ class HowSureBuilderTest {
     assertThat(report.npvQuantiles().get(10)).isCloseTo(found.gain().median(), within(1e-9));
     assertThat(report.paddocks()).hasSize(12);
     assertThat(report.movers()).isNotEmpty().hasSize(Math.min(10, found.byVarianceShare().size()));
-    assertThat(report.findOut()).isNotEmpty().hasSizeLessThanOrEqualTo(6);
   }
 
   @Test
   void build_sentences_sayChanceRangeDrawsAndWorth() {
     assertThat(words.howSure().get(0)).startsWith("The plan pays in ").contains("A$");
     assertThat(words.howSure()).last().asString().contains("200 draws from seed 1");
-    assertThat(words.before()).allSatisfy(line -> assertThat(line).contains("A$").endsWith("."));
   }
 
   @Test

@@ -35,6 +35,8 @@ class RecordsHoldDataTest {
           "Choice.paddock",
           "HowFound.tooLarge",
           "FindOut.paddock",
+          "FindOut.settles",
+          "Change.paddock",
           "ChangedCall.paddock",
           "BreakEvenLine.paddock",
           // actions: key and name
@@ -48,6 +50,8 @@ class RecordsHoldDataTest {
           "TooLong.action",
           "TooLong.name",
           "WhyNot.than",
+          "Change.from",
+          "Change.to",
           "Reason.action",
           "Work.action",
           "Work.actionName",
@@ -56,7 +60,6 @@ class RecordsHoldDataTest {
           "PaddockSure.option",
           "PaddockSure.over",
           // inputs: name, unit and keys of sources
-          "PaddockResult.settles",
           // the currency of a price that no farm gave
           "LookFirst.costCurrency",
           "Swing.input",
@@ -91,7 +94,6 @@ class RecordsHoldDataTest {
           "ComparisonReport.schemaVersion",
           "ComparisonReport.program",
           "ComparisonReport.cautions",
-          "SamplingReport.farm",
           "ExplanationReport.currency",
           "Explanation.names",
           "Explanation.unit",
@@ -117,7 +119,6 @@ class RecordsHoldDataTest {
           "Resow.paddock",
           "PaddockPair.name",
           "PaddockAnswer.name",
-          "PaddockCount.paddock",
           // actions: key and name
           "Resow.action",
           "Resow.actionName",
@@ -142,7 +143,6 @@ class RecordsHoldDataTest {
         List.of(
             JoiningReport.class,
             ComparisonReport.class,
-            SamplingReport.class,
             ExplanationReport.class,
             BatchResult.class)) {
       walk(result);

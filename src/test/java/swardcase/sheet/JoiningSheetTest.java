@@ -31,7 +31,6 @@ import swardcase.report.JoiningReport.DatePoint;
 import swardcase.report.JoiningReport.Direction;
 import swardcase.report.JoiningReport.Finding;
 import swardcase.report.JoiningReport.Gate;
-import swardcase.report.JoiningReport.Ground;
 import swardcase.report.JoiningReport.GroupMoves;
 import swardcase.report.JoiningReport.HalfMonth;
 import swardcase.report.JoiningReport.MobCalendar;
@@ -92,15 +91,9 @@ class JoiningSheetTest {
             new PaddockRow(
                 names.get(i),
                 Drawn.of(0.2, 0.1, 0.4),
+                SamplePaddocks.clover(i != 2, true),
                 i == 2,
-                i == 2,
-                new Reason(
-                    Ground.LEAF_TEST,
-                    OptionalDouble.of(1.1),
-                    Optional.empty(),
-                    OptionalDouble.empty(),
-                    0.6,
-                    true),
+                new Reason(Optional.empty(), OptionalDouble.empty(), 0.6, true),
                 91,
                 91,
                 IntStream.range(0, halves).mapToObj(k -> cell(paddock, k)).toList()));
@@ -258,6 +251,6 @@ class JoiningSheetTest {
   @Test
   void ratings_onPaper_standInWords() throws IOException {
     String text = PdfText.of(SHEETS.get("small")).replaceAll("\\s+", " ");
-    assertThat(text).contains("open", "9 days", "keep off", "91 %", "test first", "(?)");
+    assertThat(text).contains("open", "9 days", "keep off", "91 %", "unknown", "(?)");
   }
 }

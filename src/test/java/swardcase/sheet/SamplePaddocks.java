@@ -15,10 +15,11 @@ import swardcase.report.Credit;
 import swardcase.report.Gain;
 import swardcase.report.GainPart;
 import swardcase.report.HowFound;
+import swardcase.report.KnownClover;
+import swardcase.report.KnownClover.FormononetinFrom;
+import swardcase.report.KnownClover.NamedShare;
 import swardcase.report.LeafTestResult;
 import swardcase.report.PaddockResult;
-import swardcase.report.PaddockResult.FormononetinFrom;
-import swardcase.report.PaddockResult.NamedShare;
 import swardcase.report.PaddockResult.OestrogenRating;
 import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.Reason;
@@ -53,26 +54,8 @@ final class SamplePaddocks {
     return new PaddockResult(
         name,
         area,
-        i % 5 == 4 ? 0 : 40,
-        i % 5 == 4
-            ? List.of()
-            : List.of(
-                new NamedShare("Dwalganup or Geraldton", Range.of(0.31, 0.46, 0.61)),
-                new NamedShare("Mount Barker", Range.of(0.15, 0.28, 0.43)),
-                new NamedShare("unidentified old", Range.of(0.05, 0.15, 0.28)),
-                new NamedShare("other", Range.of(0.02, 0.11, 0.24))),
-        Range.of(0.61, 0.78, 0.9),
-        Range.of(0.3, 0.55, 0.74),
-        Range.of(0.08, 0.23, 0.39),
-        63.4,
-        i % 2 == 0 ? OptionalInt.of(60) : OptionalInt.empty(),
+        clover(sow, i % 5 != 4),
         sow ? Optional.of(Drawn.of(0.94, 0.5, 1.4)) : Optional.empty(),
-        sow ? FormononetinFrom.LEAF_TEST : FormononetinFrom.UNKNOWN,
-        sow
-            ? Optional.of(
-                new LeafTestResult(
-                    Range.of(0.5, 0.94, 1.4), Range.of(0.02, 0.12, 0.31), LeafAgreement.Side.ABOVE))
-            : Optional.empty(),
         sow ? OestrogenRating.SEVERE : hold ? OestrogenRating.MARKED : OestrogenRating.LITTLE,
         Drawn.of(132, 0, 310),
         Drawn.of(41, 19, 74),
@@ -96,16 +79,40 @@ final class SamplePaddocks {
                 ? Reason.Kind.GAINS
                 : close ? Reason.Kind.CLOSE : Reason.Kind.NOTHING_TO_GAIN,
             Optional.of(sow ? "crop-resow" : hold ? "hold-off" : "oversow"),
-            OptionalDouble.of(0.78),
             OptionalDouble.of(185 * area)),
         sow && i % 2 == 1 ? Optional.of("hold-off") : Optional.empty(),
-        close ? Optional.of("price of oats") : Optional.empty(),
         sow ? Drawn.of(9_300, 7_100, 12_200).times(factor) : Drawn.exactly(0),
         gain,
         sow ? parts(gain.mean(), factor) : List.of(new GainPart(MoneyKind.LAMBS, gain.mean())),
         credit(gain),
         options(sow, hold, gain, start, factor),
         List.of());
+  }
+
+  /** Forty plants and, where it is sown, a leaf test; or nothing at all. */
+  static KnownClover clover(boolean tested, boolean looked) {
+    return new KnownClover(
+        looked ? 40 : 0,
+        looked
+            ? List.of(
+                new NamedShare("Dwalganup or Geraldton", Range.of(0.31, 0.46, 0.61)),
+                new NamedShare("Mount Barker", Range.of(0.15, 0.28, 0.43)),
+                new NamedShare("unidentified old", Range.of(0.05, 0.15, 0.28)),
+                new NamedShare("other", Range.of(0.02, 0.11, 0.24)))
+            : List.of(),
+        looked ? 0.11 : 1,
+        Optional.of(Range.of(0.61, 0.78, 0.9)).filter(share -> looked),
+        Optional.of(Range.of(0.3, 0.55, 0.74)).filter(share -> looked),
+        Optional.of(Range.of(0.08, 0.23, 0.39)).filter(share -> looked),
+        0.2,
+        looked ? OptionalDouble.of(63.4) : OptionalDouble.empty(),
+        tested ? FormononetinFrom.LEAF_TEST : FormononetinFrom.UNKNOWN,
+        tested ? OptionalDouble.of(0.94) : OptionalDouble.empty(),
+        tested
+            ? Optional.of(
+                new LeafTestResult(
+                    Range.of(0.5, 0.94, 1.4), Range.of(0.02, 0.12, 0.31), LeafAgreement.Side.ABOVE))
+            : Optional.empty());
   }
 
   /** Lambs and feed gained, costs and labour paid: together the gain. */

@@ -104,6 +104,7 @@ final class SampleReports {
         full.assumptions(),
         full.heldFixed(),
         full.sources(),
+        List.of(),
         Optional.empty());
   }
 
@@ -154,6 +155,7 @@ final class SampleReports {
         nothing(none),
         List.of(),
         CAUTIONS,
+        List.of(),
         List.of(),
         List.of(),
         List.of(),
@@ -237,6 +239,7 @@ final class SampleReports {
                     + "/over/the/edge",
                 "abstract"),
             new Source("invented2014", "C. Nobody 2014, Another invented source", "", "")),
+        List.of(),
         Optional.empty());
   }
 }

@@ -9,7 +9,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Random;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -139,10 +138,8 @@ class CompositionTest {
     assertThat(third.share(0).low()).isCloseTo(0.21, within(0.005));
     assertThat(third.share(0).high()).isCloseTo(0.39, within(0.005));
     assertThat(third.chanceHighOestrogenAbove(0.2, clover)).isCloseTo(0.10, within(0.005));
-    assertThat(third.morePlantsToSettle(0.2, clover, 0.95)).hasValue(180);
     Composition half = of(1.5, plants(50, "Dinninup"), plants(50, "Riverina"));
     assertThat(half.chanceHighOestrogenAbove(0.2, clover)).isCloseTo(0.84, within(0.005));
-    assertThat(half.morePlantsToSettle(0.2, clover, 0.95)).isEmpty();
   }
 
   /** Against plain simulation: standard error below 0.5/√200,000 = 0.0011, four allowed. */
@@ -186,66 +183,18 @@ class CompositionTest {
     assertThat(of(1.5).chanceHighOestrogenAbove(0.2, Range.exactly(0.1))).isZero();
   }
 
+  /** Nothing is called safe that nobody could name. */
   @Test
-  void morePlantsToSettle_clearCases_isEmpty() {
-    Range clover = Range.of(0.4, 0.5, 0.6);
-    assertThat(of(1.5, plants(90, "Dinninup")).morePlantsToSettle(0.2, clover, 0.9)).isEmpty();
-    assertThat(of(1.5, plants(90, "Riverina")).morePlantsToSettle(0.2, clover, 0.9)).isEmpty();
-  }
-
-  @Test
-  void morePlantsToSettle_fewPlantsOffTheLimit_settlesAndIsTheFewest() {
-    Range clover = Range.of(0.45, 0.5, 0.55);
-    Composition found = of(1.5, plants(8, "Dinninup"), plants(8, "Riverina"));
-    OptionalInt more = found.morePlantsToSettle(0.2, clover, 0.9);
-    assertThat(more).isPresent();
-    int n = more.getAsInt();
-    assertThat(n % 10).isZero();
-    assertThat(withMore(found, n).chanceHighOestrogenAbove(0.2, clover)).isGreaterThan(0.9);
-    assertThat(withMore(found, n - 10).chanceHighOestrogenAbove(0.2, clover)).isLessThan(0.9);
-  }
-
-  /** Eight plants each of two cultivars, and {@code n} more in the mean shares of {@code found}. */
-  private static Composition withMore(Composition found, double n) {
-    return of(
-        1.5,
-        plants(8 + n * found.meanShare(0), "Dinninup"),
-        plants(8 + n * found.meanShare(1), "Riverina"),
-        plants(n * found.meanShare(2), "unidentified"));
-  }
-
-  /**
-   * Half of the clover is high; whether that passes 20 % of the sward hangs on the clover share.
-   */
-  @Test
-  void morePlantsToSettle_doubtInTheCloverShare_isEmpty() {
-    Composition found = of(1.5, plants(100, "Dinninup"), plants(100, "Riverina"));
-    Range clover = Range.of(0.1, 0.4, 0.7);
-    assertThat(found.chanceHighOestrogenAbove(0.2, clover)).isBetween(0.1, 0.9);
-    assertThat(found.morePlantsToSettle(0.2, clover, 0.9)).isEmpty();
-  }
-
-  @Test
-  void morePlantsToSettle_plantsThatCannotBeNamed_isEmpty() {
+  void chanceHighOestrogenAbove_plantsThatCannotBeNamed_isThatOfUnknownClover() {
     Composition found = of(1.5, plants(50, "unidentified"));
     assertThat(found.chanceHighOestrogenAbove(0.2, Range.exactly(0.5)))
         .isCloseTo(0.25, within(1e-9));
-    assertThat(found.morePlantsToSettle(0.2, Range.exactly(0.5), 0.9)).isEmpty();
   }
 
   @Test
-  void morePlantsToSettle_nobodyLooked_asksForAWalk() {
-    OptionalInt more = of(1.5).morePlantsToSettle(0.2, Range.of(0.3, 0.5, 0.7), 0.95);
-    assertThat(more).isPresent();
-    assertThat(more.getAsInt()).isBetween(10, 60);
-  }
-
-  @Test
-  void of_badDesignEffectOrConfidence_isRefused() {
+  void of_badDesignEffect_isRefused() {
     assertThatThrownBy(() -> of(0.5)).hasMessage("design effect must be 1 or more, but was 0.5");
     assertThatThrownBy(() -> of(Double.NaN)).hasMessageContaining("NaN");
-    assertThatThrownBy(() -> of(1).morePlantsToSettle(0.2, ALL_CLOVER, 0.5))
-        .hasMessage("confidence must be between 0.5 and 1, but was 0.5");
     assertThatThrownBy(() -> of(1, plants(3, "Nobody")))
         .hasMessage("there is no cultivar 'Nobody' in the tables");
   }

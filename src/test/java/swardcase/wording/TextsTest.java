@@ -23,18 +23,16 @@ import swardcase.joining.JoiningPlan.Policy;
 import swardcase.outcome.Cause;
 import swardcase.outcome.MoneyKind;
 import swardcase.report.Call;
+import swardcase.report.FindOut;
 import swardcase.report.HowFound;
 import swardcase.report.HowSureReport.BreakEvenLine;
-import swardcase.report.HowSureReport.FindOut;
 import swardcase.report.HowSureReport.PaddockSure;
 import swardcase.report.HowSureReport.StoryLine;
-import swardcase.report.PaddockResult;
+import swardcase.report.KnownClover;
 import swardcase.report.PaddockResult.OestrogenRating;
 import swardcase.report.PlanResult;
 import swardcase.report.Reason;
 import swardcase.report.Reproduction.Finding;
-import swardcase.report.SamplingReport.CountCall;
-import swardcase.report.SamplingReport.Further;
 import swardcase.report.WhyNot;
 import swardcase.report.WinterFeed;
 import swardcase.sward.LeafAgreement;
@@ -47,7 +45,7 @@ class TextsTest {
       Map.ofEntries(
           Map.entry("advice", EnumSet.allOf(FindOut.Advice.class)),
           Map.entry("breakEven", EnumSet.allOf(BreakEvenLine.Place.class)),
-          Map.entry("buy", EnumSet.of(FindOut.Kind.LEAF_TEST, FindOut.Kind.PLANTS)),
+          Map.entry("buy", EnumSet.complementOf(EnumSet.of(FindOut.Kind.NUMBER))),
           Map.entry("explain", EnumSet.allOf(Quantity.class)),
           Map.entry("leafTest", EnumSet.allOf(LeafAgreement.Side.class)),
           Map.entry("rule", EnumSet.allOf(PlanResult.Rule.class)),
@@ -58,9 +56,11 @@ class TextsTest {
               "lookFirst.unit",
               EnumSet.range(StandGate.What.SOIL_PHOSPHORUS, StandGate.What.NODULES)),
           Map.entry("joining.policy", EnumSet.allOf(Policy.class)),
-          Map.entry("sampling", EnumSet.allOf(CountCall.class)),
-          Map.entry("sampling.further", EnumSet.allOf(Further.class)),
-          Map.entry("formononetin", EnumSet.allOf(PaddockResult.FormononetinFrom.class)),
+          Map.entry("plants", EnumSet.allOf(FindOut.Advice.class)),
+          Map.entry("settles", EnumSet.allOf(FindOut.Kind.class)),
+          Map.entry("result.high", EnumSet.allOf(FindOut.Kind.class)),
+          Map.entry("result.low", EnumSet.allOf(FindOut.Kind.class)),
+          Map.entry("formononetin", EnumSet.allOf(KnownClover.FormononetinFrom.class)),
           Map.entry("oestrogen", with(OestrogenRating.values(), Finding.Kind.values())),
           Map.entry("otherCall", EnumSet.of(Call.KEEP, Call.UNDECIDED)),
           Map.entry("plan.limit", EnumSet.allOf(HowFound.Limit.class)),

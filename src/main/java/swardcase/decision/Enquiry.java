@@ -1,0 +1,120 @@
+package swardcase.decision;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import swardcase.chance.DrawnInformation;
+import swardcase.outcome.Course;
+
+/**
+ * Something that can be found out before choosing: what that is worth, what it costs, and what its
+ * result would change.
+ *
+ * @param kind which kind of thing
+ * @param paddock the paddock that is walked or sampled; empty for a number
+ * @param number the number that would be known; empty for a walk, plants or a leaf test
+ * @param plants plants to identify; 0 for a leaf test or a number
+ * @param worth on average, present value
+ * @param price what it costs; empty where it cannot simply be bought
+ * @param advice whether to do it; without a price, who could tell
+ * @param changes answers that its result may change, the likeliest first; none if it is worth
+ *     nothing
+ * @param settles paddocks whose answer is open, and which nothing else would settle sooner
+ */
+public record Enquiry(
+    Kind kind,
+    OptionalInt paddock,
+    Optional<Unknown> number,
+    int plants,
+    DrawnInformation worth,
+    OptionalDouble price,
+    Advice advice,
+    List<Change> changes,
+    List<Integer> settles) {
+
+  private static final double ERRORS = 2;
+
+  /** Copies the lists. */
+  public Enquiry {
+    changes = List.copyOf(changes);
+    settles = List.copyOf(settles);
+  }
+
+  /** Which kind of thing. */
+  public enum Kind {
+    /** A first walk through a paddock that nobody looked at, so many plants identified. */
+    WALK,
+    /** So many more plants of a paddock identified. */
+    PLANTS,
+    /** A laboratory test of a paddock's clover leaf. */
+    LEAF_TEST,
+    /** A number known for certain. */
+    NUMBER
+  }
+
+  /** What to do about it. */
+  public enum Advice {
+    /** Worth its price, beyond the error of the draws. */
+    WORTH_DOING,
+    /** Somebody on the farm could ask, measure or get a quote. */
+    ASK,
+    /** Only research can tell. */
+    RESEARCH,
+    /** Value and price are too near to each other to say. */
+    ABOUT_EVEN,
+    /** Not worth its price, beyond the error of the draws. */
+    NOT_WORTH_DOING;
+
+    /** Whether it is advised, or would be if somebody could tell. */
+    public boolean isWorthKnowing() {
+      return this == WORTH_DOING || this == ASK || this == RESEARCH;
+    }
+  }
+
+  /**
+   * An answer that a result would change.
+   *
+   * @param place the paddock, or behind the paddocks the rule of the farm, that is chosen anew;
+   *     empty for keeping everything
+   * @param to what is chosen then; of a rule the action is its choice
+   * @param chance that the result comes out so, 0 to 1
+   * @param ifHigh whether that is when it comes out high rather than low
+   */
+  public record Change(OptionalInt place, Optional<Course> to, double chance, boolean ifHigh) {}
+
+  /** Whether something with a price is worth it. */
+  static Advice advice(DrawnInformation worth, double price) {
+    double net = worth.value() - price;
+    double margin = ERRORS * worth.standardError();
+    if (net > margin) {
+      return Advice.WORTH_DOING;
+    }
+    return net < -margin || worth.value() == 0 ? Advice.NOT_WORTH_DOING : Advice.ABOUT_EVEN;
+  }
+
+  /** Value less price. */
+  double net() {
+    return worth.value() - price.orElse(0);
+  }
+
+  /** Whether its result may change the answer of a place. */
+  boolean changes(OptionalInt place) {
+    return changes.stream().anyMatch(change -> change.place().equals(place));
+  }
+
+  /** The same, said to settle a paddock too. */
+  Enquiry settling(int paddock) {
+    return new Enquiry(
+        kind,
+        this.paddock,
+        number,
+        plants,
+        worth,
+        price,
+        advice,
+        changes,
+        Stream.concat(settles.stream(), Stream.of(paddock)).toList());
+  }
+}

@@ -1,0 +1,91 @@
+package swardcase.report;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Something that can be found out before money is spent.
+ *
+ * @param kind which kind of thing
+ * @param paddock that is walked or sampled; empty for a number
+ * @param input name of the number that would be known; empty for a walk, plants or a leaf test
+ * @param plants how many plants to identify; 0 for a leaf test or a number
+ * @param worth what knowing it is worth on average, present value
+ * @param price what it costs; empty where it cannot simply be bought
+ * @param advice whether to do it; without a price, who could tell
+ * @param changes answers that its result would change, the likeliest first; none if it is worth
+ *     nothing
+ * @param settles names of paddocks whose answer is open, and which nothing else would settle sooner
+ */
+public record FindOut(
+    Kind kind,
+    Optional<String> paddock,
+    Optional<String> input,
+    int plants,
+    double worth,
+    OptionalDouble price,
+    Advice advice,
+    List<Change> changes,
+    List<String> settles) {
+
+  /** Copies the lists. */
+  public FindOut {
+    changes = List.copyOf(changes);
+    settles = List.copyOf(settles);
+  }
+
+  /** Which kind of thing. */
+  public enum Kind {
+    /** A first walk through a paddock that nobody looked at, so many plants identified. */
+    WALK,
+    /** So many more plants of a paddock identified. */
+    PLANTS,
+    /** A laboratory test of a paddock's clover leaf. */
+    LEAF_TEST,
+    /** A number known for certain. */
+    NUMBER
+  }
+
+  /** What to do about it. */
+  public enum Advice {
+    /** Worth its price, beyond the error of the draws. */
+    WORTH_DOING,
+    /** Somebody on the farm could ask, measure or get a quote. */
+    ASK,
+    /** Only research can tell. */
+    RESEARCH,
+    /** Value and price are too near to each other to say. */
+    ABOUT_EVEN,
+    /** Not worth its price, beyond the error of the draws. */
+    NOT_WORTH_DOING
+  }
+
+  /**
+   * An answer that a result would change.
+   *
+   * @param paddock whose answer; empty for a rule of the farm or the whole plan
+   * @param rule of the farm that is then made or dropped; empty for a paddock or the whole plan
+   * @param from name of what is planned there; empty where no paddock is meant
+   * @param to name of what is chosen then
+   * @param chance that the result comes out so, 0 to 1
+   * @param ifHigh whether that is when it comes out high rather than low
+   */
+  public record Change(
+      Optional<String> paddock,
+      Optional<PlanResult.Rule> rule,
+      Optional<String> from,
+      Optional<String> to,
+      double chance,
+      boolean ifHigh) {}
+
+  /** Whether it is worth more than it costs, as far as it can be bought. */
+  public boolean isWorthKnowing() {
+    return advice == Advice.WORTH_DOING || advice == Advice.ASK || advice == Advice.RESEARCH;
+  }
+
+  /** Whether it is found in a paddock, by its plants or its leaf. */
+  public boolean isTest() {
+    return kind != Kind.NUMBER;
+  }
+}
