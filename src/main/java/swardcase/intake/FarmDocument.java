@@ -73,7 +73,8 @@ public final class FarmDocument {
             () ->
                 document.entries().containsKey(PlantsCsv.TABLE)
                     ? table(document, PlantsCsv.TABLE)
-                    : Optional.empty());
+                    : Optional.empty(),
+            names -> List.of());
   }
 
   private Optional<CsvTable> table(Entries document, String part) {

@@ -14,14 +14,20 @@ import swardcase.tables.Tables;
 
 /**
  * A farm folder: {@code farm.yaml}, {@code paddocks.csv} and {@code plants.csv}, of which the last
- * may be missing; a workbook {@code farm.xlsx} may hold the two tables instead. The keys and
- * columns are described in {@code docs/inputs.md}.
+ * may be missing; a workbook {@code farm.xlsx} may hold the two tables instead, and a map {@code
+ * paddocks.geojson} may say where the paddocks lie. The keys and columns are described in {@code
+ * docs/inputs.md}.
  */
 public final class FarmFolder {
 
   /** The names of the files. */
   public static final List<String> FILES =
-      List.of(Fields.FILE, PaddocksCsv.TABLE + ".csv", PlantsCsv.TABLE + ".csv", FarmWorkbook.FILE);
+      List.of(
+          Fields.FILE,
+          PaddocksCsv.TABLE + ".csv",
+          PlantsCsv.TABLE + ".csv",
+          FarmWorkbook.FILE,
+          PaddocksGeoJson.FILE);
 
   private FarmFolder() {}
 
@@ -69,6 +75,7 @@ public final class FarmFolder {
                 files
                     .get(PaddocksCsv.TABLE)
                     .map(rows -> scenario.map(changes -> changes.over(rows, faults)).orElse(rows)),
-            () -> files.find(PlantsCsv.TABLE));
+            () -> files.find(PlantsCsv.TABLE),
+            names -> PaddocksGeoJson.read(folder, names, faults));
   }
 }

@@ -5,12 +5,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import swardcase.check.Fault;
 import swardcase.farm.Farm;
 import swardcase.farm.Identification;
 import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
+import swardcase.farm.PaddockShape;
 import swardcase.intake.FaultList.Place;
 import swardcase.intake.YamlNode.Entries;
 import swardcase.intake.YamlNode.Spot;
@@ -43,18 +46,22 @@ final class FarmReader {
    * @param top its keys; empty after a fault
    * @param paddocks finds its table of paddocks, or nothing and a fault
    * @param plants finds what was found on the walk, if there is such a table
+   * @param map finds where the paddocks of these names lie, if anything says so
    * @throws swardcase.check.FaultsException with all faults at once
    */
   LoadedFarm read(
       Spot whole,
       Optional<Entries> top,
       Supplier<Optional<CsvTable>> paddocks,
-      Supplier<Optional<CsvTable>> plants) {
+      Supplier<Optional<CsvTable>> plants,
+      Function<List<String>, List<PaddockShape>> map) {
     Defaults defaults = new Defaults(tables);
     Optional<FarmYaml> yaml =
         top.map(keys -> FarmYaml.read(new Fields(keys, whole, "", faults), tables, defaults));
     Optional<List<Mob>> mobs = faults.count() == 0 ? yaml.map(FarmYaml::mobs) : Optional.empty();
-    List<Paddock> read = paddocks(new PaddocksCsv(defaults, mobs), paddocks.get(), plants);
+    Optional<CsvTable> rows = paddocks.get();
+    List<Paddock> read = paddocks(new PaddocksCsv(defaults, mobs), rows, plants);
+    List<PaddockShape> shapes = map.apply(rows.map(PaddocksCsv::names).orElse(List.of()));
     faults.throwIfAny();
     Optional<Farm> farm =
         faults.build(0, new Place(whole, ""), () -> yaml.orElseThrow().farm(read));
@@ -62,9 +69,13 @@ final class FarmReader {
     Optional<LocalDate> priceDate = yaml.flatMap(FarmYaml::priceDate);
     return new LoadedFarm(
         farm.orElseThrow(),
-        Doubts.of(farm.get(), tables),
+        Stream.concat(
+                Doubts.of(farm.get(), tables).stream(),
+                PaddocksGeoJson.doubts(farm.get(), shapes).stream())
+            .toList(),
         Notices.of(farm.get(), defaults, priceDate),
-        priceDate);
+        priceDate,
+        shapes);
   }
 
   private List<Paddock> paddocks(

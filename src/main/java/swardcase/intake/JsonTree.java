@@ -36,51 +36,75 @@ final class JsonTree {
                   .build())
           .build();
 
-  private final Spot at;
+  private final String name;
+  private final String form;
+  private final boolean byLine;
 
-  private JsonTree(Spot at) {
-    this.at = at;
+  private JsonTree(String name, String form, boolean byLine) {
+    this.name = name;
+    this.form = form;
+    this.byLine = byLine;
   }
 
-  /** The entries of the document, or empty and a fault. */
+  /** The entries of a farm's document, or empty and a fault. */
   static Optional<Entries> find(String name, String text, FaultList faults) {
+    return new JsonTree(name, "{\"farm\": ...}", false).find(text, faults);
+  }
+
+  /** The entries of a map, each with its line, and with lists as long as a table; or a fault. */
+  static Optional<Entries> findByLine(String name, String text, FaultList faults) {
+    return new JsonTree(name, "{\"type\": \"FeatureCollection\", ...}", true).find(text, faults);
+  }
+
+  private Optional<Entries> find(String text, FaultList faults) {
     Place place = new Place(name, 0, "");
     try (JsonParser parser = JSON.createParser(text)) {
       JsonToken first = parser.nextToken();
-      YamlNode top = first == null ? null : new JsonTree(new Spot(name, 0)).node(parser, 0);
+      YamlNode top = first == null ? null : node(parser, 0);
       if (top instanceof Entries entries && parser.nextToken() == null) {
         return Optional.of(entries);
       }
-      faults.add(place, "must be one JSON document: {\"farm\": ...}", "");
+      faults.add(place, "must be one JSON document: " + form, "");
     } catch (TooMuchException beyond) {
       beyond.addTo(faults);
     } catch (JsonProcessingException broken) {
-      faults.add(place, "must be JSON that can be read: " + broken.getOriginalMessage(), "");
+      int line = byLine && broken.getLocation() != null ? broken.getLocation().getLineNr() : 0;
+      faults.add(
+          new Place(name, line, ""),
+          "must be JSON that can be read: " + broken.getOriginalMessage(),
+          "");
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }
     return Optional.empty();
   }
 
+  private Spot at(JsonParser parser) {
+    return new Spot(name, byLine ? parser.currentTokenLocation().getLineNr() : 0);
+  }
+
   private YamlNode node(JsonParser parser, int depth) throws IOException {
     return switch (parser.currentToken()) {
       case START_OBJECT -> entries(parser, depth);
       case START_ARRAY -> items(parser, depth);
-      case VALUE_STRING -> new Scalar(at, parser.getText().strip(), true);
-      case VALUE_NULL -> new Scalar(at, "", false);
-      case VALUE_TRUE -> new Scalar(at, "yes", false);
-      case VALUE_FALSE -> new Scalar(at, "no", false);
-      default -> new Scalar(at, parser.getText(), false);
+      case VALUE_STRING -> new Scalar(at(parser), parser.getText().strip(), true);
+      case VALUE_NULL -> new Scalar(at(parser), "", false);
+      case VALUE_TRUE -> new Scalar(at(parser), "yes", false);
+      case VALUE_FALSE -> new Scalar(at(parser), "no", false);
+      default -> new Scalar(at(parser), parser.getText(), false);
     };
   }
 
   private Entries entries(JsonParser parser, int depth) throws IOException {
     Map<String, Entry> entries = new LinkedHashMap<>();
+    Spot at = at(parser);
     while (parser.nextToken() != JsonToken.END_OBJECT) {
       String key = parser.currentName().strip();
-      refuse(entries.size() == ReadLimits.KEYS, key, ReadLimits.KEYS + " keys beside each other");
+      refuse(
+          entries.size() == ReadLimits.KEYS, at, key, ReadLimits.KEYS + " keys beside each other");
+      Spot keyAt = at(parser);
       parser.nextToken();
-      entries.put(key, new Entry(at, node(parser, depth + 1)));
+      entries.put(key, new Entry(keyAt, node(parser, depth + 1)));
     }
     return new Entries(at, entries);
   }
@@ -88,16 +112,17 @@ final class JsonTree {
   /** The lists right below the document are tables. */
   private Items items(JsonParser parser, int depth) throws IOException {
     String key = String.valueOf(parser.currentName());
-    int most = depth == 1 ? ReadLimits.ROWS : ReadLimits.ITEMS;
+    Spot at = at(parser);
+    int most = depth == 1 || byLine ? ReadLimits.ROWS : ReadLimits.ITEMS;
     List<YamlNode> items = new ArrayList<>();
     while (parser.nextToken() != JsonToken.END_ARRAY) {
-      refuse(items.size() == most, key, most + " items");
+      refuse(items.size() == most, at, key, most + " items");
       items.add(node(parser, depth + 1));
     }
     return new Items(at, List.copyOf(items));
   }
 
-  private void refuse(boolean beyond, String key, String limit) {
+  private static void refuse(boolean beyond, Spot at, String key, String limit) {
     TooMuchException.refuse(beyond, new Place(at, key), "must not have more than " + limit);
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import swardcase.check.Check;
 import swardcase.farm.Farm;
+import swardcase.farm.PaddockShape;
 
 /**
  * A farm and what its reader should tell the user about it.
@@ -14,9 +15,14 @@ import swardcase.farm.Farm;
  * @param doubts what is allowed but odd, in a fixed order
  * @param notices what was left out or taken as a default, in plain sentences and in a fixed order
  * @param priceDate the day on which its prices and quotes were taken, if it says so
+ * @param shapes where its paddocks lie, as far as a map says so
  */
 public record LoadedFarm(
-    Farm farm, List<Doubt> doubts, List<String> notices, Optional<LocalDate> priceDate) {
+    Farm farm,
+    List<Doubt> doubts,
+    List<String> notices,
+    Optional<LocalDate> priceDate,
+    List<PaddockShape> shapes) {
 
   /** Checks that nothing is missing. */
   public LoadedFarm {
@@ -24,13 +30,14 @@ public record LoadedFarm(
     Check.notNull(priceDate, "date of the prices");
     doubts = List.copyOf(doubts);
     notices = List.copyOf(notices);
+    shapes = List.copyOf(shapes);
   }
 
   /** The same on a day, with a doubt if the prices are old by then. */
   public LoadedFarm on(LocalDate day) {
     Stream<Doubt> ofPrices = priceDate.flatMap(taken -> PriceAge.doubt(taken, day)).stream();
     return new LoadedFarm(
-        farm, Stream.concat(doubts.stream(), ofPrices).toList(), notices, priceDate);
+        farm, Stream.concat(doubts.stream(), ofPrices).toList(), notices, priceDate, shapes);
   }
 
   /** All of it in sentences, doubts first. */

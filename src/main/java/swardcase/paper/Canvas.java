@@ -2,6 +2,7 @@ package swardcase.paper;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -134,6 +135,89 @@ public final class Canvas {
           content.stroke();
           content.restoreGraphicsState();
         });
+  }
+
+  /** How an area is filled: apart from each other in grey, and without any colour. */
+  public enum Fill {
+    PLAIN,
+    SLANTED,
+    CROSSED,
+    DOTTED
+  }
+
+  /**
+   * An area with its outline.
+   *
+   * @param rings corners of each ring, x and y by turns; a ring within another is a hole
+   */
+  public void area(List<double[]> rings, Fill fill) {
+    double left = Double.MAX_VALUE;
+    double top = Double.MAX_VALUE;
+    double right = 0;
+    double bottom = 0;
+    for (double[] ring : rings) {
+      for (int i = 0; i < ring.length; i += 2) {
+        left = Math.min(left, ring[i]);
+        right = Math.max(right, ring[i]);
+        top = Math.min(top, ring[i + 1]);
+        bottom = Math.max(bottom, ring[i + 1]);
+      }
+    }
+    double[] box = {left, top, right, bottom};
+    run(
+        () -> {
+          content.saveGraphicsState();
+          path(rings);
+          content.clipEvenOdd();
+          content.setNonStrokingColor(Tint.PAPER.color());
+          content.addRect(
+              (float) box[0],
+              (float) (HEIGHT - box[3]),
+              (float) (box[2] - box[0]),
+              (float) (box[3] - box[1]));
+          content.fill();
+          content.setStrokingColor(Tint.INK.color());
+          content.setLineWidth(fill == Fill.DOTTED ? 1.3f : 0.5f);
+          content.setLineDashPattern(fill == Fill.DOTTED ? new float[] {1.3f, 5} : new float[0], 0);
+          if (fill == Fill.SLANTED || fill == Fill.CROSSED) {
+            slant(box, 1);
+          }
+          if (fill == Fill.CROSSED) {
+            slant(box, -1);
+          }
+          for (double y = box[1]; fill == Fill.DOTTED && y < box[3]; y += 6) {
+            content.moveTo((float) box[0], (float) (HEIGHT - y));
+            content.lineTo((float) box[2], (float) (HEIGHT - y));
+          }
+          content.stroke();
+          content.restoreGraphicsState();
+          content.setStrokingColor(Tint.INK.color());
+          content.setLineWidth(1);
+          path(rings);
+          content.stroke();
+        });
+  }
+
+  /** Slanted lines over a box, rising to the right or, at -1, to the left. */
+  private void slant(double[] box, int direction) throws IOException {
+    double height = box[3] - box[1];
+    for (double start = box[0] - height; start < box[2] + height; start += 5) {
+      content.moveTo((float) start, (float) (HEIGHT - box[3]));
+      content.lineTo((float) (start + direction * height), (float) (HEIGHT - box[1]));
+    }
+  }
+
+  private void path(List<double[]> rings) throws IOException {
+    for (double[] ring : rings) {
+      for (int i = 0; i < ring.length; i += 2) {
+        if (i == 0) {
+          content.moveTo((float) ring[i], (float) (HEIGHT - ring[i + 1]));
+        } else {
+          content.lineTo((float) ring[i], (float) (HEIGHT - ring[i + 1]));
+        }
+      }
+      content.closePath();
+    }
   }
 
   /** A small diamond around a point, filled or open. */

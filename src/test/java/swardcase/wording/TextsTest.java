@@ -81,6 +81,7 @@ class TextsTest {
           Map.entry(
               "whyNot.alike", EnumSet.of(WhyNot.Kind.CHEAPER, WhyNot.Kind.LESS, WhyNot.Kind.RISK)),
           Map.entry("winter", EnumSet.allOf(WinterFeed.Finding.class)),
+          Map.entry("map.call", EnumSet.allOf(Call.class)),
           Map.entry("work", EnumSet.allOf(PlanResult.Work.Kind.class)));
 
   private static List<Enum<?>> with(Enum<?>[] some, Enum<?>[] others) {
