@@ -1,6 +1,7 @@
 package swardcase.decision;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 import swardcase.chance.Sample;
 import swardcase.check.Check;
@@ -10,21 +11,36 @@ import swardcase.draws.Draws;
 import swardcase.draws.Spread;
 
 /**
- * What another farm brings more than a first one, in the same draws: first by itself, then through
- * its plan. Present values, each over the years and at the discount rate of its own farm, the
- * coming year not discounted; below nothing where the other brings less.
+ * What another farm brings more than a first one with its plan, in the same draws: first by itself,
+ * the plan of the first farm being held, then by a plan of its own. Present values, each over the
+ * years and at the discount rate of its own farm, the coming year not discounted; below nothing
+ * where the other brings less.
  *
- * <p>A farm has its standing result as long as nothing is changed: the worth of its lambs, less dry
- * ewes and supplement. With 8,000 a year here, 10,000 there, 15 years and 7 % the other is better
- * by 2,000 x 9.745 = 19,491 by itself; if its plan gains 5,000 where the first gains 8,000, the
- * plan adds -3,000, together 16,491. An unknown that both farms have is drawn alike in both, so
- * what they share falls out of the difference.
+ * <p>A farm has its standing result as long as nothing is changed, the worth of its lambs, less dry
+ * ewes and supplement, and the gain of a plan over that. With 8,000 a year here, 10,000 there, 15
+ * years and 7 % the other stands better by 2,000 x 9.745 = 19,491. If the first plan gains 8,000
+ * here and 3,000 there, the other brings 14,491 by itself; if its own plan gains 5,000, that adds
+ * 2,000, together 16,491. An unknown that both farms have is drawn alike in both, so what they
+ * share falls out of the difference.
  *
- * @param byItself the other's standing result less the first farm's
- * @param planAdds the gain of the other's plan less that of the first
+ * @param byItself what the other farm with the first one's plan brings more than the first farm
+ *     with it
+ * @param planAdds the gain of the other's own plan less that of the plan held
  * @param together the sum of both in each draw
+ * @param notHeld paddocks of the first farm on which its plan cannot be held on the other
+ * @param heldWithinLimits whether the plan held keeps within the limits of the other farm
  */
-public record FarmDifference(Spread byItself, Spread planAdds, Spread together) {
+public record FarmDifference(
+    Spread byItself,
+    Spread planAdds,
+    Spread together,
+    List<String> notHeld,
+    boolean heldWithinLimits) {
+
+  /** Copies the list. */
+  public FarmDifference {
+    notHeld = List.copyOf(notHeld);
+  }
 
   /**
    * The difference from {@code first} to {@code other}.
@@ -41,14 +57,23 @@ public record FarmDifference(Spread byItself, Spread planAdds, Spread together) 
         draws.seed(),
         others.count(),
         others.seed());
-    double[] byItself = Sample.difference(standing(other), standing(first));
-    double[] planAdds =
-        Sample.difference(
-            other.simulation().npv(Alternatives.PLAN), first.simulation().npv(Alternatives.PLAN));
-    double[] together = new double[byItself.length];
-    Arrays.setAll(together, d -> byItself[d] + planAdds[d]);
+    HeldPlan plan = HeldPlan.of(first, other);
+    double[] held = plan.gain(other);
+    double[] standing = Sample.difference(standing(other), standing(first));
+    double[] kept = Sample.difference(held, first.simulation().npv(Alternatives.PLAN));
+    double[] planAdds = Sample.difference(other.simulation().npv(Alternatives.PLAN), held);
+    double[] byItself = new double[held.length];
+    double[] together = new double[held.length];
+    for (int d = 0; d < held.length; d++) {
+      byItself[d] = standing[d] + kept[d];
+      together[d] = byItself[d] + planAdds[d];
+    }
     return new FarmDifference(
-        first.spread(byItself), first.spread(planAdds), first.spread(together));
+        first.spread(byItself),
+        first.spread(planAdds),
+        first.spread(together),
+        plan.notHeld(),
+        plan.withinLimits());
   }
 
   /** The standing result in each draw, over the years counted. */

@@ -21,7 +21,7 @@ import swardcase.report.ComparisonReport.Side;
 public final class ComparisonBuilder {
 
   /** Version of the layout of the comparison document. */
-  public static final String SCHEMA_VERSION = "2.0";
+  public static final String SCHEMA_VERSION = "3.0";
 
   /**
    * A farm that was decided about.
@@ -54,7 +54,12 @@ public final class ComparisonBuilder {
   }
 
   private static Difference difference(FarmDifference of) {
-    return new Difference(Part.of(of.byItself()), Part.of(of.planAdds()), Part.of(of.together()));
+    return new Difference(
+        Part.of(of.byItself()),
+        Part.of(of.planAdds()),
+        Part.of(of.together()),
+        of.notHeld(),
+        of.heldWithinLimits());
   }
 
   /** The main numbers of a farm. */

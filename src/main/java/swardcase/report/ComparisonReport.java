@@ -40,14 +40,23 @@ public record ComparisonReport(
   }
 
   /**
-   * What a farm brings more than the first, as present values: each over the years and at the
-   * discount rate of its own farm; below nothing where it brings less. Means add up.
+   * What a farm brings more than the first with its plan, as present values: each over the years
+   * and at the discount rate of its own farm; below nothing where it brings less. Means add up.
    *
-   * @param byItself with everything kept as it is: this farm's standing result less the first one's
-   * @param planAdds the gain of its plan less the gain of the first farm's
+   * @param byItself with the plan of the first farm held on it
+   * @param planAdds the gain of its own plan less that of the plan held
    * @param together both
+   * @param notHeld paddocks of the first farm on which its plan cannot be held here
+   * @param heldWithinLimits whether the plan held keeps within the limits of this farm
    */
-  public record Difference(Part byItself, Part planAdds, Part together) {}
+  public record Difference(
+      Part byItself, Part planAdds, Part together, List<String> notHeld, boolean heldWithinLimits) {
+
+    /** Copies the list. */
+    public Difference {
+      notHeld = List.copyOf(notHeld);
+    }
+  }
 
   /**
    * A part of the difference, over the draws.

@@ -25,7 +25,7 @@ final class DifferenceTable {
   /** What has to be known to read the tables. */
   static List<String> notes(Side first, String called, List<Other> others, int width) {
     List<String> lines = new ArrayList<>();
-    ComparisonWords.notes(first, called, others.stream().map(Other::side).toList())
+    ComparisonWords.notes(first, called, others)
         .forEach(note -> lines.addAll(TerminalView.wrap(note, width)));
     return lines;
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import swardcase.chance.Drawn;
 import swardcase.report.ComparisonReport.Difference;
+import swardcase.report.ComparisonReport.Other;
 import swardcase.report.ComparisonReport.PaddockSide;
 import swardcase.report.ComparisonReport.Part;
 import swardcase.report.ComparisonReport.Side;
@@ -68,14 +69,25 @@ public final class ComparisonWords {
    *
    * @param first that farm
    * @param called what it is called
-   * @param others those compared with it
+   * @param compared those compared with it
    */
-  public static List<String> notes(Side first, String called, List<Side> others) {
+  public static List<String> notes(Side first, String called, List<Other> compared) {
+    List<Side> others = compared.stream().map(Other::side).toList();
     List<String> notes = new ArrayList<>();
     notes.add(Texts.get("comparison.note"));
     notes.add(Texts.get("comparison.counted", called));
     if (others.stream().anyMatch(side -> side.scenario().isPresent() && side.figuresObserved())) {
       notes.add(Texts.get("comparison.observed"));
+    }
+    for (Other other : compared) {
+      List<String> notHeld = other.difference().notHeld();
+      if (!notHeld.isEmpty()) {
+        notes.add(
+            Texts.get("comparison.notHeld", other.side().called(), String.join(", ", notHeld)));
+      }
+      if (!other.difference().heldWithinLimits()) {
+        notes.add(Texts.get("comparison.beyondLimits", other.side().called()));
+      }
     }
     for (Side other : others) {
       int years = other.farm().horizonYears();

@@ -33,6 +33,12 @@ class CompareCommandTest {
     double mean(String part) {
       return json.at("/others/0/difference/" + part + "/mean").asDouble();
     }
+
+    /** What the plan of the other farm gains more than that of the first. */
+    double gains() {
+      return json.at("/others/0/side/gain/mean").asDouble()
+          - json.at("/first/gain/mean").asDouble();
+    }
   }
 
   @BeforeEach
@@ -102,7 +108,8 @@ class CompareCommandTest {
 
   /** 12 years at 6 %, the coming one not discounted, are worth 8.8869 of one. */
   @Test
-  void byItself_ofDearerLambs_isLambsMarkedTimesThePrice() throws IOException {
+  void together_ofDearerLambs_isLambsMarkedTimesThePriceAndWhatThePlansGainMore()
+      throws IOException {
     edit("farm.yaml", "net_value_per_lamb: 300", "net_value_per_lamb: 350");
 
     Compared dearer = compared();
@@ -112,8 +119,11 @@ class CompareCommandTest {
     double years = 1.06 * (1 - Math.pow(1.06, -12)) / 0.06;
     assertThat(years).isCloseTo(8.8869, within(5e-5));
     assertThat(of - result).isBetween(50 * 200.0, 50 * 900.0);
-    assertThat(dearer.mean("byItself")).isCloseTo((of - result) * years, within(MILLIONTH));
-    assertThat(dearer.mean("planAdds")).isPositive();
+    // Beside the lambs of today's stands, those that the plan of today gains are dearer too.
+    assertThat(dearer.mean("byItself")).isGreaterThan((of - result) * years);
+    assertThat(dearer.mean("together") - dearer.gains())
+        .isCloseTo((of - result) * years, within(MILLIONTH));
+    assertThat(dearer.mean("planAdds")).isNotNegative();
   }
 
   @Test
@@ -126,10 +136,12 @@ class CompareCommandTest {
     assertThat(size).isGreaterThan(1000);
     assertThat(compared.mean("byItself") + compared.mean("planAdds"))
         .isCloseTo(compared.mean("together"), within(MILLIONTH));
-    double gains =
-        compared.json().at("/others/0/side/gain/mean").asDouble()
-            - compared.json().at("/first/gain/mean").asDouble();
-    assertThat(compared.mean("planAdds")).isCloseTo(gains, within(MILLIONTH));
+    double here = compared.json().at("/first/standingResult/mean").asDouble();
+    double there = compared.json().at("/others/0/side/standingResult/mean").asDouble();
+    double standing =
+        there * 1.08 * (1 - Math.pow(1.08, -15)) / 0.08
+            - here * 1.06 * (1 - Math.pow(1.06, -12)) / 0.06;
+    assertThat(compared.mean("together")).isCloseTo(standing + compared.gains(), within(MILLIONTH));
     // A long path may be broken over two lines.
     assertThat(compared.out().replaceAll("\\s+", ""))
         .contains("Thefirstcounts12yearsand" + copy + "counts15")
@@ -144,7 +156,7 @@ class CompareCommandTest {
         compare(farm, copy)
             .out()
             .lines()
-            .dropWhile(line -> !line.startsWith("by itself, everything kept "))
+            .dropWhile(line -> !line.startsWith("the change by itself "))
             .limit(3)
             .map(CompareCommandTest::mean)
             .toList();

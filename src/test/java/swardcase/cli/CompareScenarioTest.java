@@ -100,10 +100,10 @@ class CompareScenarioTest {
             "Winter feed t",
             "What each brings more than the farm as it is",
             "cheap lamb, more ewes",
-            "by itself, everything kept",
-            "what its plan adds",
+            "the change by itself",
+            "what the plan adds",
             "together",
-            "Nothing else is counted there",
+            "nothing else, such as what wool",
             "A screening estimate");
   }
 
