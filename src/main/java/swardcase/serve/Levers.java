@@ -49,7 +49,11 @@ final class Levers {
     this.asked = asked;
     Prices prices = farm.prices();
     price("prices.net_value_per_lamb", prices.netValuePerLamb());
-    price("supplement.price_per_tonne", farm.supplement().pricePerTonne());
+    Assumption feed = farm.supplement().pricePerTonne();
+    if (to("supplement.price_per_tonne").isPresent() && feed.setBy() != SetBy.USER) {
+      line("supplement", "name: " + quoted(farm.supplement().name())); // it may stand nowhere yet
+    }
+    price("supplement.price_per_tonne", feed);
     price("prices.replacement_ewe", prices.replacementEwe());
     price("prices.gross_margin_per_ewe", prices.grossMarginPerEwe());
     price("prices.spare_feed_per_tonne_dm", prices.spareFeedPerTonneDm());
