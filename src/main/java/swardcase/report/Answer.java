@@ -31,7 +31,7 @@ public record Answer(
    * @param day the date of the sheet
    * @param remarks what was odd or missing in the farm folder
    * @param withJoining whether the weeks before joining are planned too
-   * @param progress told the share of the draws done, from any thread
+   * @param progress told the share of the draws done, from any thread; what it throws ends the work
    */
   public static Answer of(
       Draws draws,
@@ -49,6 +49,7 @@ public record Answer(
                         ? JoiningPlan.of(draws, decision.plan())
                         : Optional.<JoiningPlan>empty())
             .fork();
+    progress.accept(1);
     HowSure howSure = HowSure.of(decision);
     Report report = ReportBuilder.build(decision, howSure, program, day, remarks);
     return new Answer(decision, report, Budget.of(decision, report), joining.join());

@@ -8,8 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import swardcase.decision.Decision;
+import swardcase.draws.Draws;
 import swardcase.outcome.FarmModel;
 import swardcase.report.Answer;
+import swardcase.report.PlanInHand;
 import swardcase.report.ReportBuilder;
 import swardcase.search.FixedChoice;
 import swardcase.search.FixedChoices;
@@ -49,8 +51,10 @@ final class Answers implements AutoCloseable {
    * @param read the farm it was made of
    * @param answer the answer
    * @param rough whether it was made with few draws
+   * @param inHand its plan in the draws in which it is shown while numbers move
    */
-  record Kept(String id, Asked asked, Disk.Read read, Answer answer, boolean rough) {}
+  record Kept(
+      String id, Asked asked, Disk.Read read, Answer answer, boolean rough, PlanInHand inHand) {}
 
   /** The farm with these changes, as its files are now. */
   Disk.Read read(Asked asked) {
@@ -93,7 +97,9 @@ final class Answers implements AutoCloseable {
             read.farm().remarks(),
             !rough,
             progress);
-    return new Kept(id, asked, read, answer, rough);
+    Draws few = answer.decision().simulation().draws().at(model, Decision.BLOCKS, Desk.HAND_DRAWS);
+    PlanInHand inHand = PlanInHand.of(few, answer.decision().plan());
+    return new Kept(id, asked, read, answer, rough, inHand);
   }
 
   /** How far the newest answer is, 0 to 1. */

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import java.util.List;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.intake.Scenario;
@@ -17,7 +16,10 @@ import swardcase.intake.ScenarioFile;
 /** The farm folder, which is read anew for every request. */
 final class Disk {
 
+  private record Known(String print, LoadedFarm farm) {}
+
   private final Setup setup;
+  private volatile Known known = new Known("", null);
 
   Disk(Setup setup) {
     this.setup = setup;
@@ -35,11 +37,15 @@ final class Disk {
   /** The farm with these changes; what is read stands in the files at one moment. */
   Read read(Asked asked) {
     String before = print();
-    LoadedFarm base = FarmFolder.read(setup.folder(), setup.tables());
-    LoadedFarm farm = Levers.scenario(base.farm(), asked).map(text -> under(text)).orElse(base);
-    String after = print();
-    return before.equals(after)
-        ? new Read(after, base.on(setup.day()), farm.on(setup.day()))
+    Known base = known;
+    if (!base.print().equals(before)) {
+      base = new Known(before, FarmFolder.read(setup.folder(), setup.tables()));
+      known = base;
+    }
+    LoadedFarm farm = base.farm();
+    LoadedFarm under = Levers.scenario(farm.farm(), asked).map(this::under).orElse(farm);
+    return before.equals(print())
+        ? new Read(before, farm.on(setup.day()), under.on(setup.day()))
         : read(asked);
   }
 
@@ -73,10 +79,5 @@ final class Disk {
     } catch (NoSuchAlgorithmException never) {
       throw new IllegalStateException(never);
     }
-  }
-
-  /** The names of the files a farm folder may hold. */
-  static List<String> names() {
-    return FarmFolder.FILES;
   }
 }

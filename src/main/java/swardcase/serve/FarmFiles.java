@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,8 @@ import swardcase.workbook.BudgetWorkbook;
 
 /** The files of an answer, byte for byte as the commands write them. */
 final class FarmFiles {
+
+  private static final String SCENARIO = "scenario.yaml";
 
   private interface Writing {
     void write(ByteArrayOutputStream to) throws IOException;
@@ -38,6 +41,20 @@ final class FarmFiles {
     return made == null
         ? Reply.text(404, "There is no such file.")
         : new Reply(200, made.type(), made.bytes().get(), name);
+  }
+
+  /** What would make the same files at a terminal. */
+  static String command(Path folder, Asked asked) {
+    StringBuilder command = new StringBuilder("swardcase decide ").append(quoted(folder + ""));
+    if (!asked.levers().isEmpty()) {
+      command.append(" --scenario ").append(SCENARIO);
+    }
+    asked.typedFixes().forEach(fix -> command.append(" --fix ").append(quoted(fix)));
+    return command.append(" --pdf decision-sheet.pdf --json result.json").toString();
+  }
+
+  private static String quoted(String word) {
+    return word.matches("[\\w./=@-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
   }
 
   private static Map<String, Made> all(Answers.Kept kept) {
@@ -64,6 +81,8 @@ final class FarmFiles {
         made(
             "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
             to -> BudgetWorkbook.write(answer.report(), answer.budget(), to)));
+    Levers.scenario(kept.read().base().farm(), kept.asked())
+        .ifPresent(text -> files.put(SCENARIO, text("application/yaml", () -> text)));
     CsvView.of(answer.report())
         .forEach((name, csv) -> files.put(name, text("text/csv", () -> csv)));
     return files;

@@ -163,7 +163,7 @@ final class LocalServer implements AutoCloseable {
     if (reply.status() == 405) {
       exchange.getResponseHeaders().set("Allow", "GET, POST");
     }
-    boolean bodiless = exchange.getRequestMethod().equals("HEAD");
+    boolean bodiless = exchange.getRequestMethod().equals("HEAD") || reply.body().length == 0;
     exchange.sendResponseHeaders(reply.status(), bodiless ? -1 : reply.body().length);
     if (!bodiless) {
       exchange.getResponseBody().write(reply.body());

@@ -46,8 +46,9 @@ export async function show(question = {}, focus = true) {
     else link.removeAttribute('aria-current');
   }
   const answer = await waited(ask('/view', { view: name, ...question }));
-  if (answer.status === 409 || name !== view()) return false;
-  if (answer.ok || answer.status === 422) place(main, answer.text, focus);
+  if (answer.status === 204 || name !== view()) return false;
+  const where = question.part && $('#result') || main;
+  if (answer.ok || answer.status === 422) place(where, answer.text, focus);
   else says(answer.text);
   return answer.ok;
 }
