@@ -6,8 +6,9 @@ import java.util.stream.Stream;
 import swardcase.chance.Drawn;
 import swardcase.chance.Range;
 import swardcase.decision.ExplainTopic;
+import swardcase.report.KnownClover;
+import swardcase.report.KnownClover.NamedShare;
 import swardcase.report.PaddockResult;
-import swardcase.report.PaddockResult.NamedShare;
 import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.Report;
 import swardcase.wording.CardFacts;
@@ -64,14 +65,13 @@ final class CardView {
                   .orElse(""));
     }
     html.close();
-    composition(html, paddock);
+    composition(html, paddock.clover());
     options(html, report, faces, words);
     html.each("p", List.of(words.tooLong(paddock))).close();
   }
 
   private List<CardFacts.Fact> facts(Report of, MoneyFaces faces) {
-    return CardFacts.of(
-        of, of.paddocks().get(place), new PaddockWords(of, faces).credit(place));
+    return CardFacts.of(of, of.paddocks().get(place), new PaddockWords(of, faces).credit(place));
   }
 
   private String cost(Report of, MoneyFaces faces) {
@@ -97,11 +97,11 @@ final class CardView {
     html.close().close();
   }
 
-  private static void composition(Html html, PaddockResult paddock) {
-    List<NamedShare> clovers = paddock.composition();
+  private static void composition(Html html, KnownClover clover) {
+    List<NamedShare> clovers = clover.found();
     String heading =
-        paddock.isLookedAt()
-            ? Texts.get("clover.heading", Words.exact(paddock.plantsLookedAt()))
+        clover.isLookedAt()
+            ? Texts.get("clover.heading", Words.exact(clover.plantsLookedAt()))
             : Texts.get("clover.heading.none");
     if (clovers.isEmpty()) {
       html.element("p", Texts.get("clover.none"));
@@ -110,9 +110,9 @@ final class CardView {
     Figures scale = new Figures(List.of(Drawn.exactly(1)));
     html.table(
         heading, List.of(Texts.get("page.clover"), Texts.get("page.share"), Texts.get("page.bar")));
-    for (NamedShare clover : clovers) {
-      Range share = clover.share();
-      html.open("tr").element("th", clover.name(), "scope", "row");
+    for (NamedShare named : clovers) {
+      Range share = named.share();
+      html.open("tr").element("th", named.name(), "scope", "row");
       html.element("td", Words.percent(share)).open("td");
       html.add(scale.bar(Drawn.of(share.likely(), share.low(), share.high()))).close().close();
     }

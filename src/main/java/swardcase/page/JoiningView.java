@@ -109,17 +109,17 @@ public final class JoiningView {
     html.table(caption, headings);
     for (PaddockRow row : mob.paddocks()) {
       html.open("tr").element("th", row.paddock(), "scope", "row");
-      row.cells().forEach(cell -> rating(cell, row.unknown()));
-      html.element("td", JoiningWords.reason(row.reason())).close();
+      row.cells().forEach(cell -> rating(cell, row));
+      html.element("td", JoiningWords.reason(row)).close();
     }
     html.tableEnd();
   }
 
-  private void rating(Cell cell, boolean unknownClover) {
+  private void rating(Cell cell, PaddockRow row) {
     html.open("td", "class", "rating " + cell.rating().name().toLowerCase(Locale.ROOT));
     html.element("span", JoiningWords.rating(cell));
     if (cell.rating() != JoiningReport.Rating.NOT_RATED) {
-      html.element("small", JoiningWords.sure(cell, unknownClover));
+      html.element("small", JoiningWords.sure(cell, row));
     }
     html.close();
   }

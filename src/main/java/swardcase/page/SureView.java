@@ -3,11 +3,12 @@ package swardcase.page;
 import java.util.List;
 import java.util.stream.Stream;
 import swardcase.chance.Drawn;
+import swardcase.report.FindOut;
 import swardcase.report.HowSureReport;
-import swardcase.report.HowSureReport.FindOut;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
 import swardcase.report.Swing;
+import swardcase.wording.FindOutWords;
 import swardcase.wording.HowSureWords;
 import swardcase.wording.MoneyFaces;
 import swardcase.wording.ReturnsWords;
@@ -39,25 +40,25 @@ public final class SureView {
   private void drawn(HowSureReport sure) {
     HowSureWords words = new HowSureWords(report, sure, faces);
     html.element("h2", Texts.get("sure.question")).list(words.howSure());
-    html.element("h2", Texts.get("sure.before")).list(words.before());
-    if (sure.findOut().isEmpty()) {
+    html.element("h2", Texts.get("sure.before")).list(new FindOutWords(report).before());
+    List<FindOut> worth = report.worthFindingOut();
+    if (worth.isEmpty()) {
       return;
     }
-    Figures scale =
-        new Figures(sure.findOut().stream().map(one -> Drawn.exactly(one.value())).toList());
+    Figures scale = new Figures(worth.stream().map(row -> Drawn.exactly(row.worth())).toList());
     html.table(
         Texts.get("page.findOut", report.farm().currency()),
         Stream.of("column.what", "column.worth", "column.price", "column.advice", "page.bar")
             .map(Texts::get)
             .toList());
-    for (FindOut one : sure.findOut()) {
-      html.open("tr").element("th", HowSureWords.what(one), "scope", "row");
-      html.element("td", Words.about(one.value()));
+    for (FindOut row : worth) {
+      html.open("tr").element("th", FindOutWords.what(row), "scope", "row");
+      html.element("td", Words.about(row.worth()));
       html.element(
           "td",
-          one.price().isPresent() ? Words.about(one.price().getAsDouble()) : Texts.get("none"));
-      html.element("td", HowSureWords.advice(one));
-      html.open("td").add(scale.bar(Drawn.of(one.value(), 0, one.value()))).close().close();
+          row.price().isPresent() ? Words.about(row.price().getAsDouble()) : Texts.get("none"));
+      html.element("td", FindOutWords.advice(row));
+      html.open("td").add(scale.bar(Drawn.of(row.worth(), 0, row.worth()))).close().close();
     }
     html.tableEnd();
   }
