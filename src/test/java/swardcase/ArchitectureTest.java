@@ -54,8 +54,11 @@ class ArchitectureTest {
           paper        check chance wording
           sheet        check chance evidence tables report wording paper
           workbook     check chance evidence tables report wording
+          page         check chance evidence decision report wording
+          serve        check chance evidence farm tables intake outcome draws search decision \
+                       joining report wording view sheet workbook page
           cli          check chance evidence farm tables intake outcome draws search decision \
-                       joining report wording view paper sheet workbook
+                       joining report wording view paper sheet workbook serve
           """);
 
   private static Map<String, List<String>> arrows(String lines) {
@@ -109,6 +112,7 @@ class ArchitectureTest {
   void libraries_ofOneRoom_stayInIt() {
     onlyIn("paper", "org.apache.pdfbox..");
     onlyIn("cli", "picocli..");
+    onlyIn("serve", "com.sun.net.httpserver..");
     onlyIn("intake", "org.yaml..");
     onlyIn("intake", "javax.xml.stream..");
     onlyIn("workbook", "org.dhatim.fastexcel..");

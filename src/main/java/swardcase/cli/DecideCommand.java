@@ -9,27 +9,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ForkJoinTask;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import swardcase.decision.Decision;
-import swardcase.decision.HowSure;
-import swardcase.draws.Draws;
 import swardcase.farm.Farm;
 import swardcase.intake.LoadedFarm;
-import swardcase.joining.JoiningPlan;
 import swardcase.outcome.FarmModel;
-import swardcase.outcome.Plan;
+import swardcase.report.Answer;
 import swardcase.report.Budget;
 import swardcase.report.JoiningReport;
-import swardcase.report.JoiningReportBuilder;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
 import swardcase.search.FixedChoice;
-import swardcase.search.LikelySearch;
 import swardcase.sheet.DecisionSheet;
 import swardcase.tables.Tables;
 import swardcase.view.CsvView;
@@ -54,6 +47,7 @@ final class DecideCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private FarmOptions options;
   @Mixin private SheetOptions sheet;
+  @Mixin private ScenarioOptions scenarios;
   @Mixin private FarmChanges changes;
   @Mixin private DrawOptions draws;
 
@@ -76,39 +70,30 @@ final class DecideCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     draws.check();
     Tables tables = options.tables();
-    LoadedFarm loaded = options.load(tables);
+    LoadedFarm loaded = scenarios.one(options, tables);
     Farm farm = sheet.signed(changes.change(loaded.farm()));
     LocalDate day = sheet.date();
     FarmModel model = new FarmModel(farm, tables);
     List<FixedChoice> fixed = changes.fixed(model, ReportBuilder.firstYear(day));
-    if (!fixed.isEmpty() && new LikelySearch(model, fixed).isImpossible()) {
-      throw changes.beyondLimits();
-    }
-    Draws drawn = draws.of(model);
-    Decision decision = draws.decide(drawn, fixed);
-    ForkJoinTask<Optional<JoiningReport>> joining =
-        ForkJoinTask.adapt(
-                () ->
-                    pdf == null
-                        ? Optional.<JoiningReport>empty()
-                        : joining(drawn, decision.plan(), day))
-            .fork();
-    HowSure howSure = HowSure.of(decision);
-    Report report =
-        ReportBuilder.build(decision, howSure, Version.text(), day, loaded.on(day).remarks());
-    write(report, Budget.of(decision, report), joining.join());
+    Progress progress = new Progress(spec.commandLine().getErr());
+    Answer answer =
+        Answer.of(
+            draws.of(model),
+            fixed,
+            Version.text(),
+            day,
+            loaded.on(day).remarks(),
+            pdf != null,
+            progress);
+    progress.end();
+    write(answer.report(), answer.budget(), answer.joiningReport(List.of()));
     return ExitCodes.DONE;
-  }
-
-  private static Optional<JoiningReport> joining(Draws draws, Plan ofFarm, LocalDate day) {
-    return JoiningPlan.of(draws, ofFarm)
-        .map(plan -> JoiningReportBuilder.build(plan, Version.text(), day, List.of()));
   }
 
   private void write(Report report, Budget budget, Optional<JoiningReport> joining)
       throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    try (WholeFiles files = new WholeFiles(options.inputs())) {
+    try (WholeFiles files = new WholeFiles(scenarios.inputs(options.inputs()))) {
       if (pdf != null) {
         files.add(pdf, to -> DecisionSheet.write(report, joining, to));
       }

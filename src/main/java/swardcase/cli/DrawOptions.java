@@ -44,6 +44,14 @@ final class DrawOptions {
     }
   }
 
+  int count() {
+    return draws;
+  }
+
+  long seed() {
+    return seed;
+  }
+
   /** The draws of a farm. */
   Draws of(FarmModel model) {
     return Decision.draws(model, seed, draws);

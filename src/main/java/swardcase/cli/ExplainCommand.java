@@ -11,6 +11,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import swardcase.decision.Decision;
+import swardcase.decision.ExplainTopic;
 import swardcase.decision.Explanation;
 import swardcase.decision.Explanations;
 import swardcase.farm.Farm;

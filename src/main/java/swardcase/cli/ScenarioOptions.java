@@ -30,7 +30,7 @@ final class ScenarioOptions {
   @Option(
       names = "--scenario",
       paramLabel = "FILE",
-      description = "File with named changes to the farm (YAML); each is taken in turn.")
+      description = "File with named changes to the farm (YAML).")
   private Path file;
 
   @Option(
@@ -63,6 +63,30 @@ final class ScenarioOptions {
       }
     }
     return farms;
+  }
+
+  /**
+   * The farm, under the one scenario that was asked for if there is a file of them.
+   *
+   * @throws FaultsException with all faults of the farm, or of the file and the scenario
+   */
+  LoadedFarm one(FarmOptions options, Tables tables) {
+    LoadedFarm farm = options.load(tables);
+    List<Fault> faults = new ArrayList<>();
+    Map<String, LoadedFarm> farms = read(options.folder(), tables, faults);
+    if (faults.isEmpty() && farms.size() > 1) {
+      String rule = "must name the one scenario to be decided about: ";
+      faults.add(new Fault("--only", 0, "", rule + String.join(", ", farms.keySet()), "", ""));
+    }
+    if (!faults.isEmpty()) {
+      throw new FaultsException(faults);
+    }
+    return farms.isEmpty() ? farm : farms.values().iterator().next();
+  }
+
+  /** These inputs of a run and the file. */
+  Inputs inputs(Inputs others) {
+    return file == null ? others : others.and(List.of(file));
   }
 
   /** The scenarios asked for. */

@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
     footer = "%nStart with: swardcase decide demo-data/mixed-farm",
     subcommands = {
       DecideCommand.class,
+      PageCommand.class,
       CompareCommand.class,
       BatchCommand.class,
       JoiningCommand.class,

@@ -70,6 +70,7 @@ public final class Decision {
             : OptionalDouble.of(
                 new PlanSearch(draws, List.of()).find().orElseThrow().plan().certaintyEquivalent()
                     - found.plan().certaintyEquivalent());
+    progress.accept(0); // whoever waits no longer can end it here
     List<List<Course>> courses =
         found.bestStarts().stream()
             .map(starts -> starts.stream().map(Found.BestStart::course).toList())
@@ -94,7 +95,7 @@ public final class Decision {
   /**
    * Decides with some choices made beforehand.
    *
-   * @param progress told the share of the draws done, from any thread
+   * @param progress told the share of the draws done, from any thread; what it throws ends the work
    * @throws IllegalArgumentException if no plan with them keeps within the limits
    */
   public static Decision of(Draws draws, List<FixedChoice> fixed, DoubleConsumer progress) {

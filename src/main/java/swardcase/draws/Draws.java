@@ -54,6 +54,7 @@ public final class Draws {
   private final double[] low;
   private final double[] width;
   private final Pert[] shape;
+  private final Map<Double, Pert> shapeOfMode;
   private final int story;
   private final double[] chanceOfStory;
   private final boolean[] bearsOnFlock;
@@ -70,6 +71,11 @@ public final class Draws {
 
   /** The draws of a farm: so many blocks of so many draws each, all from one seed. */
   public Draws(FarmModel model, long seed, int blocks, int perBlock) {
+    this(model, seed, blocks, perBlock, Map.of());
+  }
+
+  private Draws(
+      FarmModel model, long seed, int blocks, int perBlock, Map<Double, Pert> knownShapes) {
     this.model = model;
     this.seed = seed;
     List<Assumption> inputs = new ArrayList<>(model.inputs().all());
@@ -92,7 +98,8 @@ public final class Draws {
     List<Range> reach = inputs.stream().map(DrawnReach::of).toList();
     low = reach.stream().mapToDouble(Range::low).toArray();
     width = reach.stream().mapToDouble(range -> range.high() - range.low()).toArray();
-    shape = shapes(reach);
+    shapeOfMode = shapes(reach, knownShapes);
+    shape = reach.stream().map(range -> shapeOfMode.get(mode(range))).toArray(Pert[]::new);
     story = model.inputs().find(ResponseStory.KEY).orElse(NONE);
     chanceOfStory = ResponseStory.chances(model.tables());
     bearsOnFlock = new boolean[inputs.size()];
@@ -133,6 +140,7 @@ public final class Draws {
     low = of.low;
     width = of.width;
     shape = of.shape;
+    shapeOfMode = of.shapeOfMode;
     story = of.story;
     chanceOfStory = of.chanceOfStory;
     bearsOnFlock = of.bearsOnFlock;
@@ -149,6 +157,14 @@ public final class Draws {
   /** Other draws of the same farm: what does not hang on the seed is shared. */
   public Draws anew(long otherSeed, int blocks, int perBlock) {
     return new Draws(this, otherSeed, blocks, perBlock);
+  }
+
+  /**
+   * Draws of the same seed for the farm at other numbers; shapes that are known already need not be
+   * worked out again.
+   */
+  public Draws at(FarmModel other, int blocks, int perBlock) {
+    return new Draws(other, seed, blocks, perBlock, shapeOfMode);
   }
 
   private double[] pairedWithLambs() {
@@ -178,11 +194,12 @@ public final class Draws {
   }
 
   /** Distributions of one shape share one table. */
-  private static Pert[] shapes(List<Range> ranges) {
-    Map<Double, Pert> ofMode =
-        SideBySide.of(ranges.stream().map(Draws::mode).distinct())
-            .collect(Collectors.toConcurrentMap(mode -> mode, m -> Pert.of(Range.of(0, m, 1))));
-    return ranges.stream().map(range -> ofMode.get(mode(range))).toArray(Pert[]::new);
+  private static Map<Double, Pert> shapes(List<Range> ranges, Map<Double, Pert> known) {
+    return SideBySide.of(ranges.stream().map(Draws::mode).distinct())
+        .collect(
+            Collectors.toConcurrentMap(
+                mode -> mode,
+                mode -> known.containsKey(mode) ? known.get(mode) : Pert.of(Range.of(0, mode, 1))));
   }
 
   private static double mode(Range range) {

@@ -40,10 +40,21 @@ public final class ScenarioFile {
       faults.add(whole, "must be a file of scenarios", "");
     }
     faults.throwIfAny();
+    Optional<String> text = FileText.find(file, name, faults);
+    faults.throwIfAny();
+    return parse(name, text.orElseThrow());
+  }
+
+  /**
+   * The scenarios of such a text.
+   *
+   * @param name what it is called in faults
+   */
+  public static List<Scenario> parse(String name, String text) {
+    FaultList faults = new FaultList();
     List<Scenario> scenarios =
-        FileText.find(file, name, faults)
-            .flatMap(text -> YamlTree.find(name, text, faults))
-            .map(top -> scenarios(top, whole, faults))
+        YamlTree.find(name, text, faults)
+            .map(top -> scenarios(top, new Place(name, 0, ""), faults))
             .orElse(List.of());
     faults.throwIfAny();
     return scenarios;

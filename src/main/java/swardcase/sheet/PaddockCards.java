@@ -12,6 +12,7 @@ import swardcase.report.KnownClover.NamedShare;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.Report;
+import swardcase.wording.CardFacts;
 import swardcase.wording.MoneyFaces;
 import swardcase.wording.PaddockWords;
 import swardcase.wording.ReturnsWords;
@@ -49,7 +50,10 @@ final class PaddockCards {
   }
 
   private void card(int number, PaddockResult paddock) {
-    List<List<Cell>> facts = new CardFacts(report, paddock).rows(words.credit(number - 1));
+    List<List<Cell>> facts =
+        CardFacts.of(report, paddock, words.credit(number - 1)).stream()
+            .map(fact -> List.of(Cell.of(fact.name(), Style.NOTE), Cell.of(fact.value())))
+            .toList();
     List<List<Cell>> options = options(number - 1);
     Table factTable =
         new Table(

@@ -5,13 +5,15 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
 import swardcase.check.Check;
 
 /**
- * Every word of a sheet, read from {@code words.properties}; {@code {0}} stands for an argument. A
- * second language is a second such file.
+ * Every word of a sheet and of the page, read from {@code words.properties} and {@code
+ * page.properties}; {@code {0}} stands for an argument. A second language is a second pair of such
+ * files.
  */
 public final class Texts {
 
@@ -21,10 +23,12 @@ public final class Texts {
 
   private static Properties load() {
     Properties words = new Properties();
-    try (InputStream in = Texts.class.getResourceAsStream("words.properties")) {
-      words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
+    for (String file : List.of("words.properties", "page.properties")) {
+      try (InputStream in = Texts.class.getResourceAsStream(file)) {
+        words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+      } catch (IOException failure) {
+        throw new UncheckedIOException(failure);
+      }
     }
     return words;
   }

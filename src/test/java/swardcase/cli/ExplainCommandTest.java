@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import picocli.CommandLine;
+import swardcase.decision.ExplainTopic;
 
 class ExplainCommandTest {
 

@@ -22,6 +22,7 @@ import swardcase.decision.Quantity;
 import swardcase.joining.JoiningPlan.Policy;
 import swardcase.outcome.Cause;
 import swardcase.outcome.MoneyKind;
+import swardcase.page.Shell;
 import swardcase.report.Call;
 import swardcase.report.FindOut;
 import swardcase.report.HowFound;
@@ -63,6 +64,7 @@ class TextsTest {
           Map.entry("formononetin", EnumSet.allOf(KnownClover.FormononetinFrom.class)),
           Map.entry("oestrogen", with(OestrogenRating.values(), Finding.Kind.values())),
           Map.entry("otherCall", EnumSet.of(Call.KEEP, Call.UNDECIDED)),
+          Map.entry("page.view", EnumSet.allOf(Shell.View.class)),
           Map.entry("plan.limit", EnumSet.allOf(HowFound.Limit.class)),
           Map.entry(
               "reason",
@@ -104,9 +106,10 @@ class TextsTest {
   @Test
   void bundle_holdsNoKeyThatNothingUses() throws IOException {
     Properties words = new Properties();
-    words.load(
-        new InputStreamReader(
-            TextsTest.class.getResourceAsStream("words.properties"), StandardCharsets.UTF_8));
+    for (String file : List.of("words.properties", "page.properties")) {
+      words.load(
+          new InputStreamReader(TextsTest.class.getResourceAsStream(file), StandardCharsets.UTF_8));
+    }
     String code;
     try (Stream<Path> files = Files.walk(Path.of("src/main/java/swardcase"))) {
       code =
@@ -114,13 +117,16 @@ class TextsTest {
               .filter(
                   file ->
                       file.toString()
-                          .matches(".*(report|wording|view|paper|sheet).[A-Za-z]+\\.java"))
+                          .matches(
+                              ".*(report|wording|view|paper|sheet|page|serve).[A-Za-z]+\\.java"))
               .map(TextsTest::read)
               .collect(Collectors.joining());
     }
     TreeSet<String> unused = new TreeSet<>(words.stringPropertyNames());
     unused.removeIf(key -> code.contains("\"" + key + "\""));
     unused.removeIf(key -> key.matches("reason.+\\.(less|none)") && code.contains(beforeSign(key)));
+    unused.removeIf(key -> code.contains("\"" + key.replaceAll("^lever\\.", "") + "\""));
+    unused.removeIf(key -> key.matches("lever\\.(mobs|other_stock)\\.[a-z]+"));
     unused.removeIf(key -> key.matches("glossary\\.\\d+\\.(term|text)"));
     OF_CONSTANTS.forEach(
         (prefix, constants) ->

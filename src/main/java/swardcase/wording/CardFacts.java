@@ -1,32 +1,43 @@
-package swardcase.sheet;
+package swardcase.wording;
 
 import java.util.ArrayList;
 import java.util.List;
-import swardcase.paper.Cell;
-import swardcase.paper.Style;
 import swardcase.report.KnownClover;
 import swardcase.report.LeafTestResult;
 import swardcase.report.PaddockResult;
 import swardcase.report.Report;
-import swardcase.wording.FindOutWords;
-import swardcase.wording.LeafTestWords;
-import swardcase.wording.OestrogenWords;
-import swardcase.wording.Texts;
-import swardcase.wording.Words;
 
-/** The facts on a paddock's card. */
-final class CardFacts {
+/** The facts on a paddock's card: what grows there and what follows from it. */
+public final class CardFacts {
+
+  /**
+   * A fact.
+   *
+   * @param key of its name
+   * @param name what it is
+   * @param value what was found
+   */
+  public record Fact(String key, String name, String value) {}
 
   private final Report report;
   private final PaddockResult paddock;
-  private final List<List<Cell>> rows = new ArrayList<>();
+  private final List<Fact> facts = new ArrayList<>();
 
-  CardFacts(Report report, PaddockResult paddock) {
+  private CardFacts(Report report, PaddockResult paddock) {
     this.report = report;
     this.paddock = paddock;
   }
 
-  List<List<Cell>> rows(String credit) {
+  /**
+   * The facts of a paddock.
+   *
+   * @param credit where its gain comes from; blank if nothing is gained
+   */
+  public static List<Fact> of(Report report, PaddockResult paddock, String credit) {
+    return new CardFacts(report, paddock).all(credit);
+  }
+
+  private List<Fact> all(String credit) {
     KnownClover clover = paddock.clover();
     clover.oldShare().ifPresent(share -> add("fact.old", Words.percent(share)));
     clover.outdatedShare().ifPresent(share -> add("fact.outdated", Words.percent(share)));
@@ -69,11 +80,11 @@ final class CardFacts {
     if (!credit.isEmpty()) {
       add("fact.credit", credit);
     }
-    return rows;
+    return facts;
   }
 
   private void add(String key, String value) {
-    rows.add(List.of(Cell.of(Texts.get(key), Style.NOTE), Cell.of(value)));
+    facts.add(new Fact(key, Texts.get(key), value));
   }
 
   private String formononetin() {

@@ -1,15 +1,13 @@
-package swardcase.cli;
+package swardcase.decision;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import swardcase.decision.Explanation;
-import swardcase.decision.Explanations;
 
 /** What can be explained; the numbers of the first page. */
-enum ExplainTopic {
+public enum ExplainTopic {
   WINTER_FEED("winter-feed", "winter feed short, t", Explanations::winterFeed),
   WINTER_FEED_COST("winter-feed-cost", "winter feed short, money", Explanations::winterFeedCost),
   WINTER_GROWTH_LOST(
@@ -52,28 +50,33 @@ enum ExplainTopic {
     this.explain = explain;
   }
 
-  static Optional<ExplainTopic> find(String key) {
+  /** The topic of a key, capitals or not. */
+  public static Optional<ExplainTopic> find(String key) {
     return Arrays.stream(values()).filter(topic -> topic.key.equalsIgnoreCase(key)).findFirst();
   }
 
-  static List<String> keys() {
+  /** All keys. */
+  public static List<String> keys() {
     return Arrays.stream(values()).map(topic -> topic.key).toList();
   }
 
-  String key() {
+  /** How it is called on the command line. */
+  public String key() {
     return key;
   }
 
-  String says() {
+  /** What it is. */
+  public String says() {
     return says;
   }
 
-  boolean isOfPaddock() {
+  /** Whether it is a number of a paddock. */
+  public boolean isOfPaddock() {
     return ofPaddock;
   }
 
   /** The explanation; the place of the paddock counts only for a number of a paddock. */
-  Explanation explain(Explanations all, int paddock) {
+  public Explanation explain(Explanations all, int paddock) {
     return explain.apply(all, paddock);
   }
 }

@@ -1,0 +1,122 @@
+package swardcase.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import swardcase.serve.FarmPage;
+import swardcase.serve.Setup;
+
+/** Opens a farm in the browser of the same machine. */
+@Command(
+    name = "page",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description = {
+      "Opens a farm in the browser of this machine: the answer, what moves it, and what would change"
+          + " it. No other machine can reach it.",
+      "Prints the address to open. The files of the farm change only when you save. Stop it on the"
+          + " page or with Ctrl-C; it stops by itself when nobody looks at it for a while."
+    },
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE})
+final class PageCommand implements Callable<Integer> {
+
+  private static final int MOST_PORT = 65_535;
+
+  @Spec private CommandSpec spec;
+  @Mixin private FarmOptions options;
+  @Mixin private SheetOptions sheet;
+  @Mixin private DrawOptions draws;
+
+  @Option(
+      names = "--port",
+      paramLabel = "N",
+      defaultValue = "0",
+      description = "Port of this machine, 1 to 65535. Default: any that is free.")
+  private int port;
+
+  @Option(names = "--open", description = "Open the address in the usual browser.")
+  private boolean open;
+
+  @Option(
+      names = "--idle",
+      paramLabel = "MINUTES",
+      defaultValue = "30",
+      description =
+          "Stop when nobody has looked at the page for so long. Default: ${DEFAULT-VALUE}.")
+  private int idleMinutes;
+
+  @Override
+  public Integer call() throws IOException {
+    draws.check();
+    refuseUnless(port >= 0 && port <= MOST_PORT, "--port must be from 1 to 65535, but was " + port);
+    refuseUnless(idleMinutes >= 1, "--idle must be 1 or more minutes, but was " + idleMinutes);
+    Setup setup =
+        new Setup(
+            options.folder(),
+            options.tables(),
+            sheet::signed,
+            sheet.date(),
+            draws.count(),
+            draws.seed(),
+            Version.text());
+    PrintWriter out = spec.commandLine().getOut();
+    try (FarmPage page = open(setup)) {
+      Runtime.getRuntime().addShutdownHook(new Thread(page::close));
+      out.println("The page is open on this machine, at");
+      out.println(page.address());
+      out.println("Stop it there, or with Ctrl-C.");
+      out.flush();
+      if (open) {
+        browse(page.address());
+      }
+      page.await(Duration.ofMinutes(idleMinutes));
+      out.println("The page is closed.");
+      return ExitCodes.DONE;
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+      return ExitCodes.DONE;
+    }
+  }
+
+  private void refuseUnless(boolean holds, String message) {
+    if (!holds) {
+      throw new ParameterException(spec.commandLine(), message);
+    }
+  }
+
+  private FarmPage open(Setup setup) {
+    try {
+      return new FarmPage(setup, port);
+    } catch (IOException taken) {
+      throw new ParameterException(
+          spec.commandLine(), "Port " + port + " cannot be used: " + taken.getMessage());
+    }
+  }
+
+  /** Where there is no such program, the printed address is there all the same. */
+  private void browse(String address) {
+    String system = System.getProperty("os.name").toLowerCase(Locale.ROOT);
+    List<String> command =
+        system.contains("win")
+            ? List.of("rundll32", "url.dll,FileProtocolHandler", address)
+            : List.of(system.contains("mac") ? "open" : "xdg-open", address);
+    try {
+      new ProcessBuilder(command)
+          .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+          .redirectError(ProcessBuilder.Redirect.DISCARD)
+          .start();
+    } catch (IOException none) {
+      spec.commandLine().getErr().println("No browser could be opened: open the address yourself.");
+    }
+  }
+}

@@ -1,0 +1,201 @@
+package swardcase.page;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import swardcase.chance.Range;
+import swardcase.report.ComparisonReport.Difference;
+import swardcase.report.PaddockResult;
+import swardcase.report.PlanInHand;
+import swardcase.report.Report;
+import swardcase.wording.ComparisonWords;
+import swardcase.wording.MoneyFaces;
+import swardcase.wording.Texts;
+import swardcase.wording.Words;
+
+/** Change and see: numbers that can be moved, choices made beforehand, and what that does. */
+public final class ChangeView {
+
+  private ChangeView() {}
+
+  /**
+   * The view as HTML.
+   *
+   * @param levers the numbers that can be moved
+   * @param fixes choices made beforehand, by paddock
+   * @param years calendar years in which work may start
+   * @param difference what the changes bring; empty without changes or of a rough answer
+   */
+  public static String of(
+      Change change,
+      List<Lever> levers,
+      Map<String, String> fixes,
+      List<Integer> years,
+      Optional<Difference> difference) {
+    Html html = new Html().open("section", "data-id", change.id());
+    html.element("h1", Texts.get("page.view.CHANGE"), "tabindex", "-1");
+    html.element("p", Texts.get("page.change"), "class", "note");
+    html.open("div", "class", "levers");
+    levers.forEach(lever -> lever(html, lever));
+    html.close();
+    Report farm = change.before().orElse(change.now());
+    html.open("details").element("summary", Texts.get("page.fixes"));
+    html.element("p", Texts.get("page.fixes.note"), "class", "note");
+    farm.paddocks()
+        .forEach(paddock -> fix(html, paddock, fixes.getOrDefault(paddock.name(), ""), years));
+    html.close();
+    html.open("p", "class", "tools");
+    button(html, "page.undo", "data-undo");
+    button(html, "page.back", "data-back");
+    html.close();
+    html.open("div", "id", "hand", "role", "status").close();
+    html.open("div", "id", "result").add(result(change, difference)).close();
+    return html.close().toString();
+  }
+
+  /** What the changes do, alone. */
+  public static String part(Change change, Optional<Difference> difference) {
+    return result(change, difference).toString();
+  }
+
+  private static Html result(Change change, Optional<Difference> difference) {
+    Html html = new Html();
+    difference.ifPresent(brought -> brought(html, change.now(), brought));
+    return html.element("h2", Texts.get("page.view.ANSWER")).add(AnswerView.part(change));
+  }
+
+  private static void button(Html html, String key, String data) {
+    html.element("button", Texts.get(key), "type", "button", data, "").text(" ");
+  }
+
+  private static void lever(Html html, Lever lever) {
+    String id = "lever-" + lever.key();
+    html.open("div", "class", "lever").open("label", "for", id);
+    html.text(Texts.get(lever.words(), lever.name()));
+    html.element("small", " " + Texts.get("page.now", now(lever.now(), lever.unit()))).close();
+    html.open(
+        "input",
+        "type",
+        "range",
+        "id",
+        id,
+        "data-lever",
+        lever.key(),
+        "data-unit",
+        lever.inPercent() ? "%" : lever.unit(),
+        "data-base",
+        base(lever),
+        "min",
+        lever.low(),
+        "max",
+        lever.high(),
+        "step",
+        lever.step(),
+        "value",
+        lever.to().map(String::valueOf).orElse(base(lever)));
+    html.element("output", "", "for", id).close();
+  }
+
+  /** Where a lever stands that was not moved. */
+  private static String base(Lever lever) {
+    return lever.inPercent()
+        ? "0"
+        : String.valueOf(lever.now().map(Range::likely).orElse(lever.high()));
+  }
+
+  private static String now(Optional<Range> range, String unit) {
+    return range.map(found -> Words.range(found, unit)).orElse(Texts.get("page.noLimit"));
+  }
+
+  private static void fix(Html html, PaddockResult paddock, String choice, List<Integer> years) {
+    String action = choice.replaceFirst("@.*", "");
+    html.open("div", "class", "fix").element("span", paddock.name());
+    html.open(
+        "select",
+        "data-fix",
+        paddock.name(),
+        "aria-label",
+        Texts.get("page.fix.what", paddock.name()));
+    option(html, "", Texts.get("page.fix.free"), action);
+    option(html, "keep", Texts.get("reason.KEEP"), action);
+    paddock.options().forEach(option -> option(html, option.action(), option.name(), action));
+    html.close();
+    html.open(
+        "select",
+        "data-year",
+        paddock.name(),
+        "aria-label",
+        Texts.get("page.fix.year", paddock.name()));
+    option(html, "", Texts.get("page.fix.anyYear"), "");
+    String year = choice.contains("@") ? choice.replaceFirst(".*@", "") : "";
+    years.forEach(one -> option(html, one.toString(), one.toString(), year));
+    html.close().close();
+  }
+
+  private static void option(Html html, String value, String text, String chosen) {
+    if (value.equals(chosen)) {
+      html.element("option", text, "value", value, "selected", "");
+    } else {
+      html.element("option", text, "value", value);
+    }
+  }
+
+  private static void brought(Html html, Report now, Difference difference) {
+    if (ComparisonWords.isNothing(difference)) {
+      html.element("p", ComparisonWords.nothing());
+      return;
+    }
+    html.table(
+        Texts.get("page.brings", now.farm().currency()),
+        Stream.of("page.brings.what", "column.value", "page.brings.error")
+            .map(Texts::get)
+            .toList());
+    ComparisonWords.rows(difference).forEach(html::row);
+    html.tableEnd();
+  }
+
+  /**
+   * The plan in hand at the numbers as they are being moved.
+   *
+   * @param report of the plan, by whose unit money is told
+   * @param before the plan at the numbers it was found with, in the same few draws
+   * @param now the same at the moved numbers; empty if the plan cannot be done there
+   * @param within whether it still keeps within the limits of the farm
+   * @param moved the numbers that were moved, as they are now
+   */
+  public static String inHand(
+      Report report,
+      PlanInHand before,
+      Optional<PlanInHand> now,
+      boolean within,
+      List<Lever> moved) {
+    Html html = new Html();
+    html.element(
+        "p",
+        now.map(found -> Texts.get("page.hand", gain(report, found), gain(report, before)))
+            .orElse(Texts.get("page.hand.cannot")),
+        "class",
+        "moved");
+    if (!within) {
+      html.element("p", Texts.get("page.hand.limits"));
+    }
+    return html.list(
+            moved.stream()
+                .map(
+                    lever ->
+                        Texts.get(
+                            "page.moved",
+                            Texts.get(lever.words(), lever.name()),
+                            now(lever.now(), lever.unit())))
+                .toList())
+        .toString();
+  }
+
+  private static String gain(Report report, PlanInHand plan) {
+    MoneyFaces faces = new MoneyFaces(report);
+    return report.farm().currency()
+        + " "
+        + faces.withEnds(faces.rounded(plan.gain().mean()), plan.gain());
+  }
+}

@@ -1,0 +1,30 @@
+package swardcase.page;
+
+import java.util.List;
+import swardcase.wording.Texts;
+
+/** The files of an answer, to be saved by the browser. */
+public final class FilesView {
+
+  private FilesView() {}
+
+  /**
+   * The view as HTML.
+   *
+   * @param names of the files
+   * @param command what would make them at a terminal
+   */
+  public static String of(Change change, List<String> names, String command) {
+    Html html = new Html().open("section");
+    html.element("h1", Texts.get("page.view.FILES"), "tabindex", "-1");
+    html.element("p", Texts.get("page.files"));
+    html.open("ul", "class", "files");
+    for (String name : names) {
+      html.open("li");
+      html.element("a", name, "href", "/file/" + change.id() + "/" + name, "download", name);
+      html.close();
+    }
+    html.close().element("p", Texts.get("page.files.command")).element("pre", command);
+    return html.close().toString();
+  }
+}

@@ -1,0 +1,113 @@
+package swardcase.page;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Set;
+import swardcase.check.VisibleText;
+
+/**
+ * HTML as it grows. Every text and every value of an attribute is escaped and has nothing hidden in
+ * it: a name of the user's can neither become a tag nor turn the line about.
+ */
+final class Html {
+
+  private static final Set<String> VOID = Set.of("input", "meta", "link", "line", "path");
+
+  private final StringBuilder html = new StringBuilder();
+  private final Deque<String> open = new ArrayDeque<>();
+
+  /** Opens a tag with attributes, names and values in turn. */
+  Html open(String tag, Object... attributes) {
+    html.append('<').append(tag);
+    for (int k = 0; k < attributes.length; k += 2) {
+      html.append(' ').append(attributes[k]).append("=\"");
+      html.append(escaped(String.valueOf(attributes[k + 1]))).append('"');
+    }
+    if (VOID.contains(tag)) {
+      html.append("/>");
+    } else {
+      html.append('>');
+      open.push(tag);
+    }
+    return this;
+  }
+
+  /** Closes the tag that was opened last. */
+  Html close() {
+    html.append("</").append(open.pop()).append('>');
+    return this;
+  }
+
+  /** Text within the tag that is open. */
+  Html text(String text) {
+    html.append(escaped(text));
+    return this;
+  }
+
+  /** A tag with text in it. */
+  Html element(String tag, String text, Object... attributes) {
+    return open(tag, attributes).text(text).close();
+  }
+
+  /** Paragraphs, or items of a list, one a text; blank ones are left out. */
+  Html each(String tag, List<String> texts) {
+    texts.stream().filter(text -> !text.isBlank()).forEach(text -> element(tag, text));
+    return this;
+  }
+
+  /** A bulleted list; nothing if it is empty. */
+  Html list(List<String> items) {
+    return items.isEmpty() ? this : open("ul").each("li", items).close();
+  }
+
+  /** A row of cells; the first heads the row. */
+  Html row(List<String> cells) {
+    open("tr");
+    for (int k = 0; k < cells.size(); k++) {
+      if (k == 0) {
+        element("th", cells.get(0), "scope", "row");
+      } else {
+        element("td", cells.get(k));
+      }
+    }
+    return close();
+  }
+
+  /** Opens a table that can be scrolled where it is wider than the window. */
+  Html table(String caption, List<String> headings) {
+    open("div", "class", "wide", "tabindex", "0", "role", "region", "aria-label", caption);
+    open("table").element("caption", caption).open("thead").open("tr");
+    headings.forEach(heading -> element("th", heading, "scope", "col"));
+    return close().close().open("tbody");
+  }
+
+  /** Closes a table. */
+  Html tableEnd() {
+    return close().close().close();
+  }
+
+  /** What was written by another. */
+  Html add(Html other) {
+    html.append(other);
+    return this;
+  }
+
+  private static String escaped(String text) {
+    return VisibleText.of(text)
+        .replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;")
+        .replace("'", "&#39;");
+  }
+
+  /** What was written; every tag has to be closed. */
+  @Override
+  public String toString() {
+    if (!open.isEmpty()) {
+      throw new IllegalStateException("open tags: " + open);
+    }
+    return html.toString();
+  }
+}

@@ -1,0 +1,83 @@
+// The page: which view is shown, what the user has changed, and what the server says of it.
+// Every request carries all changes; the server remembers none.
+export const state = JSON.parse(sessionStorage.getItem('state') || '{"levers":{},"fixes":{},"past":[]}');
+export const $ = (selector, within = document) => within.querySelector(selector);
+const main = $('#main');
+const dialog = $('#how');
+let asking = 0;
+
+/** Asks the server; the answer is its text, with whether all was well. */
+export async function ask(name, question = {}) {
+  const answer = await fetch(name, {
+    method: 'POST', headers: { 'Content-Type': 'application/json' },
+    body: JSON.stringify({ levers: state.levers, fixes: state.fixes, ...question }),
+  });
+  return { ok: answer.ok, status: answer.status, text: await answer.text() };
+}
+
+function says(text, done) {
+  $('#says').textContent = text;
+  for (const id of ['#done', '#drop']) $(id).hidden = done === undefined;
+  if (done !== undefined) $('#done').value = done;
+}
+
+/** Waits for an answer and tells how far it is. */
+async function waited(promise) {
+  const mine = ++asking;
+  const timer = setInterval(async () => {
+    const done = Number((await ask('/progress')).text);
+    if (mine === asking) says('Working it out: ' + Math.round(100 * done) + ' %', done);
+  }, 400);
+  try {
+    return await promise;
+  } finally {
+    clearInterval(timer);
+    if (mine === asking) says('');
+  }
+}
+
+export const view = () => location.hash.slice(1) || 'answer';
+
+/** Shows a view, or the same view with new changes. */
+export async function show(question = {}, focus = true) {
+  const name = view();
+  for (const link of document.querySelectorAll('nav a')) {
+    if (link.hash === '#' + name) link.setAttribute('aria-current', 'page');
+    else link.removeAttribute('aria-current');
+  }
+  const answer = await waited(ask('/view', { view: name, ...question }));
+  if (answer.status === 204 || name !== view()) return false;
+  const where = question.part && $('#result') || main;
+  if (answer.ok || answer.status === 422) place(where, answer.text, focus);
+  else says(answer.text);
+  return answer.ok;
+}
+
+/** Puts HTML of the server's in a place; what was open there stays open. */
+export function place(where, html, focus) {
+  const open = [...where.querySelectorAll('details[open] > summary .name')].map(name => name.textContent);
+  where.innerHTML = html;
+  for (const name of where.querySelectorAll('summary .name')) {
+    if (open.includes(name.textContent)) name.closest('details').open = true;
+  }
+  if (focus) ($('h1', where) || where).focus();
+  where.dispatchEvent(new CustomEvent('placed', { bubbles: true }));
+}
+
+async function explain(button) {
+  const answer = await waited(ask('/how', { what: button.dataset.what, paddock: Number(button.dataset.paddock) }));
+  dialog.innerHTML = answer.text;
+  dialog.showModal();
+}
+
+document.addEventListener('click', event => {
+  const on = selector => event.target.closest(selector);
+  if (on('[data-what]')) explain(on('[data-what]'));
+  else if (on('[data-close]')) dialog.close();
+  else if (on('[data-skip]')) { event.preventDefault(); main.focus(); }
+  else if (on('#drop')) ask('/drop').then(() => says('Dropped.'));
+  else if (on('#stop')) ask('/stop').then(() => { document.body.textContent = 'The program has stopped. You can close this window.'; });
+});
+addEventListener('hashchange', () => show());
+setInterval(() => ask('/alive').catch(() => says('The program has stopped: start it again and open its new address.')), 60000);
+show({}, false);
