@@ -1,6 +1,10 @@
 package swardcase.search;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import swardcase.chance.SideBySide;
 import swardcase.chance.Workspaces;
@@ -14,8 +18,9 @@ import swardcase.outcome.Plan;
  * draw, so the number of threads changes nothing.
  *
  * <p>Setting a farm to a draw costs as much as about a hundred changes valued. A sample that is
- * asked again and again keeps a farm for each of its draws; another sets a few farms anew each time
- * it is asked, since a farm takes up to a megabyte and more.
+ * asked again and again keeps a farm for each of its draws, and what single changes of a plan were
+ * worth in them; another sets a few farms anew each time it is asked, since a farm takes up to a
+ * megabyte and more.
  */
 final class DrawnSample {
 
@@ -25,6 +30,9 @@ final class DrawnSample {
   private static final int MOST_PADDOCKS_KEPT = 150;
 
   private static final OutcomeFunction[] NONE = {};
+
+  /** A plan valued as a change of another: the sum has its last digits from there. */
+  private record Beside(Plan base, Plan plan) {}
 
   /** A pick to value, and changes of it, each by itself. */
   record Trial(int[] pick, List<Change> changes) {
@@ -44,6 +52,7 @@ final class DrawnSample {
   private final int from;
   private final int to;
   private final OutcomeFunction[] kept;
+  private final Map<Beside, double[]> known;
   private final Workspaces<DrawnFarm> workspaces;
 
   private DrawnSample(
@@ -52,12 +61,14 @@ final class DrawnSample {
       int from,
       int to,
       OutcomeFunction[] kept,
+      Map<Beside, double[]> known,
       Workspaces<DrawnFarm> workspaces) {
     this.table = table;
     this.draws = draws;
     this.from = from;
     this.to = to;
     this.kept = kept;
+    this.known = known;
     this.workspaces = workspaces;
   }
 
@@ -69,12 +80,13 @@ final class DrawnSample {
     OutcomeFunction[] kept = new OutcomeFunction[draws.count()];
     SideBySide.of(IntStream.range(0, kept.length))
         .forEach(d -> kept[d] = new DrawnFarm(draws.model()).set(draws, d));
-    return new DrawnSample(table, draws, 0, draws.count(), kept, workspaces(draws));
+    return new DrawnSample(
+        table, draws, 0, draws.count(), kept, new HashMap<>(), workspaces(draws));
   }
 
   /** A sample that sets farms anew. */
   static DrawnSample setAnew(PlanTable table, Draws draws) {
-    return new DrawnSample(table, draws, 0, draws.count(), NONE, workspaces(draws));
+    return new DrawnSample(table, draws, 0, draws.count(), NONE, Map.of(), workspaces(draws));
   }
 
   private static Workspaces<DrawnFarm> workspaces(Draws draws) {
@@ -83,12 +95,12 @@ final class DrawnSample {
 
   /** The same draws for choices of another table. */
   DrawnSample of(PlanTable other) {
-    return new DrawnSample(other, draws, from, to, kept, workspaces);
+    return new DrawnSample(other, draws, from, to, kept, known, workspaces);
   }
 
   /** Some of the draws of a sample, set anew. */
   DrawnSample part(int first, int end) {
-    return new DrawnSample(table, draws, from + first, from + end, NONE, workspaces);
+    return new DrawnSample(table, draws, from + first, from + end, NONE, Map.of(), workspaces);
   }
 
   /** Whether there is a farm for each draw. */
@@ -113,11 +125,7 @@ final class DrawnSample {
               int end = Math.min(size(), (task + 1) * DRAWS_PER_TASK);
               value(task * DRAWS_PER_TASK, end, valued);
             });
-    double[][][] values = new double[valued.length][][];
-    for (int k = 0; k < values.length; k++) {
-      values[k] = valued[k].values;
-    }
-    return values;
+    return Arrays.stream(valued).map(Valued::remembered).toArray(double[][][]::new);
   }
 
   private void value(int first, int end, Valued[] trials) {
@@ -141,24 +149,46 @@ final class DrawnSample {
     }
   }
 
-  /** A trial with the values found so far. */
+  /** A trial with the values found so far, of which those known before are not found again. */
   private final class Valued {
 
     private final Plan plan;
-    private final Change[] changes;
+    private final List<Change> changes;
     private final double[][] values;
+    private final List<Integer> open = new ArrayList<>();
 
     Valued(Trial trial) {
       plan = table.plan(trial.pick());
-      changes = trial.changes().toArray(Change[]::new);
-      values = new double[1 + changes.length][size()];
+      changes = trial.changes();
+      values = new double[1 + changes.size()][];
+      for (int k = 0; k < values.length; k++) {
+        values[k] = isKept() ? known.get(beside(k)) : null;
+        if (values[k] == null) {
+          values[k] = new double[size()];
+          open.add(k);
+        }
+      }
+    }
+
+    private Beside beside(int k) {
+      return new Beside(plan, k == 0 ? plan : table.with(plan, changes.get(k - 1)));
     }
 
     void value(OutcomeFunction run, int d) {
-      values[0][d] = run.setBase(plan);
-      for (int k = 0; k < changes.length; k++) {
-        values[k + 1][d] = npv(run, changes[k]);
+      if (open.isEmpty()) {
+        return;
       }
+      double ofPlan = run.setBase(plan);
+      for (int k : open) {
+        values[k][d] = k == 0 ? ofPlan : npv(run, changes.get(k - 1));
+      }
+    }
+
+    double[][] remembered() {
+      if (isKept()) {
+        open.forEach(k -> known.put(beside(k), values[k]));
+      }
+      return values;
     }
 
     private double npv(OutcomeFunction run, Change change) {

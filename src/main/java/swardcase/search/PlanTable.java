@@ -281,6 +281,12 @@ final class PlanTable {
     return plan;
   }
 
+  /** A plan after a change. */
+  Plan with(Plan plan, Change change) {
+    Plan with = plan.with(paddock[change.one()], action[change.one()], start[change.one()]);
+    return change.isPair() ? with(with, Change.of(change.two())) : with;
+  }
+
   /** Adds up a pick, from nothing and in the order of the paddocks. */
   void sum(int[] pick, double[] into) {
     Arrays.fill(into, 0);
