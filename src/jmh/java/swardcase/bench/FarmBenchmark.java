@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -98,7 +97,7 @@ public class FarmBenchmark {
   public int decisionSheet() {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
-      DecisionSheet.write(report, Optional.empty(), out);
+      DecisionSheet.write(report, out);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

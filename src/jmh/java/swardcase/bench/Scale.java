@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import swardcase.decision.Decision;
@@ -22,7 +21,6 @@ import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.joining.JoiningPlan;
 import swardcase.outcome.FarmModel;
-import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReportBuilder;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
@@ -124,14 +122,13 @@ public final class Scale {
     HowSure howSure = timed(() -> HowSure.of(decision));
     Report report =
         timed(() -> ReportBuilder.build(decision, howSure, "scale", DAY, loaded.remarks()));
-    Optional<JoiningReport> joining =
-        timed(
-            () ->
-                JoiningPlan.of(decision.simulation().draws())
-                    .map(plan -> JoiningReportBuilder.build(plan, "scale", DAY, List.of())));
+    timed(
+        () ->
+            JoiningPlan.of(decision.simulation().draws())
+                .map(plan -> JoiningReportBuilder.build(plan, "scale", DAY, List.of())));
     timed(
         () -> {
-          DecisionSheet.write(report, joining, new ByteArrayOutputStream());
+          DecisionSheet.write(report, new ByteArrayOutputStream());
           return report;
         });
     Draws draws = decision.simulation().draws();

@@ -19,10 +19,12 @@ import swardcase.intake.LoadedFarm;
 import swardcase.outcome.FarmModel;
 import swardcase.report.Answer;
 import swardcase.report.Budget;
+import swardcase.report.BudgetCase;
 import swardcase.report.JoiningReport;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
 import swardcase.search.FixedChoice;
+import swardcase.sheet.CaseSheet;
 import swardcase.sheet.DecisionSheet;
 import swardcase.tables.Tables;
 import swardcase.view.CsvView;
@@ -54,6 +56,8 @@ final class DecideCommand implements Callable<Integer> {
   @Option(names = "--pdf", paramLabel = "FILE", description = "Write the decision sheet (A4, PDF).")
   private Path pdf;
 
+  @Mixin private CaseOptions budgetCase;
+
   @Option(names = "--json", paramLabel = "FILE", description = "Write the result document (JSON).")
   private Path json;
 
@@ -69,6 +73,7 @@ final class DecideCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     draws.check();
+    budgetCase.check();
     Tables tables = options.tables();
     LoadedFarm loaded = scenarios.one(options, tables);
     Farm farm = sheet.signed(changes.change(loaded.farm()));
@@ -83,19 +88,28 @@ final class DecideCommand implements Callable<Integer> {
             Version.text(),
             day,
             loaded.on(day).remarks(),
-            pdf != null,
+            budgetCase.file() != null,
             progress);
     progress.end();
-    write(answer.report(), answer.budget(), answer.joiningReport(List.of()));
+    Optional<BudgetCase> asCase =
+        Optional.ofNullable(budgetCase.file())
+            .map(file -> BudgetCase.of(answer.decision(), answer.report()));
+    write(answer.report(), answer.budget(), asCase, answer.joiningReport(List.of()));
     return ExitCodes.DONE;
   }
 
-  private void write(Report report, Budget budget, Optional<JoiningReport> joining)
+  private void write(
+      Report report, Budget budget, Optional<BudgetCase> asCase, Optional<JoiningReport> joining)
       throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     try (WholeFiles files = new WholeFiles(scenarios.inputs(options.inputs()))) {
       if (pdf != null) {
-        files.add(pdf, to -> DecisionSheet.write(report, joining, to));
+        files.add(pdf, to -> DecisionSheet.write(report, to));
+      }
+      if (asCase.isPresent()) {
+        files.add(
+            budgetCase.file(),
+            to -> CaseSheet.write(report, asCase.get(), budgetCase.head(), joining, to));
       }
       if (json != null) {
         files.add(json, JsonView.of(report));
@@ -113,7 +127,7 @@ final class DecideCommand implements Callable<Integer> {
     TerminalView.of(report, spec.commandLine().getUsageHelpWidth())
         .forEach(line -> out.println(PlainText.of(line)));
     out.println();
-    for (Path written : Arrays.asList(csv, json, pdf, xlsx)) {
+    for (Path written : Arrays.asList(csv, json, pdf, budgetCase.file(), xlsx)) {
       if (written != null) {
         out.println("Written: " + PlainText.of(written.toString()));
       }

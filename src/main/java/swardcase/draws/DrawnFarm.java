@@ -49,6 +49,15 @@ public final class DrawnFarm {
     return run;
   }
 
+  /** The farm in the same draw with some numbers held, until the next call. */
+  public OutcomeFunction with(int[] inputs, double[] held) {
+    for (int k = 0; k < inputs.length; k++) {
+      draw.numbers[inputs[k]] = held[k];
+    }
+    run.set(draw);
+    return run;
+  }
+
   /** How many draws were thrown away for the last one; {@link #MOST} if none was possible. */
   int thrownAway() {
     return thrownAway;

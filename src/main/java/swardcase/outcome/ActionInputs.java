@@ -70,6 +70,10 @@ final class ActionInputs {
     }
   }
 
+  static String costKey(Action action, CostLine line) {
+    return key(action, COST + line.name());
+  }
+
   private static String key(Action action, String what) {
     return "action." + action.key() + what;
   }

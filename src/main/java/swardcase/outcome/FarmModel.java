@@ -5,6 +5,7 @@ import java.util.List;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
+import swardcase.farm.CostLine;
 import swardcase.farm.ExtraFeedUse;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
@@ -125,6 +126,11 @@ public final class FarmModel {
   /** Place of the action that an action with a use rule does beside the rule, else its own. */
   public int base(int action) {
     return rules.base(action);
+  }
+
+  /** Place among the inputs of a cost line of an action. */
+  public int costInput(int action, CostLine line) {
+    return inputs.place(ActionInputs.costKey(actions().get(base(action)), line));
   }
 
   /**

@@ -38,9 +38,11 @@ public record Cell(List<Piece> pieces, Mark mark) {
         : of(Words.mean(drawn), "(" + Words.ends(drawn) + ")");
   }
 
-  /** A number with its ends on the line below. */
+  /** A number with its ends on the line below, unless they are that number. */
   public static Cell of(String number, String ends) {
-    return new Cell(List.of(new Piece(number, Style.CELL), new Piece(ends, Style.NOTE)), null);
+    return ends.equals("(" + number + ")")
+        ? of(number)
+        : new Cell(List.of(new Piece(number, Style.CELL), new Piece(ends, Style.NOTE)), null);
   }
 
   /** The mean with its ends beside it. */

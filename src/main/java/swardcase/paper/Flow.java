@@ -114,7 +114,15 @@ public final class Flow {
     gap(2);
   }
 
-  /** The same with a bookmark below that of the section. */
+  /** A heading that follows the title of the sheet without a section between. */
+  public void heading(String text) {
+    need(70);
+    gap(6);
+    lines("H2", text, Style.PART);
+    gap(2);
+  }
+
+  /** A heading within a section with a bookmark below that of the section. */
   public void markedPart(String text) {
     file.bookmark(section, text, canvas.page(), y);
     lines("H3", text, CARD);

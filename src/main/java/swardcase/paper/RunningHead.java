@@ -11,8 +11,9 @@ import swardcase.wording.Texts;
  * @param program name and version of the program
  * @param farm the farm's facts
  * @param pages how many pages there are; 0 while they are still being counted
+ * @param mark what stands below the rest on every page; nothing if blank
  */
-public record RunningHead(String program, String farm, LocalDate date, int pages) {
+public record RunningHead(String program, String farm, LocalDate date, int pages, String mark) {
 
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
@@ -20,19 +21,20 @@ public record RunningHead(String program, String farm, LocalDate date, int pages
   void draw(Canvas canvas, Lettering lettering, int page) {
     String day = date.format(DAY);
     String number = lettering.clean(Texts.get("foot.page", page, pages));
-    String maker = lettering.shorten(program, Style.NOTE, 150);
-    String name = lettering.shorten(farm, Style.NOTE_BOLD, 300);
+    String maker = lettering.shorten(program, Style.RUNNING, 150);
+    String name = lettering.shorten(farm, Style.RUNNING.inBold(), 300);
     canvas.artifact(
         () -> {
-          canvas.text(name, Flow.LEFT, 36, Style.NOTE_BOLD);
-          canvas.textTo(day, Flow.RIGHT, 36, Style.NOTE);
+          canvas.text(name, Flow.LEFT, 36, Style.RUNNING.inBold());
+          canvas.textTo(day, Flow.RIGHT, 36, Style.RUNNING);
           canvas.line(Flow.LEFT, 43, Flow.RIGHT, 43, 0.6, Tint.RULE);
           double foot = Canvas.HEIGHT - 30;
           canvas.line(Flow.LEFT, foot - 12, Flow.RIGHT, foot - 12, 0.6, Tint.RULE);
-          canvas.text(maker, Flow.LEFT, foot, Style.NOTE);
+          canvas.text(maker, Flow.LEFT, foot, Style.RUNNING);
           canvas.textAround(
-              lettering.clean(Texts.get("foot.screening")), Canvas.WIDTH / 2, foot, Style.NOTE);
-          canvas.textTo(number, Flow.RIGHT, foot, Style.NOTE);
+              lettering.clean(Texts.get("foot.screening")), Canvas.WIDTH / 2, foot, Style.RUNNING);
+          canvas.textTo(number, Flow.RIGHT, foot, Style.RUNNING);
+          canvas.text(lettering.clean(mark), Flow.LEFT, foot + 9, Style.NOTE);
         });
   }
 }

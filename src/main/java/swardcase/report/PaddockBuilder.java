@@ -89,6 +89,9 @@ final class PaddockBuilder {
         action.name(),
         keeps ? OptionalInt.empty() : OptionalInt.of(firstYear + planned.choice().start()),
         keeps ? OptionalInt.empty() : OptionalInt.of(lastChangeYear(planned)),
+        keeps
+            ? Optional.empty()
+            : action.use().map(rule -> new PaddockResult.KeptOff(rule.who(), rule.when())),
         reasons.reason(i, clover),
         findings.sureInstead().map(c -> action(findings.courses().get(c)).key()),
         decision.of(i, OfPaddock.PLAN_COST),

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import swardcase.chance.Drawn;
 import swardcase.decision.NotSure;
+import swardcase.farm.UseRule;
 import swardcase.sward.StandGate;
 
 /**
@@ -34,6 +35,7 @@ import swardcase.sward.StandGate;
  * @param lastChangeYear last calendar year that differs by more than 5 % from what follows for
  *     good: the sowing with its expected repeat, the years shut, the stand's first years; empty for
  *     keeping
+ * @param keptOff whom the plan keeps off it until the action starts, or by itself; empty if nobody
  * @param reason why
  * @param sureInstead key of the best action that is sure where the change is not; empty if that is
  *     keeping, or if the change is sure
@@ -68,6 +70,7 @@ public record PaddockResult(
     String actionName,
     OptionalInt start,
     OptionalInt lastChangeYear,
+    Optional<KeptOff> keptOff,
     Reason reason,
     Optional<String> sureInstead,
     Drawn cost,
@@ -95,6 +98,14 @@ public record PaddockResult(
   public Optional<OptionResult> option(String key) {
     return options.stream().filter(option -> option.action().equals(key)).findFirst();
   }
+
+  /**
+   * Who is kept off.
+   *
+   * @param who whom, as it is printed: {@code all ewes}, or the name of a mob
+   * @param when when they are
+   */
+  public record KeptOff(String who, UseRule.When when) {}
 
   /** What the green feed of a paddock does to ewes that eat nothing else. */
   public enum OestrogenRating {

@@ -65,9 +65,7 @@ final class FarmFiles {
     }
     files.put(
         "decision-sheet.pdf",
-        made(
-            "application/pdf",
-            to -> DecisionSheet.write(answer.report(), answer.joiningReport(List.of()), to)));
+        made("application/pdf", to -> DecisionSheet.write(answer.report(), to)));
     answer
         .joiningReport(kept.read().farm().remarks())
         .ifPresent(

@@ -16,13 +16,18 @@ final class CashChart {
 
   static final double HEIGHT = 190;
 
+  /** Lower than this it shows nothing. */
+  static final double LEAST = 90;
+
   private final List<PlanYear> years;
   private final int lowest;
   private final double step;
   private final Lettering lettering;
   private final double left;
+  private final double height;
 
-  CashChart(PlanResult plan, double step, Lettering lettering) {
+  CashChart(PlanResult plan, double step, double height, Lettering lettering) {
+    this.height = height;
     this.years = plan.years();
     this.lowest = plan.lowestYear() - years.get(0).year();
     this.step = step;
@@ -33,7 +38,7 @@ final class CashChart {
   private Scale scale(double top) {
     double low = Math.min(0, years.stream().mapToDouble(PlanYear::cumulative).min().orElse(0));
     double high = Math.max(0, years.stream().mapToDouble(PlanYear::cumulative).max().orElse(1));
-    return new Scale(low, high, top + HEIGHT - 32, top + 16);
+    return new Scale(low, high, top + height - 32, top + 16);
   }
 
   /** Room for the widest number beside the chart. */
@@ -59,15 +64,15 @@ final class CashChart {
       double value = years.get(i).cumulative();
       double x = left + i * column + column * 0.2;
       double y = Math.min(zero, scale.at(value));
-      double height = Math.abs(scale.at(value) - zero);
-      canvas.box(x, y, column * 0.6, height, value < 0 ? Tint.OCHRE : Tint.DEEP);
+      double tall = Math.abs(scale.at(value) - zero);
+      canvas.box(x, y, column * 0.6, tall, value < 0 ? Tint.OCHRE : Tint.DEEP);
       if (value < 0) {
-        canvas.hatch(x, y, column * 0.6, height, Tint.INK);
-        canvas.frame(x, y, column * 0.6, height, 0.5, Tint.INK);
+        canvas.hatch(x, y, column * 0.6, tall, Tint.INK);
+        canvas.frame(x, y, column * 0.6, tall, 0.5, Tint.INK);
       }
       if (i % every == 0) {
         canvas.textAround(
-            Integer.toString(years.get(i).year()), x + column * 0.3, top + HEIGHT - 6, Style.NOTE);
+            Integer.toString(years.get(i).year()), x + column * 0.3, top + height - 6, Style.NOTE);
       }
     }
     canvas.line(left, zero, Flow.RIGHT, zero, 1, Tint.INK);

@@ -19,25 +19,31 @@ import swardcase.wording.Words;
 /** What the clover of a paddock consists of: a range bar for each name, from 0 to 100 %. */
 final class CloverFigure {
 
-  private static final int MOST = 10;
   private static final double HEAD = 24;
-  private static final double ROW = 22;
+  private static final double ROW = 20;
 
   private final List<NamedShare> clovers;
+  private final int most;
   private final double plants;
   private final double width;
   private final Lettering lettering;
 
-  CloverFigure(PaddockResult paddock, double width, Lettering lettering) {
+  /**
+   * The figure of a paddock.
+   *
+   * @param most names that are shown, at most; the rest is counted
+   */
+  CloverFigure(PaddockResult paddock, int most, double width, Lettering lettering) {
     this.clovers = paddock.clover().found();
     this.plants = paddock.clover().plantsLookedAt();
+    this.most = most;
     this.width = width;
     this.lettering = lettering;
   }
 
-  static double height(List<NamedShare> clovers) {
-    int rows = Math.max(1, Math.min(MOST, clovers.size()));
-    return HEAD + rows * ROW + (clovers.size() > MOST ? 12 : 0);
+  double height() {
+    int rows = Math.max(1, Math.min(most, clovers.size()));
+    return HEAD + rows * ROW + (clovers.size() > most ? 12 : 0);
   }
 
   String alternative() {
@@ -64,12 +70,12 @@ final class CloverFigure {
       canvas.text(lettering.clean(Texts.get("clover.none")), Flow.LEFT, top + HEAD + 8, Style.CELL);
     }
     Scale scale = new Scale(0, 1, Flow.LEFT, Flow.LEFT + width - 4);
-    int shown = Math.min(MOST, clovers.size());
+    int shown = Math.min(most, clovers.size());
     for (int i = 0; i < shown; i++) {
       row(canvas, clovers.get(i), scale, top + HEAD + i * ROW - 4);
     }
-    if (clovers.size() > MOST) {
-      String rest = Texts.get("clover.more", clovers.size() - MOST);
+    if (clovers.size() > most) {
+      String rest = Texts.get("clover.more", clovers.size() - most);
       canvas.text(lettering.clean(rest), Flow.LEFT, top + HEAD + shown * ROW + 5, Style.NOTE);
     }
   }

@@ -27,7 +27,6 @@ final class EwesPage {
   }
 
   void draw() {
-    flow.newPage();
     flow.section(Texts.get("ewes.heading"));
     Reproduction flock = report.reproduction();
     flow.paragraph(OestrogenWords.flock(flock), Style.BODY_BOLD);

@@ -28,7 +28,6 @@ final class FeedPage {
   }
 
   void draw() {
-    flow.newPage();
     flow.section(Texts.get("feed.heading"));
     flow.paragraph(Texts.of("winter", report.winterFeed().statement()), Style.BODY_BOLD);
     totals();

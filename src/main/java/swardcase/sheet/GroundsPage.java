@@ -1,6 +1,5 @@
 package swardcase.sheet;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,7 +22,7 @@ import swardcase.tables.Source;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
-/** What the answer rests on: assumptions, sources, the words used, and the cautions in full. */
+/** What the answer rests on: assumptions, what is held fixed, and sources. */
 final class GroundsPage {
 
   private final Flow flow;
@@ -34,9 +33,7 @@ final class GroundsPage {
     this.report = report;
   }
 
-  /** Draws the pages and gives the page of the cautions. */
-  int draw() {
-    flow.newPage();
+  void draw() {
     flow.section(Texts.get("grounds.heading"));
     flow.paragraph(Texts.get("grounds.intro"), Style.BODY);
     assumptions();
@@ -45,9 +42,6 @@ final class GroundsPage {
       flow.part(Texts.get("grounds.sources"));
       sources();
     }
-    flow.newPage();
-    glossary();
-    return cautions();
   }
 
   private void assumptions() {
@@ -196,37 +190,5 @@ final class GroundsPage {
     String read = source.read().isBlank() ? "" : " " + Texts.get("grounds.read", source.read());
     String url = source.url().isBlank() ? "" : " " + source.url();
     return source.citation() + url + read;
-  }
-
-  private void glossary() {
-    flow.section(Texts.get("glossary.heading"));
-    Table table =
-        new Table(
-            flow,
-            List.of(
-                Column.words(Texts.get("column.term"), 130),
-                Column.words(Texts.get("column.meaning"), Flow.WIDTH - 130)));
-    table.head();
-    for (int i = 1; Texts.has("glossary." + i + ".term"); i++) {
-      table.row(
-          List.of(
-              Cell.of(Texts.get("glossary." + i + ".term"), Style.CELL_BOLD),
-              Cell.of(Texts.get("glossary." + i + ".text"))));
-    }
-    flow.gap(10);
-  }
-
-  private int cautions() {
-    List<String> lines = new ArrayList<>();
-    report
-        .cautions()
-        .forEach(
-            caution -> lines.addAll(flow.lettering().wrap(caution, Style.BODY, Flow.WIDTH - 12)));
-    double height = 60 + lines.size() * Style.BODY.leading() + report.cautions().size() * 2.5;
-    flow.need(Math.min(height, Flow.BOTTOM - Flow.TOP));
-    flow.section(Texts.get("cautions.heading"));
-    int page = flow.page();
-    flow.bullets(report.cautions(), Style.BODY);
-    return page;
   }
 }

@@ -41,7 +41,6 @@ final class HowSurePage {
   }
 
   void draw() {
-    flow.newPage();
     flow.section(Texts.get("sure.heading"));
     flow.paragraph(Texts.get("sure.intro"), Style.BODY);
     report.howSure().ifPresent(this::drawn);
@@ -62,13 +61,7 @@ final class HowSurePage {
     HowSureWords words = new HowSureWords(report, sure, faces);
     flow.bullets(words.howSure(), Style.BODY);
     if (sure.npv().low() < sure.npv().high()) {
-      SpreadChart spread = new SpreadChart(sure, currency, flow.lettering());
-      String finding =
-          Texts.get(
-              "sure.spread.alt",
-              Words.percent(sure.chanceItPays()),
-              currency + " " + faces.withEnds(faces.gain(), report.plan().gain()));
-      flow.figure(SpreadChart.HEIGHT, finding, spread::paint);
+      SpreadChart.draw(flow, report, sure, faces);
     }
     flow.part(Texts.get("sure.before"));
     flow.bullets(new FindOutWords(report).before(), Style.BODY);

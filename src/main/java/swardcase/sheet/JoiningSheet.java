@@ -31,7 +31,8 @@ public final class JoiningSheet {
     Flow flow =
         new Flow(
             file,
-            new RunningHead(report.program(), report.farm().name(), report.farm().date(), pages));
+            new RunningHead(
+                report.program(), report.farm().name(), report.farm().date(), pages, ""));
     new JoiningPage(flow, report).draw(title);
     flow.end();
     return file.pageCount();

@@ -44,7 +44,6 @@ final class OddsPage {
   }
 
   void draw() {
-    flow.newPage();
     flow.section(Texts.get("odds.heading"));
     flow.paragraph(
         Texts.get(

@@ -8,7 +8,6 @@ import swardcase.paper.Flow;
 import swardcase.paper.Style;
 import swardcase.paper.Table;
 import swardcase.paper.Tint;
-import swardcase.report.KnownClover.NamedShare;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.Report;
@@ -22,6 +21,7 @@ import swardcase.wording.Words;
 /** One card a paddock: what grows there, what follows from it and every action looked at. */
 final class PaddockCards {
 
+  private static final int MOST_CLOVERS = 10;
   private static final double FIGURE_WIDTH = 190;
   private static final double FACTS_LEFT = Flow.LEFT + FIGURE_WIDTH + 22;
 
@@ -39,9 +39,8 @@ final class PaddockCards {
 
   /** Draws the cards and gives the page of the first. */
   int draw() {
-    flow.newPage();
-    int first = flow.page();
     flow.section(Texts.get("cards.heading"));
+    int first = flow.page();
     flow.paragraph(Texts.get("cards.intro", report.farm().currency()), Style.NOTE);
     for (int i = 0; i < report.paddocks().size(); i++) {
       card(i + 1, report.paddocks().get(i));
@@ -62,8 +61,8 @@ final class PaddockCards {
             FACTS_LEFT,
             3);
     Table optionTable = new Table(flow, optionColumns());
-    List<NamedShare> clovers = paddock.clover().found();
-    double middle = Math.max(height(factTable, facts), CloverFigure.height(clovers));
+    CloverFigure figure = new CloverFigure(paddock, MOST_CLOVERS, FIGURE_WIDTH, flow.lettering());
+    double middle = Math.max(height(factTable, facts), figure.height());
     double whole = wordsHeight(number, paddock) + middle + height(optionTable, options) + 38;
     flow.need(Math.min(whole, Flow.BOTTOM - Flow.TOP));
     flow.gap(6);
@@ -73,12 +72,10 @@ final class PaddockCards {
     flow.markedPart(heading(number, paddock));
     flow.paragraph(words.fullReason(number - 1), Style.BODY);
     double top = flow.y();
-    CloverFigure figure = new CloverFigure(paddock, FIGURE_WIDTH, flow.lettering());
-    flow.figureAt(
-        Flow.LEFT, FIGURE_WIDTH, CloverFigure.height(clovers), figure.alternative(), figure::paint);
+    flow.figureAt(Flow.LEFT, FIGURE_WIDTH, figure.height(), figure.alternative(), figure::paint);
     factTable.start();
     facts.forEach(factTable::row);
-    flow.moveTo(Math.max(flow.y(), top + CloverFigure.height(clovers)) + 8);
+    flow.moveTo(Math.max(flow.y(), top + figure.height()) + 8);
     if (!options.isEmpty()) {
       optionTable.head();
       options.forEach(optionTable::row);
@@ -100,7 +97,7 @@ final class PaddockCards {
         + tooLong * Style.NOTE.leading();
   }
 
-  private static String heading(int number, PaddockResult paddock) {
+  static String heading(int number, PaddockResult paddock) {
     String from =
         paddock.start().isPresent()
             ? Texts.get(

@@ -9,6 +9,8 @@ import swardcase.paper.Scale;
 import swardcase.paper.Style;
 import swardcase.paper.Tint;
 import swardcase.report.HowSureReport;
+import swardcase.report.Report;
+import swardcase.wording.MoneyFaces;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -17,7 +19,7 @@ import swardcase.wording.Words;
  */
 final class SpreadChart {
 
-  static final double HEIGHT = 150;
+  private static final double HEIGHT = 150;
   private static final double HEAD = 16;
   private static final double AXIS = 34;
   private static final double FOOT = 44;
@@ -26,13 +28,25 @@ final class SpreadChart {
   private final String currency;
   private final Lettering lettering;
 
-  SpreadChart(HowSureReport sure, String currency, Lettering lettering) {
+  private SpreadChart(HowSureReport sure, String currency, Lettering lettering) {
     this.sure = sure;
     this.currency = currency;
     this.lettering = lettering;
   }
 
-  void paint(Canvas canvas, double top) {
+  /** Draws it with the finding in words. */
+  static void draw(Flow flow, Report report, HowSureReport sure, MoneyFaces faces) {
+    String currency = report.farm().currency();
+    flow.figure(
+        HEIGHT,
+        Texts.get(
+            "sure.spread.alt",
+            Words.percent(sure.chanceItPays()),
+            currency + " " + faces.withEnds(faces.gain(), report.plan().gain())),
+        new SpreadChart(sure, currency, flow.lettering())::paint);
+  }
+
+  private void paint(Canvas canvas, double top) {
     canvas.text(
         lettering.clean(Texts.get("sure.spread", currency)), Flow.LEFT, top + 9, Style.NOTE);
     List<Double> quantiles = sure.npvQuantiles();

@@ -29,7 +29,6 @@ final class YearsPage {
     if (report.plan().keepsAll()) {
       return; // a plan that keeps everything has no years to tell of
     }
-    flow.newPage();
     flow.section(Texts.get("years.heading"));
     flow.paragraph(Texts.get("years.intro", report.farm().currency()), Style.BODY);
     MoneyFaces faces = new MoneyFaces(report);
@@ -67,23 +66,24 @@ final class YearsPage {
     flow.gap(4);
     flow.paragraph(
         Texts.get("years.note", Words.exact(faces.unit()), faces.money(faces.gain())), Style.NOTE);
-    chart(years, faces.unit());
+    chart(flow, report, faces, CashChart.HEIGHT);
   }
 
-  private void chart(List<PlanYear> years, double step) {
-    flow.need(CashChart.HEIGHT + 40);
+  /** The running balance, so many points high, under its heading. */
+  static void chart(Flow flow, Report report, MoneyFaces faces, double height) {
+    flow.need(height + 40);
     flow.part(Texts.get("years.chart", report.farm().currency()));
-    CashChart chart = new CashChart(report.plan(), step, flow.lettering());
+    List<PlanYear> years = report.plan().years();
+    CashChart chart = new CashChart(report.plan(), faces.unit(), height, flow.lettering());
     PlanYear lowest = years.get(report.plan().lowestYear() - years.get(0).year());
     PlanYear last = years.get(years.size() - 1);
-    String currency = report.farm().currency();
     flow.figure(
-        CashChart.HEIGHT,
+        height,
         Texts.get(
             "years.chart.alt",
-            currency + " " + Words.rounded(lowest.cumulative(), step),
+            faces.money(lowest.cumulative()),
             Integer.toString(lowest.year()),
-            currency + " " + Words.rounded(last.cumulative(), step),
+            faces.money(last.cumulative()),
             Integer.toString(last.year())),
         chart::paint);
   }

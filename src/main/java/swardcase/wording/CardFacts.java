@@ -2,6 +2,7 @@ package swardcase.wording;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import swardcase.report.KnownClover;
 import swardcase.report.LeafTestResult;
 import swardcase.report.PaddockResult;
@@ -19,6 +20,16 @@ public final class CardFacts {
    */
   public record Fact(String key, String name, String value) {}
 
+  private static final Set<String> DECIDING =
+      Set.of(
+          "fact.old",
+          "fact.rating",
+          "fact.formononetin",
+          "fact.leafTest",
+          "fact.lost",
+          "fact.lostToCultivar",
+          "fact.credit");
+
   private final Report report;
   private final PaddockResult paddock;
   private final List<Fact> facts = new ArrayList<>();
@@ -35,6 +46,12 @@ public final class CardFacts {
    */
   public static List<Fact> of(Report report, PaddockResult paddock, String credit) {
     return new CardFacts(report, paddock).all(credit);
+  }
+
+  /** The few that decide. */
+  public static List<Fact> inShort(Report report, PaddockResult paddock, String credit) {
+    return new CardFacts(report, paddock)
+        .all(credit).stream().filter(fact -> DECIDING.contains(fact.key())).toList();
   }
 
   private List<Fact> all(String credit) {

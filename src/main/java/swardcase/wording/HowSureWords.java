@@ -97,9 +97,10 @@ public final class HowSureWords {
                           "story",
                           of.story(),
                           Words.percent((double) of.draws() / sure.draws()),
-                          faces.money(faces.rounded(of.gain().mean()))))
+                          PaddockWords.signed(
+                              faces, "reason.gains", faces.rounded(of.gain().mean()))))
               .toList();
-      lines.add(Texts.get("howSure.stories", String.join("; ", each)));
+      lines.add(Texts.get("howSure.stories", String.join(" ", each)));
     }
     if (sure.stories().stream().anyMatch(of -> of.story() == Story.OUTBREAKS)) {
       lines.add(Texts.get("howSure.notCounted"));
@@ -129,6 +130,6 @@ public final class HowSureWords {
             Words.percent(other.chanceOfNone()),
             Words.percent(other.chanceOfTrial()),
             Words.percent(other.chanceOfOutbreaks()),
-            String.join("; ", calls)));
+            String.join(" ", calls)));
   }
 }

@@ -130,6 +130,17 @@ public final class MoneyFaces {
     return flows;
   }
 
+  /** The lines of a year that are below nothing, those above, and the sum of both: its net. */
+  public double[] outAndIn(int place) {
+    double[] sums = new double[3];
+    double[] flows = flows(place);
+    for (int k = 0; k < flows.length - 1; k++) {
+      sums[flows[k] < 0 ? 0 : 1] += flows[k];
+    }
+    sums[2] = flows[flows.length - 1];
+    return sums;
+  }
+
   /** The sum of the rounded undiscounted years up to one. */
   public double cumulative(int place) {
     double sum = 0;
@@ -137,6 +148,12 @@ public final class MoneyFaces {
       sum += rounded(plan.years().get(t).net());
     }
     return sum;
+  }
+
+  /** What a year brings with the plan: its rounded parts without it and by it. */
+  public double with(int place) {
+    PlanYear year = plan.years().get(place);
+    return rounded(year.without()) + rounded(year.net());
   }
 
   /** Rounded mean cost of the plan. */

@@ -1,6 +1,7 @@
 package swardcase.wording;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -146,6 +147,24 @@ public final class PaddockWords {
                 .collect(Collectors.joining("; ")));
   }
 
+  /** The two best of what was not chosen; blank if nothing else was looked at. */
+  public String nextBest(int place) {
+    String best =
+        report.paddocks().get(place).options().stream()
+            .filter(option -> !option.chosen())
+            .sorted(Comparator.comparingDouble(option -> -option.gain().mean()))
+            .limit(2)
+            .map(
+                option ->
+                    Texts.get(
+                        "cards.next.one",
+                        option.name(),
+                        year(option.start(), ""),
+                        faces.withEnds(faces.option(place, option), option.gain())))
+            .collect(Collectors.joining("; "));
+    return best.isEmpty() ? "" : Texts.get("cards.next", best);
+  }
+
   /** Where a paddock's gain comes from, by the causes that print as something: its gain in all. */
   public String credit(int place) {
     double[] rounded = faces.credit(place);
@@ -269,7 +288,7 @@ public final class PaddockWords {
   }
 
   /** By one of three keys: of a gain, of a loss, and of what rounds to nothing. */
-  private static String signed(MoneyFaces faces, String key, double rounded) {
+  static String signed(MoneyFaces faces, String key, double rounded) {
     String sign = rounded > 0 ? "" : rounded < 0 ? ".less" : ".none";
     return Texts.get(key + sign, faces.money(Math.abs(rounded)));
   }

@@ -2,6 +2,7 @@ package swardcase.wording;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -21,6 +22,9 @@ import swardcase.report.Report;
 
 /** The whole farm's answer in sentences, the work of its years, and how it was found. */
 public final class PlanWords {
+
+  /** Paddocks of a year's work that are named, at most. */
+  private static final int NAMED = 3;
 
   private PlanWords() {}
 
@@ -119,6 +123,27 @@ public final class PlanWords {
   public static String work(List<Work> work) {
     return work.stream()
         .map(each -> Texts.of("work", each.kind(), each.paddock(), each.actionName()))
+        .collect(Collectors.joining("; "));
+  }
+
+  /** Work of a year by kinds, paddocks counted where they are many; blank if there is none. */
+  public static String workInShort(List<Work> work) {
+    Map<Work.Kind, List<String>> paddocks =
+        work.stream()
+            .collect(
+                Collectors.groupingBy(
+                    Work::kind,
+                    () -> new EnumMap<>(Work.Kind.class),
+                    Collectors.mapping(Work::paddock, Collectors.toList())));
+    return paddocks.entrySet().stream()
+        .map(
+            of ->
+                Texts.of(
+                    "work.short",
+                    of.getKey(),
+                    of.getValue().size() > NAMED
+                        ? Texts.get("headline.paddocks", of.getValue().size())
+                        : String.join(", ", of.getValue())))
         .collect(Collectors.joining("; "));
   }
 

@@ -28,6 +28,7 @@ class RecordsHoldDataTest {
           "MobResult.name",
           "HardestHit.mob",
           "OtherDate.mob",
+          "KeptOff.who",
           "PaddockResult.name",
           "NamedShare.name",
           "PaddockSure.name",

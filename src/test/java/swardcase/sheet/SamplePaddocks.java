@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import swardcase.chance.Drawn;
 import swardcase.chance.Range;
 import swardcase.decision.NotSure;
+import swardcase.farm.UseRule;
 import swardcase.outcome.Cause;
 import swardcase.outcome.MoneyKind;
 import swardcase.report.Call;
@@ -20,6 +21,7 @@ import swardcase.report.KnownClover.FormononetinFrom;
 import swardcase.report.KnownClover.NamedShare;
 import swardcase.report.LeafTestResult;
 import swardcase.report.PaddockResult;
+import swardcase.report.PaddockResult.KeptOff;
 import swardcase.report.PaddockResult.OestrogenRating;
 import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.Reason;
@@ -74,6 +76,9 @@ final class SamplePaddocks {
         sow ? "crop, then resow" : hold ? "keep, ewes off" : "keep",
         start,
         start.isPresent() ? OptionalInt.of(start.getAsInt() + 3) : start,
+        hold
+            ? Optional.of(new KeptOff(UseRule.ALL_EWES, UseRule.When.BEFORE_JOINING))
+            : Optional.empty(),
         new Reason(
             sow || hold
                 ? Reason.Kind.GAINS

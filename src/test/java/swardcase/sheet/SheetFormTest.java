@@ -20,7 +20,7 @@ class SheetFormTest {
 
   /** The largest sheet is left out: it takes half a minute and draws nothing the others do not. */
   static Stream<String> namesToValidate() {
-    return Sheets.names().filter(name -> !name.equals("400 paddocks"));
+    return Sheets.names().filter(name -> !name.startsWith("400 paddocks"));
   }
 
   @ParameterizedTest
@@ -37,7 +37,7 @@ class SheetFormTest {
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG"));
       TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Auckland"));
-      assertThat(Sheets.write(Sheets.report(name))).isEqualTo(Sheets.bytes(name));
+      assertThat(Sheets.write(name)).isEqualTo(Sheets.bytes(name));
     } finally {
       Locale.setDefault(locale);
       TimeZone.setDefault(zone);
