@@ -25,6 +25,10 @@ public final class GainCredit {
   private static final int STAGES = Cause.CROPS.ordinal();
 
   private final OutcomeFunction run;
+  private final ChoiceSums choices;
+  private final PlanChanges changes;
+  private final ActionPaths paths;
+  private final int keep;
   private final double[] kept;
   private final double[][] stages;
   private int paddock;
@@ -33,8 +37,12 @@ public final class GainCredit {
   /** A workspace beside a run. */
   public GainCredit(OutcomeFunction run) {
     this.run = run;
-    kept = new double[run.stageSize()];
-    stages = new double[STAGES][run.stageSize()];
+    choices = run.choices();
+    changes = run.changes();
+    paths = run.paths();
+    keep = run.keep();
+    kept = new double[choices.years() * choices.sums()];
+    stages = new double[STAGES][kept.length];
   }
 
   /**
@@ -45,7 +53,7 @@ public final class GainCredit {
   public void set(int newPaddock, double npv) {
     paddock = newPaddock;
     npvKept = npv;
-    run.fillKept(paddock, kept);
+    choices.fill(kept, paddock, keep, 0);
   }
 
   /**
@@ -56,17 +64,19 @@ public final class GainCredit {
    * @param into a sum for each cause
    */
   public void add(Course course, double npv, double[] into) {
+    int first = changes.firstChanged(paddock, course.action(), course.start());
+    int from = first * choices.sums();
     for (double[] stage : stages) {
-      System.arraycopy(kept, 0, stage, 0, kept.length);
+      System.arraycopy(kept, from, stage, from, kept.length - from);
     }
     double rest = -into[Cause.CROPS.ordinal()] - into[Cause.COSTS.ordinal()];
-    boolean isOpen = run.fillStages(paddock, course, stages, into);
+    boolean isOpen = fillStages(course, into);
     rest += into[Cause.CROPS.ordinal()] + into[Cause.COSTS.ordinal()];
     double value = npvKept;
     double[] before = kept;
     for (int s = 0; s < STAGES; s++) {
-      if (!Arrays.equals(stages[s], before)) {
-        double then = run.npvOfBaseWith(paddock, course, stages[s]);
+      if (!Arrays.equals(stages[s], from, kept.length, before, from, kept.length)) {
+        double then = changes.npvWith(paddock, stages[s], first, keep);
         into[s] += then - value;
         value = then;
       }
@@ -75,5 +85,50 @@ public final class GainCredit {
     if (!isOpen) {
       into[Cause.FEED.ordinal()] += npv - value - rest;
     }
+  }
+
+  /**
+   * Fills the stages from the year in which a choice starts, with costs and margins as kept. The
+   * value now of its crop margins, and of its costs and end value, beyond those of keeping it is
+   * added to {@code into}.
+   *
+   * @return whether the choice leaves the paddock open to grazing as it is kept, in every year
+   */
+  private boolean fillStages(Course course, double[] into) {
+    int asKept = paths.at(paddock, keep, 0);
+    double density = paths.density(asKept);
+    double crops = 0;
+    double costs = 0;
+    boolean isOpen = true;
+    int begins = choices.begins(paddock, course.action(), course.start());
+    for (int t = begins; t < choices.years(); t++) {
+      int at = choices.pathYear(t, paddock, course.action(), course.start());
+      fill(0, t, course, paths.cultivars(asKept) * density, asKept, paths.strength(asKept));
+      fill(1, t, course, paths.ownCultivars(at) * density, at, paths.ownStrength(at));
+      fill(2, t, course, paths.cultivars(at) * density, at, paths.strength(at));
+      fill(3, t, course, paths.cultivars(at) * paths.density(at), at, paths.strength(at));
+      isOpen &= paths.open(at) == paths.open(asKept) && paths.other(at) == paths.other(asKept);
+      double discount = run.discount(t);
+      crops += discount * (paths.marginPerHa(at) - paths.marginPerHa(asKept));
+      double paid = paths.costPerHa(at) + paths.labourPerHa(at);
+      paid += choices.labourOfRulePerHa(t, paddock, course.action(), course.start());
+      costs += discount * (paths.costPerHa(asKept) + paths.labourPerHa(asKept) - paid);
+    }
+    into[Cause.CROPS.ordinal()] += choices.areaHa(paddock) * crops;
+    double end = run.endValueNow(paddock, course.action()) - run.endValueNow(paddock, keep);
+    into[Cause.COSTS.ordinal()] += choices.areaHa(paddock) * costs + end;
+    return isOpen;
+  }
+
+  private void fill(int stage, int t, Course course, double winter, int clover, double strength) {
+    choices.fillGrazed(
+        stages[stage],
+        t,
+        paddock,
+        course,
+        winter,
+        paths.cloverShare(clover),
+        strength,
+        changes.isInOrder());
   }
 }
