@@ -146,7 +146,7 @@ class DecisionSheetTest {
     List<String> order =
         List.of(
             "Clover decision sheet: Karradale",
-            "Resow 4 paddocks, keep ewes off 4, keep 1, find out more about 3.",
+            "Resow 4 paddocks, keep ewes off 4, keep 1, 3 too close to call.",
             "Winter feed short: outdated, thin clover",
             "Why, in a sentence",
             "Before you act",
