@@ -286,7 +286,8 @@ final class PaddockStudy {
 
   /**
    * What can be found out about a paddock. Where its answer is open, a test that is worth its price
-   * settles it, or a number that is worth more.
+   * settles it, or a number that is worth more
+   * than that test beyond its price; where nobody walked, a walk comes first.
    */
   private List<Enquiry> enquiries(
       int paddock, Payoffs payoffs, CourseFindings about, boolean isOpen) {
@@ -313,7 +314,9 @@ final class PaddockStudy {
         .ifPresent(number -> all.add(enquiries.of(number, change)));
     return all.stream()
         .filter(each -> each.advice().isWorthKnowing())
-        .max(Comparator.comparingDouble(each -> each.worth().value()))
+        .max(
+            Comparator.<Enquiry, Boolean>comparing(each -> each.kind() == Enquiry.Kind.WALK)
+                .thenComparing(Enquiry::net))
         .map(most -> all.stream().map(e -> e == most ? e.settling(paddock) : e).toList())
         .orElse(tests);
   }

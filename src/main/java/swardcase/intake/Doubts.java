@@ -144,10 +144,10 @@ final class Doubts {
             "The leaf test of %s, %s %%, is far %s the %s to %s %% that the cultivars named there"
                 + " can have.",
             paddock.name(),
-            NumberText.plain(test.get().tested().likely()),
+            NumberText.plain(test.get().testedPercentOfLeaf().likely()),
             below ? "below" : "above",
-            hundredths(test.get().ofNames().low()),
-            hundredths(test.get().ofNames().high())),
+            hundredths(test.get().namesPercentOfLeaf().low()),
+            hundredths(test.get().namesPercentOfLeaf().high())),
         (below
                 ? "The test counts and not the names, so that a wrong test hides what is there: "
                 : "The test counts, and oestrogenic plants may have been missed or misnamed: ")

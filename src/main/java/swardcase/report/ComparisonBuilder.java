@@ -21,7 +21,7 @@ import swardcase.report.ComparisonReport.Side;
 public final class ComparisonBuilder {
 
   /** Version of the layout of the comparison document. */
-  public static final String SCHEMA_VERSION = "3.0";
+  public static final String SCHEMA_VERSION = "2.0";
 
   /**
    * A farm that was decided about.

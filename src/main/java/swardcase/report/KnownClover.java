@@ -43,7 +43,7 @@ public record KnownClover(
     OptionalDouble chanceAboveRiskSharePercent,
     FormononetinFrom formononetinFrom,
     OptionalDouble leafTestPercentOfLeaf,
-    Optional<LeafTestResult> leafTest) {
+    Optional<LeafAgreement> leafTest) {
 
   /** Key of the share of the green feed from which ewes are called at risk. */
   private static final String RISK_SHARE = "oestrogen.risk-share";
@@ -101,7 +101,7 @@ public record KnownClover(
         paddock.leafTest().isPresent()
             ? OptionalDouble.of(paddock.leafTest().get().formononetinPercentOfLeaf())
             : OptionalDouble.empty(),
-        LeafAgreement.of(paddock, clover, tables).map(LeafTestResult::of));
+        LeafAgreement.of(paddock, clover, tables));
   }
 
   private static List<NamedShare> shares(Composition clover) {

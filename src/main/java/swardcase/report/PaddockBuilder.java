@@ -160,7 +160,7 @@ final class PaddockBuilder {
             course.isSure()),
         Returns.of(flows, rate),
         Arrays.stream(flows.cashFlow()).boxed().toList(),
-        IntStream.range(0, years)
+        IntStream.range(0, farm.paddocks().get(i).isLookedAt() ? years : 0)
             .mapToObj(t -> decision.simulation().oldShare(i, choice, t))
             .toList(),
         IntStream.range(0, years)

@@ -145,7 +145,8 @@ public record PaddockResult(
    * @param step what it gains over the best cheaper choice
    * @param returns rates of return and payback of its mean flows over keeping
    * @param cashFlow these flows, year by year
-   * @param oldShareByYear share of old cultivars in the clover by year, mean over the draws
+   * @param oldShareByYear share of old cultivars in the clover by year, mean over the draws; none
+   *     if nobody looked at the clover
    * @param cloverShareByYear share of clover in the green feed by year, mean over the draws
    * @param sows whether clover is sown
    * @param landUse whether it only crops, so that its gain is a matter of land use and not of

@@ -12,13 +12,13 @@ import swardcase.tables.Tables;
  * <p>The numbers of the program follow the test. But where the whole range of the test lies outside
  * what the names allow, one of the two is wrong: the names, the sample, or the unit of the result.
  *
- * @param tested formononetin by the test, % of leaf dry matter; the ends are those of its 90 %
- *     interval
- * @param ofNames what the names can have ({@link Composition#formononetinOfNames}); on waterlogged
- *     ground its high end is raised by the factor for waterlogging
+ * @param testedPercentOfLeaf formononetin by the test, % of leaf dry matter; the ends are those of
+ *     its 90 % interval
+ * @param namesPercentOfLeaf what the names can have ({@link Composition#formononetinOfNames}); on
+ *     waterlogged ground its high end is raised by the factor for waterlogging
  * @param side where the test lies
  */
-public record LeafAgreement(Range tested, Range ofNames, Side side) {
+public record LeafAgreement(Range testedPercentOfLeaf, Range namesPercentOfLeaf, Side side) {
 
   /** Where a leaf test lies against what the names can have. */
   public enum Side {
@@ -33,6 +33,11 @@ public record LeafAgreement(Range tested, Range ofNames, Side side) {
   private static final String UNKNOWN = "dose.unknown-formononetin";
   private static final String WATERLOGGED = "dose.waterlogged-factor";
   private static final double NORMAL_90 = 1.645;
+
+  /** Whether names and test cannot both be right. */
+  public boolean isContrary() {
+    return side != Side.WITHIN;
+  }
 
   /** The test beside the names; empty without a test, or where nobody looked at the clover. */
   public static Optional<LeafAgreement> of(Paddock paddock, Composition clover, Tables tables) {

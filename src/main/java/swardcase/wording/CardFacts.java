@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import swardcase.report.KnownClover;
-import swardcase.report.LeafTestResult;
 import swardcase.report.PaddockResult;
 import swardcase.report.Report;
+import swardcase.sward.LeafAgreement;
 
 /** The facts on a paddock's card: what grows there and what follows from it. */
 public final class CardFacts {
@@ -70,7 +70,7 @@ public final class CardFacts {
     add("fact.formononetin", formononetin());
     clover
         .leafTest()
-        .filter(LeafTestResult::isContrary)
+        .filter(LeafAgreement::isContrary)
         .ifPresent(test -> add("fact.leafTest", LeafTestWords.note(test)));
     boolean isThin = paddock.lostToThinStandKgPerHa().high() > 0;
     add(

@@ -75,7 +75,18 @@ public final class FindOutWords {
     return changes(row).stream()
         .limit(MOST_CHANGES)
         .map(to -> " " + to)
-        .collect(joining("", said, ""));
+        .collect(joining("", said, again(row)));
+  }
+
+  /** Of two tests of one paddock that are both worth it the later tells less than it is worth. */
+  private String again(FindOut row) {
+    return report.findOut().stream()
+            .takeWhile(each -> each != row)
+            .anyMatch(
+                each ->
+                    each.isTest() && each.isWorthKnowing() && each.paddock().equals(row.paddock()))
+        ? " " + Texts.get("before.again")
+        : "";
   }
 
   /** What a result would change, a sentence for each paddock or rule, the likeliest first. */
@@ -112,7 +123,7 @@ public final class FindOutWords {
         all.stream()
             .limit(MOST_CHANGES)
             .map(to -> Texts.get("change.to", to.to().orElseThrow(), Chances.outOfTen(to.chance())))
-            .collect(joining(Texts.get("change.or"))));
+            .collect(joining(" " + Texts.get("change.or") + " ")));
   }
 
   /** Which of the paddocks that nobody looked at to walk first, and which not to. */
@@ -120,22 +131,24 @@ public final class FindOutWords {
     List<String> lines = new ArrayList<>();
     List<FindOut> walks =
         report.findOut().stream().filter(row -> row.kind() == FindOut.Kind.WALK).toList();
-    List<String> first = names(walks, true);
-    List<String> later = names(walks, false);
-    if (first.size() > 1) {
-      lines.add(Texts.get("before.walkFirst", String.join(", ", first)));
+    String first = names(walks, Advice.WORTH_DOING);
+    if (walks.stream().filter(FindOut::isWorthKnowing).count() > 1) {
+      lines.add(Texts.get("before.walkFirst", first));
     }
-    if (!later.isEmpty()) {
-      lines.add(Texts.get("before.walkNot", String.join(", ", later)));
+    for (Advice advice : List.of(Advice.ABOUT_EVEN, Advice.NOT_WORTH_DOING)) {
+      String names = names(walks, advice);
+      if (!names.isEmpty()) {
+        lines.add(Texts.of("before.walk", advice, names));
+      }
     }
     return lines;
   }
 
-  private static List<String> names(List<FindOut> walks, boolean worth) {
+  private static String names(List<FindOut> walks, Advice advice) {
     return walks.stream()
-        .filter(row -> row.isWorthKnowing() == worth)
+        .filter(row -> row.advice() == advice)
         .flatMap(row -> row.paddock().stream())
-        .toList();
+        .collect(joining(", "));
   }
 
   /** What would settle soonest what is open about a paddock; empty where nothing is open. */

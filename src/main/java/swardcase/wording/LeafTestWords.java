@@ -1,6 +1,6 @@
 package swardcase.wording;
 
-import swardcase.report.LeafTestResult;
+import swardcase.sward.LeafAgreement;
 
 /** What a leaf test says of the names given in the same paddock. */
 public final class LeafTestWords {
@@ -8,7 +8,7 @@ public final class LeafTestWords {
   private LeafTestWords() {}
 
   /** How far the test is from what the names can have, and what to do about it. */
-  public static String note(LeafTestResult test) {
+  public static String note(LeafAgreement test) {
     return Texts.of(
         "leafTest",
         test.side(),

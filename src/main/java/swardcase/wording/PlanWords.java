@@ -63,7 +63,7 @@ public final class PlanWords {
     add(parts, "headline.crop", crops);
     add(parts, "headline.holdOff", calls.keepOff());
     add(parts, "headline.keep", calls.keep());
-    add(parts, "headline.findOut", calls.undecided());
+    add(parts, "headline.tooClose", calls.undecided());
     sentences.add(Texts.capital(String.join(", ", parts)) + ".");
     if (calls.changes() > 0) {
       sentences.add(howSure(calls));

@@ -103,7 +103,7 @@ class CompareScenarioTest {
             "the change by itself",
             "what the plan adds",
             "together",
-            "nothing else, such as what wool",
+            "such as what wool or other stock sell",
             "A screening estimate");
   }
 

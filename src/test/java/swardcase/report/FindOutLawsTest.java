@@ -8,8 +8,13 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import swardcase.Answers;
+import swardcase.FarmCopy;
+import swardcase.RandomFarms;
+import swardcase.farm.Farm;
+import swardcase.farm.Paddock;
 import swardcase.report.FindOut.Advice;
 import swardcase.report.FindOut.Kind;
+import swardcase.wording.FindOutWords;
 
 /** What must hold for the one list of what can be found out, on any farm. */
 class FindOutLawsTest {
@@ -63,6 +68,49 @@ class FindOutLawsTest {
             assertThat(answer.report().findOut())
                 .as(answer.name())
                 .isSortedAccordingTo(Comparator.comparingDouble(row -> -row.worth())));
+  }
+
+  /** Risky-farm with three paddocks unwalked: the terminal gives the order, all are in the list. */
+  @Test
+  void walks_ofSeveralUnwalkedPaddocks_areRankedByWorth() {
+    Farm farm = RandomFarms.demo("risky-farm");
+    Set<String> unwalked = Set.of("Swamp", "Ridge", "Back Gate", "Lease");
+    List<Paddock> paddocks =
+        farm.paddocks().stream()
+            .map(paddock -> unwalked.contains(paddock.name()) ? unwalked(paddock) : paddock)
+            .toList();
+
+    Report report =
+        Answers.of("unwalked", FarmCopy.of(farm).paddocks(paddocks).build(), 1, 200).report();
+
+    List<FindOut> walks =
+        report.findOut().stream().filter(row -> row.kind() == Kind.WALK).toList();
+    assertThat(walks)
+        .extracting(row -> row.paddock().orElseThrow())
+        .containsExactlyInAnyOrderElementsOf(unwalked);
+    assertThat(walks)
+        .isSortedAccordingTo(Comparator.comparingDouble(row -> -row.worth()))
+        .first()
+        .extracting(FindOut::worth)
+        .isNotEqualTo(walks.get(3).worth());
+    String said = String.join(" ", new FindOutWords(report).before());
+    unwalked.forEach(name -> assertThat(said).contains(name));
+  }
+
+  private static Paddock unwalked(Paddock of) {
+    return new Paddock(
+        of.name(),
+        of.areaHa(),
+        of.cloverShare(),
+        of.growthIndex(),
+        of.waterlogged(),
+        of.arable(),
+        of.leafTest(),
+        of.use(),
+        of.mob(),
+        of.seedlingsPerM2(),
+        of.signs(),
+        List.of());
   }
 
   /** What would change is what is planned, and it changes into something else. */

@@ -118,6 +118,7 @@ class RecordsHoldDataTest {
           "Gate.shutTo",
           "DateEnds.mob",
           "Resow.paddock",
+          "Difference.notHeld",
           "PaddockPair.name",
           "PaddockAnswer.name",
           // actions: key and name

@@ -150,7 +150,7 @@ class DecisionSheetTest {
     inOrder(
         "twelve paddocks",
         "Clover decision sheet: Karradale",
-        "Resow 4 paddocks, keep ewes off 4, keep 1, find out more about 3.",
+        "Resow 4 paddocks, keep ewes off 4, keep 1, 3 too close to call.",
         "First, for no money",
         "Then, for money",
         "It gains on average",

@@ -19,7 +19,6 @@ import swardcase.report.HowFound;
 import swardcase.report.KnownClover;
 import swardcase.report.KnownClover.FormononetinFrom;
 import swardcase.report.KnownClover.NamedShare;
-import swardcase.report.LeafTestResult;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.KeptOff;
 import swardcase.report.PaddockResult.OestrogenRating;
@@ -115,7 +114,7 @@ final class SamplePaddocks {
         tested ? OptionalDouble.of(0.94) : OptionalDouble.empty(),
         tested
             ? Optional.of(
-                new LeafTestResult(
+                new LeafAgreement(
                     Range.of(0.5, 0.94, 1.4), Range.of(0.02, 0.12, 0.31), LeafAgreement.Side.ABOVE))
             : Optional.empty());
   }

@@ -7,9 +7,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import swardcase.Answers;
 import swardcase.RandomFarms;
+import swardcase.report.Call;
 import swardcase.report.FindOut;
 import swardcase.report.Report;
 import swardcase.wording.FindOutWords;
+import swardcase.wording.MoneyFaces;
+import swardcase.wording.PaddockWords;
 
 class SamplingViewTest {
 
@@ -45,6 +48,20 @@ class SamplingViewTest {
         .contains("?")
         .endsWith(" " + walk.plants());
     assertThat(String.join(" ", lines)).contains("A first walk through Corner, " + walk.plants());
+  }
+
+  /** It is too close to call, and the walk is what would settle it. */
+  @Test
+  void reason_ofThePaddockNobodyWalked_saysThatWalkingItWouldSettleIt() {
+    int corner = 11;
+
+    assertThat(report.paddocks().get(corner).call()).isEqualTo(Call.UNDECIDED);
+    assertThat(new PaddockWords(report, new MoneyFaces(report)).reason(corner))
+        .startsWith("Nobody has looked at its clover.")
+        .contains(
+            "To walk it and identify "
+                + report.plantsOf("Corner").orElseThrow().plants()
+                + " plants would settle it soonest.");
   }
 
   /** One number of plants a paddock, from the one list: here, on the card and in its words. */

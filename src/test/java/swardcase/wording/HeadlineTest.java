@@ -49,9 +49,9 @@ class HeadlineTest {
       value = {
         "1 | 0 | 5 | 0 | 0 | Resow 1 paddock, keep 5. This change is sure.",
         "2 | 0 | 4 | 0 | 0 | Resow 2 paddocks, keep 4. All of these changes are sure.",
-        "1 | 1 | 3 | 1 | 0 | Resow 1 paddock, keep ewes off 1, keep 3, find out more about 1."
+        "1 | 1 | 3 | 1 | 0 | Resow 1 paddock, keep ewes off 1, keep 3, 1 too close to call."
             + " All of these changes are sure.",
-        "0 | 1 | 0 | 5 | 1 | Keep ewes off 1 paddock, find out more about 5."
+        "0 | 1 | 0 | 5 | 1 | Keep ewes off 1 paddock, 5 too close to call."
             + " This change is not sure.",
         "2 | 1 | 3 | 0 | 3 | Resow 2 paddocks, keep ewes off 1, keep 3."
             + " None of these changes is sure.",
@@ -59,8 +59,8 @@ class HeadlineTest {
             + " Of these 3 changes, one is not sure.",
         "2 | 2 | 2 | 0 | 2 | Resow 2 paddocks, keep ewes off 2, keep 2."
             + " Of these 4 changes, 2 are not sure.",
-        "0 | 0 | 5 | 1 | 0 | Keep 5 paddocks, find out more about 1.",
-        "0 | 0 | 0 | 1 | 0 | Find out more about 1 paddock.",
+        "0 | 0 | 5 | 1 | 0 | Keep 5 paddocks, 1 too close to call.",
+        "0 | 0 | 0 | 1 | 0 | 1 paddock too close to call.",
         "0 | 0 | 6 | 0 | 0 | Keep everything as it is: nothing that was looked at is worth its risk."
       })
   void headline_ofCalls_countsThemAndWhatIsSure(

@@ -57,6 +57,8 @@ class TextsTest {
               "lookFirst.unit",
               EnumSet.range(StandGate.What.SOIL_PHOSPHORUS, StandGate.What.NODULES)),
           Map.entry("joining.policy", EnumSet.allOf(Policy.class)),
+          Map.entry(
+              "before.walk", EnumSet.of(FindOut.Advice.ABOUT_EVEN, FindOut.Advice.NOT_WORTH_DOING)),
           Map.entry("plants", EnumSet.allOf(FindOut.Advice.class)),
           Map.entry("settles", EnumSet.allOf(FindOut.Kind.class)),
           Map.entry("result.high", EnumSet.allOf(FindOut.Kind.class)),
