@@ -1,5 +1,6 @@
 package swardcase.chance;
 
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.special.Beta;
 import org.apache.commons.math3.special.Gamma;
 import swardcase.check.Check;
@@ -13,6 +14,8 @@ import swardcase.check.Check;
  * 1) ρ). With α = β = 1 every count from 0 to n is as likely as any other, 1/(n + 1).
  */
 public final class BetaBinomial {
+
+  private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
   private BetaBinomial() {}
 
@@ -38,6 +41,17 @@ public final class BetaBinomial {
   /** Variance of the share of the n that do it. */
   public static double varianceOfShare(int of, double mean, double correlation) {
     return mean * (1 - mean) * (1 + (of - 1) * correlation) / of;
+  }
+
+  /**
+   * The share that is passed in 1 − u of cases: the normal distribution of the same mean and
+   * variance, cut at 0 and 1.
+   *
+   * @param u above 0 and below 1
+   */
+  public static double shareAt(double u, int of, double mean, double correlation) {
+    double deviation = Math.sqrt(varianceOfShare(of, mean, correlation));
+    return Math.max(0, Math.min(1, mean + deviation * NORMAL.inverseCumulativeProbability(u)));
   }
 
   /** α + β. */

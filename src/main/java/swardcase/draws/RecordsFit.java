@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import swardcase.chance.BetaBinomial;
 import swardcase.chance.SharedError;
 import swardcase.evidence.Assumption;
@@ -100,8 +101,7 @@ public final class RecordsFit {
     return value * value;
   }
 
-  private static int[] places(
-      List<FlockRecord> records, java.util.function.Predicate<FlockRecord> which) {
+  private static int[] places(List<FlockRecord> records, Predicate<FlockRecord> which) {
     List<Integer> places = new ArrayList<>();
     for (int r = 0; r < records.size(); r++) {
       if (which.test(records.get(r))) {
@@ -125,6 +125,11 @@ public final class RecordsFit {
   /** The correlations that are tried, each with its part in {@link #part}. */
   public double correlation(int k) {
     return correlation[k];
+  }
+
+  /** The correlation that a uniform number picks by these parts. */
+  public double correlationAt(double uniform) {
+    return correlation[uniform < PARTS[0] ? 0 : uniform < PARTS[0] + PARTS[1] ? 1 : 2];
   }
 
   /** The part of a correlation; together they are 1. */
