@@ -132,7 +132,8 @@ public final class FarmCopy {
         extraFeedUse,
         management,
         actions,
-        sownCultivar);
+        sownCultivar,
+        farm.records());
   }
 
   /** A paddock under another name and of another area. */

@@ -65,6 +65,11 @@ public final class LatinHypercube {
     return u;
   }
 
+  /** How many blocks there are. */
+  public int blocks() {
+    return blocks;
+  }
+
   /** How many draws there are. */
   public int draws() {
     return blocks * perBlock;

@@ -53,7 +53,9 @@ final class Stories {
     Arrays.sort(sorted);
     return new StoryMeaning(
         story,
-        chances[story.ordinal()],
+        simulation.draws().weighing().isPresent()
+            ? (double) gain.length / ofDraw.length
+            : chances[story.ordinal()],
         gain.length,
         Drawn.of(
             Sample.mean(gain), Quantiles.ofSorted(sorted, 0.05), Quantiles.ofSorted(sorted, 0.95)),

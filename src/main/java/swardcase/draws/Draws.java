@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import swardcase.chance.CountedRandom;
 import swardcase.chance.LatinHypercube;
@@ -43,6 +44,9 @@ public final class Draws {
   private static final List<String> BESIDE_THE_FLOCK =
       List.of("action.", "price.", "finance.", "supplement.");
 
+  /** The same of numbers that bear on no record: supplement fed hangs on what is in it. */
+  private static final List<String> BESIDE_THE_RECORDS = List.of("action.", "price.", "finance.");
+
   /** Streams of a draw that is made anew lie beyond those of any draw or block. */
   private static final int ANEW = 32;
 
@@ -68,8 +72,12 @@ public final class Draws {
   private final long[] part;
   private final long[] partOf;
   private final double[] chanceOfSeason;
+  private final Optional<Weighing> weighing;
 
-  /** The draws of a farm: so many blocks of so many draws each, all from one seed. */
+  /**
+   * The draws of a farm: so many blocks of so many draws each, all from one seed. Those of a farm
+   * with records are weighed by them, each block by itself.
+   */
   public Draws(FarmModel model, long seed, int blocks, int perBlock) {
     this(model, seed, blocks, perBlock, Map.of());
   }
@@ -104,7 +112,8 @@ public final class Draws {
     chanceOfStory = ResponseStory.chances(model.tables());
     bearsOnFlock = new boolean[inputs.size()];
     Arrays.fill(bearsOnFlock, 0, model.inputs().size(), true);
-    for (String prefix : BESIDE_THE_FLOCK) {
+    boolean hasRecords = !model.farm().records().isEmpty();
+    for (String prefix : hasRecords ? BESIDE_THE_RECORDS : BESIDE_THE_FLOCK) {
       model.inputs().placesOf(prefix).forEach(j -> bearsOnFlock[dimension[j]] = false);
     }
     lambPrice = model.inputs().place(OutcomeFunction.LAMB_VALUE);
@@ -127,9 +136,13 @@ public final class Draws {
         isOld[i][c] = composition[i].cultivar(c).isOld();
       }
     }
+    weighing =
+        hasRecords
+            ? Optional.of(Weighing.of(this, blocks, Weighing.EFFECTIVE, Weighing.MOST_IN_POOL))
+            : Optional.empty();
   }
 
-  private Draws(Draws of, long seed, int blocks, int perBlock) {
+  private Draws(Draws of, long seed, int blocks, int perBlock, boolean byRecords) {
     model = of.model;
     this.seed = seed;
     dimension = of.dimension;
@@ -152,11 +165,31 @@ public final class Draws {
     isOld = of.isOld;
     part = of.part;
     partOf = of.partOf;
+    weighing =
+        byRecords
+            ? Optional.of(
+                Weighing.of(
+                    this, 1, Math.max(Weighing.EFFECTIVE, count()), Weighing.MOST_IN_SEARCH))
+            : Optional.empty();
   }
 
-  /** Other draws of the same farm: what does not hang on the seed is shared. */
+  /**
+   * Other draws of the same farm: what does not hang on the seed is shared. They are weighed by the
+   * farm's records, all in one pool, if these are.
+   */
   public Draws anew(long otherSeed, int blocks, int perBlock) {
-    return new Draws(this, otherSeed, blocks, perBlock);
+    return new Draws(this, otherSeed, blocks, perBlock, weighing.isPresent());
+  }
+
+  /** As many draws from the same seed that no record has weighed. */
+  public Draws withoutRecords() {
+    int blocks = uniforms.blocks();
+    return new Draws(this, seed, blocks, count() / blocks, false);
+  }
+
+  /** How the farm's records weighed the draws; empty if it has none. */
+  public Optional<Weighing> weighing() {
+    return weighing;
   }
 
   /**
@@ -254,13 +287,32 @@ public final class Draws {
    * @param random a stream of the caller's own, which is started anew
    */
   public void fill(int number, int thrownAway, CountedRandom random, Draw draw) {
-    long stream = number + ((long) thrownAway << ANEW);
+    if (weighing.isPresent() && thrownAway == 0) {
+      Weighing picked = weighing.get();
+      fillFrom(number, picked.number(number), picked.tries(number), random, draw);
+      for (int i = 0; i < draw.luck.length; i++) {
+        random.restart(seed, number, ~part[i]);
+        luck(random, draw.luck[i]);
+      }
+    } else {
+      fillFrom(number, number, thrownAway, random, draw);
+    }
+  }
+
+  /**
+   * The same with what bears on the flock from another draw.
+   *
+   * @param number whose seasons, actions and money are taken
+   * @param flock whose other numbers are taken, as drawn the {@code thrownAway}th time anew
+   */
+  void fillFrom(int number, int flock, int thrownAway, CountedRandom random, Draw draw) {
+    long stream = flock + ((long) thrownAway << ANEW);
     double[] x = draw.numbers;
     for (int j = 0; j < x.length; j++) {
-      x[j] = value(j, uniform(number, thrownAway, stream, dimension[j], random));
+      x[j] = value(j, uniform(number, flock, thrownAway, stream, dimension[j], random));
     }
     if (story != NONE) {
-      double uniform = uniform(number, thrownAway, stream, dimension[story], random);
+      double uniform = uniform(number, flock, thrownAway, stream, dimension[story], random);
       x[story] = ResponseStory.of(uniform, chanceOfStory).ordinal();
     }
     x[supplementPrice] = value(supplementPrice, supplementUniform[number]);
@@ -273,19 +325,26 @@ public final class Draws {
         old += isOld[i][c] ? shares[c] : 0;
       }
       x[oldShareInput[i]] = old;
-      for (int t = 0; t < draw.luck[i].length; t++) {
-        draw.luck[i][t] = random.nextDouble();
-      }
+      luck(random, draw.luck[i]);
     }
     for (int t = 0; t < draw.seasons.length; t++) {
       draw.seasons[t] = season(uniforms.uniform(number, firstSeason + t));
     }
   }
 
+  private static void luck(CountedRandom random, double[] into) {
+    for (int t = 0; t < into.length; t++) {
+      into[t] = random.nextDouble();
+    }
+  }
+
   private double uniform(
-      int number, int thrownAway, long stream, int dimension, CountedRandom random) {
-    if (thrownAway == 0 || !bearsOnFlock[dimension]) {
+      int number, int flock, int thrownAway, long stream, int dimension, CountedRandom random) {
+    if (!bearsOnFlock[dimension]) {
       return uniforms.uniform(number, dimension);
+    }
+    if (thrownAway == 0) {
+      return uniforms.uniform(flock, dimension);
     }
     random.restart(seed, stream, partOf[dimension]);
     return random.nextDouble();

@@ -56,6 +56,11 @@ public record Assumption(
     return new Assumption(newName, range, unit, evidence, source, setBy, doubt);
   }
 
+  /** So many times the number. */
+  public Assumption times(double factor) {
+    return new Assumption(name, range.times(factor), unit, evidence, source, setBy, doubt);
+  }
+
   /** The same number as a choice that no draw moves: its likely value, exactly. */
   public Assumption chosen() {
     Range exact = Range.exactly(range.likely());

@@ -20,6 +20,7 @@ import swardcase.check.Check;
  * @param management choices of the flock's manager that are numbers
  * @param actions what may be done with a paddock; {@link ActionKind#KEEP} is always among them
  * @param sownCultivar name, in the cultivar table, of what a resowing sows
+ * @param records what the farm wrote down in past years; may be empty
  */
 public record Farm(
     String name,
@@ -35,7 +36,8 @@ public record Farm(
     ExtraFeedUse extraFeedUse,
     Management management,
     List<Action> actions,
-    String sownCultivar) {
+    String sownCultivar,
+    List<FlockRecord> records) {
 
   /** Checks what concerns the farm as a whole. */
   public Farm {
@@ -53,6 +55,7 @@ public record Farm(
     Check.notNull(management, "management");
     actions = List.copyOf(actions);
     Check.notBlank(sownCultivar, "cultivar to sow");
+    records = List.copyOf(records);
     Check.that(!paddocks.isEmpty(), "a farm must have a paddock");
     Check.that(
         paddocks.stream().map(Paddock::name).distinct().count() == paddocks.size(),
@@ -88,7 +91,8 @@ public record Farm(
         extraFeedUse,
         management,
         actions,
-        sownCultivar);
+        sownCultivar,
+        records);
   }
 
   /** The same farm with another rate, horizon or limit. */
@@ -107,7 +111,28 @@ public record Farm(
         extraFeedUse,
         management,
         actions,
-        sownCultivar);
+        sownCultivar,
+        records);
+  }
+
+  /** The same farm with other records of past years, and mobs whose figures stand beside them. */
+  public Farm withRecords(List<Mob> otherMobs, List<FlockRecord> otherRecords) {
+    return new Farm(
+        name,
+        currency,
+        climate,
+        feedYear,
+        paddocks,
+        otherMobs,
+        otherStock,
+        supplement,
+        prices,
+        finance,
+        extraFeedUse,
+        management,
+        actions,
+        sownCultivar,
+        otherRecords);
   }
 
   /**

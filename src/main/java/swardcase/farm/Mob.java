@@ -61,4 +61,31 @@ public record Mob(
         name);
     Check.notNull(scanningBasis, "basis of the scanning figure of " + name);
   }
+
+  /**
+   * The same mob whose ewes in lamb are told by records: lambs scanned and marked that were
+   * observed beside so many ewes in lamb are put beside the figure of a flock without oestrogen, so
+   * that a ewe in lamb keeps her lambs. Figures that are unaffected stay as they are.
+   *
+   * @param recordedPercent ewes in lamb per 100 joined, mean of the records
+   */
+  public Mob besideRecords(double recordedPercent) {
+    if (scanningBasis == ScanningBasis.UNAFFECTED) {
+      return this;
+    }
+    double times = pregnantPercent.likely() / recordedPercent;
+    return new Mob(
+        name,
+        ewes,
+        ageShares,
+        agesSetBy,
+        liveweightKg,
+        joiningStart,
+        joiningWeeks,
+        pregnantPercent,
+        scanningPercent.times(times),
+        markingPercent.times(times),
+        ScanningBasis.UNAFFECTED,
+        mayMove);
+  }
 }

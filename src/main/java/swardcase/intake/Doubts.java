@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Farm;
+import swardcase.farm.FlockRecord;
 import swardcase.farm.Mob;
 import swardcase.farm.OtherStock;
 import swardcase.farm.Paddock;
@@ -44,6 +46,9 @@ final class Doubts {
   /** Fewer lambs for 100 ewes are probably lambs for each ewe. */
   private static final double HARDLY_LAMBS = 4;
 
+  /** A flock marks fewer lambs for a ewe in lamb. */
+  private static final double MANY_LAMBS = 2.5;
+
   private static final double MONTHS = 12;
 
   private final Farm farm;
@@ -55,13 +60,14 @@ final class Doubts {
     this.tables = tables;
   }
 
-  /** The doubts in a fixed order: paddocks, stock, per cent, sowing. */
+  /** The doubts in a fixed order: paddocks, stock, records, per cent, sowing. */
   static List<Doubt> of(Farm farm, Tables tables) {
     Doubts all = new Doubts(farm, tables);
     farm.paddocks().forEach(all::paddock);
     all.stock();
     farm.mobs().forEach(all::joining);
     farm.mobs().forEach(all::grazing);
+    all.records();
     all.stocking();
     all.fractions();
     all.sowing();
@@ -188,6 +194,44 @@ final class Doubts {
           said("%s graze a single paddock, %s.", mob.name(), grazed.get(0).name()),
           "Its clover alone decides what oestrogen they meet, all year: if they go elsewhere too,"
               + " write ewes or their name in the column use of those paddocks.");
+    }
+  }
+
+  /** Records that do not fit each other or the ewes of today. */
+  private void records() {
+    for (FlockRecord record : farm.records()) {
+      int inLamb = record.inLamb().orElse(record.ewesJoined());
+      if (record.inLamb().isPresent() && inLamb == 0) {
+        doubt(
+            said("No ewe of %s is recorded in lamb in %s.", record.mob(), record.year()),
+            "If they were not scanned, leave the cell empty: 0 counts as scanned and dry.");
+      }
+      if (record.lambsMarked().orElse(0) > MANY_LAMBS * inLamb) {
+        doubt(
+            said(
+                "%s lambs are recorded as marked from %s ewes of %s in %s.",
+                record.lambsMarked().getAsInt(), inLamb, record.mob(), record.year()),
+            "That is more than any flock rears: is the mob, the year or a figure another?");
+      }
+    }
+    List<Mob> aged = farm.mobs().stream().filter(mob -> mob.agesSetBy() == SetBy.USER).toList();
+    OptionalInt last = farm.records().stream().mapToInt(FlockRecord::year).max();
+    if (last.isEmpty() || aged.size() < farm.mobs().size()) {
+      return;
+    }
+    List<FlockRecord> ofLast =
+        farm.records().stream().filter(record -> record.year() == last.getAsInt()).toList();
+    int joined = ofLast.stream().mapToInt(FlockRecord::ewesJoined).sum();
+    double before =
+        aged.stream().mapToDouble(mob -> mob.ewes() * (1 - mob.ageShares().get(0))).sum();
+    if (ofLast.size() == farm.mobs().size() && Math.rint(before) > joined) {
+      doubt(
+          said(
+              "%s of today's ewes have been joined before, but only %s are recorded as joined in"
+                  + " %s.",
+              Math.round(before), joined, last.getAsInt()),
+          "Unless ewes were bought, ages or records are wrong, and with them how many ewes carry"
+              + " lasting damage.");
     }
   }
 

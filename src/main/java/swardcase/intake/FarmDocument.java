@@ -20,14 +20,15 @@ import swardcase.tables.CsvTable;
 import swardcase.tables.Tables;
 
 /**
- * A farm as one JSON document: {@code farm} with the keys of {@code farm.yaml}, {@code paddocks}
- * and {@code plants} as lists of rows, each row with the columns of the table of that name. Yes and
- * no may be {@code true} and {@code false}.
+ * A farm as one JSON document: {@code farm} with the keys of {@code farm.yaml}, {@code paddocks},
+ * {@code plants} and {@code records} as lists of rows, each row with the columns of the table of
+ * that name. Yes and no may be {@code true} and {@code false}.
  */
 public final class FarmDocument {
 
   private static final String FARM = "farm";
-  private static final Set<String> PARTS = Set.of(FARM, PaddocksCsv.TABLE, PlantsCsv.TABLE);
+  private static final Set<String> PARTS =
+      Set.of(FARM, PaddocksCsv.TABLE, PlantsCsv.TABLE, RecordsCsv.TABLE);
 
   private final String name;
   private final FaultList faults;
@@ -55,7 +56,8 @@ public final class FarmDocument {
   private LoadedFarm read(Entries document, Tables tables) {
     for (String part : document.entries().keySet()) {
       if (!PARTS.contains(part)) {
-        faults.add(new Place(name, 0, ""), "must be one of farm, paddocks, plants", part, PARTS);
+        faults.add(
+            new Place(name, 0, ""), "must be one of farm, paddocks, plants, records", part, PARTS);
       }
     }
     Entry farm = document.entries().get(FARM);
@@ -70,11 +72,13 @@ public final class FarmDocument {
             new Spot(name, 0),
             keys,
             () -> table(document, PaddocksCsv.TABLE),
-            () ->
-                document.entries().containsKey(PlantsCsv.TABLE)
-                    ? table(document, PlantsCsv.TABLE)
-                    : Optional.empty(),
+            () -> find(document, PlantsCsv.TABLE),
+            () -> find(document, RecordsCsv.TABLE),
             names -> List.of());
+  }
+
+  private Optional<CsvTable> find(Entries document, String part) {
+    return document.entries().containsKey(part) ? table(document, part) : Optional.empty();
   }
 
   private Optional<CsvTable> table(Entries document, String part) {

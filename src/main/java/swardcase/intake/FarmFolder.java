@@ -13,10 +13,10 @@ import swardcase.intake.YamlNode.Spot;
 import swardcase.tables.Tables;
 
 /**
- * A farm folder: {@code farm.yaml}, {@code paddocks.csv} and {@code plants.csv}, of which the last
- * may be missing; a workbook {@code farm.xlsx} may hold the two tables instead, and a map {@code
- * paddocks.geojson} may say where the paddocks lie. The keys and columns are described in {@code
- * docs/inputs.md}.
+ * A farm folder: {@code farm.yaml}, {@code paddocks.csv}, {@code plants.csv} and {@code
+ * records.csv}, of which the last two may be missing; a workbook {@code farm.xlsx} may hold the
+ * tables instead, and a map {@code paddocks.geojson} may say where the paddocks lie. The keys and
+ * columns are described in {@code docs/inputs.md}.
  */
 public final class FarmFolder {
 
@@ -26,6 +26,7 @@ public final class FarmFolder {
           Fields.FILE,
           PaddocksCsv.TABLE + ".csv",
           PlantsCsv.TABLE + ".csv",
+          RecordsCsv.TABLE + ".csv",
           FarmWorkbook.FILE,
           PaddocksGeoJson.FILE);
 
@@ -76,6 +77,7 @@ public final class FarmFolder {
                     .get(PaddocksCsv.TABLE)
                     .map(rows -> scenario.map(changes -> changes.over(rows, faults)).orElse(rows)),
             () -> files.find(PlantsCsv.TABLE),
+            () -> files.find(RecordsCsv.TABLE),
             names -> PaddocksGeoJson.read(folder, names, faults));
   }
 }

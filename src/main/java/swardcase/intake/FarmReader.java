@@ -20,7 +20,7 @@ import swardcase.intake.YamlNode.Spot;
 import swardcase.tables.CsvTable;
 import swardcase.tables.Tables;
 
-/** Puts a farm together from its keys and its two tables, wherever those come from. */
+/** Puts a farm together from its keys and its tables, wherever those come from. */
 final class FarmReader {
 
   private final Tables tables;
@@ -46,6 +46,7 @@ final class FarmReader {
    * @param top its keys; empty after a fault
    * @param paddocks finds its table of paddocks, or nothing and a fault
    * @param plants finds what was found on the walk, if there is such a table
+   * @param records finds what was written down in past years, if there is such a table
    * @param map finds where the paddocks of these names lie, if anything says so
    * @throws swardcase.check.FaultsException with all faults at once
    */
@@ -54,17 +55,26 @@ final class FarmReader {
       Optional<Entries> top,
       Supplier<Optional<CsvTable>> paddocks,
       Supplier<Optional<CsvTable>> plants,
+      Supplier<Optional<CsvTable>> records,
       Function<List<String>, List<PaddockShape>> map) {
     Defaults defaults = new Defaults(tables);
     Optional<FarmYaml> yaml =
         top.map(keys -> FarmYaml.read(new Fields(keys, whole, "", faults), tables, defaults));
     Optional<List<Mob>> mobs = faults.count() == 0 ? yaml.map(FarmYaml::mobs) : Optional.empty();
     Optional<CsvTable> rows = paddocks.get();
-    List<Paddock> read = paddocks(new PaddocksCsv(defaults, mobs), rows, plants);
-    List<PaddockShape> shapes = map.apply(rows.map(PaddocksCsv::names).orElse(List.of()));
+    List<String> names = rows.map(PaddocksCsv::names).orElse(List.of());
+    Optional<RecordsCsv> told = records.get().map(table -> RecordsCsv.read(table, mobs, names));
+    List<Paddock> read = paddocks(new PaddocksCsv(defaults, mobs), rows, names, plants);
+    List<PaddockShape> shapes = map.apply(names);
     faults.throwIfAny();
     Optional<Farm> farm =
-        faults.build(0, new Place(whole, ""), () -> yaml.orElseThrow().farm(read));
+        faults.build(
+            0,
+            new Place(whole, ""),
+            () -> {
+              Farm without = yaml.orElseThrow().farm(read);
+              return told.map(found -> found.with(without)).orElse(without);
+            });
     faults.throwIfAny();
     Optional<LocalDate> priceDate = yaml.flatMap(FarmYaml::priceDate);
     return new LoadedFarm(
@@ -79,10 +89,12 @@ final class FarmReader {
   }
 
   private List<Paddock> paddocks(
-      PaddocksCsv reader, Optional<CsvTable> rows, Supplier<Optional<CsvTable>> plants) {
+      PaddocksCsv reader,
+      Optional<CsvTable> rows,
+      List<String> names,
+      Supplier<Optional<CsvTable>> plants) {
     Map<String, Paddock> paddocks =
         rows.map(table -> reader.read(table, ofTables)).orElse(Map.of());
-    List<String> names = rows.map(PaddocksCsv::names).orElse(List.of());
     String from = rows.map(CsvTable::name).orElse("");
     Map<String, List<Identification>> found =
         plants.get().map(table -> new PlantsCsv(tables).read(table, names, from)).orElse(Map.of());

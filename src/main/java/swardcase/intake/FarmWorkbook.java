@@ -20,14 +20,16 @@ import swardcase.intake.FaultList.Place;
 import swardcase.tables.CsvTable;
 
 /**
- * The workbook {@code farm.xlsx}: its sheets {@code paddocks} and {@code plants}, case aside. Other
- * sheets are the user's own and are not read. Nothing is written to disk and no link is followed.
+ * The workbook {@code farm.xlsx}: its sheets {@code paddocks}, {@code plants} and {@code records},
+ * case aside. Other sheets are the user's own and are not read. Nothing is written to disk and no
+ * link is followed.
  */
 final class FarmWorkbook {
 
   static final String FILE = "farm.xlsx";
 
-  private static final List<String> SHEETS = List.of(PaddocksCsv.TABLE, PlantsCsv.TABLE);
+  private static final List<String> SHEETS =
+      List.of(PaddocksCsv.TABLE, PlantsCsv.TABLE, RecordsCsv.TABLE);
 
   /** How an archive begins. */
   private static final byte[] ARCHIVE = {'P', 'K', 3, 4};

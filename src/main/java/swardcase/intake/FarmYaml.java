@@ -87,7 +87,8 @@ record FarmYaml(
             extraFeedUse,
             management.orElseThrow(),
             actions,
-            sownCultivar);
+            sownCultivar,
+            List.of());
     return farm.withFinance(MoneyReader.ofWholeFarm(farm.finance(), farm.areaHa()));
   }
 }

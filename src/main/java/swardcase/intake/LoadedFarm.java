@@ -1,11 +1,13 @@
 package swardcase.intake;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import swardcase.check.Check;
 import swardcase.farm.Farm;
+import swardcase.farm.FlockRecord;
 import swardcase.farm.PaddockShape;
 
 /**
@@ -33,11 +35,23 @@ public record LoadedFarm(
     shapes = List.copyOf(shapes);
   }
 
-  /** The same on a day, with a doubt if the prices are old by then. */
+  /**
+   * The same on a day, with a doubt if the prices are old by then or a record is of a later year.
+   */
   public LoadedFarm on(LocalDate day) {
-    Stream<Doubt> ofPrices = priceDate.flatMap(taken -> PriceAge.doubt(taken, day)).stream();
-    return new LoadedFarm(
-        farm, Stream.concat(doubts.stream(), ofPrices).toList(), notices, priceDate, shapes);
+    List<Doubt> all = new ArrayList<>(doubts);
+    farm.records().stream()
+        .mapToInt(FlockRecord::year)
+        .filter(year -> year > day.getYear())
+        .distinct()
+        .forEach(
+            year ->
+                all.add(
+                    new Doubt(
+                        "There are records of " + year + ", which is after " + day + ".",
+                        "They count like the others: is the year right?")));
+    priceDate.flatMap(taken -> PriceAge.doubt(taken, day)).ifPresent(all::add);
+    return new LoadedFarm(farm, all, notices, priceDate, shapes);
   }
 
   /** All of it in sentences, doubts first. */

@@ -58,7 +58,8 @@ public record HeldFixed(
             (key, parameter) -> {
               boolean moved = model.inputs().find(key).isPresent();
               boolean elsewhere = INPUTS_OR_UNUSED.stream().anyMatch(key::startsWith);
-              if (!moved && !elsewhere) {
+              boolean ofRecords = key.startsWith("records.") && model.farm().records().isEmpty();
+              if (!moved && !elsewhere && !ofRecords) {
                 all.add(of(parameter));
               }
             });

@@ -78,7 +78,8 @@ public record HowSureReport(
    * What a story of the ewes' response would mean for the plan.
    *
    * @param story which
-   * @param chance that a draw takes it, 0 to 1, before any is thrown away
+   * @param chance that a draw takes it, 0 to 1, before any is thrown away; by the farm's records if
+   *     it has any
    * @param draws that took it and were not
    * @param gain of the plan in these
    * @param gainStandardError of its mean

@@ -30,6 +30,7 @@ import swardcase.tables.Source;
  *     that every word on it comes from, a row for the plants and the leaf of each paddock among
  *     them
  * @param howSure how sure the answer is; empty if it was not drawn
+ * @param records what the farm's own records say; left out if it has none
  */
 public record Report(
     String schemaVersion,
@@ -47,7 +48,8 @@ public record Report(
     List<HeldFixed> heldFixed,
     List<Source> sources,
     List<FindOut> findOut,
-    Optional<HowSureReport> howSure) {
+    Optional<HowSureReport> howSure,
+    Optional<RecordsReport> records) {
 
   private static final int MOST_TO_FIND_OUT = 6;
 

@@ -98,7 +98,8 @@ public final class ReportBuilder {
         fixed,
         sources(assumptions, fixed),
         new FindOutBuilder(decision).all(howSure.enquiries()),
-        Optional.of(HowSureBuilder.build(decision.model(), howSure)));
+        Optional.of(HowSureBuilder.build(decision.model(), howSure)),
+        RecordsBuilder.build(decision, firstYear(date)));
   }
 
   /** A farm's facts, as they stand at the head of every report. */

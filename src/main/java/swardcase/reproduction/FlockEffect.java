@@ -1,5 +1,6 @@
 package swardcase.reproduction;
 
+import java.util.Arrays;
 import java.util.List;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
@@ -184,6 +185,31 @@ public final class FlockEffect {
   /** The share as paddocks are grazed now, every year alike. */
   public double shareNow() {
     return shareNow;
+  }
+
+  /** The same had the rams gone in on another day of the year, from 0. */
+  public double shareNow(int day) {
+    return shareNow(day, strengthNow);
+  }
+
+  /**
+   * The same in a year in which the mob grazed clover of another strength in the weeks before and
+   * during joining; ewes made barren earlier are those of grazing as now.
+   *
+   * @param day the day of the year the rams go in, from 0
+   */
+  public double shareNow(int day, double strengthBefore) {
+    if (day == joiningDay) {
+      return wholeShareNow() * fertile(strengthNow, strengthBefore);
+    }
+    double[] doses = new double[HalfMonths.COUNT];
+    Arrays.setAll(doses, p -> greenShare[p] * strengthNow);
+    int last = day + (int) Math.ceil(7 * joiningWeeks);
+    for (int d = day - 7 * WEEKS_BEFORE_JOINING; d <= last; d++) {
+      int p = HalfMonths.ofDay(d);
+      doses[p] = greenShare[p] * strengthBefore;
+    }
+    return (1 - sterileNow) * unaffected - lossOfJoining(doses, day);
   }
 
   /** Share of the joined ewes that are sterile as paddocks are grazed now. */

@@ -40,6 +40,7 @@ public final class CaseSheet {
           new FeedPage(flow, report).draw();
           new YearsPage(flow, report).draw();
           new EwesPage(flow, report).draw();
+          report.records().ifPresent(records -> new RecordsPage(flow, report, records).draw());
           joining.ifPresent(plan -> new JoiningPage(flow, plan).draw(""));
           int firstCardPage = new PaddockCards(flow, report).draw();
           new GroundsPage(flow, report).draw();

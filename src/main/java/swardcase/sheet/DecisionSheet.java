@@ -31,6 +31,7 @@ public final class DecisionSheet {
           int firstCardPage = new ShortCards(flow, report, faces).draw();
           new PaddockTable(flow, report, faces)
               .draw(i -> !SheetWords.hasCard(report, report.paddocks().get(i)));
+          report.records().ifPresent(records -> new RecordsPage(flow, report, records).draw());
           WordsPage last = new WordsPage(flow, report);
           last.notices(contents.replaced());
           int cautionsPage = last.cautions();

@@ -33,6 +33,7 @@ import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
+import swardcase.report.Report;
 import swardcase.wording.Words;
 
 /**
@@ -91,7 +92,8 @@ public final class JsonView {
   /** Whether a component of a record is left out where it is empty; all others are null there. */
   public static boolean leavesOut(Class<?> record, String component) {
     return record == PaddockResult.class && component.equals("sure")
-        || record == PlanResult.class && component.equals("careful");
+        || record == PlanResult.class && component.equals("careful")
+        || record == Report.class && component.equals("records");
   }
 
   /** Writes constants that say nothing else in lower-case words, and leaves out what may be. */

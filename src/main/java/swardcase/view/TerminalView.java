@@ -14,6 +14,8 @@ import swardcase.wording.MoneyFaces;
 import swardcase.wording.OestrogenWords;
 import swardcase.wording.PaddockWords;
 import swardcase.wording.PlanWords;
+import swardcase.wording.RecordsWords;
+import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
 /** The report as a summary for a terminal: the answer, the three numbers, a line a paddock. */
@@ -37,9 +39,9 @@ public final class TerminalView {
     lines.add("");
     lines.addAll(paddocks(report, faces, width));
     lines.add("");
-    PaddockWords words = new PaddockWords(report, faces);
+    PaddockWords ofPaddocks = new PaddockWords(report, faces);
     for (int i = 0; i < report.paddocks().size(); i++) {
-      lines.addAll(wrap(report.paddocks().get(i).name() + ": " + words.reason(i), width));
+      lines.addAll(wrap(report.paddocks().get(i).name() + ": " + ofPaddocks.reason(i), width));
     }
     report
         .howSure()
@@ -54,6 +56,19 @@ public final class TerminalView {
               new FindOutWords(report)
                   .before()
                   .forEach(line -> lines.addAll(wrap("- " + line, width)));
+            });
+    report
+        .records()
+        .ifPresent(
+            found -> {
+              RecordsWords words = new RecordsWords(found, faces);
+              lines.add("");
+              lines.add(Texts.get("records.heading"));
+              words.sentences().forEach(line -> lines.addAll(wrap("- " + line, width)));
+              lines.add("");
+              lines.addAll(RecordsTables.moved(words, found, currency).lines(width));
+              lines.add("");
+              lines.addAll(RecordsTables.years(found).lines(width));
             });
     lines.add("");
     lines.add("The plan");

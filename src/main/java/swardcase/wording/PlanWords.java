@@ -229,7 +229,7 @@ public final class PlanWords {
         faces.money(faces.rounded(rates.gainAtHigh())));
   }
 
-  private static String choices(String key, List<Choice> choices) {
+  static String choices(String key, List<Choice> choices) {
     return choices.stream()
         .map(choice -> Texts.get(key, choice.paddock(), action(choice)))
         .collect(Collectors.joining("; "));

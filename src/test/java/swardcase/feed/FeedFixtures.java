@@ -175,7 +175,8 @@ final class FeedFixtures {
         ExtraFeedUse.HOLD_NUMBERS,
         new Management(told(0.1), told(0.2), told(12), told(0), told(0), told(1), told(0)),
         List.of(keep()),
-        "Any");
+        "Any",
+        List.of());
   }
 
   /** The monthly profile proposed for an annual sub-clover pasture; inferred, not published. */

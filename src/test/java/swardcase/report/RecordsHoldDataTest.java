@@ -27,6 +27,9 @@ class RecordsHoldDataTest {
           // names of mobs, paddocks and cultivars
           "MobResult.name",
           "HardestHit.mob",
+          "RecordsReport.unexplainedMobs",
+          "MovedLine.mob",
+          "RecordedYear.mob",
           "OtherDate.mob",
           "KeptOff.who",
           "PaddockResult.name",

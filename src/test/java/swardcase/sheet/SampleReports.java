@@ -105,6 +105,7 @@ final class SampleReports {
         full.heldFixed(),
         full.sources(),
         List.of(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -160,6 +161,7 @@ final class SampleReports {
         List.of(),
         List.of(),
         List.of(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -240,6 +242,7 @@ final class SampleReports {
                 "abstract"),
             new Source("invented2014", "C. Nobody 2014, Another invented source", "", "")),
         List.of(),
+        Optional.empty(),
         Optional.empty());
   }
 }
