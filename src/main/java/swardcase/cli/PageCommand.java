@@ -14,6 +14,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import swardcase.serve.FarmPage;
 import swardcase.serve.Setup;
+import swardcase.tables.Tables;
 
 /** Opens a farm in the browser of the same machine. */
 @Command(
@@ -60,15 +61,17 @@ final class PageCommand implements Callable<Integer> {
     draws.check();
     refuseUnless(port >= 0 && port <= MOST_PORT, "--port must be from 1 to 65535, but was " + port);
     refuseUnless(idleMinutes >= 1, "--idle must be 1 or more minutes, but was " + idleMinutes);
+    Tables tables = options.tables();
     Setup setup =
         new Setup(
             options.folder(),
-            options.tables(),
+            tables,
             sheet::signed,
             sheet.date(),
             draws.count(),
             draws.seed(),
-            Version.text());
+            Version.text(),
+            new PageStore(tables, sheet.date()));
     PrintWriter out = spec.commandLine().getOut();
     try (FarmPage page = open(setup)) {
       Runtime.getRuntime().addShutdownHook(new Thread(page::close));

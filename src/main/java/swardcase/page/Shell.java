@@ -40,7 +40,8 @@ public final class Shell {
     html.open("link", "rel", "icon", "href", "/icon.svg");
     html.open("link", "rel", "stylesheet", "href", "/page.css");
     html.element("script", "", "type", "module", "src", "/page.js");
-    html.element("script", "", "type", "module", "src", "/change.js").close();
+    html.element("script", "", "type", "module", "src", "/change.js");
+    html.element("script", "", "type", "module", "src", "/edit.js").close();
     html.open("body");
     html.element("a", Texts.get("page.skip"), "class", "skip", "href", "#main", "data-skip", "");
     html.open("header").element("p", farm, "class", "farm");

@@ -61,6 +61,11 @@ final class Answers implements AutoCloseable {
     return disk.read(asked);
   }
 
+  /** Tells the files of the farm as they are now from any other state of them. */
+  String print() {
+    return disk.print();
+  }
+
   /** An answer by its name, if it is still kept. */
   Optional<Kept> find(String id) {
     return Optional.ofNullable(kept.get(id));

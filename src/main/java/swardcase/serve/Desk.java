@@ -3,6 +3,7 @@ package swardcase.serve;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,10 +15,12 @@ import swardcase.decision.Explanation;
 import swardcase.decision.Explanations;
 import swardcase.draws.Draws;
 import swardcase.farm.Farm;
+import swardcase.intake.FarmFolder;
 import swardcase.outcome.FarmModel;
 import swardcase.page.AnswerView;
 import swardcase.page.Change;
 import swardcase.page.ChangeView;
+import swardcase.page.EditViews;
 import swardcase.page.ExplanationView;
 import swardcase.page.FaultsView;
 import swardcase.page.FilesView;
@@ -42,6 +45,7 @@ final class Desk implements Site, AutoCloseable {
       Map.of(
           "/page.js", "text/javascript; charset=utf-8",
           "/change.js", "text/javascript; charset=utf-8",
+          "/edit.js", "text/javascript; charset=utf-8",
           "/page.css", "text/css; charset=utf-8",
           "/icon.svg", "image/svg+xml");
 
@@ -52,6 +56,7 @@ final class Desk implements Site, AutoCloseable {
 
   private final Setup setup;
   private final Answers answers;
+  private final Edits edits;
   private final Runnable stop;
 
   /** A desk; {@code stop} is run when the user says so. */
@@ -59,6 +64,7 @@ final class Desk implements Site, AutoCloseable {
     this.setup = setup;
     this.stop = stop;
     answers = new Answers(setup);
+    edits = new Edits(setup);
   }
 
   @Override
@@ -95,6 +101,7 @@ final class Desk implements Site, AutoCloseable {
       Asked asked = Asked.of(request);
       return switch (name) {
         case "/view" -> Reply.html(200, view(request, asked));
+        case "/edit" -> request.has("answers") ? edits.begin(request) : edits.edit(request);
         case "/hand" -> hand(request, asked);
         case "/how" -> Reply.html(200, explanation(request, asked));
         case "/progress" -> Reply.text(200, Double.toString(answers.done()));
@@ -119,7 +126,18 @@ final class Desk implements Site, AutoCloseable {
   private String view(JsonNode request, Asked asked) throws Exception {
     Shell.View view = Shell.View.find(request.path("view").asText()).orElse(Shell.View.ANSWER);
     boolean rough = request.path("rough").asBoolean();
+    if (FarmFolder.FILES.stream().map(setup.folder()::resolve).noneMatch(Files::exists)) {
+      return EditViews.begin(setup.store().questions(Edits.answers(request)));
+    }
     return switch (view) {
+      case PADDOCKS ->
+          EditViews.tables(
+              edits.tables(), answers.print(), List.copyOf(setup.tables().cultivars().keySet()));
+      case FLOCK -> {
+        Disk.Read read = answers.read(Asked.NOTHING);
+        List<Keys.Placed> keys = Keys.of(read.base().farm(), edits.text("farm.yaml", ""));
+        yield EditViews.keys(keys.stream().map(Keys.Placed::key).toList(), read.print());
+      }
       case JOINING -> {
         Kept kept = answers.get(asked, false);
         yield JoiningView.of(kept.answer().joiningReport(kept.read().farm().remarks()));
@@ -131,7 +149,7 @@ final class Desk implements Site, AutoCloseable {
               change(asked, false),
               FarmFiles.names(answers.get(asked, false)),
               FarmFiles.command(setup.folder(), asked));
-      default -> AnswerView.of(change(asked, rough));
+      case ANSWER -> AnswerView.of(change(asked, rough));
     };
   }
 

@@ -83,6 +83,7 @@ final class LocalServer implements AutoCloseable {
     while (left > 0 && !stopped.await(left, TimeUnit.NANOSECONDS)) {
       left = idle.toNanos() - (System.nanoTime() - lastAsked.get());
     }
+    server.stop(1); // the last answers are on their way
     close();
   }
 
@@ -94,7 +95,7 @@ final class LocalServer implements AutoCloseable {
   @Override
   public void close() {
     stop();
-    server.stop(1);
+    server.stop(0);
     threads.shutdownNow();
   }
 

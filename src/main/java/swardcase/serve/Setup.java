@@ -16,6 +16,7 @@ import swardcase.tables.Tables;
  * @param draws how many, for an answer that is saved or printed
  * @param seed where they start
  * @param program name and version of the program
+ * @param store writes files, and begins a new farm
  */
 public record Setup(
     Path folder,
@@ -24,4 +25,5 @@ public record Setup(
     LocalDate day,
     int draws,
     long seed,
-    String program) {}
+    String program,
+    Store store) {}

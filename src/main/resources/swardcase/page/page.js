@@ -2,7 +2,7 @@
 // Every request carries all changes; the server remembers none.
 export const state = JSON.parse(sessionStorage.getItem('state') || '{"levers":{},"fixes":{},"past":[]}');
 export const $ = (selector, within = document) => within.querySelector(selector);
-const main = $('#main');
+export const main = $('#main');
 const dialog = $('#how');
 let asking = 0;
 
@@ -53,14 +53,18 @@ export async function show(question = {}, focus = true) {
   return answer.ok;
 }
 
-/** Puts HTML of the server's in a place; what was open there stays open. */
+/** Puts HTML of the server's in a place; what was open, typed or in focus there stays so. */
 export function place(where, html, focus) {
   const open = [...where.querySelectorAll('details[open] > summary .name')].map(name => name.textContent);
+  const typed = [...where.querySelectorAll('[data-answer]')].map(input => [input.id, input.value]);
+  const at = where.contains(document.activeElement) && document.activeElement.id;
   where.innerHTML = html;
   for (const name of where.querySelectorAll('summary .name')) {
     if (open.includes(name.textContent)) name.closest('details').open = true;
   }
+  for (const [id, value] of typed) if (document.getElementById(id)) document.getElementById(id).value = value;
   if (focus) ($('h1', where) || where).focus();
+  else if (at) document.getElementById(at)?.focus();
   where.dispatchEvent(new CustomEvent('placed', { bubbles: true }));
 }
 

@@ -52,12 +52,18 @@ class PageCommandTest {
       }
       PipedWriter out = new PipedWriter();
       Scanner lines = new Scanner(new PipedReader(out, 1 << 16));
+      StringWriter err = new StringWriter();
       CommandLine line = Main.commandLine();
-      line.setOut(new PrintWriter(out, true)).setErr(new PrintWriter(new StringWriter(), true));
+      line.setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true));
       code =
           CompletableFuture.supplyAsync(
-              () -> line.execute(arguments.toArray(String[]::new)),
+              () -> {
+                int ended = line.execute(arguments.toArray(String[]::new));
+                line.getOut().close();
+                return ended;
+              },
               task -> new Thread(task, "page-command").start());
+      assertThat(lines.hasNextLine()).as(err.toString()).isTrue();
       lines.nextLine();
       printed = lines.nextLine();
       browser = new Browser(printed);
@@ -278,5 +284,132 @@ class PageCommandTest {
 
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).contains("--port must be from 1 to 65535, but was 70000");
+  }
+
+  @Test
+  void edits_areCheckedShownAndSavedWholeOrNotAtAll() throws IOException {
+    Path farm = SmallFarm.write(folder.resolve("farm"));
+    Files.writeString(
+        farm.resolve("plants.csv"), "# Walked.\n" + Files.readString(farm.resolve("plants.csv")));
+    TreeMap<String, String> before = texts(farm);
+    String wrong =
+        ",\"tables\":{\"plants\":[{\"line\":3,\"cells\":[\"Hill\",\"Geraldtun\",\"4\"]}]}}";
+    String right = wrong.replace("Geraldtun", "Geraldton");
+    try (Open page = new Open(farm, "--draws", 100)) {
+      String print = found(page.view("paddocks", ""), "data-print=\"([0-9a-f]+)\"");
+      String asked = "{\"print\":\"" + print + "\",\"save\":true";
+
+      assertThat(page.browser.ask("/edit", asked + wrong))
+          .contains("plants.csv:3: cultivar: ", "did you mean 'Geraldton'?", "\"row\":0");
+      assertThat(texts(farm)).isEqualTo(before);
+
+      assertThat(page.browser.ask("/edit", asked.replace("true", "false") + right))
+          .contains("Nothing is wrong", "− Flat,Yarloop,50", "+ Hill,Geraldton,4");
+      assertThat(texts(farm)).isEqualTo(before);
+
+      Files.writeString(
+          farm.resolve("farm.yaml"), before.get("farm.yaml") + "# Written elsewhere.\n");
+      assertThat(page.browser.ask("/edit", asked + right))
+          .contains("Not saved", "changed elsewhere");
+      assertThat(Files.readString(farm.resolve("plants.csv"))).isEqualTo(before.get("plants.csv"));
+
+      String anew = found(page.view("paddocks", ""), "data-print=\"([0-9a-f]+)\"");
+      assertThat(page.browser.ask("/edit", asked.replace(print, anew) + right))
+          .contains("\"saved\":true");
+      assertThat(Files.readString(farm.resolve("plants.csv")))
+          .isEqualTo("# Walked.\npaddock,cultivar,plants\nHill,Geraldton,4\n");
+      assertThat(Ran.below(farm)).containsExactly("farm.yaml", "paddocks.csv", "plants.csv");
+    }
+  }
+
+  @Test
+  void keys_thatAreTyped_changeTheirLineOfTheFileAlone() throws IOException {
+    Path farm = SmallFarm.write(folder.resolve("farm"));
+    String before = "# Ours.\n" + Files.readString(farm.resolve("farm.yaml"));
+    Files.writeString(farm.resolve("farm.yaml"), before);
+    try (Open page = new Open(farm, "--draws", 100)) {
+      String view = page.view("flock", "");
+      String print = found(view, "data-print=\"([0-9a-f]+)\"");
+      String ewes = found(view, "id=\"(key-\\d+)\" data-key=\"[^\"]+\" value=\"300\"");
+      String lamb = found(view, "<label for=\"(key-\\d+)\">A lamb at marking");
+      StringBuilder keys = new StringBuilder();
+      Pattern.compile("data-key=\"([^\"]+)\" value=\"([^\"]*)\"")
+          .matcher(view)
+          .results()
+          .forEach(
+              key -> {
+                String id = key.group(1);
+                String value =
+                    id.equals(ewes) ? "320" : id.equals(lamb) ? "80, 120, 180" : key.group(2);
+                keys.append(",\"").append(id).append("\":\"").append(value).append("\"");
+              });
+      String told =
+          page.browser.ask(
+              "/edit",
+              "{\"save\":true,\"print\":\"" + print + "\",\"keys\":{" + keys.substring(1) + "}}");
+
+      assertThat(told).contains("\"saved\":true");
+      assertThat(Files.readString(farm.resolve("farm.yaml")))
+          .isEqualTo(
+              before.replace("300", "320") + "prices:\n  net_value_per_lamb: [80, 120, 180]\n");
+    }
+  }
+
+  @Test
+  void emptyFolder_withAnswersOfThePage_becomesTheFarmThatStartMakes() throws IOException {
+    Path typed = folder.resolve("typed");
+    List<Object> start = new ArrayList<>(List.of("start", typed, "--no-questions", "--date", DATE));
+    StringBuilder answers = new StringBuilder();
+    for (String answer :
+        List.of("name=New Farm", "growth=Katanning", "ewes=0", "paddocks=Hill 30, Flat 20")) {
+      start.addAll(List.of("--answer", answer));
+      String json = "\"" + answer.replace("=", "\":\"") + "\"";
+      answers.append(answers.length() == 0 ? "" : ",").append(json);
+    }
+    command(start.toArray());
+    Path farm = folder.resolve("farm");
+    try (Open page = new Open(farm)) {
+      assertThat(page.view("answer", "")).contains("Name of the farm").doesNotContain("rams go in");
+      assertThat(page.view("answer", ",\"answers\":{\"ewes\":\"5\"}")).contains("rams go in");
+      String lacking = "{\"save\":true,\"answers\":{\"name\":\"x\"}}";
+      assertThat(page.browser.ask("/edit", lacking)).contains("These answers are needed: District");
+      assertThat(farm).doesNotExist();
+      String all = "{\"save\":true,\"answers\":{" + answers + "}}";
+      assertThat(page.browser.ask("/edit", all)).contains("\"saved\":true");
+      assertThat(texts(farm)).isEqualTo(texts(typed));
+      assertThat(page.browser.ask("/edit", all)).contains("nothing is overwritten");
+    }
+  }
+
+  @Test
+  void plan_inHand_atTheNumbersItWasFoundWith_gainsWhatItGained() throws IOException {
+    Path farm = Path.of("demo-data/mixed-farm");
+    try (Open page = new Open(farm, "--draws", 100)) {
+      String id = found(page.view("change", ""), "data-id=\"([0-9a-f]+)\"");
+      String gain = found(page.view("answer", ""), "data-what=\"plan-gain\"[^>]*>([^<]+)<");
+      String still = page.browser.ask("/hand", "{\"id\":\"" + id + "\"}");
+      String moved =
+          page.browser.ask(
+              "/hand", "{\"id\":\"" + id + "\",\"levers\":{\"prices.net_value_per_lamb\":50}}");
+
+      assertThat(still).contains("gains " + gain + " at these numbers; before it was " + gain);
+      assertThat(moved)
+          .contains("before it was " + gain, "A lamb at marking: 180 (120 to 270) A$/lamb")
+          .doesNotContain("gains " + gain);
+    }
+  }
+
+  @Test
+  void changes_thatCannotBe_areRefusedInWords() throws IOException {
+    Path farm = SmallFarm.write(folder.resolve("farm"));
+    try (Open page = new Open(farm, "--draws", 100)) {
+      assertThat(page.view("answer", ",\"levers\":{\"prices.net_value_per_lam\":5}"))
+          .contains(
+              "must be a number of the farm; did you mean &#39;prices.net_value_per_lamb&#39;?");
+      assertThat(page.view("answer", ",\"levers\":{\"prices.net_value_per_lamb\":500}"))
+          .contains("must be from -60 to 100; found &#39;500&#39;");
+      assertThat(page.view("answer", ",\"fixes\":{\"Hil\":\"keep\"}"))
+          .contains("must name a paddock of the farm", "did you mean &#39;Hill&#39;?");
+    }
   }
 }

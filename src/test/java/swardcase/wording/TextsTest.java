@@ -127,8 +127,13 @@ class TextsTest {
     TreeSet<String> unused = new TreeSet<>(words.stringPropertyNames());
     unused.removeIf(key -> code.contains("\"" + key + "\""));
     unused.removeIf(key -> key.matches("reason.+\\.(less|none)") && code.contains(beforeSign(key)));
-    unused.removeIf(key -> code.contains("\"" + key.replaceAll("^lever\\.", "") + "\""));
-    unused.removeIf(key -> key.matches("lever\\.(mobs|other_stock)\\.[a-z]+"));
+    unused.removeIf(
+        key -> {
+          String ofFile = key.replaceAll("^(lever|key)\\.|\\.help$", "");
+          String inList = ofFile.replaceAll("^(mobs|other_stock)\\.", "");
+          return !key.equals(ofFile)
+              && (code.contains("\"" + ofFile + "\"") || code.contains("\"" + inList + "\""));
+        });
     unused.removeIf(key -> key.matches("glossary\\.\\d+\\.(term|text)"));
     OF_CONSTANTS.forEach(
         (prefix, constants) ->
