@@ -28,10 +28,11 @@ final class JoiningPage {
   private static final Style PINNED = new Style(false, 10, Tint.INK);
   private static final Style PINNED_BOLD = PINNED.inBold();
 
-  /** Rows of paddocks and of moves on the page behind; the rest is counted. */
+  /** Rows of paddocks on the page behind; the rest is counted. */
   private static final int MOST_ROWS = 16;
 
-  private static final int MOST_MOVES = 10;
+  private static final double MOVE_HEIGHT = 20;
+  private static final double ABOUT_MOVES = 50;
 
   /** With less left of the front, cautions stand behind it in the place of the moves. */
   private static final double ROOM_FOR_CAUTIONS = 125;
@@ -71,12 +72,12 @@ final class JoiningPage {
     }
     flow.newPage();
     shut();
+    young();
     if (isFull) {
       cautions();
     } else {
       moves();
     }
-    young();
   }
 
   private void mobs() {
@@ -185,18 +186,23 @@ final class JoiningPage {
             Cell.of(JoiningWords.sure(shut))));
   }
 
+  /** As many moves as the page has room for. */
   private void moves() {
+    int most = (int) ((Flow.BOTTOM - flow.y() - ABOUT_MOVES) / MOVE_HEIGHT);
+    if (most < 1) {
+      return;
+    }
     flow.part(Texts.get("joining.moves"));
     Table table = new Table(flow, List.of(Column.words("", 60), Column.words("", Flow.WIDTH - 60)));
     table.start();
-    for (MoveRow move : report.moves().stream().limit(MOST_MOVES).toList()) {
+    for (MoveRow move : report.moves().stream().limit(most).toList()) {
       table.row(
           List.of(
               Cell.of(JoiningWords.day(move.day()), Style.CELL_BOLD),
               Cell.of(JoiningWords.move(move, report))));
     }
     flow.gap(4);
-    int more = report.moves().size() - MOST_MOVES;
+    int more = report.moves().size() - most;
     if (more > 0) {
       flow.paragraph(Texts.get("joining.moves.more", more), Style.BODY);
     }
