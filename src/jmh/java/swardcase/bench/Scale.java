@@ -124,7 +124,7 @@ public final class Scale {
         timed(() -> ReportBuilder.build(decision, howSure, "scale", DAY, loaded.remarks()));
     timed(
         () ->
-            JoiningPlan.of(decision.simulation().draws())
+            JoiningPlan.of(decision.simulation().draws(), decision.plan())
                 .map(plan -> JoiningReportBuilder.build(plan, "scale", DAY, List.of())));
     timed(
         () -> {

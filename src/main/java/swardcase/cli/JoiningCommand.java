@@ -18,6 +18,7 @@ import swardcase.farm.Farm;
 import swardcase.intake.LoadedFarm;
 import swardcase.joining.JoiningPlan;
 import swardcase.outcome.FarmModel;
+import swardcase.report.FarmMap;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReportBuilder;
 import swardcase.search.PlanSearch;
@@ -33,8 +34,8 @@ import swardcase.view.JsonView;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = {
-      "Says which paddocks to keep ewes off before and during joining, for each mob and half-month,"
-          + " where they go instead, and what that saves.",
+      "Says which paddocks the farm's plan shuts to which ewes before and during joining, where each"
+          + " mob is instead, and what that saves in the coming year.",
       "Prints a summary; files are written only where an option asks for them."
     },
     exitCodeListHeading = "%nExit codes:%n",
@@ -49,13 +50,16 @@ final class JoiningCommand implements Callable<Integer> {
   @Option(
       names = "--pdf",
       paramLabel = "FILE",
-      description = "Write the joining sheet: a page to pin up, then the calendar (A4, PDF).")
+      description = "Write the joining sheet: a page to pin up and one behind it (A4, PDF).")
   private Path pdf;
 
   @Option(names = "--json", paramLabel = "FILE", description = "Write the result (JSON).")
   private Path json;
 
-  @Option(names = "--csv", paramLabel = "FILE", description = "Write the calendar as a table.")
+  @Option(
+      names = "--csv",
+      paramLabel = "FILE",
+      description = "Write what is shut to whom as a table.")
   private Path csv;
 
   /** The coming year of the plan that {@code decide} finds. */
@@ -84,7 +88,7 @@ final class JoiningCommand implements Callable<Integer> {
         JoiningReportBuilder.build(plan.get(), Version.text(), day, loaded.on(day).remarks());
     try (WholeFiles files = new WholeFiles(options.inputs())) {
       if (pdf != null) {
-        files.add(pdf, to -> JoiningSheet.write(report, to));
+        files.add(pdf, to -> JoiningSheet.write(report, FarmMap.of(loaded.shapes()), to));
       }
       if (json != null) {
         files.add(json, JsonView.of(report));

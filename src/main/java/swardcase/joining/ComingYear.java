@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import swardcase.farm.Action;
 import swardcase.farm.UseRule;
 import swardcase.outcome.FarmModel;
+import swardcase.outcome.FarmRule;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
 
@@ -55,6 +56,11 @@ public final class ComingYear {
 
   private Optional<UseRule> rule(int paddock) {
     return model.actions().get(plan.action(paddock)).use();
+  }
+
+  /** Whether the cleanest paddocks go to the mob nearest joining. */
+  boolean inOrder() {
+    return plan.choice(FarmRule.IN_ORDER) > 0;
   }
 
   /** What the plan says of paddocks that are shut, or that somebody is kept off. */

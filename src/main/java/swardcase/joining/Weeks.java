@@ -2,29 +2,11 @@ package swardcase.joining;
 
 import java.util.ArrayList;
 import java.util.List;
-import swardcase.farm.HalfMonths;
 
-/**
- * The half-months in which it matters what ewes graze: from {@value #WEEKS_BEFORE} weeks before the
- * rams go in to the day they come out. Eight weeks, because after six weeks off the clover no
- * effect was found (see {@link swardcase.reproduction.JoiningExposure}) and half-months are coarse.
- */
+/** Half-months in the order of a season, which may run over the turn of the year. */
 final class Weeks {
 
-  static final int WEEKS_BEFORE = 8;
-
   private Weeks() {}
-
-  /** Which of the 24 half-months belong to one joining. */
-  static boolean[] of(int joiningDay, double joiningWeeks) {
-    boolean[] belongs = new boolean[HalfMonths.COUNT];
-    int first = joiningDay - 7 * WEEKS_BEFORE;
-    int last = joiningDay + (int) Math.ceil(7 * joiningWeeks) - 1;
-    for (int day = first; day <= last; day++) {
-      belongs[HalfMonths.ofDay(day)] = true;
-    }
-    return belongs;
-  }
 
   /**
    * The shortest run of half-months, in order and over the turn of the year if need be, that holds

@@ -480,7 +480,17 @@ public final class OutcomeFunction {
     return greenShare(halfMonth) > DRY;
   }
 
-  /** The same in the coming year, whose season type a draw tells. */
+  /** Strength of intake in a half-month of a season type, which stands in the farm's order. */
+  public double greenShare(int season, int halfMonth) {
+    return greenShareOf[season][halfMonth];
+  }
+
+  /** Whether feed is green at all then. */
+  public boolean isGreen(int season, int halfMonth) {
+    return greenShareOf[season][halfMonth] > DRY;
+  }
+
+  /** Strength of intake in the coming year, whose season type a draw tells. */
   public double greenShareOfComingYear(int halfMonth) {
     return eatenYear.greenShare(seasonOfYear[0], halfMonth);
   }

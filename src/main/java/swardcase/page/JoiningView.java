@@ -1,21 +1,16 @@
 package swardcase.page;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import swardcase.report.JoiningReport;
-import swardcase.report.JoiningReport.Cell;
-import swardcase.report.JoiningReport.MobCalendar;
-import swardcase.report.JoiningReport.Move;
-import swardcase.report.JoiningReport.PaddockRow;
-import swardcase.report.JoiningReport.YoungRow;
+import swardcase.report.JoiningReport.MobRow;
 import swardcase.wording.JoiningWords;
-import swardcase.wording.SafeFeedWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
-/** Before joining: where each mob goes, which gates stay shut, and the calendar behind it. */
+/**
+ * Before joining: what is shut to each mob and where it is, what an early or late break changes.
+ */
 public final class JoiningView {
 
   private final JoiningReport report;
@@ -33,116 +28,85 @@ public final class JoiningView {
       return head.element("p", Texts.get("oestrogen.NO_EWES")).close().toString();
     }
     JoiningView view = new JoiningView(report.get());
-    view.moves();
-    view.gates();
-    report.get().mobs().forEach(view::calendar);
-    view.young();
-    view.safe();
+    view.html.element("p", String.join(" ", JoiningWords.answer(report.get())), "class", "lead");
+    if (!report.get().shut().isEmpty()) {
+      report.get().mobs().forEach(view::mob);
+      view.html.each("p", List.of(Texts.get("joining.note")));
+      view.html.each("p", JoiningWords.others(report.get()));
+      view.seasons();
+      view.shut();
+    }
+    view.last();
     return head.add(view.html).close().toString();
   }
 
-  private List<String> headings(String first) {
-    List<String> headings = new ArrayList<>(List.of(Texts.get(first)));
-    report
-        .halfMonths()
-        .forEach(
-            half ->
-                headings.add(
-                    Texts.get(
-                        "joining.from",
-                        JoiningWords.day(half.from()),
-                        JoiningWords.day(half.to()))));
-    return headings;
+  private void mob(MobRow mob) {
+    html.element("h2", JoiningWords.who(mob) + ", " + JoiningWords.joining(mob));
+    html.each("p", List.of(Texts.get("joining.off", String.join("; ", JoiningWords.off(mob)))));
+    html.list(
+        mob.stays().stream()
+            .map(stay -> JoiningWords.when(stay) + ": " + JoiningWords.where(stay, report))
+            .toList());
   }
 
-  private void moves() {
-    html.element("p", JoiningWords.answer(report), "class", "lead");
-    html.table(Texts.get("joining.heading"), headings("joining.mob"));
-    report
-        .moves()
-        .forEach(
-            group -> {
-              List<String> cells = new ArrayList<>(List.of(group.group()));
-              group.moves().forEach(move -> cells.add(where(move)));
-              html.row(cells);
-            });
-    html.tableEnd().element("p", Texts.get("joining.moves.note"), "class", "note");
-  }
-
-  private String where(Move move) {
-    List<String> stays = new ArrayList<>(JoiningWords.where(move));
-    if (move.feedTonnes() > 0) {
-      stays.add(
-          Texts.get("joining.feed", Words.about(move.feedTonnes()), report.farm().supplement()));
+  private void seasons() {
+    html.element("h2", Texts.get("joining.break"));
+    Optional<String> same = JoiningWords.sameInAllSeasons(report);
+    if (same.isPresent()) {
+      html.each("p", List.of(same.get()));
+    } else {
+      html.table(
+          Texts.get("joining.break"),
+          List.of(
+              Texts.get("joining.break.column"),
+              Texts.get("joining.break.years"),
+              Texts.get("joining.break.do"),
+              Texts.get("joining.break.feed"),
+              Texts.get("joining.break.lost")));
+      report
+          .seasons()
+          .forEach(
+              season ->
+                  html.row(
+                      List.of(
+                          Texts.of("joining.break", season.comes()),
+                          Words.rounded(10 * season.chance(), 0.1),
+                          JoiningWords.out(season),
+                          JoiningWords.feed(season),
+                          JoiningWords.lost(season))));
+      html.tableEnd();
     }
-    return String.join(", ", stays);
+    html.each("p", List.of(Texts.get("joining.break.rule")));
   }
 
-  private void gates() {
-    if (report.gates().isEmpty()) {
-      html.element("p", Texts.get("joining.gates.none"));
-      return;
-    }
-    html.table(Texts.get("joining.gates"), headings("column.paddock"));
-    report
-        .gates()
-        .forEach(
-            gate -> {
-              List<String> cells = new ArrayList<>(List.of(gate.paddock()));
-              gate.shutTo().forEach(mobs -> cells.add(shut(mobs)));
-              html.row(cells);
-            });
-    html.tableEnd().element("p", Texts.get("page.gates.note"), "class", "note");
-  }
-
-  private String shut(List<String> mobs) {
-    String who = JoiningWords.shutTo(mobs, report);
-    return who.isBlank() ? Texts.get("none") : who;
-  }
-
-  private void calendar(MobCalendar mob) {
-    String caption =
-        Texts.get(
-            "joining.calendar.mob", mob.name(), Words.exact(mob.ewes()), JoiningWords.joining(mob));
-    List<String> headings = headings("column.paddock");
-    headings.add(Texts.get("joining.why"));
-    html.table(caption, headings);
-    for (PaddockRow row : mob.paddocks()) {
-      html.open("tr").element("th", row.paddock(), "scope", "row");
-      row.cells().forEach(cell -> rating(cell, row));
-      html.element("td", JoiningWords.reason(row)).close();
-    }
-    html.tableEnd();
-  }
-
-  private void rating(Cell cell, PaddockRow row) {
-    html.open("td", "class", "rating " + cell.rating().name().toLowerCase(Locale.ROOT));
-    html.element("span", JoiningWords.rating(cell));
-    if (cell.rating() != JoiningReport.Rating.NOT_RATED) {
-      html.element("small", JoiningWords.sure(cell, row));
-    }
-    html.close();
-  }
-
-  private void young() {
-    html.element("h2", Texts.get("joining.young"));
-    html.element("p", Texts.get("joining.young.note"), "class", "note");
+  private void shut() {
     html.table(
-        Texts.get("joining.young"),
+        Texts.get("joining.behind"),
         List.of(
             Texts.get("column.paddock"),
-            Texts.get("joining.young.rating"),
-            Texts.get("joining.young.barren")));
-    for (YoungRow row : report.youngEwes()) {
-      html.row(List.of(row.paddock(), JoiningWords.young(row), Words.count(row.barrenPercent())));
-    }
-    html.tableEnd();
+            Texts.get("joining.column.shutTo"),
+            Texts.get("joining.column.why"),
+            Texts.get("joining.column.lost"),
+            JoiningWords.sureHeading(report)));
+    report
+        .shut()
+        .forEach(
+            shut ->
+                html.row(
+                    List.of(
+                        shut.paddock(),
+                        JoiningWords.shutTo(shut),
+                        JoiningWords.reason(shut),
+                        JoiningWords.lost(shut),
+                        JoiningWords.sure(shut))));
+    String note = Texts.get("joining.behind.note", Words.exact(report.answer().tellable()));
+    html.tableEnd().element("p", note, "class", "note");
   }
 
-  private void safe() {
-    SafeFeedWords safe = new SafeFeedWords(report);
-    html.element("h2", Texts.get("joining.safe")).each("p", List.of(safe.statement()));
-    html.list(safe.waysOut()).each("p", List.of(safe.worth()));
+  private void last() {
+    if (!report.youngEwes().isEmpty()) {
+      html.element("h2", Texts.get("joining.young")).each("p", List.of(JoiningWords.young(report)));
+    }
     html.element("h2", Texts.get("joining.before")).list(report.cautions());
   }
 }

@@ -3,7 +3,7 @@ package swardcase.report;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
-import java.util.DoubleSummaryStatistics;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,22 +11,24 @@ import java.util.stream.IntStream;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Mob;
+import swardcase.farm.OtherStock;
 import swardcase.farm.Paddock;
+import swardcase.farm.SeasonGrowth;
+import swardcase.farm.SeasonType;
+import swardcase.farm.UseRule;
+import swardcase.joining.ComingYear.Instruction;
 import swardcase.joining.JoiningPlan;
-import swardcase.joining.JoiningPlan.Policy;
+import swardcase.joining.Stay;
 import swardcase.report.JoiningReport.Answer;
-import swardcase.report.JoiningReport.Cell;
-import swardcase.report.JoiningReport.DateEnds;
-import swardcase.report.JoiningReport.DatePoint;
-import swardcase.report.JoiningReport.Finding;
-import swardcase.report.JoiningReport.Gate;
-import swardcase.report.JoiningReport.HalfMonth;
-import swardcase.report.JoiningReport.MobCalendar;
-import swardcase.report.JoiningReport.PaddockRow;
-import swardcase.report.JoiningReport.PolicyResult;
-import swardcase.report.JoiningReport.Rating;
+import swardcase.report.JoiningReport.Break;
+import swardcase.report.JoiningReport.MobRow;
+import swardcase.report.JoiningReport.MoveRow;
+import swardcase.report.JoiningReport.OtherRow;
 import swardcase.report.JoiningReport.Reason;
-import swardcase.report.JoiningReport.YoungRating;
+import swardcase.report.JoiningReport.SeasonRow;
+import swardcase.report.JoiningReport.Shut;
+import swardcase.report.JoiningReport.StayRow;
+import swardcase.report.JoiningReport.When;
 import swardcase.report.JoiningReport.YoungRow;
 import swardcase.sward.Composition;
 import swardcase.tables.Cultivar;
@@ -35,18 +37,17 @@ import swardcase.tables.Cultivar;
 public final class JoiningReportBuilder {
 
   /** Version of the layout of the result document. */
-  public static final String SCHEMA_VERSION = "2.0";
+  public static final String SCHEMA_VERSION = "3.0";
 
-  private static final double FEWEST_YOUNG_DAYS = 14;
+  /** Feed bought for a stay that is not worth speaking of, tonnes. */
+  private static final double LITTLE_FEED_TONNES = 0.5;
 
   private final JoiningPlan plan;
   private final Farm farm;
-  private final JoiningMovesBuilder moves;
 
   private JoiningReportBuilder(JoiningPlan plan) {
     this.plan = plan;
     farm = plan.farm();
-    moves = new JoiningMovesBuilder(plan);
   }
 
   /**
@@ -63,129 +64,163 @@ public final class JoiningReportBuilder {
   }
 
   private JoiningReport build(String program, LocalDate date, List<String> notices) {
-    List<DatePoint> dates = IntStream.range(0, HalfMonths.COUNT).mapToObj(this::datePoint).toList();
+    boolean any = !plan.instructions().isEmpty();
     return new JoiningReport(
         SCHEMA_VERSION,
         program,
         ReportBuilder.head(farm, date),
         answer(),
-        plan.instructions().stream()
-            .map(
-                of ->
-                    new JoiningReport.FromPlan(
-                        farm.paddocks().get(of.paddock()).name(),
-                        of.action().key(),
-                        of.action().name(),
-                        of.isShut()))
+        mobs().mapToObj(this::mob).toList(),
+        any ? moves() : List.of(),
+        plan.instructions().stream().map(this::shut).toList(),
+        any ? seasons() : List.of(),
+        youngEwes(),
+        farm.otherStock().stream()
+            .filter(OtherStock::mayMove)
+            .map(stock -> new OtherRow(stock.name(), stock.head(), mostRiskyDays(stock)))
             .toList(),
-        plan.halfMonths().stream().map(p -> halfMonth(plan, p)).toList(),
-        IntStream.range(0, farm.mobs().size()).mapToObj(this::calendar).toList(),
-        IntStream.range(0, farm.paddocks().size()).mapToObj(this::young).toList(),
-        policies(),
-        moves.all(),
-        gates(),
-        SafeFeedBuilder.build(plan),
-        dates,
-        IntStream.range(0, farm.mobs().size()).mapToObj(g -> dateEnds(g, dates)).toList(),
         Cautions.JOINING,
         notices,
         plan.model().inputs().all());
   }
 
-  /** First and last day of half-month {@code p}. */
-  static HalfMonth halfMonth(JoiningPlan plan, int p) {
-    boolean firstHalf = p % 2 == 0;
-    int half = plan.daysIn(firstHalf ? p : p - 1);
-    int from = firstHalf ? 1 : 1 + half;
-    int to = firstHalf ? half : half + plan.daysIn(p);
-    return new HalfMonth(
-        MonthDay.of(HalfMonths.month(p), from), MonthDay.of(HalfMonths.month(p), to));
+  private static OptionalDouble mostRiskyDays(OtherStock stock) {
+    return stock.mostRiskyDays().isPresent()
+        ? OptionalDouble.of(stock.mostRiskyDays().get().likely())
+        : OptionalDouble.empty();
+  }
+
+  private IntStream mobs() {
+    return IntStream.range(0, farm.mobs().size());
   }
 
   private Answer answer() {
-    int shut = (int) IntStream.range(0, farm.paddocks().size()).filter(this::isEverKeptOff).count();
-    double worst = 0;
-    boolean nothingGreen = true;
-    for (int g = 0; g < farm.mobs().size(); g++) {
-      double lost = plan.ewesNotInLamb(Policy.AS_NOW, g) / farm.mobs().get(g).ewes();
-      worst = Math.max(worst, 100 * lost);
-      for (int p : plan.halfMonths()) {
-        nothingGreen &= !plan.isRated(g, p) || moves.isAnywhere(g, p);
-      }
-    }
-    Finding finding =
-        shut > 0
-            ? Finding.KEEP_OFF
-            : worst >= plan.tellablePoints()
-                ? Finding.FEW_DAYS
-                : nothingGreen ? Finding.NOTHING_GREEN : Finding.NOTHING_TO_SHUT;
+    int out = (int) plan.instructions().stream().filter(Instruction::isShut).count();
     return new Answer(
-        finding,
-        shut,
+        plan.instructions().size() - out,
+        out,
         farm.paddocks().size(),
-        plan.lambs(Policy.AS_NOW).mean() - plan.lambs(Policy.PLAN).mean(),
-        worst,
+        plan.lambsSaved(),
+        plan.moneySaved(),
+        mobs().mapToDouble(g -> 100 * plan.likely().lambsLost(g) / lambsOfAll(g)).max().orElse(0),
         plan.tellablePoints());
   }
 
-  private boolean isEverKeptOff(int paddock) {
-    return IntStream.range(0, farm.mobs().size())
-        .anyMatch(g -> plan.halfMonths().stream().anyMatch(p -> isKeptOff(g, p, paddock)));
+  private double lambsOfAll(int mob) {
+    return farm.mobs().get(mob).ewes() * plan.likely().lambsPerPregnantEwe(mob);
   }
 
-  private boolean isKeptOff(int mob, int p, int paddock) {
-    return plan.isRated(mob, p) && plan.daysAllowed(mob, p, paddock) == 0;
+  private static MonthDay lastDay(int p) {
+    return p % 2 == 0
+        ? MonthDay.of(HalfMonths.month(p), HalfMonths.start(p + 1).getDayOfMonth() - 1)
+        : MonthDay.of(HalfMonths.month(p), HalfMonths.month(p).minLength());
   }
 
-  private MobCalendar calendar(int mob) {
-    Mob of = farm.mobs().get(mob);
-    return new MobCalendar(
+  private String paddock(int i) {
+    return farm.paddocks().get(i).name();
+  }
+
+  private MobRow mob(int g) {
+    Mob of = farm.mobs().get(g);
+    List<Integer> weeks = plan.weeks(g);
+    return new MobRow(
         of.name(),
         of.ewes(),
         of.joiningStart(),
         of.joiningWeeks().likely(),
-        IntStream.range(0, farm.paddocks().size()).mapToObj(i -> row(mob, i)).toList());
+        HalfMonths.start(weeks.get(0)),
+        lastDay(weeks.get(weeks.size() - 1)),
+        off(g, UseRule.When.BEFORE_JOINING),
+        off(g, UseRule.When.WHILE_GREEN),
+        plan.stays(g).stream().map(this::stay).toList());
   }
 
-  private PaddockRow row(int mob, int paddock) {
-    List<Cell> cells = plan.halfMonths().stream().map(p -> cell(mob, p, paddock)).toList();
+  private StayRow stay(Stay stay) {
+    return new StayRow(
+        HalfMonths.start(stay.from()),
+        lastDay(stay.to()),
+        stay.where(),
+        stay.paddocks().stream().map(this::paddock).toList(),
+        feed(stay.boughtMj() * plan.likely().tonnesPerMj()));
+  }
+
+  /** By half-months of all weeks, and in each by mobs; the day after the last ends the list. */
+  private List<MoveRow> moves() {
+    List<MoveRow> moves = new ArrayList<>();
+    for (int p : plan.halfMonths()) {
+      for (int g = 0; g < farm.mobs().size(); g++) {
+        addMoves(g, p, moves);
+      }
+    }
+    int after = (plan.halfMonths().get(plan.halfMonths().size() - 1) + 1) % HalfMonths.COUNT;
+    for (int g = 0; g < farm.mobs().size(); g++) {
+      addMoves(g, after, moves);
+    }
+    return moves;
+  }
+
+  private void addMoves(int g, int p, List<MoveRow> moves) {
+    String mob = farm.mobs().get(g).name();
+    List<Integer> weeks = plan.weeks(g);
+    plan.stays(g).stream()
+        .filter(stay -> stay.from() == p)
+        .forEach(stay -> moves.add(new MoveRow(HalfMonths.start(p), mob, Optional.of(stay(stay)))));
+    if (p == (weeks.get(weeks.size() - 1) + 1) % HalfMonths.COUNT) {
+      moves.add(new MoveRow(HalfMonths.start(p), mob, Optional.empty()));
+    }
+  }
+
+  private static double feed(double tonnes) {
+    return tonnes < LITTLE_FEED_TONNES ? 0 : tonnes;
+  }
+
+  private List<String> off(int mob, UseRule.When when) {
+    return plan.instructions().stream()
+        .filter(of -> !of.isShut())
+        .filter(of -> rule(of).when() == when && rule(of).keepsOff(mob))
+        .map(of -> paddock(of.paddock()))
+        .toList();
+  }
+
+  private static UseRule rule(Instruction of) {
+    return of.action().use().orElseThrow();
+  }
+
+  private Shut shut(Instruction of) {
+    int i = of.paddock();
     KnownClover clover =
-        KnownClover.of(
-            farm.paddocks().get(paddock),
-            plan.likely().composition(paddock),
-            plan.model().tables());
-    DoubleSummaryStatistics sure =
-        cells.stream()
-            .filter(cell -> cell.rating() != Rating.NOT_RATED)
-            .mapToDouble(Cell::chanceRight)
-            .summaryStatistics();
-    return new PaddockRow(
-        farm.paddocks().get(paddock).name(),
-        plan.greenDose(paddock),
+        KnownClover.of(farm.paddocks().get(i), plan.likely().composition(i), plan.model().tables());
+    if (of.isShut()) {
+      return new Shut(
+          paddock(i),
+          of.action().key(),
+          of.action().name(),
+          "",
+          true,
+          When.OUT,
+          clover,
+          reason(i, clover),
+          Optional.empty(),
+          Optional.empty(),
+          OptionalDouble.empty());
+    }
+    UseRule rule = rule(of);
+    int most =
+        rule.mobs().stream()
+            .max(Comparator.comparingDouble(g -> plan.lostThere(g, i).mean()))
+            .orElseThrow();
+    return new Shut(
+        paddock(i),
+        of.action().key(),
+        of.action().name(),
+        rule.who(),
+        rule.mobs().size() == farm.mobs().size(),
+        rule.when() == UseRule.When.WHILE_GREEN ? When.WHILE_GREEN : When.BEFORE_JOINING,
         clover,
-        !clover.isOestrogenKnown()
-            && cells.stream()
-                .map(Cell::rating)
-                .anyMatch(rating -> rating == Rating.LIMITED || rating == Rating.KEEP_OFF),
-        reason(paddock, clover),
-        sure.getMin(),
-        sure.getMax(),
-        cells);
-  }
-
-  private Cell cell(int mob, int p, int paddock) {
-    int in = plan.daysIn(p);
-    int days = plan.daysAllowed(mob, p, paddock);
-    Rating rating =
-        !plan.isRated(mob, p)
-            ? Rating.NOT_RATED
-            : days == in ? Rating.OPEN : days == 0 ? Rating.KEEP_OFF : Rating.LIMITED;
-    return new Cell(
-        rating,
-        days,
-        in,
-        plan.points(mob, p, paddock),
-        rating == Rating.NOT_RATED ? 0 : 100 * plan.chanceRight(mob, p, paddock));
+        reason(i, clover),
+        Optional.of(farm.mobs().get(most).name()),
+        Optional.of(plan.lostThere(most, i)),
+        OptionalDouble.of(100 * plan.chanceOfLoss(most, i)));
   }
 
   private Reason reason(int paddock, KnownClover clover) {
@@ -218,76 +253,34 @@ public final class JoiningReportBuilder {
     return leaf * composition.likelyShare(c);
   }
 
-  private YoungRow young(int paddock) {
-    double days = plan.youngDaysAllowed(paddock);
-    YoungRating rating =
-        plan.isUnknown(paddock) && plan.barrenPercent(paddock).high() >= plan.tellablePoints()
-            ? YoungRating.UNKNOWN
-            : days >= plan.greenDays()
-                ? YoungRating.OPEN
-                : days < FEWEST_YOUNG_DAYS ? YoungRating.KEEP_OFF : YoungRating.LIMITED;
-    return new YoungRow(
-        farm.paddocks().get(paddock).name(), plan.barrenPercent(paddock), rating, days);
+  private List<SeasonRow> seasons() {
+    return IntStream.range(0, plan.seasons())
+        .mapToObj(this::season)
+        .sorted(Comparator.comparing(SeasonRow::comes))
+        .toList();
   }
 
-  private List<PolicyResult> policies() {
-    List<PolicyResult> results = new ArrayList<>();
-    for (Policy policy : Policy.values()) {
-      double mj = plan.boughtMj(policy);
-      results.add(
-          new PolicyResult(
-              policy,
-              plan.lambs(policy),
-              plan.lambMoney(policy),
-              negligible(mj * plan.likely().tonnesPerMj()),
-              negligible(mj * plan.likely().pricePerMj()),
-              plan.saved(policy)));
-    }
-    return results;
+  private SeasonRow season(int s) {
+    SeasonGrowth growth = farm.feedYear().seasons().get(s);
+    int most =
+        mobs().boxed().max(Comparator.comparingDouble(g -> plan.lostNow(s, g))).orElseThrow();
+    return new SeasonRow(
+        growth.type() == SeasonType.GOOD
+            ? Break.EARLY
+            : growth.type() == SeasonType.POOR ? Break.LATE : Break.USUAL,
+        growth.chance().likely(),
+        plan.isGreenAtStart(s),
+        plan.turns(s).stream().map(HalfMonths::start).toList(),
+        farm.mobs().get(most).name(),
+        plan.lostNow(s, most),
+        plan.lostByPlan(s, most));
   }
 
-  /** What is left by rounding is nothing. */
-  static double negligible(double value) {
-    return Math.abs(value) < 1e-6 ? 0 : value;
-  }
-
-  private List<Gate> gates() {
+  private List<YoungRow> youngEwes() {
     return IntStream.range(0, farm.paddocks().size())
-        .filter(this::isEverKeptOff)
-        .mapToObj(
-            i ->
-                new Gate(
-                    farm.paddocks().get(i).name(),
-                    plan.halfMonths().stream().map(p -> keptOff(i, p)).toList()))
+        .mapToObj(i -> new YoungRow(paddock(i), plan.barrenPercent(i)))
+        .filter(row -> row.barrenPercent().mean() > plan.tellablePoints())
+        .sorted(Comparator.comparingDouble(row -> -row.barrenPercent().mean()))
         .toList();
-  }
-
-  private List<String> keptOff(int paddock, int p) {
-    return IntStream.range(0, farm.mobs().size())
-        .filter(g -> isKeptOff(g, p, paddock))
-        .mapToObj(g -> farm.mobs().get(g).name())
-        .toList();
-  }
-
-  private DatePoint datePoint(int k) {
-    List<Double> lost =
-        IntStream.range(0, farm.mobs().size()).mapToObj(g -> plan.pointsAtDate(g, k)).toList();
-    double most = lost.stream().mapToDouble(Double::doubleValue).max().orElse(0);
-    return new DatePoint(plan.date(k), lost, most);
-  }
-
-  private DateEnds dateEnds(int mob, List<DatePoint> dates) {
-    DatePoint best = dates.get(0);
-    DatePoint worst = best;
-    for (DatePoint date : dates) {
-      worst = date.lost().get(mob) > worst.lost().get(mob) ? date : worst;
-      best = date.lost().get(mob) < best.lost().get(mob) ? date : best;
-    }
-    return new DateEnds(
-        farm.mobs().get(mob).name(),
-        best.date(),
-        best.lost().get(mob),
-        worst.date(),
-        worst.lost().get(mob));
   }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import swardcase.report.Answer;
+import swardcase.report.FarmMap;
 import swardcase.sheet.DecisionSheet;
 import swardcase.sheet.JoiningSheet;
 import swardcase.view.CsvView;
@@ -72,7 +73,11 @@ final class FarmFiles {
             report ->
                 files.put(
                     "joining-sheet.pdf",
-                    made("application/pdf", to -> JoiningSheet.write(report, to))));
+                    made(
+                        "application/pdf",
+                        to ->
+                            JoiningSheet.write(
+                                report, FarmMap.of(kept.read().farm().shapes()), to))));
     files.put("result.json", text("application/json", () -> JsonView.of(answer.report())));
     files.put(
         "budget.xlsx",

@@ -1,205 +1,217 @@
 package swardcase.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
-import swardcase.chance.Drawn;
+import java.util.Optional;
 import swardcase.paper.Cell;
 import swardcase.paper.Column;
 import swardcase.paper.Flow;
 import swardcase.paper.Style;
 import swardcase.paper.Table;
 import swardcase.paper.Tint;
+import swardcase.report.FarmMap;
 import swardcase.report.JoiningReport;
-import swardcase.report.JoiningReport.Gate;
-import swardcase.report.JoiningReport.GroupMoves;
-import swardcase.report.JoiningReport.HalfMonth;
-import swardcase.report.JoiningReport.Move;
-import swardcase.report.JoiningReport.PolicyResult;
-import swardcase.report.JoiningReport.YoungRow;
+import swardcase.report.JoiningReport.MobRow;
+import swardcase.report.JoiningReport.MoveRow;
+import swardcase.report.JoiningReport.SeasonRow;
+import swardcase.report.JoiningReport.Shut;
+import swardcase.report.JoiningReport.StayRow;
 import swardcase.wording.JoiningWords;
-import swardcase.wording.SafeFeedWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
 /**
- * Before joining: a page to pin up in the shed, the calendar of each mob, and what the plan rests
- * on. Stands alone or as a section of the decision sheet.
+ * Before joining: a page to pin up in the shed, and one behind it that says why. Where nothing is
+ * shut the page says so and shows no table. Stands alone or as a section of another sheet.
  */
 final class JoiningPage {
 
-  /** Half-months side by side on the page to pin up; more of them go into a second table. */
-  private static final int MOST_ACROSS = 9;
+  private static final Style PINNED = new Style(false, 10, Tint.INK);
+  private static final Style PINNED_BOLD = PINNED.inBold();
 
-  private static final double NAME_WIDTH = 60;
-  private static final Style WHERE = Style.CELL_BOLD;
-  private static final Style ON_DARK = new Style(true, 7.5, Tint.PAPER);
+  /** Rows of paddocks on the page behind; the rest is counted. */
+  private static final int MOST_ROWS = 16;
+
+  private static final double MOVE_HEIGHT = 20;
+  private static final double ABOUT_MOVES = 50;
+
+  /** With less left of the front, cautions stand behind it in the place of the moves. */
+  private static final double ROOM_FOR_CAUTIONS = 125;
+
+  private static final double LEAST_MAP = 130;
+  private static final double MOST_MAP = 330;
 
   private final Flow flow;
   private final JoiningReport report;
+  private final Optional<FarmMap> map;
 
-  JoiningPage(Flow flow, JoiningReport report) {
+  JoiningPage(Flow flow, JoiningReport report, Optional<FarmMap> map) {
     this.flow = flow;
     this.report = report;
+    this.map = map;
   }
 
-  /** Draws all pages; {@code title} heads a sheet of its own and is blank within another. */
+  /** Draws both pages; {@code title} heads a sheet of its own and is blank within another. */
   void draw(String title) {
     flow.newPage();
     if (!title.isBlank()) {
       flow.title(title, title);
     }
     flow.section(Texts.get("joining.heading"));
-    flow.paragraph(JoiningWords.answer(report), Style.BODY_BOLD);
-    moves();
-    flow.part(Texts.get("joining.before"));
-    flow.bullets(report.cautions(), Style.BODY);
-    flow.newPage();
-    flow.section(Texts.get("joining.calendar"));
-    flow.paragraph(Texts.get("joining.calendar.note"), Style.BODY);
-    JoiningCalendarTable calendar = new JoiningCalendarTable(flow, report);
-    report.mobs().forEach(calendar::draw);
-    young();
-    grounds();
-  }
-
-  private void moves() {
-    int count = report.halfMonths().size();
-    int tables = Math.max(1, (count + MOST_ACROSS - 1) / MOST_ACROSS);
-    int across = (count + tables - 1) / tables;
-    for (int from = 0; from < count; from += across) {
-      int to = Math.min(count, from + across);
-      Table table = table("joining.mob", from, to);
-      for (GroupMoves group : report.moves()) {
-        List<Cell> cells = new ArrayList<>();
-        cells.add(Cell.of(group.group(), Style.CELL_BOLD));
-        group.moves().subList(from, to).forEach(move -> cells.add(cell(move)));
-        table.row(cells);
-      }
-      flow.gap(4);
-    }
-    flow.paragraph(Texts.get("joining.moves.note"), Style.NOTE);
-    flow.part(Texts.get("joining.gates"));
-    if (report.gates().isEmpty()) {
-      flow.paragraph(Texts.get("joining.gates.none"), Style.BODY);
+    flow.paragraph(String.join(" ", JoiningWords.answer(report)), PINNED_BOLD);
+    if (report.shut().isEmpty()) {
+      cautions();
+      young();
       return;
     }
-    for (int from = 0; from < count; from += across) {
-      int to = Math.min(count, from + across);
-      Table table = table("column.paddock", from, to);
-      for (Gate gate : report.gates()) {
-        List<Cell> cells = new ArrayList<>();
-        cells.add(Cell.of(gate.paddock(), Style.CELL_BOLD));
-        gate.shutTo()
-            .subList(from, to)
-            .forEach(mobs -> cells.add(shut(JoiningWords.shutTo(mobs, report))));
-        table.row(cells);
+    mobs();
+    seasons();
+    boolean isFull = Flow.BOTTOM - flow.y() < ROOM_FOR_CAUTIONS;
+    if (!isFull) {
+      cautions();
+      map();
+    }
+    flow.newPage();
+    shut();
+    young();
+    if (isFull) {
+      cautions();
+    } else {
+      moves();
+    }
+  }
+
+  private void mobs() {
+    for (MobRow mob : report.mobs()) {
+      flow.part(JoiningWords.who(mob) + ", " + JoiningWords.joining(mob));
+      flow.paragraph(Texts.get("joining.off", String.join("; ", JoiningWords.off(mob))), PINNED);
+      Table table =
+          new Table(flow, List.of(Column.words("", 110), Column.words("", Flow.WIDTH - 110)));
+      table.start();
+      for (StayRow stay : mob.stays()) {
+        table.row(
+            List.of(
+                Cell.of(JoiningWords.when(stay), PINNED),
+                Cell.of(JoiningWords.where(stay, report), PINNED_BOLD)));
       }
       flow.gap(4);
     }
-    flow.paragraph(Texts.get("joining.gates.note"), Style.NOTE);
+    flow.paragraph(Texts.get("joining.note"), Style.BODY);
+    JoiningWords.others(report).forEach(of -> flow.paragraph(of, Style.BODY));
   }
 
-  private Table table(String first, int from, int to) {
-    double width = (Flow.WIDTH - NAME_WIDTH) / (to - from);
-    List<Column> columns = new ArrayList<>();
-    columns.add(Column.words(Texts.get(first), NAME_WIDTH));
-    for (HalfMonth half : report.halfMonths().subList(from, to)) {
-      columns.add(
-          Column.words(
-              Texts.get("joining.from", JoiningWords.day(half.from()), JoiningWords.day(half.to())),
-              width));
+  private void seasons() {
+    flow.part(Texts.get("joining.break"));
+    Optional<String> same = JoiningWords.sameInAllSeasons(report);
+    if (same.isPresent()) {
+      flow.paragraph(same.get(), PINNED);
+    } else {
+      seasonsApart();
     }
-    Table table = new Table(flow, columns, Flow.LEFT, 4);
+    flow.paragraph(Texts.get("joining.break.rule"), Style.BODY);
+  }
+
+  private void seasonsApart() {
+    Table table =
+        new Table(
+            flow,
+            List.of(
+                Column.words(Texts.get("joining.break.column"), 42),
+                Column.numbers(Texts.get("joining.break.years"), 50),
+                Column.words(Texts.get("joining.break.do"), 130),
+                Column.words(Texts.get("joining.break.feed"), 150),
+                Column.words(Texts.get("joining.break.lost"), 135)));
     table.head();
-    return table;
+    for (SeasonRow season : report.seasons()) {
+      table.row(
+          List.of(
+              Cell.of(Texts.of("joining.break", season.comes()), PINNED_BOLD),
+              Cell.of(Words.rounded(10 * season.chance(), 0.1), PINNED),
+              Cell.of(JoiningWords.out(season), PINNED_BOLD),
+              Cell.of(JoiningWords.feed(season)),
+              Cell.of(JoiningWords.lost(season))));
+    }
+    flow.gap(4);
   }
 
-  private static Cell shut(String who) {
-    return who.isBlank()
-        ? Cell.of(Texts.get("none"), Style.NOTE)
-        : new Cell(List.of(new Cell.Piece(who, ON_DARK)), JoiningCalendarTable::fill);
+  private void cautions() {
+    flow.part(Texts.get("joining.before"));
+    flow.bullets(report.cautions(), Style.BODY);
   }
 
-  private Cell cell(Move move) {
-    List<Cell.Piece> pieces = new ArrayList<>();
-    for (String stay : JoiningWords.where(move)) {
-      pieces.add(new Cell.Piece(stay.replaceAll("(\\d) d", "$1\u00a0d"), WHERE));
+  /** The map takes what is left of the page. */
+  private void map() {
+    flow.gap(8);
+    double room = Flow.BOTTOM - flow.y() - 4;
+    if (map.isEmpty() || room < LEAST_MAP) {
+      return;
     }
-    if (move.feedTonnes() > 0) {
-      String feed =
-          Texts.get("joining.feed", Words.about(move.feedTonnes()), report.farm().supplement());
-      pieces.add(new Cell.Piece(feed, Style.CELL));
+    PaddockMap drawing = PaddockMap.ofJoining(map.get(), report, flow.lettering());
+    double height = drawing.height(Flow.WIDTH, Math.min(MOST_MAP, room));
+    if (height == 0) {
+      return;
     }
-    return new Cell(pieces, null);
+    drawing.draw(flow, Flow.LEFT, Flow.WIDTH, height);
+    flow.gap(height);
+  }
+
+  private void shut() {
+    flow.section(Texts.get("joining.behind"));
+    Table table =
+        new Table(
+            flow,
+            List.of(
+                Column.words(Texts.get("column.paddock"), 82),
+                Column.words(Texts.get("joining.column.shutTo"), 118),
+                Column.words(Texts.get("joining.column.why"), 140),
+                Column.words(Texts.get("joining.column.lost"), 112),
+                Column.words(JoiningWords.sureHeading(report), 55)));
+    table.head();
+    report.shut().stream().limit(MOST_ROWS).forEach(shut -> row(table, shut));
+    flow.gap(4);
+    int more = report.shut().size() - MOST_ROWS;
+    if (more > 0) {
+      flow.paragraph(Texts.get("joining.behind.more", more), Style.BODY);
+    }
+    flow.paragraph(
+        Texts.get("joining.behind.note", Words.exact(report.answer().tellable())), Style.NOTE);
+  }
+
+  private static void row(Table table, Shut shut) {
+    table.row(
+        List.of(
+            Cell.of(shut.paddock(), Style.CELL_BOLD),
+            Cell.of(JoiningWords.shutTo(shut)),
+            Cell.of(JoiningWords.reason(shut)),
+            Cell.of(JoiningWords.lost(shut)),
+            Cell.of(JoiningWords.sure(shut))));
+  }
+
+  /** As many moves as the page has room for. */
+  private void moves() {
+    int most = (int) ((Flow.BOTTOM - flow.y() - ABOUT_MOVES) / MOVE_HEIGHT);
+    if (most < 1) {
+      return;
+    }
+    flow.part(Texts.get("joining.moves"));
+    Table table = new Table(flow, List.of(Column.words("", 60), Column.words("", Flow.WIDTH - 60)));
+    table.start();
+    for (MoveRow move : report.moves().stream().limit(most).toList()) {
+      table.row(
+          List.of(
+              Cell.of(JoiningWords.day(move.day()), Style.CELL_BOLD),
+              Cell.of(JoiningWords.move(move, report))));
+    }
+    flow.gap(4);
+    int more = report.moves().size() - most;
+    if (more > 0) {
+      flow.paragraph(Texts.get("joining.moves.more", more), Style.BODY);
+    }
   }
 
   private void young() {
-    flow.part(Texts.get("joining.young"));
-    flow.paragraph(Texts.get("joining.young.note"), Style.BODY);
-    Table table =
-        new Table(
-            flow,
-            List.of(
-                Column.words(Texts.get("column.paddock"), 157),
-                Column.words(Texts.get("joining.young.rating"), 200),
-                Column.numbers(Texts.get("joining.young.barren"), 150)));
-    table.head();
-    for (YoungRow row : report.youngEwes()) {
-      table.row(
-          List.of(
-              Cell.of(row.paddock(), Style.CELL_BOLD),
-              Cell.of(JoiningWords.young(row)),
-              Cell.of(Words.count(row.barrenPercent()))));
+    if (!report.youngEwes().isEmpty()) {
+      flow.part(Texts.get("joining.young"));
+      flow.paragraph(JoiningWords.young(report), Style.BODY);
     }
-    flow.gap(4);
-  }
-
-  private void grounds() {
-    flow.gap(8);
-    flow.section(Texts.get("joining.compared"));
-    policies();
-    flow.paragraph(Texts.get("joining.compared.note"), Style.NOTE);
-    flow.part(Texts.get("joining.safe"));
-    SafeFeedWords safeFeed = new SafeFeedWords(report);
-    flow.paragraph(safeFeed.statement(), Style.BODY);
-    flow.bullets(safeFeed.waysOut(), Style.BODY);
-    flow.paragraph(safeFeed.worth(), Style.BODY);
-    flow.need(JoiningDatesChart.HEIGHT + 40);
-    flow.part(Texts.get("joining.dates"));
-    JoiningDatesChart chart = new JoiningDatesChart(report, flow.lettering());
-    flow.figure(JoiningDatesChart.HEIGHT, chart.alternative(), chart::paint);
-    flow.paragraph(JoiningWords.notModelled(), Style.NOTE);
-  }
-
-  private void policies() {
-    String currency = report.farm().currency();
-    Table table =
-        new Table(
-            flow,
-            List.of(
-                Column.words(Texts.get("joining.policy"), 97),
-                Column.numbers(Texts.get("joining.lambs"), 80),
-                Column.numbers(Texts.get("joining.worth", currency), 110),
-                Column.numbers(Texts.get("joining.bought", report.farm().supplement()), 100),
-                Column.numbers(Texts.get("joining.saved", currency), 120)));
-    table.head();
-    for (PolicyResult policy : report.policies()) {
-      table.row(
-          List.of(
-              Cell.of(JoiningWords.policy(policy.policy()), Style.CELL_BOLD),
-              count(policy.lambs()),
-              count(policy.lambMoney()),
-              Cell.of(
-                  Texts.get(
-                      "joining.bought.value",
-                      Words.about(policy.boughtTonnes()),
-                      Words.aboutMoney(currency, policy.boughtMoney()))),
-              policy.saved().isExact() ? Cell.of(Texts.get("none")) : Cell.of(policy.saved())));
-    }
-    flow.gap(4);
-  }
-
-  private static Cell count(Drawn drawn) {
-    return drawn.high() < 1 ? Cell.of(Words.count(drawn)) : Cell.of(drawn);
   }
 }

@@ -2,38 +2,42 @@ package swardcase.sheet;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.Optional;
 import swardcase.paper.Contents;
 import swardcase.paper.Flow;
 import swardcase.paper.RunningHead;
 import swardcase.paper.TaggedFile;
+import swardcase.report.FarmMap;
 import swardcase.report.JoiningReport;
 import swardcase.wording.Texts;
 
 /**
  * Writes a joining plan as a tagged A4 PDF, in the standards of {@link DecisionSheet}: the page to
- * pin up, then its grounds. The same report gives the same bytes.
+ * pin up, and one behind it. The same report gives the same bytes.
  */
 public final class JoiningSheet {
 
   private JoiningSheet() {}
 
   /** Writes the sheet; the stream stays open. */
-  public static void write(JoiningReport report, OutputStream out) throws IOException {
+  public static void write(JoiningReport report, Optional<FarmMap> map, OutputStream out)
+      throws IOException {
     String title = Texts.get("joining.title", report.farm().name());
     try (TaggedFile file = new TaggedFile(title, report.program(), report.farm().date())) {
-      int pages = layOut(report, title, Contents.UNKNOWN.pages(), file.trial());
-      layOut(report, title, pages, file);
+      int pages = layOut(report, map, title, Contents.UNKNOWN.pages(), file.trial());
+      layOut(report, map, title, pages, file);
       file.save(out);
     }
   }
 
-  private static int layOut(JoiningReport report, String title, int pages, TaggedFile file) {
+  private static int layOut(
+      JoiningReport report, Optional<FarmMap> map, String title, int pages, TaggedFile file) {
     Flow flow =
         new Flow(
             file,
             new RunningHead(
                 report.program(), report.farm().name(), report.farm().date(), pages, ""));
-    new JoiningPage(flow, report).draw(title);
+    new JoiningPage(flow, report, map).draw(title);
     flow.end();
     return file.pageCount();
   }

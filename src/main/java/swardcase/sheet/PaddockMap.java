@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import swardcase.paper.Canvas;
@@ -17,20 +18,27 @@ import swardcase.report.Call;
 import swardcase.report.FarmMap;
 import swardcase.report.FarmMap.Outline;
 import swardcase.report.FarmMap.Point;
+import swardcase.report.JoiningReport;
+import swardcase.report.JoiningReport.Shut;
+import swardcase.report.JoiningReport.When;
 import swardcase.report.PaddockResult;
 import swardcase.report.Report;
+import swardcase.wording.JoiningWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
 /**
  * The farm's paddocks drawn to scale, each with a pattern that says what is to be done there, told
  * in words below and in the alternative text. A name that does not fit becomes the paddock's number
- * in the map's file.
+ * in the map's file; where more than {@value #MOST_NUMBERS} do not fit, these have none.
  */
 final class PaddockMap {
 
   private static final double ROW = 12;
   private static final double SWATCH = 16;
+  private static final int MOST_NUMBERS = 40;
+  private static final double LEAST_HEIGHT = 60;
+  private static final int ROUNDS = 4;
   private static final Style LABEL = new Style(true, 7, Tint.INK);
 
   /**
@@ -76,26 +84,66 @@ final class PaddockMap {
     return new PaddockMap(map, kinds, lettering);
   }
 
+  /** The map of a joining sheet: by whom each paddock is shut to. */
+  static PaddockMap ofJoining(FarmMap map, JoiningReport report, Lettering lettering) {
+    List<String> drawn = map.outlines().stream().map(Outline::paddock).toList();
+    Map<String, Shut> shut =
+        report.shut().stream().collect(Collectors.toMap(Shut::paddock, of -> of));
+    return new PaddockMap(
+        map,
+        List.of(
+            kind("joining.map.all", Fill.CROSSED, drawn, of -> is(shut.get(of), true)),
+            kind("joining.map.some", Fill.SLANTED, drawn, of -> is(shut.get(of), false)),
+            kind(
+                "joining.map.out",
+                Fill.DOTTED,
+                drawn,
+                of -> shut.containsKey(of) && shut.get(of).when() == When.OUT),
+            kind("joining.map.open", Fill.PLAIN, drawn, of -> !shut.containsKey(of))),
+        lettering);
+  }
+
+  private static boolean is(Shut shut, boolean toAllEwes) {
+    return shut != null && shut.when() != When.OUT && shut.toAllEwes() == toAllEwes;
+  }
+
+  private static Kind kind(String key, Fill fill, List<String> drawn, Predicate<String> of) {
+    return new Kind(Texts.get(key), fill, drawn.stream().filter(of).toList());
+  }
+
   /** The finding in words. */
   String alternative() {
     return Texts.get(
         "map.alt",
         map.outlines().size(),
         kinds.stream()
-            .map(kind -> Texts.get("map.kind", kind.words(), String.join(", ", kind.paddocks())))
+            .map(kind -> Texts.get("map.kind", kind.words(), JoiningWords.names(kind.paddocks())))
             .map(Texts::capital)
             .collect(Collectors.joining(" ")));
   }
 
-  /** Height at this width that leaves no paper free, at most {@code most}. */
+  /**
+   * Height at this width that leaves no paper free, at most {@code most}; 0 where that is too
+   * little to draw anything.
+   */
   double height(double width, double most) {
-    double drawn = map.heightKm() * width / map.widthKm();
-    return Math.min(most, drawn + below(width));
+    double scale = scale(width, most);
+    return map.heightKm() * scale < LEAST_HEIGHT
+        ? 0
+        : Math.min(most, map.heightKm() * scale + below(scale, width));
+  }
+
+  /** Points a kilometre. A smaller drawing needs more numbers, which leave it less room. */
+  private double scale(double width, double height) {
+    double scale = width / map.widthKm();
+    for (int round = 0; round < ROUNDS && scale > 0; round++) {
+      scale = Math.min(scale, (height - below(scale, width)) / map.heightKm());
+    }
+    return scale;
   }
 
   /** Height of what stands below the drawing: legend and numbers. */
-  private double below(double width) {
-    double scale = width / map.widthKm();
+  private double below(double scale, double width) {
     return ROW * (1 + legend(width).size() + numbers(scale, width).size());
   }
 
@@ -106,8 +154,7 @@ final class PaddockMap {
   }
 
   private void paint(Canvas canvas, double x, double top, double width, double height) {
-    double free = height - below(width);
-    double scale = Math.min(width / map.widthKm(), free / map.heightKm());
+    double scale = scale(width, height);
     double left = x + (width - map.widthKm() * scale) / 2;
     for (Outline outline : map.outlines()) {
       canvas.area(
@@ -161,10 +208,27 @@ final class PaddockMap {
   private String label(int i, double scale) {
     Outline outline = map.outlines().get(i);
     String name = lettering.clean(outline.paddock());
-    return lettering.width(name, LABEL) + 5 <= outline.labelKm() * scale ? name : "" + (i + 1);
+    if (fits(name, outline, scale)) {
+      return name;
+    }
+    String number = "" + (i + 1);
+    return fits(number, outline, scale) && isNumbered(scale) ? number : "";
+  }
+
+  private boolean fits(String text, Outline outline, double scale) {
+    return lettering.width(lettering.clean(text), LABEL) + 5 <= outline.labelKm() * scale;
+  }
+
+  /** Whether few enough names have no room for their numbers to be told below. */
+  private boolean isNumbered(double scale) {
+    return map.outlines().stream().filter(of -> !fits(of.paddock(), of, scale)).count()
+        <= MOST_NUMBERS;
   }
 
   private void label(Canvas canvas, String text, double x, double y) {
+    if (text.isEmpty()) {
+      return;
+    }
     double width = lettering.width(text, LABEL) + 4;
     canvas.box(x - width / 2, y - 5, width, 10, Tint.PAPER);
     canvas.textAround(text, x, y + 2.5, LABEL);
@@ -202,7 +266,7 @@ final class PaddockMap {
   }
 
   private void scaleBar(Canvas canvas, double right, double y, double scale) {
-    double km = new Scale(0, 60 / scale, 0, 60).ticks(2).get(1);
+    double km = new Scale(0, 110 / scale, 0, 110).ticks(4).get(1);
     String words = Texts.get("map.scale", Words.exact(km));
     double from = right - lettering.width(words, Style.NOTE) - 4;
     canvas.textTo(words, right, y - 1.5, Style.NOTE);

@@ -3,63 +3,44 @@ package swardcase.view;
 import java.util.ArrayList;
 import java.util.List;
 import swardcase.report.JoiningReport;
-import swardcase.report.JoiningReport.Cell;
-import swardcase.report.JoiningReport.HalfMonth;
-import swardcase.report.JoiningReport.MobCalendar;
-import swardcase.report.JoiningReport.PaddockRow;
-import swardcase.report.JoiningReport.Rating;
+import swardcase.report.JoiningReport.Shut;
 import swardcase.wording.JoiningWords;
 
-/** The calendar as one file for a spreadsheet: a row for each mob, paddock and half-month. */
+/** What is shut to whom as one file for a spreadsheet: a row for each paddock that is shut. */
 public final class JoiningCsvView {
 
   private JoiningCsvView() {}
 
-  /** The text of the file; half-months that do not matter for a mob are left out. */
+  /** The text of the file. */
   public static String of(JoiningReport report) {
     List<List<Object>> rows = new ArrayList<>();
     rows.add(
         List.of(
-            "mob",
             "paddock",
-            "from",
-            "to",
-            "rating",
-            "days_allowed",
-            "days_in",
+            "action",
+            "shut_to",
+            "when",
+            "mob_that_loses_most",
             "lost_low_per_100",
             "lost_mean_per_100",
             "lost_high_per_100",
-            "chance_right_percent",
-            "unknown_clover",
+            "chance_percent",
             "reason"));
-    for (MobCalendar mob : report.mobs()) {
-      for (PaddockRow row : mob.paddocks()) {
-        for (int k = 0; k < row.cells().size(); k++) {
-          Cell cell = row.cells().get(k);
-          if (cell.rating() != Rating.NOT_RATED) {
-            rows.add(cells(mob, row, report.halfMonths().get(k), cell));
-          }
-        }
-      }
-    }
+    report.shut().forEach(shut -> rows.add(cells(shut)));
     return CsvView.text(rows);
   }
 
-  private static List<Object> cells(MobCalendar mob, PaddockRow row, HalfMonth half, Cell cell) {
+  private static List<Object> cells(Shut shut) {
     return List.of(
-        mob.name(),
-        row.paddock(),
-        JoiningWords.day(half.from()),
-        JoiningWords.day(half.to()),
-        JoiningWords.rating(cell),
-        cell.days(),
-        cell.daysIn(),
-        cell.lost().low(),
-        cell.lost().mean(),
-        cell.lost().high(),
-        cell.chanceRight(),
-        row.clover().isOestrogenKnown() ? "no" : "yes",
-        JoiningWords.reason(row));
+        shut.paddock(),
+        shut.action(),
+        shut.shutTo(),
+        JsonView.word(shut.when()),
+        shut.mob().orElse(""),
+        shut.lost().<Object>map(lost -> lost.low()).orElse(""),
+        shut.lost().<Object>map(lost -> lost.mean()).orElse(""),
+        shut.lost().<Object>map(lost -> lost.high()).orElse(""),
+        shut.chancePercent().isPresent() ? shut.chancePercent().getAsDouble() : "",
+        JoiningWords.reason(shut));
   }
 }

@@ -5,84 +5,82 @@ import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
-import swardcase.joining.JoiningPlan.Policy;
+import swardcase.joining.Stay.Where;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.Answer;
-import swardcase.report.JoiningReport.Cell;
-import swardcase.report.JoiningReport.DateEnds;
-import swardcase.report.JoiningReport.MobCalendar;
-import swardcase.report.JoiningReport.Move;
-import swardcase.report.JoiningReport.PaddockRow;
-import swardcase.report.JoiningReport.PolicyResult;
-import swardcase.report.JoiningReport.Rating;
+import swardcase.report.JoiningReport.MobRow;
+import swardcase.report.JoiningReport.MoveRow;
 import swardcase.report.JoiningReport.Reason;
-import swardcase.report.JoiningReport.Stay;
+import swardcase.report.JoiningReport.SeasonRow;
+import swardcase.report.JoiningReport.Shut;
+import swardcase.report.JoiningReport.StayRow;
+import swardcase.report.JoiningReport.When;
 import swardcase.report.JoiningReport.YoungRow;
 
-/** The words of a joining plan: its answer, ratings, reasons, moves and gates. */
+/** The words of a joining plan: its answer, places, reasons, breaks and moves. */
 public final class JoiningWords {
 
-  /** Paddocks of the farm's plan that are named. */
-  private static final int MOST_NAMED = 8;
+  /** Characters of a list of names; beyond them the rest are counted. */
+  private static final int MOST_CHARACTERS = 130;
+
+  /** Own paddocks that are named one by one. */
+  private static final int MOST_OWN = 8;
 
   private JoiningWords() {}
 
-  /** The answer in a sentence or three. */
-  public static String answer(JoiningReport report) {
-    return fromPlan(report) + found(report);
-  }
-
-  /** What the plan of the farm says of this year, first. */
-  private static String fromPlan(JoiningReport report) {
-    if (report.fromPlan().isEmpty()) {
-      return "";
-    }
-    List<String> said =
-        report.fromPlan().stream()
-            .limit(MOST_NAMED)
-            .map(of -> of.paddock() + ": " + of.actionName())
-            .collect(Collectors.toCollection(ArrayList::new));
-    int more = report.fromPlan().size() - said.size();
-    if (more > 0) {
-      said.add(Texts.get("joining.fromPlan.more", more));
-    }
-    return Texts.get("joining.fromPlan", String.join("; ", said)) + " ";
-  }
-
-  private static String found(JoiningReport report) {
+  /** The answer, a sentence each. */
+  public static List<String> answer(JoiningReport report) {
     Answer answer = report.answer();
-    return switch (answer.finding()) {
-      case FEW_DAYS -> Texts.get("joining.headline.fewDays");
-      case NOTHING_GREEN -> Texts.get("joining.headline.dry");
-      case NOTHING_TO_SHUT -> Texts.get("joining.headline.none", Words.exact(answer.tellable()));
-      case KEEP_OFF ->
-          Texts.get("joining.headline.keepOff", answer.paddocksKeptOff(), answer.paddocks())
-              + " "
-              + gain(report);
-    };
-  }
-
-  private static String gain(JoiningReport report) {
-    Answer answer = report.answer();
-    if (answer.lambsSpared() < 1) {
-      return Texts.get("joining.headline.noLambs");
+    List<String> said = new ArrayList<>();
+    if (answer.paddocksShut() == 0) {
+      said.add(Texts.get("joining.none"));
+      said.add(
+          Texts.get(
+              "joining.none.lost",
+              answer.mostLostNow() < 0.1 ? "0" : Words.about(answer.mostLostNow()),
+              Words.exact(answer.tellable())));
+      if (answer.mostLostNow() >= answer.tellable()) {
+        said.add(Texts.get("joining.none.noPay"));
+      }
+    } else {
+      said.add(Texts.get("joining.shut", answer.paddocksShut(), answer.paddocks()));
+      if (answer.lambsSaved().mean() < 1) {
+        said.add(Texts.get("joining.savesNone"));
+      } else {
+        said.add(
+            Texts.get(
+                "joining.saves",
+                Words.count(answer.lambsSaved()),
+                Words.money(report.farm().currency(), answer.moneySaved())));
+      }
+      if (answer.mostLostNow() < answer.tellable()) {
+        said.add(Texts.get("joining.untold"));
+      }
     }
-    String saved =
-        Texts.get(
-            "joining.headline.saves",
-            Words.about(answer.lambsSpared()),
-            Words.money(report.farm().currency(), planned(report).saved()));
-    return answer.mostLostNow() < answer.tellable()
-        ? saved + " " + Texts.get("joining.headline.untold")
-        : saved;
+    List<String> out = paddocks(report, When.OUT);
+    if (!out.isEmpty()) {
+      said.add(Texts.get("joining.out", names(out)));
+    }
+    return said;
   }
 
-  private static PolicyResult planned(JoiningReport report) {
-    return report.policies().stream()
-        .filter(result -> result.policy() == Policy.PLAN)
-        .findFirst()
-        .orElseThrow();
+  private static List<String> paddocks(JoiningReport report, When when) {
+    return report.shut().stream().filter(of -> of.when() == when).map(Shut::paddock).toList();
+  }
+
+  /** Names in a list, the rest of a long one counted. */
+  public static String names(List<String> names) {
+    int named = 0;
+    int characters = 0;
+    while (named < names.size() && characters + names.get(named).length() <= MOST_CHARACTERS) {
+      characters += names.get(named++).length() + 2;
+    }
+    int more = names.size() - named;
+    return more > 1 && named > 0
+        ? Texts.get("joining.more", String.join(", ", names.subList(0, named)), more)
+        : String.join(", ", names);
   }
 
   /** A day without its year: {@code 16 May}. */
@@ -92,8 +90,13 @@ public final class JoiningWords {
         + day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
   }
 
+  /** A mob with its ewes. */
+  public static String who(MobRow mob) {
+    return Texts.get("joining.who", mob.name(), Words.exact(mob.ewes()));
+  }
+
   /** When a mob is joined: {@code rams in 1 May for 6 weeks}. */
-  public static String joining(MobCalendar mob) {
+  public static String joining(MobRow mob) {
     return Texts.get(
         "joining.ramsIn",
         mob.ramsIn().getDayOfMonth(),
@@ -101,18 +104,51 @@ public final class JoiningWords {
         Words.exact(mob.weeks()));
   }
 
+  /** First and last day of a stay. */
+  public static String when(StayRow stay) {
+    return Texts.get("joining.fromTo", day(stay.from()), day(stay.to()));
+  }
+
+  /** Where a mob is in a stay. */
+  public static String where(StayRow stay, JoiningReport report) {
+    boolean manyOwn = stay.where() == Where.OWN && stay.paddocks().size() > MOST_OWN;
+    String where =
+        manyOwn
+            ? Texts.get("joining.where.ownRest")
+            : Texts.of("joining.where", stay.where(), names(stay.paddocks()));
+    if (stay.where() == Where.NAMED && stay.paddocks().size() > 1) {
+      where = Texts.get("joining.where.turn", where);
+    }
+    return stay.feedTonnes() > 0
+        ? Texts.get(
+            "joining.feed", where, Words.about(stay.feedTonnes()), report.farm().supplement())
+        : where;
+  }
+
+  /** What a mob is kept out of, one entry for each time. */
+  public static List<String> off(MobRow mob) {
+    List<String> off = new ArrayList<>();
+    if (!mob.offBefore().isEmpty()) {
+      off.add(names(mob.offBefore()));
+    }
+    if (!mob.offGreen().isEmpty()) {
+      off.add(Texts.get("joining.off.green", names(mob.offGreen())));
+    }
+    return off.isEmpty() ? List.of(Texts.get("joining.off.none")) : off;
+  }
+
   /** What makes a paddock what it is: leaf test or cultivar, clover share, wet ground. */
-  public static String reason(PaddockRow row) {
-    Reason reason = row.reason();
+  public static String reason(Shut shut) {
+    Reason reason = shut.reason();
     String why =
-        switch (row.clover().formononetinFrom()) {
+        switch (shut.clover().formononetinFrom()) {
           case LEAF_TEST ->
               Texts.get(
                   "joining.why.leafTest",
-                  Words.exact(row.clover().leafTestPercentOfLeaf().orElseThrow()));
+                  Words.exact(shut.clover().leafTestPercentOfLeaf().orElseThrow()));
           case UNKNOWN ->
               Texts.get(
-                  row.clover().isLookedAt() ? "joining.why.unknown" : "joining.why.notLooked");
+                  shut.clover().isLookedAt() ? "joining.why.unknown" : "joining.why.notLooked");
           case CULTIVAR_TABLE ->
               Texts.get(
                   "joining.why.cultivar",
@@ -125,75 +161,123 @@ public final class JoiningWords {
         Words.percent(reason.cloverShare()));
   }
 
-  /** What is allowed: {@code open}, {@code 9 days}, {@code keep off} or a dash. */
-  public static String rating(Cell cell) {
-    return switch (cell.rating()) {
-      case OPEN -> Texts.get("joining.open");
-      case LIMITED -> Texts.get("joining.days", cell.days());
-      case KEEP_OFF -> Texts.get("joining.keepOff");
-      case NOT_RATED -> Texts.get("none");
-    };
+  /** To whom a paddock is shut, and when. */
+  public static String shutTo(Shut shut) {
+    return Texts.of(
+        "joining.shut", shut.when(), shut.when() == When.OUT ? shut.actionName() : shut.shutTo());
   }
 
-  /** How sure a rating is, or that it rests on clover nobody knows. */
-  public static String sure(Cell cell, PaddockRow row) {
-    return !row.clover().isOestrogenKnown() && cell.rating() != Rating.OPEN
-        ? Texts.get("joining.notKnown")
-        : Texts.get("joining.sure", Words.whole(cell.chanceRight()));
+  /** What the mob that would lose most there would lose; nothing for a paddock out of grazing. */
+  public static String lost(Shut shut) {
+    return shut.lost()
+        .map(lost -> Texts.get("joining.lost", shut.mob().orElseThrow(), Words.count(lost)))
+        .orElse(Texts.get("none"));
   }
 
-  /** What is allowed to young ewes through a green season. */
-  public static String young(YoungRow row) {
-    return switch (row.rating()) {
-      case UNKNOWN -> Texts.get("joining.young.notKnown");
-      case OPEN -> Texts.get("joining.open");
-      case KEEP_OFF -> Texts.get("joining.young.keepOff");
-      case LIMITED -> Texts.get("joining.young.upTo", Words.whole(row.days()));
-    };
+  /** How sure it is: in how many of ten cases this can be told from normal variation. */
+  public static String sure(Shut shut) {
+    return shut.chancePercent().isPresent()
+        ? Words.whole(shut.chancePercent().getAsDouble() / 10)
+        : Texts.get("none");
   }
 
-  /** The name of a way of grazing. */
-  public static String policy(Policy policy) {
-    return Texts.of("joining.policy", policy);
+  /** When feed is green in a season: {@code dry until about 16 Apr, then green}. */
+  public static String feed(SeasonRow season) {
+    boolean green = season.greenAtStart();
+    if (season.turns().isEmpty()) {
+      return Texts.get("joining.break.throughout", colour(green));
+    }
+    List<String> parts = new ArrayList<>();
+    for (MonthDay turn : season.turns()) {
+      parts.add(Texts.get("joining.break.turn", colour(green), day(turn)));
+      green = !green;
+    }
+    parts.add(Texts.get("joining.break.last", colour(green)));
+    return String.join(", ", parts);
   }
 
-  /** Where a group can be, one entry for each paddock: {@code Home 9 d}. */
-  public static List<String> where(Move move) {
-    return switch (move.where()) {
-      case NOT_HERE -> List.of(Texts.get("joining.notHere"));
-      case ANY_PADDOCK -> List.of(Texts.get("joining.any"));
-      case ANY_DRY_PADDOCK -> List.of(Texts.get("joining.anyDry"));
-      case BARE_GROUND -> List.of(Texts.get("joining.bareGround"));
-      case PADDOCKS ->
-          move.stays().stream().map(stay -> stay(stay, move.stays().size() == 1)).toList();
-    };
+  /** When ewes must be out of paddocks that are shut to them: as long as feed is green. */
+  public static String out(SeasonRow season) {
+    boolean green = season.greenAtStart();
+    if (season.turns().isEmpty()) {
+      return Texts.get(green ? "joining.break.out.always" : "joining.break.out.never");
+    }
+    List<String> parts = new ArrayList<>();
+    for (MonthDay turn : season.turns()) {
+      parts.add(Texts.get(green ? "joining.break.out.until" : "joining.break.out.from", day(turn)));
+      green = !green;
+    }
+    return parts.stream()
+        .reduce((one, next) -> Texts.get("joining.break.out.and", one, next))
+        .orElseThrow();
   }
 
-  private static String stay(Stay stay, boolean alone) {
-    String words = alone ? stay.paddock() : Texts.get("joining.stay", stay.paddock(), stay.days());
-    return stay.keptOff() ? Texts.get("joining.stay.keptOff", words) : words;
+  /** That the break changes nothing, if it does not; else empty. */
+  public static Optional<String> sameInAllSeasons(JoiningReport report) {
+    List<String> rows =
+        report.seasons().stream().map(of -> feed(of) + ": " + lost(of)).distinct().toList();
+    return rows.size() == 1
+        ? Optional.of(Texts.get("joining.break.same", feed(report.seasons().get(0))))
+        : Optional.empty();
   }
 
-  /** To whom a gate is shut: all ewes, names of mobs, or nothing. */
-  public static String shutTo(List<String> mobs, JoiningReport report) {
-    return mobs.size() == report.mobs().size()
-        ? Texts.get("joining.allEwes")
-        : String.join(", ", mobs);
+  /** Heading of the column of {@link #sure}. */
+  public static String sureHeading(JoiningReport report) {
+    return Texts.get("joining.column.sure", Words.exact(report.answer().tellable()));
   }
 
-  /** The best and the worst date of a mob in a sentence. */
-  public static String dates(DateEnds mob) {
+  private static String colour(boolean green) {
+    return Texts.get(green ? "joining.break.green" : "joining.break.dry");
+  }
+
+  /** What the mob that loses most loses in a season, as now and by the sheet. */
+  public static String lost(SeasonRow season) {
     return Texts.get(
-        "joining.dates.alt",
-        mob.mob(),
-        day(mob.best()),
-        Words.rounded(mob.least(), 1),
-        day(mob.worst()),
-        Words.rounded(mob.most(), 1));
+        "joining.break.numbers",
+        season.mob(),
+        Words.rounded(season.lostNow(), 1),
+        Words.rounded(season.lostByPlan(), 1));
   }
 
-  /** What another date of joining would change too, and is not counted. */
-  public static String notModelled() {
-    return Texts.get("joining.notModelled");
+  /** What other stock may do; empty where nothing is shut to all ewes, or there is none. */
+  public static List<String> others(JoiningReport report) {
+    List<String> shut =
+        report.shut().stream()
+            .filter(of -> of.toAllEwes() && of.when() != When.OUT)
+            .map(Shut::paddock)
+            .toList();
+    if (shut.isEmpty() || report.otherStock().isEmpty()) {
+      return List.of();
+    }
+    String stock =
+        report.otherStock().stream()
+            .map(
+                of ->
+                    of.mostRiskyDays().isPresent()
+                        ? Texts.get(
+                            "joining.others.days",
+                            Words.exact(of.head()),
+                            of.name(),
+                            Words.exact(of.mostRiskyDays().getAsDouble()))
+                        : Texts.get("joining.others.one", Words.exact(of.head()), of.name()))
+            .collect(Collectors.joining("; "));
+    return List.of(Texts.get("joining.others", names(shut), stock));
+  }
+
+  /** A move in a few words, its day aside. */
+  public static String move(MoveRow move, JoiningReport report) {
+    return move.into()
+        .map(stay -> Texts.get("joining.moves.into", move.mob(), where(stay, report)))
+        .orElse(Texts.get("joining.moves.over", move.mob()));
+  }
+
+  /** What a green season does to young ewes, paddock by paddock. */
+  public static String young(JoiningReport report) {
+    List<String> said = report.youngEwes().stream().map(JoiningWords::young).toList();
+    return Texts.get("joining.young.note", names(said));
+  }
+
+  private static String young(YoungRow row) {
+    return Texts.get("joining.young.one", row.paddock(), Words.whole(row.barrenPercent().mean()));
   }
 }

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import swardcase.farm.HalfMonths;
 import swardcase.reproduction.ByFormula;
 
-/** The calendar counts days, so the walk of the dose-response is fed by days as well. */
+/** The walk of the dose-response fed by days, which trials count in, and by half-months. */
 class ExposureByDayTest {
 
   private static double first(double[] doses, int joiningDay) {

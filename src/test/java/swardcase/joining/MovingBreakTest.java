@@ -3,6 +3,7 @@ package swardcase.joining;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import swardcase.FarmCopy;
 import swardcase.RandomFarms;
@@ -13,6 +14,7 @@ import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Farm;
 import swardcase.farm.SeasonGrowth;
+import swardcase.farm.SeasonType;
 import swardcase.outcome.FarmModel;
 
 /**
@@ -21,9 +23,7 @@ import swardcase.outcome.FarmModel;
  */
 class MovingBreakTest {
 
-  private static final int SECOND_HALF_OF_MARCH = 5;
-  private static final int SECOND_HALF_OF_APRIL = 7;
-  private static final int LAGOON = 0;
+  private static final int LAGOON = 2;
 
   private static Farm farm(double laterInPoor, double earlierInGood) {
     return FarmCopy.withSeasons(
@@ -52,44 +52,50 @@ class MovingBreakTest {
 
   private static JoiningPlan plan(double laterInPoor, double earlierInGood) {
     FarmModel model = new FarmModel(farm(laterInPoor, earlierInGood), RandomFarms.TABLES);
-    return JoiningPlan.of(new Draws(model, 1, 20, 10)).orElseThrow();
+    int rule =
+        IntStream.range(0, model.actions().size())
+            .filter(a -> model.actions().get(a).use().isPresent())
+            .findFirst()
+            .orElseThrow();
+    return JoiningPlan.of(new Draws(model, 1, 20, 10), model.keepAll().with(LAGOON, rule, 0))
+        .orElseThrow();
+  }
+
+  private static int season(JoiningPlan plan, SeasonType type) {
+    return plan.farm().feedYear().seasons().stream().map(SeasonGrowth::type).toList().indexOf(type);
+  }
+
+  /** First half-month in which feed is green after it was dry. */
+  private static int greens(JoiningPlan plan, SeasonType type) {
+    int season = season(plan, type);
+    assertThat(plan.isGreenAtStart(season)).isFalse();
+    assertThat(plan.turns(season)).hasSize(1);
+    return plan.turns(season).get(0);
   }
 
   @Test
-  void chanceRight_whereFeedIsDryUntilTheBreak_fallsAsTheBreakOfGoodSeasonsComesEarlier() {
-    assertThat(fallen(plan(0, 0), plan(0, 2), SECOND_HALF_OF_MARCH, true)).isPositive();
+  void turns_ofASeason_moveWithItsBreakAlone() {
+    JoiningPlan usual = plan(0, 0);
+    JoiningPlan late = plan(3, 0);
+    JoiningPlan early = plan(0, 2);
+    assertThat(greens(late, SeasonType.POOR)).isGreaterThan(greens(usual, SeasonType.POOR));
+    assertThat(greens(early, SeasonType.GOOD)).isLessThan(greens(usual, SeasonType.GOOD));
+    assertThat(greens(late, SeasonType.AVERAGE)).isEqualTo(greens(usual, SeasonType.AVERAGE));
+    assertThat(greens(early, SeasonType.POOR)).isEqualTo(greens(usual, SeasonType.POOR));
   }
 
   @Test
-  void chanceRight_whereFeedIsGreenFromTheBreak_fallsAsTheBreakOfPoorSeasonsComesLater() {
-    assertThat(fallen(plan(0, 0), plan(3, 0), SECOND_HALF_OF_APRIL, false)).isPositive();
-  }
-
-  /** Of the paddocks rated the same way in both plans those whose chance fell; none may rise. */
-  private static int fallen(JoiningPlan usual, JoiningPlan moved, int halfMonth, boolean open) {
-    int fell = 0;
-    for (int g = 0; g < 2; g++) {
-      for (int i = 0; i < usual.farm().paddocks().size(); i++) {
-        if (isOpen(usual, g, halfMonth, i) == open && isOpen(moved, g, halfMonth, i) == open) {
-          double before = usual.chanceRight(g, halfMonth, i);
-          double after = moved.chanceRight(g, halfMonth, i);
-          assertThat(after).as(usual.farm().paddocks().get(i).name()).isLessThanOrEqualTo(before);
-          fell += after < before ? 1 : 0;
-        }
-      }
-    }
-    return fell;
-  }
-
-  private static boolean isOpen(JoiningPlan plan, int mob, int halfMonth, int paddock) {
-    return plan.daysAllowed(mob, halfMonth, paddock) == plan.daysIn(halfMonth);
-  }
-
-  @Test
-  void points_ofAHalfMonthBeforeTheBreak_areThoseOfTheSeasonThatIsDrawn() {
+  void lostNow_inAGoodSeason_risesAsItsBreakComesEarlier() {
     JoiningPlan usual = plan(0, 0);
     JoiningPlan early = plan(0, 2);
-    assertThat(early.points(0, SECOND_HALF_OF_MARCH, LAGOON).high())
-        .isGreaterThan(2 * usual.points(0, SECOND_HALF_OF_MARCH, LAGOON).high());
+    int good = season(usual, SeasonType.GOOD);
+    assertThat(early.lostNow(good, 0)).isGreaterThan(usual.lostNow(good, 0));
+  }
+
+  @Test
+  void lostThere_isThatOfTheSeasonThatIsDrawn() {
+    JoiningPlan usual = plan(0, 0);
+    JoiningPlan early = plan(0, 2);
+    assertThat(early.lostThere(0, LAGOON).mean()).isGreaterThan(usual.lostThere(0, LAGOON).mean());
   }
 }

@@ -108,25 +108,25 @@ class RecordsHoldDataTest {
           "Side.folder",
           "Side.scenario",
           // names of mobs, paddocks, cultivars and other stock
-          "MobCalendar.name",
-          "PaddockRow.paddock",
           "Reason.cultivar",
           "YoungRow.paddock",
-          "GroupMoves.group",
-          "Stay.paddock",
-          "FromPlan.action",
-          "FromPlan.actionName",
-          "FromPlan.paddock",
-          "Gate.paddock",
-          "Gate.shutTo",
-          "DateEnds.mob",
-          "Resow.paddock",
           "Difference.notHeld",
+          "MobRow.name",
+          "MobRow.offBefore",
+          "MobRow.offGreen",
+          "StayRow.paddocks",
+          "MoveRow.mob",
+          "Shut.paddock",
+          "Shut.shutTo",
+          "Shut.mob",
+          "SeasonRow.mob",
+          "OtherRow.name",
+          "Outline.paddock",
           "PaddockPair.name",
           "PaddockAnswer.name",
           // actions: key and name
-          "Resow.action",
-          "Resow.actionName",
+          "Shut.action",
+          "Shut.actionName",
           "PaddockSide.actionName",
           "PaddockAnswer.action");
 
@@ -147,6 +147,7 @@ class RecordsHoldDataTest {
     for (Class<?> result :
         List.of(
             JoiningReport.class,
+            FarmMap.class,
             ComparisonReport.class,
             ExplanationReport.class,
             BatchResult.class)) {

@@ -21,42 +21,52 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import swardcase.chance.Drawn;
-import swardcase.joining.JoiningPlan.Policy;
+import swardcase.farm.PaddockShape;
+import swardcase.farm.PaddockShape.Corner;
+import swardcase.farm.PaddockShape.Polygon;
+import swardcase.joining.Stay.Where;
 import swardcase.paper.Flow;
+import swardcase.report.FarmMap;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.Answer;
-import swardcase.report.JoiningReport.Cell;
-import swardcase.report.JoiningReport.DateEnds;
-import swardcase.report.JoiningReport.DatePoint;
-import swardcase.report.JoiningReport.Direction;
-import swardcase.report.JoiningReport.Finding;
-import swardcase.report.JoiningReport.Gate;
-import swardcase.report.JoiningReport.GroupMoves;
-import swardcase.report.JoiningReport.HalfMonth;
-import swardcase.report.JoiningReport.MobCalendar;
-import swardcase.report.JoiningReport.Move;
-import swardcase.report.JoiningReport.OtherDate;
-import swardcase.report.JoiningReport.PaddockRow;
-import swardcase.report.JoiningReport.PolicyResult;
-import swardcase.report.JoiningReport.Rating;
+import swardcase.report.JoiningReport.Break;
+import swardcase.report.JoiningReport.MobRow;
+import swardcase.report.JoiningReport.MoveRow;
+import swardcase.report.JoiningReport.OtherRow;
 import swardcase.report.JoiningReport.Reason;
-import swardcase.report.JoiningReport.SafeFeed;
-import swardcase.report.JoiningReport.Shortage;
-import swardcase.report.JoiningReport.Stay;
-import swardcase.report.JoiningReport.Where;
-import swardcase.report.JoiningReport.YoungRating;
+import swardcase.report.JoiningReport.SeasonRow;
+import swardcase.report.JoiningReport.Shut;
+import swardcase.report.JoiningReport.StayRow;
+import swardcase.report.JoiningReport.When;
 import swardcase.report.JoiningReport.YoungRow;
+import swardcase.report.KnownClover;
 
 class JoiningSheetTest {
+
+  private static final KnownClover CLOVER =
+      new KnownClover(
+          0,
+          List.of(),
+          1,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          0.2,
+          OptionalDouble.empty(),
+          KnownClover.FormononetinFrom.LEAF_TEST,
+          OptionalDouble.of(1.1),
+          Optional.empty());
 
   private static final Map<String, byte[]> SHEETS = new LinkedHashMap<>();
 
   @BeforeAll
   static void writeSheets() throws IOException {
     Path folder = Files.createDirectories(Path.of("target/sheets"));
-    SHEETS.put("small", bytes(report(4, 7, 2)));
-    SHEETS.put("large", bytes(report(9, 24, 2)));
-    SHEETS.put("nothing to shut", bytes(report(0, 7, 1)));
+    SHEETS.put("small", bytes(report(4, 2, 2), Optional.empty()));
+    SHEETS.put("with map", bytes(report(4, 2, 2), map(9)));
+    SHEETS.put("400 paddocks", bytes(report(300, 4, 1), map(400)));
+    SHEETS.put("40 paddocks", bytes(report(39, 2, 4), map(40)));
+    SHEETS.put("nothing shut", bytes(report(0, 1, 1), map(3)));
     for (Map.Entry<String, byte[]> sheet : SHEETS.entrySet()) {
       String name = "joining-" + sheet.getKey().replace(' ', '-') + ".pdf";
       Files.write(folder.resolve(name), sheet.getValue());
@@ -64,129 +74,126 @@ class JoiningSheetTest {
   }
 
   static Stream<String> names() {
-    return Stream.of("small", "large", "nothing to shut");
+    return Stream.of("small", "with map", "40 paddocks", "400 paddocks", "nothing shut");
   }
 
-  private static byte[] bytes(JoiningReport report) throws IOException {
+  private static byte[] bytes(JoiningReport report, Optional<FarmMap> map) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    JoiningSheet.write(report, out);
+    JoiningSheet.write(report, map, out);
     return out.toByteArray();
   }
 
-  /** A made-up plan: so many paddocks to shut beside one open one, half-months and mobs. */
-  private static JoiningReport report(int paddocks, int halves, int mobs) {
-    List<HalfMonth> half =
-        IntStream.range(0, halves)
-            .mapToObj(k -> new HalfMonth(MonthDay.of(5, k % 2 * 15 + 1), MonthDay.of(5, 31)))
-            .toList();
-    List<String> names = new ArrayList<>(List.of("Open Paddock"));
-    IntStream.range(0, paddocks).forEach(i -> names.add("Long Paddock of Name " + i));
-    List<MobCalendar> calendars = new ArrayList<>();
-    List<GroupMoves> moves = new ArrayList<>();
-    for (int g = 0; g < mobs; g++) {
-      List<PaddockRow> rows = new ArrayList<>();
-      for (int i = 0; i < names.size(); i++) {
-        int paddock = i;
-        rows.add(
-            new PaddockRow(
-                names.get(i),
-                Drawn.of(0.2, 0.1, 0.4),
-                SamplePaddocks.clover(i != 2, true),
-                i == 2,
-                new Reason(Optional.empty(), OptionalDouble.empty(), 0.6, true),
-                91,
-                91,
-                IntStream.range(0, halves).mapToObj(k -> cell(paddock, k)).toList()));
+  private static String name(int i) {
+    return i == 0 ? "Open Paddock" : "Long Paddock of Name " + i;
+  }
+
+  /** Squares in rows of twenty, the first with a hole and the second in two parts. */
+  private static Optional<FarmMap> map(int paddocks) {
+    List<PaddockShape> shapes = new ArrayList<>();
+    for (int i = 0; i < paddocks; i++) {
+      double east = 117 + 0.01 * (i % 20);
+      double north = -33 - 0.01 * (i / 20);
+      List<Polygon> polygons = new ArrayList<>();
+      polygons.add(
+          i == 0
+              ? new Polygon(
+                  List.of(square(east, north, 0.01), square(east + 0.001, north + 0.001, 0.002)))
+              : new Polygon(List.of(square(east, north, 0.01))));
+      if (i == 1) {
+        polygons.add(new Polygon(List.of(square(east, north + 0.02, 0.005))));
       }
-      calendars.add(new MobCalendar("mob of ewes " + g, 500, MonthDay.of(5, 1), 6, rows));
-      List<Move> stays =
-          IntStream.range(0, halves)
+      shapes.add(new PaddockShape(name(i), polygons));
+    }
+    return FarmMap.of(shapes);
+  }
+
+  private static List<Corner> square(double east, double north, double side) {
+    return List.of(
+        new Corner(east, north),
+        new Corner(east + side, north),
+        new Corner(east + side, north + side),
+        new Corner(east, north + side),
+        new Corner(east, north));
+  }
+
+  /** A made-up plan: so many paddocks shut beside an open one, mobs, and stays of each. */
+  private static JoiningReport report(int shut, int mobs, int stays) {
+    List<Shut> paddocks = IntStream.rangeClosed(1, shut).mapToObj(i -> shut(i)).toList();
+    List<String> off = paddocks.stream().map(Shut::paddock).toList();
+    List<MobRow> rows = new ArrayList<>();
+    List<MoveRow> moves = new ArrayList<>();
+    for (int g = 0; g < mobs; g++) {
+      List<StayRow> own =
+          IntStream.range(0, stays)
               .mapToObj(
                   k ->
-                      k % 3 == 0
-                          ? new Move(Where.ANY_PADDOCK, List.of(), 0)
-                          : new Move(
-                              Where.PADDOCKS,
-                              List.of(
-                                  new Stay("Open Paddock", 11, false),
-                                  new Stay("Long Paddock of Name 1", 4, false)),
-                              2.4))
+                      new StayRow(
+                          MonthDay.of(5, 1),
+                          MonthDay.of(5, 31),
+                          Where.values()[k % 5],
+                          k % 5 == 3 ? List.of() : List.of("Open Paddock", "Long Paddock"),
+                          k == 1 ? 12 : 0))
               .toList();
-      moves.add(new GroupMoves("mob of ewes " + g, true, stays));
+      rows.add(
+          new MobRow(
+              "mob of ewes " + g,
+              500,
+              MonthDay.of(5, 1),
+              6,
+              MonthDay.of(3, 1),
+              MonthDay.of(6, 15),
+              off.subList(0, off.size() / 2),
+              off.subList(off.size() / 2, off.size()),
+              own));
+      String name = rows.get(g).name();
+      own.forEach(stay -> moves.add(new MoveRow(stay.from(), name, Optional.of(stay))));
+      moves.add(new MoveRow(MonthDay.of(6, 16), name, Optional.empty()));
     }
-    List<String> all = calendars.stream().map(MobCalendar::name).toList();
-    List<Gate> gates =
-        names.stream()
-            .skip(1)
-            .map(
-                name ->
-                    new Gate(
-                        name,
-                        IntStream.range(0, halves)
-                            .mapToObj(k -> k % 2 == 0 ? List.<String>of() : all)
-                            .toList()))
-            .toList();
+    List<SeasonRow> seasons = new ArrayList<>();
+    for (Break comes : Break.values()) {
+      seasons.add(
+          new SeasonRow(
+              comes,
+              1 / 3.0,
+              comes == Break.LATE,
+              List.of(MonthDay.of(4, 1 + comes.ordinal())),
+              "mob of ewes 0",
+              9,
+              2));
+    }
     return new JoiningReport(
-        "2.0",
+        "3.0",
         "Swardcase test",
         SampleReports.onePaddock().farm(),
-        new Answer(
-            paddocks > 0 ? Finding.KEEP_OFF : Finding.NOTHING_TO_SHUT,
-            paddocks,
-            paddocks + 1,
-            45,
-            6,
-            3),
-        List.of(),
-        half,
-        calendars,
-        names.stream()
-            .map(name -> new YoungRow(name, Drawn.of(5, 1, 9), YoungRating.LIMITED, 40))
-            .toList(),
+        new Answer(shut, 0, shut + 1, Drawn.of(45, 5, 90), Drawn.of(5e3, 500, 9e3), 9, 3),
+        rows,
+        shut == 0 ? List.of() : moves,
+        paddocks,
+        shut == 0 ? List.of() : seasons,
+        IntStream.range(0, shut).mapToObj(i -> new YoungRow(name(i), Drawn.of(5, 1, 9))).toList(),
         List.of(
-            new PolicyResult(
-                Policy.AS_NOW,
-                Drawn.of(50, 10, 90),
-                Drawn.of(5e3, 1e3, 9e3),
-                0,
-                0,
-                Drawn.exactly(0)),
-            new PolicyResult(
-                Policy.PLAN,
-                Drawn.of(5, 0, 20),
-                Drawn.of(500, 0, 2e3),
-                3,
-                990,
-                Drawn.of(3e3, -100, 8e3))),
-        moves,
-        gates,
-        new SafeFeed(
-            Optional.of(new Shortage(3e4, 3, 990, MonthDay.of(5, 1), MonthDay.of(5, 31))),
-            List.of(new OtherDate(Direction.EARLIER, 8, OptionalDouble.empty())),
-            Optional.empty(),
-            5_000,
-            MonthDay.of(5, 1),
-            0,
-            330),
-        IntStream.range(0, 24)
-            .mapToObj(
-                k ->
-                    new DatePoint(
-                        MonthDay.of(5, k + 1),
-                        IntStream.range(0, mobs).mapToObj(g -> (double) (k * (g + 1))).toList(),
-                        k * mobs))
-            .toList(),
-        all.stream()
-            .map(name -> new DateEnds(name, MonthDay.of(5, 1), 0, MonthDay.of(5, 24), 23))
-            .toList(),
+            new OtherRow("wethers", 300, OptionalDouble.of(28)),
+            new OtherRow("steers", 40, OptionalDouble.empty())),
         List.of("Call a vet first.", "Never keep feed from late-pregnant ewes."),
         List.of(),
         List.of());
   }
 
-  private static Cell cell(int paddock, int k) {
-    Rating rating = paddock == 0 ? Rating.OPEN : Rating.values()[(paddock + k) % 4];
-    return new Cell(rating, 9, 15, Drawn.of(1, 0, 2), 91);
+  private static Shut shut(int i) {
+    When when = When.values()[i % 3];
+    boolean out = when == When.OUT;
+    return new Shut(
+        name(i),
+        "key",
+        "crop three seasons, then resow",
+        out ? "" : i % 2 == 0 ? "all ewes" : "mob of ewes 0",
+        out || i % 2 == 0,
+        when,
+        CLOVER,
+        new Reason(Optional.empty(), OptionalDouble.empty(), 0.6, true),
+        out ? Optional.empty() : Optional.of("mob of ewes 0"),
+        out ? Optional.empty() : Optional.of(Drawn.of(12, 1, 30)),
+        out ? OptionalDouble.empty() : OptionalDouble.of(71));
   }
 
   @ParameterizedTest
@@ -200,7 +207,7 @@ class JoiningSheetTest {
   void text_onAnyPage_staysWithinTheMarginsAndApart(String name) throws IOException {
     List<PdfText.Run> runs =
         PdfText.runs(SHEETS.get(name)).stream().filter(run -> !run.text().isBlank()).toList();
-    assertThat(runs).hasSizeGreaterThan(50);
+    assertThat(runs).hasSizeGreaterThan(10);
     assertThat(runs)
         .allMatch(run -> run.left() >= Flow.LEFT - 0.1 && run.right() <= Flow.RIGHT + 0.1);
     List<String> overlaps = new ArrayList<>();
@@ -226,31 +233,59 @@ class JoiningSheetTest {
     Locale locale = Locale.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG"));
-      assertThat(bytes(report(4, 7, 2))).isEqualTo(SHEETS.get("small"));
+      assertThat(bytes(report(4, 2, 2), map(9))).isEqualTo(SHEETS.get("with map"));
     } finally {
       Locale.setDefault(locale);
     }
   }
 
+  /** Without a map the sheet is what it would be if there were no maps. */
   @Test
-  void firstPage_ofASmallFarm_holdsAllThatIsPinnedUp() throws IOException {
-    String first = PdfText.ofPage(SHEETS.get("small"), 1).replaceAll("\\s+", " ");
-    assertThat(first)
-        .contains(
-            "Joining sheet: ",
-            "Where to be",
-            "mob of ewes 0",
-            "mob of ewes 1",
-            "Gates to keep shut",
-            "all ewes",
-            "Call a vet first.",
-            "Never keep feed from late-pregnant ewes.",
-            "page 1 of " + PdfText.pages(SHEETS.get("small")));
+  void sheet_withoutAMap_speaksOfNone() throws IOException {
+    assertThat(PdfText.of(SHEETS.get("small"))).doesNotContain("shut to some ewes", " km");
+    assertThat(PdfText.of(SHEETS.get("with map"))).contains("shut to some ewes", " km");
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void sheet_ofAnyPlan_isAPageAndOneBehindIt(String name) throws IOException {
+    assertThat(PdfText.pages(SHEETS.get(name))).isLessThanOrEqualTo(2);
   }
 
   @Test
-  void ratings_onPaper_standInWords() throws IOException {
-    String text = PdfText.of(SHEETS.get("small")).replaceAll("\\s+", " ");
-    assertThat(text).contains("open", "9 days", "keep off", "91 %", "unknown", "(?)");
+  void sheetOfNothingShut_saysSoOnOnePageWithoutTableOrMap() throws IOException {
+    assertThat(PdfText.pages(SHEETS.get("nothing shut"))).isEqualTo(1);
+    assertThat(PdfText.of(SHEETS.get("nothing shut")).replaceAll("\\s+", " "))
+        .contains("Nothing is shut to ewes before joining", "Call a vet first.")
+        .doesNotContain("Keep out of", "Break", "open", " km");
+  }
+
+  @Test
+  void firstPage_holdsAllThatIsPinnedUp() throws IOException {
+    String first = PdfText.ofPage(SHEETS.get("with map"), 1).replaceAll("\\s+", " ");
+    assertThat(first)
+        .contains(
+            "Joining sheet: ",
+            "mob of ewes 0, 500",
+            "mob of ewes 1, 500",
+            "Keep out of",
+            "early",
+            "usual",
+            "late",
+            "Call a vet first.",
+            "Never keep feed from late-pregnant ewes.",
+            "page 1 of 2");
+  }
+
+  /** A pattern each and words for it; what the picture says is said to those who do not see it. */
+  @Test
+  void map_ofAJoiningSheet_saysItsFindingInWords() {
+    JoiningReport report = report(4, 2, 2);
+    FarmMap map = map(5).orElseThrow();
+    assertThat(PaddockMap.ofJoining(map, report, null).alternative())
+        .isEqualTo(
+            "Map of 5 paddocks, north at the top. Shut to all ewes: Long Paddock of Name 4. Shut to"
+                + " some ewes: Long Paddock of Name 1, Long Paddock of Name 3. Sown or cropped: Long"
+                + " Paddock of Name 2. Open: Open Paddock.");
   }
 }

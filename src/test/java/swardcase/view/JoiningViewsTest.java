@@ -12,88 +12,96 @@ import java.util.Locale;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import swardcase.decision.Decision;
+import swardcase.draws.Draws;
+import swardcase.farm.Action;
+import swardcase.farm.UseRule;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.joining.JoiningPlan;
 import swardcase.outcome.FarmModel;
+import swardcase.outcome.Plan;
 import swardcase.report.JoiningReport;
-import swardcase.report.JoiningReport.Finding;
-import swardcase.report.JoiningReport.Gate;
-import swardcase.report.JoiningReport.MobCalendar;
-import swardcase.report.JoiningReport.Rating;
+import swardcase.report.JoiningReport.MobRow;
+import swardcase.report.JoiningReport.Shut;
 import swardcase.report.JoiningReportBuilder;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 import swardcase.wording.JoiningWords;
-import swardcase.wording.SafeFeedWords;
 
 class JoiningViewsTest {
 
   private static final LocalDate DAY = LocalDate.of(2026, 3, 1);
-  private static JoiningReport risky;
-  private static JoiningReport summer;
+  private static JoiningReport shut;
+  private static JoiningReport open;
 
   @BeforeAll
   static void build() {
-    risky = report("risky-farm");
-    summer = report("mixed-farm");
+    shut = report(true);
+    open = report(false);
   }
 
-  private static JoiningReport report(String folder) {
+  /** The risky farm with Lagoon and Lease shut to all ewes before joining, or with nothing shut. */
+  private static JoiningReport report(boolean shuts) {
     Tables tables = TablesLoader.standard().load();
-    LoadedFarm loaded = FarmFolder.read(Path.of("demo-data", folder), tables);
-    JoiningPlan plan =
-        JoiningPlan.of(Decision.draws(new FarmModel(loaded.farm(), tables), 1, 200)).orElseThrow();
-    return JoiningReportBuilder.build(plan, "Swardcase test", DAY, loaded.notices());
+    LoadedFarm loaded = FarmFolder.read(Path.of("demo-data", "risky-farm"), tables);
+    FarmModel model = new FarmModel(loaded.farm(), tables);
+    Draws draws = Decision.draws(model, 1, 200);
+    List<String> keys = model.actions().stream().map(Action::key).toList();
+    int rule = keys.indexOf("keep-off-all-ewes-before-joining");
+    Plan plan = model.keepAll();
+    for (int i = 0; i < plan.paddocks() && shuts; i++) {
+      String name = loaded.farm().paddocks().get(i).name();
+      plan = List.of("Lagoon", "Lease").contains(name) ? plan.with(i, rule, 0) : plan;
+    }
+    assertThat(UseRule.of(loaded.farm())).extracting(UseRule::key).contains(keys.get(rule));
+    JoiningPlan joining = JoiningPlan.of(draws, plan).orElseThrow();
+    return JoiningReportBuilder.build(joining, "Swardcase test", DAY, loaded.notices());
   }
 
   @Test
-  void report_ofARiskyFarm_saysWhatToShutAndWhatItSaves() {
-    assertThat(JoiningWords.answer(risky))
-        .startsWith("Keep ewes off 9 of 10 paddocks")
-        .contains("lambs");
-    assertThat(risky.answer().finding()).isEqualTo(Finding.KEEP_OFF);
-    assertThat(risky.gates()).extracting(Gate::paddock).contains("Lagoon", "Lease");
-    assertThat(risky.gates()).extracting(Gate::paddock).doesNotContain("New Ground");
-    SafeFeedWords safeFeed = new SafeFeedWords(risky);
-    assertThat(safeFeed.statement()).contains("short by", "MJ", "barley", "from", "to");
-    assertThat(safeFeed.waysOut())
-        .anyMatch(way -> way.startsWith("Buy "))
-        .anyMatch(way -> way.startsWith("Join 4 weeks earlier"))
-        .anyMatch(way -> way.startsWith("Resow "));
+  void report_ofAPlanThatShuts_saysWhatToWhomAndWhatItSaves() {
+    assertThat(JoiningWords.answer(shut).get(0))
+        .isEqualTo("2 of 10 paddocks are shut to ewes for a time.");
+    assertThat(JoiningWords.answer(shut).get(1)).contains("lambs in the coming year, worth A$");
+    assertThat(shut.shut()).extracting(Shut::paddock).containsExactly("Lagoon", "Lease");
+    for (MobRow mob : shut.mobs()) {
+      assertThat(mob.offBefore()).containsExactly("Lagoon", "Lease");
+      assertThat(mob.offGreen()).isEmpty();
+      assertThat(mob.stays()).isNotEmpty();
+    }
+    assertThat(shut.seasons()).hasSize(3);
+    assertThat(JoiningWords.others(shut))
+        .singleElement()
+        .asString()
+        .contains("Lagoon, Lease", "wethers, at most 28 days");
   }
 
   @Test
-  void report_ofSummerJoining_saysThatNothingNeedBeShut() {
-    assertThat(JoiningWords.answer(summer)).startsWith("Nothing to shut");
-    assertThat(summer.answer().finding()).isEqualTo(Finding.NOTHING_TO_SHUT);
-    assertThat(summer.gates()).isEmpty();
-    assertThat(summer.safeFeed().shortage()).isEmpty();
-    SafeFeedWords safeFeed = new SafeFeedWords(summer);
-    assertThat(safeFeed.statement()).startsWith("Safe feed is enough");
-    assertThat(safeFeed.waysOut()).isEmpty();
+  void report_ofAPlanThatShutsNothing_saysSoAndShowsNothing() {
+    assertThat(JoiningWords.answer(open).get(0)).startsWith("Nothing is shut");
+    assertThat(open.shut()).isEmpty();
+    assertThat(open.moves()).isEmpty();
+    assertThat(open.seasons()).isEmpty();
+    assertThat(JoiningWords.others(open)).isEmpty();
+    assertThat(JoiningCsvView.of(open).lines()).hasSize(1);
+    assertThat(String.join("\n", JoiningTerminalView.of(open, 160)))
+        .doesNotContain("Keep out of", "Break ", "any paddock");
   }
 
   @Test
-  void rows_ofTheCalendar_sayWhatMakesThemSo() {
-    MobCalendar maidens = risky.mobs().get(1);
-    assertThat(JoiningWords.joining(maidens)).isEqualTo("rams in 1 June for 5 weeks");
-    assertThat(reason(maidens, "Lagoon")).isEqualTo("leaf test 1.25 %, 60 % clover, wet ground");
-    assertThat(reason(maidens, "Back Gate")).startsWith("Dwalganup ").contains("60 % clover");
-    assertThat(reason(maidens, "Lease")).startsWith("nobody looked");
-  }
-
-  private static String reason(MobCalendar mob, String paddock) {
-    return mob.paddocks().stream()
-        .filter(row -> row.paddock().equals(paddock))
-        .map(JoiningWords::reason)
-        .findFirst()
-        .orElseThrow();
+  void rows_ofPaddocksShut_sayWhatMakesThemSo() {
+    assertThat(JoiningWords.joining(shut.mobs().get(1))).isEqualTo("rams in 1 June for 5 weeks");
+    assertThat(JoiningWords.reason(shut.shut().get(0)))
+        .startsWith("leaf test 1.25 %")
+        .endsWith("60 % clover, wet ground");
+    assertThat(JoiningWords.reason(shut.shut().get(1))).startsWith("nobody looked");
+    assertThat(JoiningWords.shutTo(shut.shut().get(0))).isEqualTo("all ewes before joining");
+    assertThat(shut.shut().get(0).lost().orElseThrow().mean()).isGreaterThan(3);
   }
 
   @Test
   void terminal_ofAnyPlan_carriesCautionsAndNoControlCharacters() {
-    for (JoiningReport report : List.of(risky, summer)) {
+    for (JoiningReport report : List.of(shut, open)) {
       String text = String.join("\n", JoiningTerminalView.of(report, 160));
       assertThat(text.replaceAll("\\s+", " "))
           .contains(
@@ -101,36 +109,28 @@ class JoiningViewsTest {
               "Never keep feed from late-pregnant ewes",
               "stays risky; dry standing feed does not",
               "Wethers may graze risky green feed for limited periods only",
-              "none of these is counted");
+              "not veterinary advice");
       assertThat(text.replace("\n", "")).doesNotContainPattern("\\p{Cntrl}");
+      assertThat(text).doesNotContain("test first", "leaf is tested");
     }
-    assertThat(String.join("\n", JoiningTerminalView.of(risky, 160)))
-        .contains("keep off", "unknown", "Gates to keep shut", "hold on bare ground");
   }
 
   @Test
-  void csv_ofThePlan_hasARowForEveryRating() {
-    long rated =
-        risky.mobs().stream()
-            .flatMap(mob -> mob.paddocks().stream())
-            .flatMap(row -> row.cells().stream())
-            .filter(cell -> cell.rating() != Rating.NOT_RATED)
-            .count();
-    String[] lines = JoiningCsvView.of(risky).split("\n");
-    assertThat(lines).hasSize((int) rated + 1);
-    assertThat(lines[1]).startsWith("mature ewes,Home,1 Mar,15 Mar,open,15,15,");
+  void csv_ofThePlan_hasARowForEveryPaddockShut() {
+    String[] lines = JoiningCsvView.of(shut).split("\n");
+    assertThat(lines).hasSize(3);
+    assertThat(lines[1])
+        .startsWith("Lagoon,keep-off-all-ewes-before-joining,all ewes,before joining,maidens,");
   }
 
   @Test
   void json_ofThePlan_holdsTheSameTree() throws IOException {
-    JsonNode tree = new ObjectMapper().readTree(JsonView.of(risky));
-    assertThat(tree.path("schemaVersion").asText()).isEqualTo("2.0");
+    JsonNode tree = new ObjectMapper().readTree(JsonView.of(shut));
+    assertThat(tree.path("schemaVersion").asText()).isEqualTo("3.0");
     assertThat(tree.path("mobs")).hasSize(2);
-    assertThat(tree.path("mobs").path(0).path("paddocks")).hasSize(10);
-    assertThat(tree.path("policies")).hasSize(3);
-    assertThat(tree.path("dates")).hasSize(24);
-    assertThat(tree.at("/answer/finding").asText()).isEqualTo("keep off");
-    assertThat(tree.at("/halfMonths/0/from").asText()).isEqualTo("--03-01");
+    assertThat(tree.at("/answer/paddocksShut").asInt()).isEqualTo(2);
+    assertThat(tree.at("/shut/0/when").asText()).isEqualTo("before joining");
+    assertThat(tree.at("/mobs/0/from").asText()).isEqualTo("--03-01");
     assertThat(tree.at("/cautions/0").asText()).contains("call a vet first");
     assertThat(tree.path("farm").path("date").asText()).isEqualTo("2026-03-01");
   }
@@ -138,11 +138,11 @@ class JoiningViewsTest {
   @Test
   void views_inAnyLocale_areTheSame() {
     Locale before = Locale.getDefault();
-    String json = JsonView.of(risky);
-    List<String> terminal = JoiningTerminalView.of(risky, 160);
+    String json = JsonView.of(shut);
+    List<String> terminal = JoiningTerminalView.of(shut, 160);
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG"));
-      JoiningReport again = report("risky-farm");
+      JoiningReport again = report(true);
       assertThat(JsonView.of(again)).isEqualTo(json);
       assertThat(JoiningTerminalView.of(again, 160)).isEqualTo(terminal);
     } finally {

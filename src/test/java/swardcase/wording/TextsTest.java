@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import swardcase.decision.Quantity;
-import swardcase.joining.JoiningPlan.Policy;
+import swardcase.joining.Stay;
 import swardcase.outcome.Cause;
 import swardcase.outcome.MoneyKind;
 import swardcase.page.Shell;
@@ -29,6 +29,7 @@ import swardcase.report.HowFound;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.PaddockSure;
 import swardcase.report.HowSureReport.StoryLine;
+import swardcase.report.JoiningReport;
 import swardcase.report.KnownClover;
 import swardcase.report.PaddockResult.OestrogenRating;
 import swardcase.report.PlanResult;
@@ -56,9 +57,11 @@ class TextsTest {
           Map.entry(
               "lookFirst.unit",
               EnumSet.range(StandGate.What.SOIL_PHOSPHORUS, StandGate.What.NODULES)),
-          Map.entry("joining.policy", EnumSet.allOf(Policy.class)),
           Map.entry(
               "before.walk", EnumSet.of(FindOut.Advice.ABOUT_EVEN, FindOut.Advice.NOT_WORTH_DOING)),
+          Map.entry("joining.where", EnumSet.allOf(Stay.Where.class)),
+          Map.entry("joining.break", EnumSet.allOf(JoiningReport.Break.class)),
+          Map.entry("joining.shut", EnumSet.allOf(JoiningReport.When.class)),
           Map.entry("plants", EnumSet.allOf(FindOut.Advice.class)),
           Map.entry("settles", EnumSet.allOf(FindOut.Kind.class)),
           Map.entry("result.high", EnumSet.allOf(FindOut.Kind.class)),
