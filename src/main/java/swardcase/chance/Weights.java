@@ -15,14 +15,14 @@ public final class Weights {
   private Weights() {}
 
   /** The effective number; 0 if no draw has a weight. */
-  public static double effective(double[] logWeight, int count) {
-    double most = most(logWeight, count);
+  public static double effective(double[] logWeight) {
+    double most = most(logWeight);
     if (most == Double.NEGATIVE_INFINITY) {
       return 0;
     }
     double sum = 0;
     double squares = 0;
-    for (int i = 0; i < count; i++) {
+    for (int i = 0; i < logWeight.length; i++) {
       double weight = Math.exp(logWeight[i] - most);
       sum += weight;
       squares += weight * weight;
@@ -39,11 +39,11 @@ public final class Weights {
    * @param start from 0 to below 1, in distances
    * @param into takes the places picked, in rising order
    */
-  public static void pick(double[] logWeight, int count, double start, int[] into) {
-    Check.that(count > 0, "weights must be given");
-    double most = most(logWeight, count);
+  public static void pick(double[] logWeight, double start, int[] into) {
+    Check.that(logWeight.length > 0, "weights must be given");
+    double most = most(logWeight);
     double sum = 0;
-    for (int i = 0; i < count; i++) {
+    for (int i = 0; i < logWeight.length; i++) {
       sum += weight(logWeight[i], most);
     }
     double step = sum / into.length;
@@ -51,7 +51,7 @@ public final class Weights {
     double reached = weight(logWeight[0], most);
     for (int k = 0; k < into.length; k++) {
       double point = (k + start) * step;
-      while (reached <= point && at < count - 1) {
+      while (reached <= point && at < logWeight.length - 1) {
         at++;
         reached += weight(logWeight[at], most);
       }
@@ -63,9 +63,9 @@ public final class Weights {
     return most == Double.NEGATIVE_INFINITY ? 1 : Math.exp(logWeight - most);
   }
 
-  private static double most(double[] logWeight, int count) {
+  private static double most(double[] logWeight) {
     double most = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < count; i++) {
+    for (int i = 0; i < logWeight.length; i++) {
       most = Math.max(most, logWeight[i]);
     }
     return most;

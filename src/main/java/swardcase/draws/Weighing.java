@@ -15,9 +15,11 @@ import swardcase.outcome.OutcomeFunction;
  *
  * <p>A pool is weighed by itself, so that pools are independent and a standard error comes from
  * their means. It is grown by as many draws as it gives back at a time, until {@value #EFFECTIVE}
- * draws that count alike would tell as much, or until it holds a stated number. A draw that is
- * picked twice has twice what bears on the flock and the feed; its seasons, prices and costs, on
- * which no record bears, are those of the place it is put at.
+ * draws that count alike would tell as much, or until it holds a stated number. Where growth stops
+ * so in a pool, all pools are picked from as one, since a pool of few draws may lie beside the
+ * others; standard errors are then too small. A draw that is picked twice has twice what bears on
+ * the flock and the feed; its seasons, prices and costs, on which no record bears, are those of the
+ * place it is put at.
  */
 public final class Weighing {
 
@@ -30,7 +32,6 @@ public final class Weighing {
   /** The same in the one pool of draws that a search looks at. */
   static final int MOST_IN_SEARCH = 20_000;
 
-  private final int pools;
   private final int[] number;
   private final int[] tries;
   private double effective;
@@ -57,8 +58,7 @@ public final class Weighing {
     }
   }
 
-  private Weighing(Draws draws, int pools) {
-    this.pools = pools;
+  private Weighing(Draws draws) {
     number = new int[draws.count()];
     tries = new int[draws.count()];
   }
@@ -70,47 +70,72 @@ public final class Weighing {
    * @param most draws in a pool at which growth stops
    */
   static Weighing of(Draws draws, int pools, int effective, int most) {
-    Weighing weighing = new Weighing(draws, pools);
+    Weighing weighing = new Weighing(draws);
     Workspaces<Candidate> workspaces = new Workspaces<>(() -> new Candidate(draws));
-    int times = Math.max(1, most * pools / draws.count());
+    int size = draws.count() / pools;
+    double[][] logWeight = new double[pools][];
     for (int pool = 0; pool < pools; pool++) {
-      weighing.weigh(draws, workspaces, pool, effective, times);
+      int from = pool * size;
+      logWeight[pool] = weighing.weigh(draws, workspaces, from, size, effective, most);
+    }
+    if (weighing.stopped) {
+      weighing.pick(draws, 0, logWeight, size);
+      weighing.effective = Weights.effective(joined(logWeight));
+    } else {
+      for (int pool = 0; pool < pools; pool++) {
+        weighing.pick(draws, pool, new double[][] {logWeight[pool]}, size);
+      }
     }
     return weighing;
   }
 
-  private void weigh(
-      Draws draws, Workspaces<Candidate> workspaces, int pool, int enough, int mostTimes) {
-    int size = number.length / pools;
-    int from = pool * size;
-    double[] logWeight = new double[size];
+  private static double[] joined(double[][] logWeight) {
+    return Arrays.stream(logWeight).flatMapToDouble(Arrays::stream).toArray();
+  }
+
+  /** Makes the draws of a pool, each of its places again and again, and weighs them. */
+  private double[] weigh(
+      Draws draws, Workspaces<Candidate> workspaces, int from, int size, int enough, int most) {
+    double[] logWeight = {};
     double found = 0;
-    int count = 0;
-    for (int times = 0; times < mostTimes && found < enough; times++) {
-      logWeight = Arrays.copyOf(logWeight, count + size);
-      double[] into = logWeight;
+    for (int times = 0; times == 0 || found < enough && logWeight.length + size <= most; times++) {
+      int at = logWeight.length;
+      double[] into = Arrays.copyOf(logWeight, at + size);
       int of = times;
-      int at = count;
       SideBySide.of(IntStream.range(0, size))
           .forEach(
               d ->
                   workspaces.use(
                       candidate -> into[at + d] = candidate.logWeight(draws, from + d, of)));
-      count += size;
-      found = Weights.effective(logWeight, count);
-    }
-    int[] picked = new int[size];
-    CountedRandom random = new CountedRandom(0);
-    random.restart(draws.seed(), pool, CountedRandom.part("records"));
-    Weights.pick(logWeight, count, random.nextDouble(), picked);
-    shuffle(picked, random);
-    for (int d = 0; d < size; d++) {
-      number[from + d] = from + picked[d] % size;
-      tries[from + d] = picked[d] / size;
+      logWeight = into;
+      found = Weights.effective(logWeight);
     }
     effective += found;
-    made += count;
+    made += logWeight.length;
     stopped |= found < enough;
+    return logWeight;
+  }
+
+  /** Picks the draws of a pool, or of all pools as one. */
+  private void pick(Draws draws, int pool, double[][] logWeight, int size) {
+    int[] picked = new int[size * logWeight.length];
+    CountedRandom random = new CountedRandom(0);
+    random.restart(draws.seed(), pool, CountedRandom.part("records"));
+    Weights.pick(joined(logWeight), random.nextDouble(), picked);
+    shuffle(picked, random);
+    int[] begins = new int[logWeight.length];
+    for (int k = 1; k < begins.length; k++) {
+      begins[k] = begins[k - 1] + logWeight[k - 1].length;
+    }
+    for (int d = 0; d < picked.length; d++) {
+      int k = begins.length - 1;
+      while (picked[d] < begins[k]) {
+        k--;
+      }
+      int place = picked[d] - begins[k];
+      number[pool * size + d] = (pool + k) * size + place % size;
+      tries[pool * size + d] = place / size;
+    }
   }
 
   /** Draws are halved, and cut into stages, by their order, with which a weight must not go. */

@@ -44,7 +44,7 @@ import swardcase.tables.Tables;
 class SimulatedFarmsTest {
 
   private static final int YEARS = 10;
-  private static final int POOLS = 2;
+  private static final int POOLS = 4;
   private static final int PER_POOL = 50;
   private static final List<String> NUMBERS =
       List.of(
