@@ -482,12 +482,12 @@ public final class OutcomeFunction {
 
   /** Strength of intake in a half-month of a season type, which stands in the farm's order. */
   public double greenShare(int season, int halfMonth) {
-    return greenShareOf[season][halfMonth];
+    return eatenYear.greenShare(season, halfMonth);
   }
 
   /** Whether feed is green at all then. */
   public boolean isGreen(int season, int halfMonth) {
-    return greenShareOf[season][halfMonth] > DRY;
+    return greenShare(season, halfMonth) > DRY;
   }
 
   /** Strength of intake in the coming year, whose season type a draw tells. */

@@ -41,7 +41,7 @@ public final class CaseSheet {
           new YearsPage(flow, report).draw();
           new EwesPage(flow, report).draw();
           report.records().ifPresent(records -> new RecordsPage(flow, report, records).draw());
-          joining.ifPresent(plan -> new JoiningPage(flow, plan).draw(""));
+          joining.ifPresent(plan -> new JoiningPage(flow, plan, Optional.empty()).draw(""));
           int firstCardPage = new PaddockCards(flow, report).draw();
           new GroundsPage(flow, report).draw();
           WordsPage last = new WordsPage(flow, report);

@@ -83,8 +83,7 @@ class FindOutLawsTest {
     Report report =
         Answers.of("unwalked", FarmCopy.of(farm).paddocks(paddocks).build(), 1, 200).report();
 
-    List<FindOut> walks =
-        report.findOut().stream().filter(row -> row.kind() == Kind.WALK).toList();
+    List<FindOut> walks = report.findOut().stream().filter(row -> row.kind() == Kind.WALK).toList();
     assertThat(walks)
         .extracting(row -> row.paddock().orElseThrow())
         .containsExactlyInAnyOrderElementsOf(unwalked);
