@@ -1,7 +1,9 @@
 package swardcase.page;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import swardcase.report.FarmMap;
 import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
@@ -28,12 +30,14 @@ public final class AnswerView {
     words = new PaddockWords(report, faces);
   }
 
-  /** The view as HTML. */
-  public static String of(Change change) {
+  /** The view as HTML, with a drawing of the farm where there is a map of it. */
+  public static String of(Change change, Optional<FarmMap> map) {
     AnswerView view = new AnswerView(change);
     view.html.open("section", "data-id", change.id());
     view.html.element("h1", Texts.get("page.view.ANSWER"), "tabindex", "-1");
-    view.answer();
+    view.summary();
+    map.ifPresent(drawn -> view.html.add(MapView.of(drawn, change.now())));
+    view.paddocks();
     view.rest();
     return view.html.close().toString();
   }
@@ -41,11 +45,12 @@ public final class AnswerView {
   /** The answer alone, without what is said below it, for a view in which things are changed. */
   static Html part(Change change) {
     AnswerView view = new AnswerView(change);
-    view.answer();
+    view.summary();
+    view.paddocks();
     return view.html;
   }
 
-  private void answer() {
+  private void summary() {
     if (change.rough()) {
       html.element("p", Texts.get("page.rough"), "class", "rough");
     }
@@ -54,7 +59,6 @@ public final class AnswerView {
     html.close();
     html.element("p", PlanWords.facts(report.farm()), "class", "note");
     figures();
-    paddocks();
   }
 
   private void figures() {

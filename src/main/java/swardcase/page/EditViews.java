@@ -93,7 +93,7 @@ public final class EditViews {
     html.open("tr", "data-line", row.line());
     for (int k = 0; k < table.columns().size(); k++) {
       String column = table.columns().get(k);
-      html.open("td");
+      html.open("td", "class", column);
       html.open(
           "input",
           "value",

@@ -6,11 +6,13 @@ import swardcase.chance.Drawn;
 import swardcase.report.FindOut;
 import swardcase.report.HowSureReport;
 import swardcase.report.PlanResult;
+import swardcase.report.RecordsReport;
 import swardcase.report.Report;
 import swardcase.report.Swing;
 import swardcase.wording.FindOutWords;
 import swardcase.wording.HowSureWords;
 import swardcase.wording.MoneyFaces;
+import swardcase.wording.RecordsWords;
 import swardcase.wording.ReturnsWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
@@ -34,6 +36,7 @@ public final class SureView {
     change.now().howSure().ifPresent(view::drawn);
     view.totals();
     view.swings();
+    change.now().records().ifPresent(view::records);
     return view.html.close().toString();
   }
 
@@ -116,5 +119,11 @@ public final class SureView {
     double low = Math.min(swing.gainAtLow(), swing.gainAtHigh());
     double high = Math.max(swing.gainAtLow(), swing.gainAtHigh());
     return Drawn.of(swing.gainAtHigh(), low, high);
+  }
+
+  private void records(RecordsReport records) {
+    RecordsWords words = new RecordsWords(records, faces);
+    html.element("h2", Texts.get("records.heading")).list(words.sentences());
+    html.element("p", words.note(), "class", "note");
   }
 }

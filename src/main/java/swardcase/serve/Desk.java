@@ -31,6 +31,7 @@ import swardcase.report.ComparisonBuilder;
 import swardcase.report.ComparisonBuilder.Decided;
 import swardcase.report.ComparisonReport.Difference;
 import swardcase.report.ExplanationReportBuilder;
+import swardcase.report.FarmMap;
 import swardcase.report.PlanInHand;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
@@ -149,7 +150,8 @@ final class Desk implements Site, AutoCloseable {
               change(asked, false),
               FarmFiles.names(answers.get(asked, false)),
               FarmFiles.command(setup.folder(), asked));
-      case ANSWER -> AnswerView.of(change(asked, rough));
+      case ANSWER ->
+          AnswerView.of(change(asked, rough), FarmMap.of(answers.read(asked).base().shapes()));
     };
   }
 

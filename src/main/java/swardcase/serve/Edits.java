@@ -31,10 +31,9 @@ final class Edits {
   private static final Map<String, String> TABLES =
       new TreeMap<>(
           Map.of(
-              "paddocks",
-              "paddock,area_ha,clover_percent\n",
-              "plants",
-              "paddock,cultivar,plants\n"));
+              "paddocks", "paddock,area_ha,clover_percent\n",
+              "plants", "paddock,cultivar,plants\n",
+              "records", "year,mob,ewes_joined,in_lamb,dry,lambs_marked,supplement_t\n"));
 
   private final Setup setup;
   private final Disk disk;
@@ -162,8 +161,11 @@ final class Edits {
             }
             Map<Integer, Integer> lineOfRow = new HashMap<>();
             CsvEdit edit = new CsvEdit(name + CSV, text(name + CSV, headings));
-            texts.put(name + CSV, edit.with(rows, lineOfRow));
-            lines.put(name + CSV, lineOfRow);
+            String text = edit.with(rows, lineOfRow);
+            if (!text.equals(headings)) {
+              texts.put(name + CSV, text);
+              lines.put(name + CSV, lineOfRow);
+            }
           }
         });
     if (request.has("keys")) {

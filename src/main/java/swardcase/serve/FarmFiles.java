@@ -10,7 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import swardcase.report.Answer;
+import swardcase.report.BudgetCase;
 import swardcase.report.FarmMap;
+import swardcase.sheet.CaseHead;
+import swardcase.sheet.CaseSheet;
 import swardcase.sheet.DecisionSheet;
 import swardcase.sheet.JoiningSheet;
 import swardcase.view.CsvView;
@@ -51,7 +54,9 @@ final class FarmFiles {
       command.append(" --scenario ").append(SCENARIO);
     }
     asked.typedFixes().forEach(fix -> command.append(" --fix ").append(quoted(fix)));
-    return command.append(" --pdf decision-sheet.pdf --json result.json").toString();
+    return command
+        .append(" --pdf decision-sheet.pdf --case budget-case.pdf --json result.json")
+        .toString();
   }
 
   private static String quoted(String word) {
@@ -64,20 +69,25 @@ final class FarmFiles {
     if (kept.rough()) {
       return files;
     }
-    files.put(
-        "decision-sheet.pdf",
-        made("application/pdf", to -> DecisionSheet.write(answer.report(), to)));
+    pdf(files, "decision-sheet.pdf", to -> DecisionSheet.write(answer.report(), to));
+    pdf(
+        files,
+        "budget-case.pdf",
+        to ->
+            CaseSheet.write(
+                answer.report(),
+                BudgetCase.of(answer.decision(), answer.report()),
+                CaseHead.NONE,
+                answer.joiningReport(List.of()),
+                to));
     answer
         .joiningReport(kept.read().farm().remarks())
         .ifPresent(
             report ->
-                files.put(
+                pdf(
+                    files,
                     "joining-sheet.pdf",
-                    made(
-                        "application/pdf",
-                        to ->
-                            JoiningSheet.write(
-                                report, FarmMap.of(kept.read().farm().shapes()), to))));
+                    to -> JoiningSheet.write(report, FarmMap.of(kept.read().farm().shapes()), to)));
     files.put("result.json", text("application/json", () -> JsonView.of(answer.report())));
     files.put(
         "budget.xlsx",
@@ -89,6 +99,10 @@ final class FarmFiles {
     CsvView.of(answer.report())
         .forEach((name, csv) -> files.put(name, text("text/csv", () -> csv)));
     return files;
+  }
+
+  private static void pdf(Map<String, Made> files, String name, Writing writing) {
+    files.put(name, made("application/pdf", writing));
   }
 
   private static Made text(String type, Supplier<String> text) {

@@ -10,4 +10,9 @@ import java.util.Optional;
  * @param notes what whoever prepared it has to say
  */
 public record CaseHead(
-    Optional<String> preparedBy, Optional<String> preparedFor, Optional<String> notes) {}
+    Optional<String> preparedBy, Optional<String> preparedFor, Optional<String> notes) {
+
+  /** Nothing beside the numbers. */
+  public static final CaseHead NONE =
+      new CaseHead(Optional.empty(), Optional.empty(), Optional.empty());
+}

@@ -48,8 +48,11 @@ export async function show(question = {}, focus = true) {
   const answer = await waited(ask('/view', { view: name, ...question }));
   if (answer.status === 204 || name !== view()) return false;
   const where = question.part && $('#result') || main;
-  if (answer.ok || answer.status === 422) place(where, answer.text, focus);
-  else says(answer.text);
+  if (answer.ok || answer.status === 422) {
+    place(where, answer.text, focus);
+    main.dataset.view = name;
+  }
+  if (!answer.ok && answer.status !== 422) says(answer.text);
   return answer.ok;
 }
 

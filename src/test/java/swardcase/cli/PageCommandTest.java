@@ -122,6 +122,7 @@ class PageCommandTest {
   private void decide(Path farm, Path to, Object... more) {
     List<Object> arguments = new ArrayList<>(List.of("decide", farm, "--date", DATE));
     arguments.addAll(List.of("--pdf", to.resolve("decision-sheet.pdf")));
+    arguments.addAll(List.of("--case", to.resolve("budget-case.pdf")));
     arguments.addAll(List.of("--json", to.resolve("result.json"), "--csv", to));
     arguments.addAll(List.of("--xlsx", to.resolve("budget.xlsx"), "--draws", 100));
     arguments.addAll(List.of(more));
@@ -189,7 +190,7 @@ class PageCommandTest {
     String answer;
     String sure;
     try (Open page = new Open(farm, "--draws", 100)) {
-      try (PDDocument pdf = Loader.loadPDF(page.file("decision-sheet.pdf", ""))) {
+      try (PDDocument pdf = Loader.loadPDF(page.file("budget-case.pdf", ""))) {
         sheet = new PDFTextStripper().getText(pdf);
       }
       answer = page.view("answer", "");
