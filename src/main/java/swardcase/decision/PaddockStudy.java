@@ -286,8 +286,8 @@ final class PaddockStudy {
 
   /**
    * What can be found out about a paddock. Where its answer is open, a test that is worth its price
-   * settles it, or a number that is worth more
-   * than that test beyond its price; where nobody walked, a walk comes first.
+   * settles it, or a number that is worth more than that test beyond its price; where nobody
+   * walked, a walk comes first.
    */
   private List<Enquiry> enquiries(
       int paddock, Payoffs payoffs, CourseFindings about, boolean isOpen) {
