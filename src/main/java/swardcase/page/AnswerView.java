@@ -128,7 +128,9 @@ public final class AnswerView {
       html.add(scale.bar(paddock.gain().drawn()));
     }
     html.close();
-    html.element("span class=ewes", Texts.get("page.oestrogen", OestrogenWords.rating(paddock.oestrogenRating())));
+    html.element(
+        "span class=ewes",
+        Texts.get("page.oestrogen", OestrogenWords.rating(paddock.oestrogenRating())));
     html.element("span class=why", words.reason(place));
     html.open("span class=then");
     change.was(html, (of, any) -> verdict(of.paddocks().get(place)));

@@ -31,7 +31,9 @@ public record Change(String id, Report now, Optional<Report> before, boolean rou
         .ifPresent(
             was ->
                 html.text(" ")
-                    .element("span class=was", was.isBlank() ? Texts.get("page.new") : Texts.get("page.was", was)));
+                    .element(
+                        "span class=was",
+                        was.isBlank() ? Texts.get("page.new") : Texts.get("page.was", was)));
   }
 
   /** A figure of a report in words. */

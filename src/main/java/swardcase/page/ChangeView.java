@@ -74,7 +74,16 @@ public final class ChangeView {
     html.open("div class=lever").open("label for=?", id);
     html.text(Texts.get(lever.words(), lever.name()));
     html.element("small", " " + Texts.get("page.now", now(lever.now(), lever.unit()))).close();
-    html.open("input type=range id=? data-lever=? data-unit=? data-base=? min=? max=? step=? value=?", id, lever.key(), lever.inPercent() ? "%" : lever.unit(), base(lever), lever.low(), lever.high(), lever.step(), lever.to().map(String::valueOf).orElse(base(lever)));
+    html.open(
+        "input type=range id=? data-lever=? data-unit=? data-base=? min=? max=? step=? value=?",
+        id,
+        lever.key(),
+        lever.inPercent() ? "%" : lever.unit(),
+        base(lever),
+        lever.low(),
+        lever.high(),
+        lever.step(),
+        lever.to().map(String::valueOf).orElse(base(lever)));
     html.element("output for=?", "", id).close();
   }
 
@@ -92,12 +101,18 @@ public final class ChangeView {
   private static void fix(Html html, PaddockResult paddock, String choice, List<Integer> years) {
     String action = choice.replaceFirst("@.*", "");
     html.open("div class=fix").element("span", paddock.name());
-    html.open("select data-fix=? aria-label=?", paddock.name(), Texts.get("page.fix.what", paddock.name()));
+    html.open(
+        "select data-fix=? aria-label=?",
+        paddock.name(),
+        Texts.get("page.fix.what", paddock.name()));
     option(html, "", Texts.get("page.fix.free"), action);
     option(html, "keep", Texts.get("reason.KEEP"), action);
     paddock.options().forEach(option -> option(html, option.action(), option.name(), action));
     html.close();
-    html.open("select data-year=? aria-label=?", paddock.name(), Texts.get("page.fix.year", paddock.name()));
+    html.open(
+        "select data-year=? aria-label=?",
+        paddock.name(),
+        Texts.get("page.fix.year", paddock.name()));
     option(html, "", Texts.get("page.fix.anyYear"), "");
     String year = choice.contains("@") ? choice.replaceFirst(".*@", "") : "";
     years.forEach(one -> option(html, one.toString(), one.toString(), year));
@@ -142,7 +157,9 @@ public final class ChangeView {
       boolean within,
       List<Lever> moved) {
     Html html = new Html();
-    html.element("p class=moved", now.map(found -> Texts.get("page.hand", gain(report, found), gain(report, before)))
+    html.element(
+        "p class=moved",
+        now.map(found -> Texts.get("page.hand", gain(report, found), gain(report, before)))
             .orElse(Texts.get("page.hand.cannot")));
     if (!within) {
       html.element("p", Texts.get("page.hand.limits"));

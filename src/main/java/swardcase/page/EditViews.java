@@ -99,7 +99,11 @@ public final class EditViews {
       html.open("td class=?", column);
       String names = column.equals("cultivar") ? " list=cultivars" : "";
       String cell = k < row.cells().size() ? row.cells().get(k) : "";
-      html.open("input autocomplete=off value=? data-column=? aria-label=?" + names, cell, column, column);
+      html.open(
+          "input autocomplete=off value=? data-column=? aria-label=?" + names,
+          cell,
+          column,
+          column);
       if (column.equals("plants")) {
         String more = Texts.get("page.tally");
         html.element("button type=button data-tally aria-label=?", "+", more);
@@ -118,7 +122,12 @@ public final class EditViews {
       html.open("div class=ask").open("label for=?", key.id());
       html.text(Texts.get(key.words(), key.of()));
       html.element("small id=?", " " + now(key), "now-" + key.id()).close();
-      html.open("input id=? data-key=? value=? aria-describedby=? autocomplete=off", key.id(), key.id(), key.typed(), "now-" + key.id());
+      html.open(
+          "input id=? data-key=? value=? aria-describedby=? autocomplete=off",
+          key.id(),
+          key.id(),
+          key.typed(),
+          "now-" + key.id());
       html.element("small", Texts.get(key.words() + ".help")).close();
     }
     return end(html);
@@ -146,7 +155,12 @@ public final class EditViews {
     for (Asked asked : questions) {
       String id = "answer-" + asked.key();
       html.open("div class=ask").element("label for=?", asked.text(), id);
-      html.open("input id=? data-answer=? value=? aria-describedby=? autocomplete=off", id, asked.key(), asked.answer(), id + "-help");
+      html.open(
+          "input id=? data-answer=? value=? aria-describedby=? autocomplete=off",
+          id,
+          asked.key(),
+          asked.answer(),
+          id + "-help");
       html.element("small id=?", asked.help(), id + "-help").close();
     }
     return end(html);

@@ -21,7 +21,7 @@ public final class FilesView {
     html.open("ul class=files");
     for (String name : names) {
       html.open("li");
-      html.element("a href=? download=? /file/" + change.id() + "/" + nam=?", name, name);
+      html.element("a href=? download=?", name, "/file/" + change.id() + "/" + name, name);
       html.close();
     }
     html.close().element("p", Texts.get("page.files.command")).element("pre", command);

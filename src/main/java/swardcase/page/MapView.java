@@ -47,7 +47,7 @@ final class MapView {
     for (Call call : Call.values()) {
       html.open("span class=key");
       svg(24, 16, "aria-hidden=true");
-      html.open("path d=? class=area fill=? M1 1h22v14h-22z=?", fill(call)).close();
+      html.open("path d=? class=area fill=?", "M1 1h22v14h-22z", fill(call)).close();
       html.text(" " + Texts.of("map.call", call)).close().text(" ");
     }
     html.close().close();
@@ -59,7 +59,7 @@ final class MapView {
   }
 
   private void svg(double width, double height, String more) {
-    html.open("svg viewBox=? width=? " + mor 0 0 " + s(width) + " " + s(height=?", s(width));
+    html.open("svg viewBox=? width=? " + more, "0 0 " + s(width) + " " + s(height), s(width));
   }
 
   private void pattern(Call call, String strokes) {

@@ -57,7 +57,9 @@ public final class SureView {
     for (FindOut row : worth) {
       html.open("tr").element("th scope=row", FindOutWords.what(row));
       html.element("td", Words.about(row.worth()));
-      html.element("td", row.price().isPresent() ? Words.about(row.price().getAsDouble()) : Texts.get("none"));
+      html.element(
+          "td",
+          row.price().isPresent() ? Words.about(row.price().getAsDouble()) : Texts.get("none"));
       html.element("td", FindOutWords.advice(row));
       html.open("td").add(scale.bar(Drawn.of(row.worth(), 0, row.worth()))).close().close();
     }
