@@ -58,7 +58,7 @@ class ArchitectureTest {
           serve        check chance evidence farm tables intake outcome draws search decision \
                        joining report wording view sheet workbook page
           cli          check chance evidence farm tables intake outcome draws search decision \
-                       joining report wording view paper sheet workbook serve
+                       joining report wording view paper sheet workbook page serve
           """);
 
   private static Map<String, List<String>> arrows(String lines) {

@@ -33,8 +33,8 @@ public final class AnswerView {
   /** The view as HTML, with a drawing of the farm where there is a map of it. */
   public static String of(Change change, Optional<FarmMap> map) {
     AnswerView view = new AnswerView(change);
-    view.html.open("section", "data-id", change.id());
-    view.html.element("h1", Texts.get("page.view.ANSWER"), "tabindex", "-1");
+    view.html.open("section data-id=?", change.id());
+    view.html.element("h1 tabindex=-1", Texts.get("page.view.ANSWER"));
     view.summary();
     map.ifPresent(drawn -> view.html.add(MapView.of(drawn, change.now())));
     view.paddocks();
@@ -52,17 +52,17 @@ public final class AnswerView {
 
   private void summary() {
     if (change.rough()) {
-      html.element("p", Texts.get("page.rough"), "class", "rough");
+      html.element("p class=rough", Texts.get("page.rough"));
     }
-    html.element("p", PlanWords.headline(report), "class", "lead");
+    html.element("p class=lead", PlanWords.headline(report));
     change.was(html.open("p"), (of, any) -> PlanWords.headline(of));
     html.close();
-    html.element("p", PlanWords.facts(report.farm()), "class", "note");
+    html.element("p class=note", PlanWords.facts(report.farm()));
     figures();
   }
 
   private void figures() {
-    html.open("dl", "class", "figures");
+    html.open("dl class=figures");
     figure("page.feed", "winter-feed", (of, any) -> tonnes(of));
     figure("page.feedCost", "winter-feed-cost", (of, any) -> feedCost(of));
     figure("page.lambs", "lambs", (of, any) -> Words.count(of.reproduction().lambsLostPerYear()));
@@ -106,7 +106,7 @@ public final class AnswerView {
 
   private void paddocks() {
     html.element("h2", Texts.get("cards.heading"));
-    html.element("p", Texts.get("page.paddocks", report.farm().currency()), "class", "note");
+    html.element("p class=note", Texts.get("page.paddocks", report.farm().currency()));
     Figures scale =
         new Figures(report.paddocks().stream().map(paddock -> paddock.gain().drawn()).toList());
     for (int number : report.plan().order()) {
@@ -118,23 +118,21 @@ public final class AnswerView {
   private void paddock(int place, Figures scale) {
     PaddockResult paddock = report.paddocks().get(place);
     boolean starts = paddock.start().isPresent();
-    html.open("details", "class", "paddock").open("summary");
-    html.element("span", Texts.get("decision.name", place + 1, paddock.name()), "class", "name");
-    html.element("span", Texts.get("page.ha", Words.exact(paddock.areaHa())), "class", "ha");
-    html.element("span", verdict(paddock), "class", starts ? "do acts" : "do");
-    html.open("span", "class", "gain");
+    html.open("details class=paddock").open("summary");
+    html.element("span class=name", Texts.get("decision.name", place + 1, paddock.name()));
+    html.element("span class=ha", Texts.get("page.ha", Words.exact(paddock.areaHa())));
+    html.element("span class=?", verdict(paddock), starts ? "do acts" : "do");
+    html.open("span class=gain");
     if (starts) {
       html.text(Texts.get("page.gain", faces.withEnds(faces.gain(place), paddock.gain())));
       html.add(scale.bar(paddock.gain().drawn()));
     }
     html.close();
     html.element(
-        "span",
-        Texts.get("page.oestrogen", OestrogenWords.rating(paddock.oestrogenRating())),
-        "class",
-        "ewes");
-    html.element("span", words.reason(place), "class", "why");
-    html.open("span", "class", "then");
+        "span class=ewes",
+        Texts.get("page.oestrogen", OestrogenWords.rating(paddock.oestrogenRating())));
+    html.element("span class=why", words.reason(place));
+    html.open("span class=then");
     change.was(html, (of, any) -> verdict(of.paddocks().get(place)));
     html.close().close();
     new CardView(change, place).add(html);

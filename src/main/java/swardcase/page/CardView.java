@@ -46,8 +46,8 @@ final class CardView {
     MoneyFaces faces = new MoneyFaces(report);
     PaddockWords words = new PaddockWords(report, faces);
     PaddockResult paddock = report.paddocks().get(place);
-    html.open("div", "class", "card").element("p", words.fullReason(place));
-    html.open("dl", "class", "facts");
+    html.open("div class=card").element("p", words.fullReason(place));
+    html.open("dl class=facts");
     if (paddock.isInPlan()) {
       fact(html, Texts.get("page.card.cost"), ExplainTopic.COST, this::cost);
       fact(html, Texts.get("page.card.gain"), ExplainTopic.GAIN, this::gain);
@@ -112,7 +112,7 @@ final class CardView {
         heading, List.of(Texts.get("page.clover"), Texts.get("page.share"), Texts.get("page.bar")));
     for (NamedShare named : clovers) {
       Range share = named.share();
-      html.open("tr").element("th", named.name(), "scope", "row");
+      html.open("tr").element("th scope=row", named.name());
       html.element("td", Words.percent(share)).open("td");
       html.add(scale.bar(Drawn.of(share.likely(), share.low(), share.high()))).close().close();
     }

@@ -18,17 +18,7 @@ public record Change(String id, Report now, Optional<Report> before, boolean rou
   /** A figure as a button that takes it apart, and what it was before if that reads otherwise. */
   void figure(Html html, Figure figure, String what, int paddock) {
     String text = figure.of(now, new MoneyFaces(now));
-    html.element(
-        "button",
-        text,
-        "type",
-        "button",
-        "class",
-        "number",
-        "data-what",
-        what,
-        "data-paddock",
-        paddock);
+    html.element("button type=button class=number data-what=? data-paddock=?", text, what, paddock);
     was(html, figure);
   }
 
@@ -42,10 +32,8 @@ public record Change(String id, Report now, Optional<Report> before, boolean rou
             was ->
                 html.text(" ")
                     .element(
-                        "span",
-                        was.isBlank() ? Texts.get("page.new") : Texts.get("page.was", was),
-                        "class",
-                        "was"));
+                        "span class=was",
+                        was.isBlank() ? Texts.get("page.new") : Texts.get("page.was", was)));
   }
 
   /** A figure of a report in words. */

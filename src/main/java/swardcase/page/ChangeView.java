@@ -33,24 +33,24 @@ public final class ChangeView {
       Map<String, String> fixes,
       List<Integer> years,
       Optional<Difference> difference) {
-    Html html = new Html().open("section", "data-id", change.id());
-    html.element("h1", Texts.get("page.view.CHANGE"), "tabindex", "-1");
-    html.element("p", Texts.get("page.change"), "class", "note");
-    html.open("div", "class", "levers");
+    Html html = new Html().open("section data-id=?", change.id());
+    html.element("h1 tabindex=-1", Texts.get("page.view.CHANGE"));
+    html.element("p class=note", Texts.get("page.change"));
+    html.open("div class=levers");
     levers.forEach(lever -> lever(html, lever));
     html.close();
     Report farm = change.before().orElse(change.now());
     html.open("details").element("summary", Texts.get("page.fixes"));
-    html.element("p", Texts.get("page.fixes.note"), "class", "note");
+    html.element("p class=note", Texts.get("page.fixes.note"));
     farm.paddocks()
         .forEach(paddock -> fix(html, paddock, fixes.getOrDefault(paddock.name(), ""), years));
     html.close();
-    html.open("p", "class", "tools");
+    html.open("p class=tools");
     button(html, "page.undo", "data-undo");
     button(html, "page.back", "data-back");
     html.close();
-    html.open("div", "id", "hand", "role", "status").close();
-    html.open("div", "id", "result").add(result(change, difference)).close();
+    html.open("div id=hand role=status").close();
+    html.open("div id=result").add(result(change, difference)).close();
     return html.close().toString();
   }
 
@@ -71,30 +71,20 @@ public final class ChangeView {
 
   private static void lever(Html html, Lever lever) {
     String id = "lever-" + lever.key();
-    html.open("div", "class", "lever").open("label", "for", id);
+    html.open("div class=lever").open("label for=?", id);
     html.text(Texts.get(lever.words(), lever.name()));
     html.element("small", " " + Texts.get("page.now", now(lever.now(), lever.unit()))).close();
     html.open(
-        "input",
-        "type",
-        "range",
-        "id",
+        "input type=range id=? data-lever=? data-unit=? data-base=? min=? max=? step=? value=?",
         id,
-        "data-lever",
         lever.key(),
-        "data-unit",
         lever.inPercent() ? "%" : lever.unit(),
-        "data-base",
         base(lever),
-        "min",
         lever.low(),
-        "max",
         lever.high(),
-        "step",
         lever.step(),
-        "value",
         lever.to().map(String::valueOf).orElse(base(lever)));
-    html.element("output", "", "for", id).close();
+    html.element("output for=?", "", id).close();
   }
 
   /** Where a lever stands that was not moved. */
@@ -110,22 +100,18 @@ public final class ChangeView {
 
   private static void fix(Html html, PaddockResult paddock, String choice, List<Integer> years) {
     String action = choice.replaceFirst("@.*", "");
-    html.open("div", "class", "fix").element("span", paddock.name());
+    html.open("div class=fix").element("span", paddock.name());
     html.open(
-        "select",
-        "data-fix",
+        "select data-fix=? aria-label=?",
         paddock.name(),
-        "aria-label",
         Texts.get("page.fix.what", paddock.name()));
     option(html, "", Texts.get("page.fix.free"), action);
     option(html, "keep", Texts.get("reason.KEEP"), action);
     paddock.options().forEach(option -> option(html, option.action(), option.name(), action));
     html.close();
     html.open(
-        "select",
-        "data-year",
+        "select data-year=? aria-label=?",
         paddock.name(),
-        "aria-label",
         Texts.get("page.fix.year", paddock.name()));
     option(html, "", Texts.get("page.fix.anyYear"), "");
     String year = choice.contains("@") ? choice.replaceFirst(".*@", "") : "";
@@ -135,9 +121,9 @@ public final class ChangeView {
 
   private static void option(Html html, String value, String text, String chosen) {
     if (value.equals(chosen)) {
-      html.element("option", text, "value", value, "selected", "");
+      html.element("option value=? selected", text, value);
     } else {
-      html.element("option", text, "value", value);
+      html.element("option value=?", text, value);
     }
   }
 
@@ -172,11 +158,9 @@ public final class ChangeView {
       List<Lever> moved) {
     Html html = new Html();
     html.element(
-        "p",
+        "p class=moved",
         now.map(found -> Texts.get("page.hand", gain(report, found), gain(report, before)))
-            .orElse(Texts.get("page.hand.cannot")),
-        "class",
-        "moved");
+            .orElse(Texts.get("page.hand.cannot")));
     if (!within) {
       html.element("p", Texts.get("page.hand.limits"));
     }

@@ -3,12 +3,16 @@ package swardcase.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import swardcase.evidence.Assumption;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
 /** The views in which the files of the farm are changed: tables, keys, and a new farm. */
 public final class EditViews {
+
+  /** Units of numbers that the file holds in per cent. */
+  private static final Set<String> AS_PER_CENT = Set.of("-", "per year");
 
   private EditViews() {}
 
@@ -46,18 +50,17 @@ public final class EditViews {
   public record Asked(String key, String text, String help, String answer) {}
 
   private static Html head(Shell.View view, String note, String print) {
-    Html html = new Html().open("section", "data-print", print);
-    html.element("h1", Texts.of("page.view", view), "tabindex", "-1");
-    return html.element("p", Texts.get(note), "class", "note");
+    Html html = new Html().open("section data-print=?", print);
+    html.element("h1 tabindex=-1", Texts.of("page.view", view));
+    return html.element("p class=note", Texts.get(note));
   }
 
   private static String end(Html html) {
-    html.open("p", "class", "tools");
-    html.element("button", Texts.get("page.check"), "type", "button", "data-check", "");
+    html.open("p class=tools");
+    html.element("button type=button data-check", Texts.get("page.check"));
     html.text(" ");
-    html.element(
-        "button", Texts.get("page.save"), "type", "button", "data-save", "", "class", "main");
-    html.close().open("div", "id", "told", "role", "status", "tabindex", "-1").close();
+    html.element("button type=button data-save class=main", Texts.get("page.save"));
+    html.close().open("div id=told role=status tabindex=-1").close();
     return html.close().toString();
   }
 
@@ -69,8 +72,8 @@ public final class EditViews {
    */
   public static String tables(List<Table> tables, String print, List<String> names) {
     Html html = head(Shell.View.PADDOCKS, "page.tables", print);
-    html.open("datalist", "id", "cultivars");
-    names.forEach(name -> html.element("option", "", "value", name));
+    html.open("datalist id=cultivars");
+    names.forEach(name -> html.element("option value=?", "", name));
     html.close();
     tables.forEach(table -> table(html, table));
     return end(html);
@@ -80,40 +83,35 @@ public final class EditViews {
     List<String> headings = new ArrayList<>(table.columns());
     headings.add(Texts.get("page.row"));
     html.element("h2", Texts.get("page.table", table.name()));
-    html.open("div", "data-table", table.name(), "class", "cells").table(table.name(), headings);
+    html.open("div data-table=? class=cells", table.name()).table(table.name(), headings);
     table.rows().forEach(row -> row(html, table, row));
     if (table.rows().isEmpty()) {
       row(html, table, new Row(0, List.of()));
     }
     html.tableEnd();
-    html.element("button", Texts.get("page.addRow"), "type", "button", "data-add", "").close();
+    html.element("button type=button data-add", Texts.get("page.addRow")).close();
   }
 
   private static void row(Html html, Table table, Row row) {
-    html.open("tr", "data-line", row.line());
+    html.open("tr data-line=?", row.line());
     for (int k = 0; k < table.columns().size(); k++) {
       String column = table.columns().get(k);
-      html.open("td", "class", column);
+      html.open("td class=?", column);
+      String names = column.equals("cultivar") ? " list=cultivars" : "";
+      String cell = k < row.cells().size() ? row.cells().get(k) : "";
       html.open(
-          "input",
-          "value",
-          k < row.cells().size() ? row.cells().get(k) : "",
-          "data-column",
+          "input autocomplete=off value=? data-column=? aria-label=?" + names,
+          cell,
           column,
-          "aria-label",
-          column,
-          "autocomplete",
-          "off",
-          column.equals("cultivar") ? "list" : "data-plain",
-          column.equals("cultivar") ? "cultivars" : "");
+          column);
       if (column.equals("plants")) {
         String more = Texts.get("page.tally");
-        html.element("button", "+", "type", "button", "data-tally", "", "aria-label", more);
+        html.element("button type=button data-tally aria-label=?", "+", more);
       }
       html.close();
     }
     html.open("td");
-    html.element("button", Texts.get("page.remove"), "type", "button", "data-remove", "");
+    html.element("button type=button data-remove", Texts.get("page.remove"));
     html.close().close();
   }
 
@@ -121,21 +119,15 @@ public final class EditViews {
   public static String keys(List<Key> keys, String print) {
     Html html = head(Shell.View.FLOCK, "page.keys", print);
     for (Key key : keys) {
-      html.open("div", "class", "lever").open("label", "for", key.id());
+      html.open("div class=ask").open("label for=?", key.id());
       html.text(Texts.get(key.words(), key.of()));
-      html.element("small", " " + now(key), "id", "now-" + key.id()).close();
+      html.element("small id=?", " " + now(key), "now-" + key.id()).close();
       html.open(
-          "input",
-          "id",
+          "input id=? data-key=? value=? aria-describedby=? autocomplete=off",
           key.id(),
-          "data-key",
           key.id(),
-          "value",
           key.typed(),
-          "aria-describedby",
-          "now-" + key.id(),
-          "autocomplete",
-          "off");
+          "now-" + key.id());
       html.element("small", Texts.get(key.words() + ".help")).close();
     }
     return end(html);
@@ -147,7 +139,9 @@ public final class EditViews {
             number ->
                 Texts.get(
                     "page.key.now",
-                    Words.range(number.range(), number.unit()),
+                    AS_PER_CENT.contains(number.unit())
+                        ? Words.percent(number.range())
+                        : Words.range(number.range(), number.unit()),
                     number.setBy().label(),
                     number.evidence().label()))
         .orElse("");
@@ -155,25 +149,19 @@ public final class EditViews {
 
   /** The questions about a new farm. */
   public static String begin(List<Asked> questions) {
-    Html html = new Html().open("section", "data-begin", "", "data-print", "");
-    html.element("h1", Texts.get("page.begin"), "tabindex", "-1");
-    html.element("p", Texts.get("page.begin.note"), "class", "note");
+    Html html = new Html().open("section data-begin data-print");
+    html.element("h1 tabindex=-1", Texts.get("page.begin"));
+    html.element("p class=note", Texts.get("page.begin.note"));
     for (Asked asked : questions) {
       String id = "answer-" + asked.key();
-      html.open("div", "class", "lever").element("label", asked.text(), "for", id);
+      html.open("div class=ask").element("label for=?", asked.text(), id);
       html.open(
-          "input",
-          "id",
+          "input id=? data-answer=? value=? aria-describedby=? autocomplete=off",
           id,
-          "data-answer",
           asked.key(),
-          "value",
           asked.answer(),
-          "aria-describedby",
-          id + "-help",
-          "autocomplete",
-          "off");
-      html.element("small", asked.help(), "id", id + "-help").close();
+          id + "-help");
+      html.element("small id=?", asked.help(), id + "-help").close();
     }
     return end(html);
   }
@@ -189,13 +177,13 @@ public final class EditViews {
       return "";
     }
     html.element("h2", Texts.get("page.difference", file)).open("pre");
-    gone.forEach(line -> html.element("span", "− " + line + "\n", "class", "gone"));
-    came.forEach(line -> html.element("span", "+ " + line + "\n", "class", "came"));
+    gone.forEach(line -> html.element("span class=gone", "− " + line + "\n"));
+    came.forEach(line -> html.element("span class=came", "+ " + line + "\n"));
     return html.close().toString();
   }
 
   /** That nothing would be changed by saving, that it was, or that it may not be. */
   public static String told(String key) {
-    return new Html().element("p", Texts.get(key), "class", "moved").toString();
+    return new Html().element("p class=moved", Texts.get(key)).toString();
   }
 }

@@ -16,25 +16,24 @@ public final class ExplanationView {
   /** The content of the dialogue as HTML. */
   public static String of(ExplanationReport report) {
     Html html = new Html();
-    html.element("h2", Texts.get("page.how"), "id", "how-head", "tabindex", "-1");
+    html.element("h2 id=how-head tabindex=-1", Texts.get("page.how"));
     report
         .oestrogen()
         .ifPresent(rated -> html.each("p", OestrogenWords.explained(rated.rating(), rated.rule())));
-    html.element("p", ExplanationWords.head(report), "class", "note");
+    html.element("p class=note", ExplanationWords.head(report));
     number(html, new ExplanationWords(report), 0);
-    return html.element("button", Texts.get("page.close"), "type", "button", "data-close", "")
-        .toString();
+    return html.element("button type=button data-close", Texts.get("page.close")).toString();
   }
 
   private static void number(Html html, ExplanationWords of, int depth) {
     Optional<String> origin = of.origin();
     if (origin.isPresent()) {
-      html.open("p", "class", "input").text(of.amount()).text(" ");
+      html.open("p class=input").text(of.amount()).text(" ");
       html.element("small", origin.get()).close();
       return;
     }
     if (depth == 0) {
-      html.open("details", "open", "");
+      html.open("details open");
     } else {
       html.open("details");
     }

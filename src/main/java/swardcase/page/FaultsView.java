@@ -11,8 +11,8 @@ public final class FaultsView {
 
   /** The view as HTML. */
   public static String of(List<Fault> faults) {
-    Html html = new Html().open("section", "class", "faults");
-    html.element("h1", Texts.get("page.faults"), "tabindex", "-1");
+    Html html = new Html().open("section class=faults");
+    html.element("h1 tabindex=-1", Texts.get("page.faults"));
     html.element("p", Texts.get("page.faults.note"));
     return html.list(faults.stream().map(Fault::message).toList()).close().toString();
   }

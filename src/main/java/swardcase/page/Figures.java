@@ -29,8 +29,7 @@ final class Figures {
   /** A line from the low to the high end with a stroke at the mean, and an upright line at zero. */
   Html bar(Drawn of) {
     Html svg = new Html();
-    svg.open(
-        "svg", "class", "bar", "viewBox", "0 0 " + WIDTH + " " + HEIGHT, "aria-hidden", "true");
+    svg.open("svg class=bar viewBox=? aria-hidden=true", "0 0 " + WIDTH + " " + HEIGHT);
     line(svg, "zero", at(0), 0, at(0), HEIGHT);
     line(svg, "range", at(of.low()), 9, Math.max(at(of.low()) + 1, at(of.high())), 9);
     line(svg, "mean", at(of.mean()), 3, at(of.mean()), 15);
@@ -42,7 +41,7 @@ final class Figures {
   }
 
   private static void line(Html svg, String name, double x1, double y1, double x2, double y2) {
-    svg.open("line", "class", name, "x1", s(x1), "y1", s(y1), "x2", s(x2), "y2", s(y2));
+    svg.open("line class=? x1=? y1=? x2=? y2=?", name, s(x1), s(y1), s(x2), s(y2));
   }
 
   private static String s(double place) {

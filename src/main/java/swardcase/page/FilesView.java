@@ -16,12 +16,12 @@ public final class FilesView {
    */
   public static String of(Change change, List<String> names, String command) {
     Html html = new Html().open("section");
-    html.element("h1", Texts.get("page.view.FILES"), "tabindex", "-1");
+    html.element("h1 tabindex=-1", Texts.get("page.view.FILES"));
     html.element("p", Texts.get("page.files"));
-    html.open("ul", "class", "files");
+    html.open("ul class=files");
     for (String name : names) {
       html.open("li");
-      html.element("a", name, "href", "/file/" + change.id() + "/" + name, "download", name);
+      html.element("a href=? download=?", name, "/file/" + change.id() + "/" + name, name);
       html.close();
     }
     html.close().element("p", Texts.get("page.files.command")).element("pre", command);

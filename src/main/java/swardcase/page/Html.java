@@ -17,18 +17,22 @@ final class Html {
   private final StringBuilder html = new StringBuilder();
   private final Deque<String> open = new ArrayDeque<>();
 
-  /** Opens a tag with attributes, names and values in turn. */
-  Html open(String tag, Object... attributes) {
-    html.append('<').append(tag);
-    for (int k = 0; k < attributes.length; k += 2) {
-      html.append(' ').append(attributes[k]).append("=\"");
-      html.append(escaped(String.valueOf(attributes[k + 1]))).append('"');
+  /** Opens a tag, such as {@code input type=range id=? hidden}; each ? takes a value in turn. */
+  Html open(String tag, Object... values) {
+    String[] parts = tag.split(" ");
+    html.append('<').append(parts[0]);
+    int next = 0;
+    for (int k = 1; k < parts.length; k++) {
+      String[] part = parts[k].split("=", 2);
+      String value = part.length == 1 ? "" : part[1];
+      String given = value.equals("?") ? String.valueOf(values[next++]) : value;
+      html.append(' ').append(part[0]).append("=\"").append(escaped(given)).append('"');
     }
-    if (VOID.contains(tag)) {
+    if (VOID.contains(parts[0])) {
       html.append("/>");
     } else {
       html.append('>');
-      open.push(tag);
+      open.push(parts[0]);
     }
     return this;
   }
@@ -46,8 +50,8 @@ final class Html {
   }
 
   /** A tag with text in it. */
-  Html element(String tag, String text, Object... attributes) {
-    return open(tag, attributes).text(text).close();
+  Html element(String tag, String text, Object... values) {
+    return open(tag, values).text(text).close();
   }
 
   /** Paragraphs, or items of a list, one a text; blank ones are left out. */
@@ -66,7 +70,7 @@ final class Html {
     open("tr");
     for (int k = 0; k < cells.size(); k++) {
       if (k == 0) {
-        element("th", cells.get(0), "scope", "row");
+        element("th scope=row", cells.get(0));
       } else {
         element("td", cells.get(k));
       }
@@ -76,9 +80,9 @@ final class Html {
 
   /** Opens a table that can be scrolled where it is wider than the window. */
   Html table(String caption, List<String> headings) {
-    open("div", "class", "wide", "tabindex", "0", "role", "region", "aria-label", caption);
+    open("div class=wide tabindex=0 role=region aria-label=?", caption);
     open("table").element("caption", caption).open("thead").open("tr");
-    headings.forEach(heading -> element("th", heading, "scope", "col"));
+    headings.forEach(heading -> element("th scope=col", heading));
     return close().close().open("tbody");
   }
 

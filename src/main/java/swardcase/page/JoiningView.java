@@ -23,12 +23,12 @@ public final class JoiningView {
   /** The view as HTML. */
   public static String of(Optional<JoiningReport> report) {
     Html head = new Html().open("section");
-    head.element("h1", Texts.get("page.view.JOINING"), "tabindex", "-1");
+    head.element("h1 tabindex=-1", Texts.get("page.view.JOINING"));
     if (report.isEmpty()) {
       return head.element("p", Texts.get("oestrogen.NO_EWES")).close().toString();
     }
     JoiningView view = new JoiningView(report.get());
-    view.html.element("p", String.join(" ", JoiningWords.answer(report.get())), "class", "lead");
+    view.html.element("p class=lead", String.join(" ", JoiningWords.answer(report.get())));
     if (!report.get().shut().isEmpty()) {
       report.get().mobs().forEach(view::mob);
       view.html.each("p", List.of(Texts.get("joining.note")));
@@ -100,7 +100,7 @@ public final class JoiningView {
                         JoiningWords.lost(shut),
                         JoiningWords.sure(shut))));
     String note = Texts.get("joining.behind.note", Words.exact(report.answer().tellable()));
-    html.tableEnd().element("p", note, "class", "note");
+    html.tableEnd().element("p class=note", note);
   }
 
   private void last() {

@@ -26,7 +26,7 @@ final class MapView {
       Map.of(
           Call.ACT, "M0 0L8 8M8 0L0 8",
           Call.KEEP_OFF, "M0 8L8 0",
-          Call.UNDECIDED, "M3 4h2",
+          Call.UNDECIDED, "M2 4h3",
           Call.KEEP, "");
 
   private final Report report;
@@ -36,8 +36,8 @@ final class MapView {
   private MapView(FarmMap map, Report report) {
     this.report = report;
     scale = Math.min(WIDTH / map.widthKm(), MOST_HEIGHT / map.heightKm());
-    html.open("figure", "class", "map");
-    svg(map.widthKm() * scale + 2, map.heightKm() * scale + 2, "role", "img");
+    html.open("figure class=map");
+    svg(map.widthKm() * scale + 2, map.heightKm() * scale + 2, "role=img");
     html.open("title").text(alternative(map)).close().open("defs");
     PATTERNS.forEach(this::pattern);
     html.close();
@@ -45,9 +45,9 @@ final class MapView {
     map.outlines().forEach(this::label);
     html.close().open("figcaption");
     for (Call call : Call.values()) {
-      html.open("span", "class", "key");
-      svg(24, 16, "aria-hidden", "true");
-      html.open("path", "d", "M1 1h22v14h-22z", "class", "area", "fill", fill(call)).close();
+      html.open("span class=key");
+      svg(24, 16, "aria-hidden=true");
+      html.open("path d=? class=area fill=?", "M1 1h22v14h-22z", fill(call)).close();
       html.text(" " + Texts.of("map.call", call)).close().text(" ");
     }
     html.close().close();
@@ -58,15 +58,13 @@ final class MapView {
     return new MapView(map, report).html;
   }
 
-  private void svg(double width, double height, String name, String value) {
-    html.open(
-        "svg", "viewBox", "0 0 " + s(width) + " " + s(height), "width", s(width), name, value);
+  private void svg(double width, double height, String more) {
+    html.open("svg viewBox=? width=? " + more, "0 0 " + s(width) + " " + s(height), s(width));
   }
 
   private void pattern(Call call, String strokes) {
-    String units = "userSpaceOnUse";
-    html.open("pattern", "id", "map-" + call, "width", 8, "height", 8, "patternUnits", units);
-    html.open("path", "d", strokes, "class", "stroke").close();
+    html.open("pattern id=? width=? height=? patternUnits=userSpaceOnUse", "map-" + call, 8, 8);
+    html.open("path d=? class=stroke", strokes).close();
   }
 
   private static String fill(Call call) {
@@ -83,7 +81,7 @@ final class MapView {
   private void area(Outline outline) {
     String path = outline.rings().stream().map(this::ring).collect(Collectors.joining());
     String fill = call(outline.paddock()).map(MapView::fill).orElse("none");
-    html.open("path", "d", path, "class", "area", "fill", fill, "fill-rule", "evenodd");
+    html.open("path d=? class=area fill=? fill-rule=evenodd", path, fill);
   }
 
   private String ring(List<Point> ring) {
@@ -98,9 +96,9 @@ final class MapView {
     double half = outline.paddock().length() * LETTER / 2 + 3;
     Point at = outline.label();
     String box = "m-" + s(half) + " -9h" + s(2 * half) + "v18h-" + s(2 * half) + "z";
-    html.open("path", "d", "M" + at(at) + box, "class", "paper");
+    html.open("path d=? class=paper", "M" + at(at) + box);
     String x = s(1 + at.eastKm() * scale);
-    html.element("text", outline.paddock(), "x", x, "y", s(5 + at.southKm() * scale));
+    html.element("text x=? y=?", outline.paddock(), x, s(5 + at.southKm() * scale));
   }
 
   private String alternative(FarmMap map) {

@@ -33,33 +33,33 @@ public final class Shell {
   /** The whole page, with no view in it yet. */
   public static String of(String farm) {
     Html html = new Html();
-    html.open("html", "lang", "en").open("head");
-    html.open("meta", "charset", "utf-8");
-    html.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+    html.open("html lang=en").open("head");
+    html.open("meta charset=utf-8");
+    html.open("meta name=viewport content=?", "width=device-width, initial-scale=1");
     html.element("title", Texts.get("page.title", farm));
-    html.open("link", "rel", "icon", "href", "/icon.svg");
-    html.open("link", "rel", "stylesheet", "href", "/page.css");
-    html.element("script", "", "type", "module", "src", "/page.js");
-    html.element("script", "", "type", "module", "src", "/change.js");
-    html.element("script", "", "type", "module", "src", "/edit.js").close();
+    html.open("link rel=icon href=/icon.svg");
+    html.open("link rel=stylesheet href=/page.css");
+    html.element("script type=module src=/page.js", "");
+    html.element("script type=module src=/change.js", "");
+    html.element("script type=module src=/edit.js", "").close();
     html.open("body");
-    html.element("a", Texts.get("page.skip"), "class", "skip", "href", "#main", "data-skip", "");
-    html.open("header").element("p", farm, "class", "farm");
-    html.open("nav", "aria-label", Texts.get("page.views")).open("ul");
+    html.element("a class=skip href=#main data-skip", Texts.get("page.skip"));
+    html.open("header").element("p class=farm", farm);
+    html.open("nav aria-label=?", Texts.get("page.views")).open("ul");
     for (View view : View.values()) {
-      html.open("li").element("a", Texts.of("page.view", view), "href", "#" + view.key()).close();
+      html.open("li").element("a href=?", Texts.of("page.view", view), "#" + view.key()).close();
     }
     html.close().close().close();
-    html.open("div", "id", "state", "role", "status");
-    html.open("span", "id", "says").close();
-    html.element("progress", "", "id", "done", "max", "1", "hidden", "", "aria-label", "Progress");
-    html.element("button", Texts.get("page.drop"), "type", "button", "id", "drop", "hidden", "");
+    html.open("div id=state role=status");
+    html.open("span id=says").close();
+    html.element("progress id=done max=1 hidden aria-label=Progress", "");
+    html.element("button type=button id=drop hidden", Texts.get("page.drop"));
     html.close();
-    html.open("main", "id", "main", "tabindex", "-1");
+    html.open("main id=main tabindex=-1");
     html.element("noscript", Texts.get("page.noscript")).close();
-    html.open("dialog", "id", "how", "aria-labelledby", "how-head").close();
+    html.open("dialog id=how aria-labelledby=how-head").close();
     html.open("footer").element("p", Texts.get("page.cautions"));
-    html.element("button", Texts.get("page.stop"), "type", "button", "id", "stop");
+    html.element("button type=button id=stop", Texts.get("page.stop"));
     html.close().close().close();
     return "<!DOCTYPE html>" + html;
   }

@@ -32,7 +32,7 @@ public final class SureView {
   /** The view as HTML. */
   public static String of(Change change) {
     SureView view = new SureView(change.now());
-    view.html.open("section").element("h1", Texts.get("page.view.SURE"), "tabindex", "-1");
+    view.html.open("section").element("h1 tabindex=-1", Texts.get("page.view.SURE"));
     change.now().howSure().ifPresent(view::drawn);
     view.totals();
     view.swings();
@@ -55,7 +55,7 @@ public final class SureView {
             .map(Texts::get)
             .toList());
     for (FindOut row : worth) {
-      html.open("tr").element("th", FindOutWords.what(row), "scope", "row");
+      html.open("tr").element("th scope=row", FindOutWords.what(row));
       html.element("td", Words.about(row.worth()));
       html.element(
           "td",
@@ -107,7 +107,7 @@ public final class SureView {
             .map(Texts::get)
             .toList());
     for (Swing swing : report.swings()) {
-      html.open("tr").element("th", swing.input(), "scope", "row");
+      html.open("tr").element("th scope=row", swing.input());
       html.element("td", faces.number(faces.rounded(swing.gainAtLow())));
       html.element("td", faces.number(faces.rounded(swing.gainAtHigh())));
       html.open("td").add(scale.bar(ends(swing))).close().close();
@@ -124,6 +124,6 @@ public final class SureView {
   private void records(RecordsReport records) {
     RecordsWords words = new RecordsWords(records, faces);
     html.element("h2", Texts.get("records.heading")).list(words.sentences());
-    html.element("p", words.note(), "class", "note");
+    html.element("p class=note", words.note());
   }
 }

@@ -1,54 +1,40 @@
-// Change and see: sliders and choices. While a slider moves, the plan in hand; on release a rough
-// answer, then the full one. What is newest wins.
-import { state, $, ask, show, view, place } from './page.js';
+// Change and see: while a slider moves, the plan in hand; on release a rough answer, then the full one.
+import { state, $, ask, show } from './page.js';
 
-const say = (input) => {
+const copy = () => JSON.parse(JSON.stringify({ levers: state.levers, fixes: state.fixes }));
+const keep = () => { before = copy(); sessionStorage.setItem('state', JSON.stringify(state)); };
+let before = copy();
+let asked = false;
+let again = false;
+let soon;
+
+function say(input) {
   const value = Number(input.value);
   const sign = input.dataset.unit === '%' && value > 0 ? '+' : '';
   input.nextElementSibling.value = sign + value.toLocaleString('en') + ' ' + input.dataset.unit;
   input.setAttribute('aria-valuetext', input.nextElementSibling.value);
-};
-const keep = () => sessionStorage.setItem('state', JSON.stringify(state));
-const copy = () => JSON.parse(JSON.stringify({ levers: state.levers, fixes: state.fixes }));
-let before = copy();
-let handAsked = false;
-let handAgain = false;
-let soon;
-
+}
 async function hand() {
-  handAgain = handAsked;
-  if (handAsked) return;
-  handAsked = true;
+  again = asked;
+  if (asked) return;
+  asked = true;
   const answer = await ask('/hand', { id: $('[data-id]').dataset.id });
-  handAsked = false;
+  asked = false;
   if (answer.status === 200 && $('#hand')) $('#hand').innerHTML = answer.text;
-  if (handAgain) hand();
+  if (again) hand();
 }
-
-/** Works out the answer anew: rough first, then in full, below the sliders. */
-export async function renew() {
+async function renew() {
   state.past.push(before);
-  before = copy();
   keep();
-  for (const rough of [true, false]) {
-    if (!await show({ rough, part: true }, false)) return;
-  }
+  if (await show({ rough: true, part: true }, false)) show({ part: true }, false);
 }
-
-async function set(levers, fixes) {
-  Object.assign(state, { levers, fixes });
-  before = copy();
-  keep();
-  await show({}, false);
-}
-
 document.addEventListener('placed', () => document.querySelectorAll('[data-lever]').forEach(say));
 document.addEventListener('input', event => {
-  const input = event.target;
-  if (!input.dataset.lever) return;
-  if (input.value === String(Number(input.dataset.base))) delete state.levers[input.dataset.lever];
-  else state.levers[input.dataset.lever] = Number(input.value);
-  say(input);
+  const { lever, base } = event.target.dataset;
+  if (!lever) return;
+  if (Number(event.target.value) === Number(base)) delete state.levers[lever];
+  else state.levers[lever] = Number(event.target.value);
+  say(event.target);
   hand();
 });
 document.addEventListener('change', event => {
@@ -63,11 +49,10 @@ document.addEventListener('change', event => {
   if (lever || name !== undefined) soon = setTimeout(renew, 300);
 });
 document.addEventListener('click', event => {
-  if (event.target.closest('[data-undo]') && state.past.length) {
-    const { levers, fixes } = state.past.pop();
-    set(levers, fixes);
-  } else if (event.target.closest('[data-back]')) {
-    state.past.push(copy());
-    set({}, {});
-  }
+  const back = event.target.closest('[data-back]');
+  if (!back && !(event.target.closest('[data-undo]') && state.past.length)) return;
+  if (back) state.past.push(copy());
+  Object.assign(state, back ? { levers: {}, fixes: {} } : state.past.pop());
+  keep();
+  show({}, false);
 });

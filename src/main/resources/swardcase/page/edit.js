@@ -2,19 +2,13 @@
 import { $, ask, main, show } from './page.js';
 
 const all = selector => [...main.querySelectorAll(selector)];
-
 function clear(row) {
   row.dataset.line = 0;
   row.querySelectorAll('.fault').forEach(one => one.remove());
   for (const input of row.querySelectorAll('input')) { input.value = ''; input.removeAttribute('aria-invalid'); }
   return row;
 }
-
-function addRow(table) {
-  const body = $('tbody', table);
-  return body.appendChild(clear(body.lastElementChild.cloneNode(true)));
-}
-
+const addRow = table => $('tbody', table).appendChild(clear($('tbody', table).lastElementChild.cloneNode(true)));
 function gathered(save) {
   const values = name => Object.fromEntries(all(`[data-${name}]`).map(input => [input.dataset[name], input.value]));
   const rows = table => [...table.querySelectorAll('tbody tr')].map(row => (
@@ -25,7 +19,6 @@ function gathered(save) {
   if ($('[data-table]', main)) question.tables = Object.fromEntries(all('[data-table]').map(table => [table.dataset.table, rows(table)]));
   return question;
 }
-
 /** A fault beside its cell where it has one, and in the list of all. */
 function tell(faults) {
   const add = (tag, text, more) => Object.assign(document.createElement(tag), { textContent: text, ...more });
@@ -39,19 +32,17 @@ function tell(faults) {
   }
   $('#told').replaceChildren(list);
 }
-
 async function send(save) {
   all('.fault').forEach(one => one.remove());
   all('[aria-invalid]').forEach(one => one.removeAttribute('aria-invalid'));
   const answer = await ask('/edit', gathered(save));
   const told = answer.text.startsWith('{') ? JSON.parse(answer.text) : { told: answer.text };
-  if (told.saved && $('[data-begin]', main)) location.hash = 'paddocks';
-  else if (told.saved) await show({}, false);
+  if (told.saved && $('[data-begin]', main)) { history.replaceState(null, '', '#paddocks'); return location.reload(); }
+   if (told.saved) await show({}, false);
   if (told.faults) tell(told.faults);
   else if ($('#told')) $('#told').innerHTML = told.told;
   $('#told')?.focus();
 }
-
 main.addEventListener('click', event => {
   const on = selector => event.target.closest(selector);
   if (on('[data-tally]')) { const input = $('input', on('td')); input.value = Number(input.value || 0) + 1; }

@@ -6,21 +6,17 @@ export const main = $('#main');
 const dialog = $('#how');
 let asking = 0;
 
-/** Asks the server; the answer is its text, with whether all was well. */
+/** Asks the server; the answer is its text, and whether all was well. */
 export async function ask(name, question = {}) {
-  const answer = await fetch(name, {
-    method: 'POST', headers: { 'Content-Type': 'application/json' },
-    body: JSON.stringify({ levers: state.levers, fixes: state.fixes, ...question }),
-  });
+  const body = JSON.stringify({ levers: state.levers, fixes: state.fixes, ...question });
+  const answer = await fetch(name, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body });
   return { ok: answer.ok, status: answer.status, text: await answer.text() };
 }
-
 function says(text, done) {
   $('#says').textContent = text;
   for (const id of ['#done', '#drop']) $(id).hidden = done === undefined;
   if (done !== undefined) $('#done').value = done;
 }
-
 /** Waits for an answer and tells how far it is. */
 async function waited(promise) {
   const mine = ++asking;
@@ -32,54 +28,42 @@ async function waited(promise) {
     return await promise;
   } finally {
     clearInterval(timer);
-    if (mine === asking) says('');
+    if (mine === asking && ++asking) says('');
   }
 }
-
-export const view = () => location.hash.slice(1) || 'answer';
-
-/** Shows a view, or the same view with new changes. */
+/** Shows the view of the address, or a part of it with new changes. */
 export async function show(question = {}, focus = true) {
-  const name = view();
+  const name = location.hash.slice(1) || 'answer';
   for (const link of document.querySelectorAll('nav a')) {
     if (link.hash === '#' + name) link.setAttribute('aria-current', 'page');
     else link.removeAttribute('aria-current');
   }
   const answer = await waited(ask('/view', { view: name, ...question }));
-  if (answer.status === 204 || name !== view()) return false;
-  const where = question.part && $('#result') || main;
-  if (answer.ok || answer.status === 422) {
-    place(where, answer.text, focus);
-    main.dataset.view = name;
-  }
-  if (!answer.ok && answer.status !== 422) says(answer.text);
+  if (answer.status === 204 || name !== (location.hash.slice(1) || 'answer')) return false;
+  if (!answer.ok && answer.status !== 422) return says(answer.text);
+  place(question.part && $('#result') || main, answer.text, focus);
+  main.dataset.view = name;
   return answer.ok;
 }
-
 /** Puts HTML of the server's in a place; what was open, typed or in focus there stays so. */
-export function place(where, html, focus) {
+function place(where, html, focus) {
   const open = [...where.querySelectorAll('details[open] > summary .name')].map(name => name.textContent);
   const typed = [...where.querySelectorAll('[data-answer]')].map(input => [input.id, input.value]);
   const at = where.contains(document.activeElement) && document.activeElement.id;
   where.innerHTML = html;
-  for (const name of where.querySelectorAll('summary .name')) {
-    if (open.includes(name.textContent)) name.closest('details').open = true;
-  }
+  for (const name of where.querySelectorAll('summary .name')) if (open.includes(name.textContent)) name.closest('details').open = true;
   for (const [id, value] of typed) if (document.getElementById(id)) document.getElementById(id).value = value;
   if (focus) ($('h1', where) || where).focus();
   else if (at) document.getElementById(at)?.focus();
   where.dispatchEvent(new CustomEvent('placed', { bubbles: true }));
 }
-
-async function explain(button) {
-  const answer = await waited(ask('/how', { what: button.dataset.what, paddock: Number(button.dataset.paddock) }));
-  dialog.innerHTML = answer.text;
+async function explain({ what, paddock }) {
+  dialog.innerHTML = (await waited(ask('/how', { what, paddock: Number(paddock) }))).text;
   dialog.showModal();
 }
-
 document.addEventListener('click', event => {
   const on = selector => event.target.closest(selector);
-  if (on('[data-what]')) explain(on('[data-what]'));
+  if (on('[data-what]')) explain(on('[data-what]').dataset);
   else if (on('[data-close]')) dialog.close();
   else if (on('[data-skip]')) { event.preventDefault(); main.focus(); }
   else if (on('#drop')) ask('/drop').then(() => says('Dropped.'));
