@@ -37,6 +37,7 @@ final class ChoiceSums {
   private final double[] weight;
   private final double[] keptTaken;
   private final double[] kept;
+  private final double[] keptOf;
   private final boolean[][] grazes;
   private final boolean[] moves;
   private final double[][] partOf;
@@ -73,6 +74,7 @@ final class ChoiceSums {
     sums = YearSums.size(mobs);
     kept = new double[sums];
     area = farm.paddocks().stream().mapToDouble(Paddock::areaHa).toArray();
+    keptOf = new double[area.length * sums];
     weight = new double[area.length];
     keptTaken = new double[area.length];
     grazes = new boolean[mobs][area.length];
@@ -148,8 +150,10 @@ final class ChoiceSums {
   /** Sums up a year with every paddock kept; the feed of the joining weeks must be known. */
   double[] setKept() {
     Arrays.fill(kept, 0);
+    Arrays.fill(keptOf, 0);
     for (int i = 0; i < area.length; i++) {
-      add(kept, 0, 0, i, keep, 0, true);
+      addPath(keptOf, i * sums, 0, i, keep, 0, true);
+      addKept(kept, 0, i, sums);
     }
     return kept;
   }
@@ -200,6 +204,15 @@ final class ChoiceSums {
       addRule(into, to, place - area.length, action);
       return;
     }
+    if (t < begins(place, action, start)) {
+      addKept(into, to, place, withBins ? sums : YearSums.bins(mobs));
+    } else {
+      addPath(into, to, t, place, action, start, withBins);
+    }
+  }
+
+  private void addPath(
+      double[] into, int to, int t, int place, int action, int start, boolean withBins) {
     int a = t < start ? keep : base[action];
     int k = t < start ? 0 : t - start;
     int at = pathYear(t, place, action, start);
@@ -214,6 +227,13 @@ final class ChoiceSums {
     into[to + YearSums.MARGIN] += ha * paths.marginPerHa(at);
     into[to + YearSums.OUT] += paths.isShut(a, k) ? ha : 0;
     into[to + YearSums.CROP] += paths.isCrop(a, k) ? ha : 0;
+  }
+
+  private void addKept(double[] into, int to, int place, int used) {
+    int of = place * sums;
+    for (int k = 0; k < used; k++) {
+      into[to + k] += keptOf[of + k];
+    }
   }
 
   /** The sums that a choice brings in every year: {@code [year * sums + sum]}. */

@@ -31,8 +31,8 @@ final class LastChange {
   /** Years from the start to the last one that differs; 0 for an action that is alike for good. */
   static int of(Action action, Tables tables) {
     if (action.kind() == ActionKind.THIN) {
-      double missing = 1 - tables.parameter(ActionPaths.THINNED_CLOVER).likely();
-      double years = tables.parameter(ActionPaths.THINNED_YEARS).likely();
+      double missing = 1 - tables.parameter(StandYears.THINNED_CLOVER).likely();
+      double years = tables.parameter(StandYears.THINNED_YEARS).likely();
       return (int) Math.max(0, Math.ceil(years * Math.log(missing / NOTICEABLE)) - 1);
     }
     int last = action.changesStand() ? action.runDownYears() : 0;

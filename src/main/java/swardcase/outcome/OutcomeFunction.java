@@ -75,7 +75,7 @@ public final class OutcomeFunction {
   static UncertainNumbers numbers(Farm farm, Tables tables, List<Composition> compositions) {
     UncertainNumbers.Builder numbers = new UncertainNumbers.Builder();
     StandingClover.enter(numbers, farm, tables, compositions);
-    ActionPaths.enter(numbers, farm, tables, compositions);
+    StandYears.enter(numbers, farm, tables, compositions);
     Sowings.enter(numbers, farm, tables);
     FeedSurface.enter(numbers, farm, tables);
     farm.mobs().forEach(mob -> FlockEffect.enter(numbers, mob, tables));
@@ -356,7 +356,7 @@ public final class OutcomeFunction {
    * Share of each species in the clover by year after a sowing starts; the sown one stands last.
    */
   public double[] plantShares(int paddock, int action) {
-    return paths.plantShares(x, paddock, model.base(action));
+    return paths.plantShares(paddock, model.base(action));
   }
 
   /** Winter growth of a paddock as it is, relative to current cultivars. */
