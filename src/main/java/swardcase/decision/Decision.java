@@ -220,6 +220,11 @@ public final class Decision {
     return simulation.measured(measures.at(measure));
   }
 
+  /** A number of a mob in each draw. */
+  double[] drawn(int mob, OfMob measure) {
+    return simulation.measured(measures.at(mob, measure));
+  }
+
   private Drawn measured(int measure) {
     return spread(simulation.measured(measure)).drawn();
   }

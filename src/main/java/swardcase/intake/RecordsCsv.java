@@ -111,7 +111,7 @@ final class RecordsCsv {
   private Optional<FlockRecord> find(CsvRow row) {
     int year = row.whole("year", FIRST_YEAR, LAST_YEAR);
     Optional<Mob> mob = mob(row);
-    once(row, year);
+    once(row);
     int joined = row.whole("ewes_joined", 1, MOST_EWES);
     OptionalInt inLamb = inLamb(row, joined);
     OptionalInt marked = row.findWhole("lambs_marked", 0, MOST_LAMBS * joined);
@@ -149,8 +149,8 @@ final class RecordsCsv {
     return name.map(found -> known.get(names.indexOf(found)));
   }
 
-  private void once(CsvRow row, int year) {
-    String key = year + " " + Names.key(row.text("mob"));
+  private void once(CsvRow row) {
+    String key = row.text("year") + " " + Names.key(row.text("mob"));
     Integer first = lines.putIfAbsent(key, row.line());
     if (first != null) {
       row.fault("mob", "must be in one row for a year; line " + first + " has it already");

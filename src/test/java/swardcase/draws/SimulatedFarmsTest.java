@@ -136,7 +136,8 @@ class SimulatedFarmsTest {
       double[] is = new double[NUMBERS.size() + plans.size()];
       List<FlockRecord> records = records(run, f);
       new Read().read(run, truth.draw().numbers, is);
-      Draws draws = new Draws(model(records), 1000 + f, POOLS, PER_POOL);
+      // As many effective draws as pools of a decision have together would take hours.
+      Draws draws = new Draws(model(records), 1000 + f, 2, 1).anew(2000 + f, POOLS, PER_POOL);
       Weighing weighing = draws.weighing().orElseThrow();
       share += weighing.effective() / weighing.made() / count;
       stopped += weighing.stopped() ? 1 : 0;
