@@ -279,7 +279,7 @@ public final class PaddockExplanations {
 
   private static Explanation share(Composition clover, int c) {
     return Explanation.of(
-        Quantity.SHARE_OF_CLOVER,
+        clover.lookedAt() ? Quantity.SHARE_OF_CLOVER : Quantity.SHARE_ASSUMED,
         List.of(clover.cultivar(c).name()),
         Amount.given(clover.estimate(c)),
         "",
@@ -386,7 +386,7 @@ public final class PaddockExplanations {
             .mapToObj(c -> share(clover, c))
             .toArray(Explanation[]::new);
     return Explanation.of(
-        Quantity.OLD_SHARE,
+        clover.lookedAt() ? Quantity.OLD_SHARE : Quantity.OLD_SHARE_ASSUMED,
         List.of(name(i)),
         Amount.given(clover.estimate(Cultivar::isOld)),
         "",

@@ -131,6 +131,8 @@ public enum Quantity {
   SHORTFALL,
   /** Share of the clover of one cultivar. */
   SHARE_OF_CLOVER,
+  /** The same where nobody looked at the clover. */
+  SHARE_ASSUMED,
   /** Supplement because of outdated clover. */
   SUPPLEMENT,
   /** Part of the growth lost on the farm. */
@@ -149,6 +151,8 @@ public enum Quantity {
   DOSE,
   /** Old cultivars, share of the clover. */
   OLD_SHARE,
+  /** The same where nobody looked at the clover. */
+  OLD_SHARE_ASSUMED,
   /** A number of the farm folder or of a table. */
   INPUT
 }

@@ -3,6 +3,8 @@ package swardcase.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import swardcase.decision.Enquiry.Advice;
+import swardcase.decision.Enquiry.Kind;
 
 /**
  * Something that can be found out before money is spent.
@@ -35,32 +37,6 @@ public record FindOut(
     settles = List.copyOf(settles);
   }
 
-  /** Which kind of thing. */
-  public enum Kind {
-    /** A first walk through a paddock that nobody looked at, so many plants identified. */
-    WALK,
-    /** So many more plants of a paddock identified. */
-    PLANTS,
-    /** A laboratory test of a paddock's clover leaf. */
-    LEAF_TEST,
-    /** A number known for certain. */
-    NUMBER
-  }
-
-  /** What to do about it. */
-  public enum Advice {
-    /** Worth its price, beyond the error of the draws. */
-    WORTH_DOING,
-    /** Somebody on the farm could ask, measure or get a quote. */
-    ASK,
-    /** Only research can tell. */
-    RESEARCH,
-    /** Value and price are too near to each other to say. */
-    ABOUT_EVEN,
-    /** Not worth its price, beyond the error of the draws. */
-    NOT_WORTH_DOING
-  }
-
   /**
    * An answer that a result would change.
    *
@@ -81,7 +57,7 @@ public record FindOut(
 
   /** Whether it is worth more than it costs, as far as it can be bought. */
   public boolean isWorthKnowing() {
-    return advice == Advice.WORTH_DOING || advice == Advice.ASK || advice == Advice.RESEARCH;
+    return advice.isWorthKnowing();
   }
 
   /** Whether it is found in a paddock, by its plants or its leaf. */

@@ -29,13 +29,13 @@ final class FindOutBuilder {
 
   private FindOut of(Enquiry of) {
     return new FindOut(
-        FindOut.Kind.valueOf(of.kind().name()),
+        of.kind(),
         of.paddock().stream().mapToObj(i -> paddocks.get(i).name()).findFirst(),
         of.number().map(Unknown::name),
         of.plants(),
         of.worth().value(),
         of.price(),
-        FindOut.Advice.valueOf(of.advice().name()),
+        of.advice(),
         of.changes().stream().filter(to -> to.chance() >= SELDOM).map(this::change).toList(),
         of.settles().stream().map(i -> paddocks.get(i).name()).toList());
   }

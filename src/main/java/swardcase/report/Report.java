@@ -5,6 +5,7 @@ import java.time.Month;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import swardcase.decision.Enquiry;
 import swardcase.evidence.Assumption;
 import swardcase.farm.ExtraFeedUse;
 import swardcase.tables.Source;
@@ -73,7 +74,7 @@ public record Report(
   public List<FindOut> worthFindingOut() {
     return findOut.stream()
         .filter(FindOut::isWorthKnowing)
-        .sorted(Comparator.comparing(each -> each.advice() == FindOut.Advice.RESEARCH))
+        .sorted(Comparator.comparing(each -> each.advice() == Enquiry.Advice.RESEARCH))
         .limit(MOST_TO_FIND_OUT)
         .toList();
   }

@@ -1,9 +1,11 @@
 package swardcase.view;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import swardcase.report.ComparisonReport;
 import swardcase.report.ComparisonReport.Other;
 import swardcase.report.ComparisonReport.PaddockPair;
@@ -14,15 +16,15 @@ import swardcase.wording.MoneyFaces;
 import swardcase.wording.Words;
 
 /**
- * A comparison for a terminal. One other farm stands beside the first with all numbers and
- * paddocks; several stand below each other in {@link ScenariosTerminalView}.
+ * A comparison for a terminal: the farm and the others one row each, the paddocks whose answer
+ * changes, or all of them where there is one other, and what each brings more.
  */
 public final class ComparisonTerminalView {
 
   private final ComparisonReport report;
   private final List<MoneyFaces> faces;
-  private final Other other;
   private final String currency;
+  private final String first;
   private final int width;
   private final List<String> lines = new ArrayList<>();
 
@@ -30,8 +32,9 @@ public final class ComparisonTerminalView {
     this.report = report;
     this.faces = faces;
     this.width = width;
-    other = report.others().get(0);
     currency = report.first().farm().currency();
+    boolean scenarios = report.others().stream().allMatch(it -> it.side().scenario().isPresent());
+    first = scenarios ? "the farm as it is" : "the first farm";
   }
 
   /**
@@ -40,113 +43,129 @@ public final class ComparisonTerminalView {
    * @param faces how the money of each farm is printed, the first farm's first
    */
   public static List<String> of(ComparisonReport report, List<MoneyFaces> faces, int width) {
-    List<String> lines =
-        report.others().size() == 1
-            ? new ComparisonTerminalView(report, faces, width).all()
-            : ScenariosTerminalView.of(report, faces, width);
-    lines.add("");
-    lines.addAll(
-        TerminalView.wrap(report.cautions().get(0) + " " + report.cautions().get(1), width));
-    return lines;
+    return new ComparisonTerminalView(report, faces, width).all();
   }
 
   private List<String> all() {
-    lines.add("First:  " + head(report.first()));
-    lines.add("Second: " + head(other.side()));
+    Side farm = report.first();
+    lines.add(farm.farm().name() + " (" + farm.folder() + "), " + farm.farm().date());
     lines.add("");
-    lines.addAll(numbers());
+    sides(
+        List.of("The plan", ">Sows ha", ">Costs " + currency, ">Gains (range)", ">Sure alone"),
+        (side, of) ->
+            List.of(
+                Words.exact(side.hectaresSown()),
+                of.withEnds(of.cost(), side.planCost()),
+                of.withEnds(of.gain(), side.gain()),
+                of.number(of.rounded(side.sureGain().mean()))));
+    sides(
+        List.of("Paddocks", ">To change", ">Ewes off", ">Not sure", ">Keep", ">Too close"),
+        (side, of) ->
+            Stream.of(
+                    side.calls().act(),
+                    side.calls().keepOff(),
+                    side.calls().unsure(),
+                    side.calls().keep(),
+                    side.calls().undecided())
+                .map(Words::exact)
+                .toList());
+    sides(
+        List.of(
+            "Lost in a year",
+            ">Winter feed t",
+            ">in money " + currency,
+            ">Lambs not marked",
+            ">in money " + currency),
+        (side, of) ->
+            List.of(
+                Words.range(side.winterFeedTonnes()),
+                Words.count(side.winterFeedCost()),
+                Words.count(side.lambsLost()),
+                Words.count(side.lambCost())));
+    paddocks();
+    lines.add("What each brings more than " + first);
+    report.others().forEach(this::difference);
+    wrap(ComparisonWords.notes(farm, first, report.others()));
     lines.add("");
-    lines.addAll(paddocks());
-    lines.add("");
-    lines.addAll(DifferenceTable.of("The second brings more", currency, other.difference(), width));
-    lines.addAll(DifferenceTable.notes(report.first(), "the first", report.others(), width));
+    wrap(List.of(report.cautions().get(0) + " " + report.cautions().get(1)));
     return lines;
   }
 
-  /** Which farm it is, and the date. */
-  static String head(Side side) {
-    return side.farm().name()
-        + side.scenario().map(scenario -> ", " + scenario).orElse("")
-        + " ("
-        + side.folder()
-        + "), "
-        + side.farm().date();
+  /** A row for each farm. */
+  private void sides(List<String> heading, BiFunction<Side, MoneyFaces, List<String>> numbers) {
+    TextTable table = TextTable.of(heading.toArray(String[]::new));
+    for (int k = 0; k < faces.size(); k++) {
+      Side side = k == 0 ? report.first() : report.others().get(k - 1).side();
+      List<String> row = new ArrayList<>(List.of(k == 0 ? first : side.called()));
+      row.addAll(numbers.apply(side, faces.get(k)));
+      table.row(row.toArray(String[]::new));
+    }
+    lines.addAll(table.lines(width));
+    lines.add("");
   }
 
-  private List<String> numbers() {
-    Side first = report.first();
-    Side second = other.side();
-    TextTable table = TextTable.of("Number", "First", "Second");
-    row(table, "Paddocks, ha", side -> Words.exact(side.farm().areaHa()));
-    row(table, "Ewes joined", side -> Words.exact(side.farm().ewesJoined()));
-    row(
-        table,
-        "Winter feed short, a year",
-        side -> Words.range(side.winterFeedTonnes()) + " t " + side.farm().supplement());
-    row(table, "  in money", side -> currency + " " + Words.count(side.winterFeedCost()));
-    row(table, "Lambs not marked, a year", side -> Words.count(side.lambsLost()));
-    row(table, "  in money", side -> currency + " " + Words.count(side.lambCost()));
-    row(
-        table,
-        "Lambs less supplement, a year",
-        side -> currency + " " + Words.range(side.standingResult()));
-    row(table, "Paddocks to change", side -> Words.exact(side.calls().act()));
-    row(table, "  to keep joining ewes off", side -> Words.exact(side.calls().keepOff()));
-    row(table, "  changes not sure", side -> Words.exact(side.calls().unsure()));
-    row(table, "  to keep", side -> Words.exact(side.calls().keep()));
-    row(table, "  too close to call", side -> Words.exact(side.calls().undecided()));
-    row(table, "The plan sows, ha", side -> Words.exact(side.hectaresSown()));
-    table.row("  costs", cost(faces.get(0), first), cost(faces.get(1), second));
-    table.row("  gains", gain(faces.get(0), first), gain(faces.get(1), second));
-    table.row("  its sure changes alone", sure(faces.get(0), first), sure(faces.get(1), second));
-    row(table, "  over years", side -> Words.exact(side.farm().horizonYears()));
-    return table.lines(width);
-  }
-
-  private void row(TextTable table, String what, Function<Side, String> number) {
-    table.row(what, number.apply(report.first()), number.apply(other.side()));
-  }
-
-  private String cost(MoneyFaces of, Side side) {
-    return currency + " " + of.withEnds(of.cost(), side.planCost());
-  }
-
-  private String gain(MoneyFaces of, Side side) {
-    return currency + " " + of.withEnds(of.gain(), side.gain());
-  }
-
-  private String sure(MoneyFaces of, Side side) {
-    return currency + " " + of.withEnds(of.rounded(side.sureGain().mean()), side.sureGain());
-  }
-
-  private List<String> paddocks() {
+  private void paddocks() {
+    boolean all = report.others().size() == 1;
     TextTable table =
         TextTable.of(
             "Paddock",
-            "First: what to do",
-            ">Gain " + currency + " (range)",
-            "Second: what to do",
-            ">Gain " + currency + " (range)");
-    for (PaddockPair pair : other.paddocks()) {
-      table.row(
-          pair.name(),
-          verdict(pair.first()),
-          gain(faces.get(0), pair.first()),
-          verdict(pair.second()),
-          gain(faces.get(1), pair.second()));
+            "Compared with",
+            "What to do there",
+            ">Gain " + currency,
+            "On " + first,
+            ">Gain " + currency);
+    boolean any = false;
+    for (int k = 0; k < report.others().size(); k++) {
+      Other other = report.others().get(k);
+      for (PaddockPair pair : other.paddocks()) {
+        any |= pair.answerChanges();
+        if (all || pair.answerChanges()) {
+          table.row(
+              pair.name(),
+              other.side().called(),
+              verdict(pair.second()),
+              gain(faces.get(k + 1), pair.second()),
+              verdict(pair.first()),
+              gain(faces.get(0), pair.first()));
+        }
+      }
     }
-    return table.lines(width);
+    lines.add(
+        any
+            ? "Paddocks" + (all ? "" : " where the answer changes")
+            : "The answer is the same for every paddock.");
+    if (any || all) {
+      lines.addAll(table.lines(width));
+    }
+    lines.add("");
   }
 
   /** What to do, where the paddock is on that farm. */
-  static String verdict(Optional<PaddockSide> paddock) {
+  private static String verdict(Optional<PaddockSide> paddock) {
     return paddock.map(ComparisonWords::verdict).orElse("not on this farm");
   }
 
   private static String gain(MoneyFaces of, Optional<PaddockSide> paddock) {
     return paddock
         .filter(side -> side.sure().isPresent())
-        .map(side -> of.withEnds(of.gain(side.number() - 1), side.gain()))
+        .map(side -> of.number(of.gain(side.number() - 1)))
         .orElse("");
+  }
+
+  private void difference(Other other) {
+    String called = other.side().called();
+    if (ComparisonWords.isNothing(other.difference())) {
+      lines.addAll(Arrays.asList(called, ComparisonWords.nothing()));
+    } else {
+      TextTable table = TextTable.of(called, ">" + currency + " (range)", ">Known to within");
+      ComparisonWords.rows(other.difference())
+          .forEach(row -> table.row(row.toArray(String[]::new)));
+      lines.addAll(table.lines(width));
+    }
+    lines.add("");
+  }
+
+  private void wrap(List<String> texts) {
+    texts.forEach(text -> lines.addAll(TerminalView.wrap(text, width)));
   }
 }

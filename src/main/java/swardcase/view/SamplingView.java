@@ -41,16 +41,7 @@ public final class SamplingView {
           FindOutWords.call(clover),
           FindOutWords.wrong(clover),
           words.plants(paddock.name()));
-      clover
-          .leafTest()
-          .ifPresent(
-              test ->
-                  notes.add(
-                      Texts.get(
-                          "sampling.leafTest",
-                          paddock.name(),
-                          Words.range(test.testedPercentOfLeaf()),
-                          LeafTestWords.note(test))));
+      LeafTestWords.of(paddock).ifPresent(notes::add);
     }
     notes.addAll(words.tests());
     notes.add(Texts.get("sampling.note", riskShare(report)));

@@ -8,9 +8,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import swardcase.decision.Enquiry;
+import swardcase.decision.Enquiry.Advice;
 import swardcase.report.Call;
 import swardcase.report.FindOut;
-import swardcase.report.FindOut.Advice;
 import swardcase.report.FindOut.Change;
 import swardcase.report.KnownClover;
 import swardcase.report.KnownClover.FormononetinFrom;
@@ -130,7 +131,7 @@ public final class FindOutWords {
   private List<String> walks() {
     List<String> lines = new ArrayList<>();
     List<FindOut> walks =
-        report.findOut().stream().filter(row -> row.kind() == FindOut.Kind.WALK).toList();
+        report.findOut().stream().filter(row -> row.kind() == Enquiry.Kind.WALK).toList();
     String first = names(walks, Advice.WORTH_DOING);
     if (walks.stream().filter(FindOut::isWorthKnowing).count() > 1) {
       lines.add(Texts.get("before.walkFirst", first));

@@ -1,5 +1,7 @@
 package swardcase.wording;
 
+import java.util.Optional;
+import swardcase.report.PaddockResult;
 import swardcase.sward.LeafAgreement;
 
 /** What a leaf test says of the names given in the same paddock. */
@@ -14,6 +16,20 @@ public final class LeafTestWords {
         test.side(),
         hundredths(test.namesPercentOfLeaf().low()),
         hundredths(test.namesPercentOfLeaf().high()));
+  }
+
+  /** What the leaf test of a paddock found, and what it says of the names; empty without both. */
+  public static Optional<String> of(PaddockResult paddock) {
+    return paddock
+        .clover()
+        .leafTest()
+        .map(
+            test ->
+                Texts.get(
+                    "sampling.leafTest",
+                    paddock.name(),
+                    Words.range(test.testedPercentOfLeaf()),
+                    note(test)));
   }
 
   static String hundredths(double value) {

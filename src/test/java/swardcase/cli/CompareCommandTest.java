@@ -144,8 +144,8 @@ class CompareCommandTest {
     assertThat(compared.mean("together")).isCloseTo(standing + compared.gains(), within(MILLIONTH));
     // A long path may be broken over two lines.
     assertThat(compared.out().replaceAll("\\s+", ""))
-        .contains("Thefirstcounts12yearsand" + copy + "counts15")
-        .contains("Thefirstdiscountsby6%and" + copy + "by8%");
+        .contains("Thefirstfarmcounts12yearsand" + copy + "counts15")
+        .contains("Thefirstfarmdiscountsby6%and" + copy + "by8%");
   }
 
   @Test

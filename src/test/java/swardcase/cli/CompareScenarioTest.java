@@ -125,12 +125,12 @@ class CompareScenarioTest {
   }
 
   @Test
-  void oneScenario_onTheTerminal_standsBesideTheFarm() {
+  void oneScenario_onTheTerminal_standsWithEveryPaddock() {
     Ran ran = compare("--scenario", file, "--only", "dear barley");
 
     assertThat(ran.out())
-        .contains("First:  Small Farm (" + farm + ")")
-        .contains("Second: Small Farm, dear barley (" + farm + ")")
+        .startsWith("Small Farm (" + farm + ")")
+        .containsSubsequence("the farm as it is", "dear barley", "Paddock", "Flat", "dear barley")
         .doesNotContain("wide flat");
   }
 

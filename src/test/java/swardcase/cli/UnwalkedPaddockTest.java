@@ -35,6 +35,21 @@ class UnwalkedPaddockTest {
     assertThat(said).doesNotContain("% of its clover is old");
   }
 
+  @Test
+  void explanation_ofItsOldShare_isSaidToBeAssumed() {
+    Ran ran =
+        Ran.command(
+            "explain",
+            Path.of("demo-data/mixed-farm"),
+            "old-share",
+            "--paddock=Corner",
+            "--draws=100");
+
+    assertThat(ran.out())
+        .contains("old cultivars, share of the clover, Corner, assumed")
+        .contains("nobody has looked");
+  }
+
   private static int count(String text, String words) {
     return text.split(words, -1).length - 1;
   }

@@ -10,10 +10,10 @@ import org.junit.jupiter.api.Test;
 import swardcase.Answers;
 import swardcase.FarmCopy;
 import swardcase.RandomFarms;
+import swardcase.decision.Enquiry.Advice;
+import swardcase.decision.Enquiry.Kind;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
-import swardcase.report.FindOut.Advice;
-import swardcase.report.FindOut.Kind;
 import swardcase.wording.FindOutWords;
 
 /** What must hold for the one list of what can be found out, on any farm. */
@@ -70,11 +70,14 @@ class FindOutLawsTest {
                 .isSortedAccordingTo(Comparator.comparingDouble(row -> -row.worth())));
   }
 
-  /** Risky-farm with three paddocks unwalked: the terminal gives the order, all are in the list. */
+  /**
+   * Mixed-farm with three paddocks more unwalked: the terminal gives the order, all are in the
+   * list.
+   */
   @Test
   void walks_ofSeveralUnwalkedPaddocks_areRankedByWorth() {
-    Farm farm = RandomFarms.demo("risky-farm");
-    Set<String> unwalked = Set.of("Swamp", "Ridge", "Back Gate", "Lease");
+    Farm farm = RandomFarms.demo("mixed-farm");
+    Set<String> unwalked = Set.of("Long", "Far East", "House", "Corner");
     List<Paddock> paddocks =
         farm.paddocks().stream()
             .map(paddock -> unwalked.contains(paddock.name()) ? unwalked(paddock) : paddock)

@@ -7,9 +7,11 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import swardcase.Answers;
 import swardcase.RandomFarms;
+import swardcase.decision.Enquiry;
 import swardcase.report.Call;
 import swardcase.report.FindOut;
 import swardcase.report.Report;
+import swardcase.wording.CardFacts;
 import swardcase.wording.FindOutWords;
 import swardcase.wording.MoneyFaces;
 import swardcase.wording.PaddockWords;
@@ -41,8 +43,8 @@ class SamplingViewTest {
   void of_paddockNobodyWalked_callsNothingAndSaysHowManyPlantsToWalkFor() {
     FindOut walk = report.plantsOf("Corner").orElseThrow();
 
-    assertThat(walk.kind()).isEqualTo(FindOut.Kind.WALK);
-    assertThat(walk.advice()).isEqualTo(FindOut.Advice.WORTH_DOING);
+    assertThat(walk.kind()).isEqualTo(Enquiry.Kind.WALK);
+    assertThat(walk.advice()).isEqualTo(Enquiry.Advice.WORTH_DOING);
     assertThat(line("Corner"))
         .contains("nobody looked")
         .contains("?")
@@ -74,6 +76,10 @@ class SamplingViewTest {
             paddock -> {
               FindOut row = report.plantsOf(paddock.name()).orElseThrow();
               assertThat(line(paddock.name())).endsWith(words.plants(paddock.name()));
+              assertThat(CardFacts.of(report, paddock, ""))
+                  .filteredOn(fact -> fact.key().equals("fact.plants"))
+                  .extracting(CardFacts.Fact::value)
+                  .containsExactly(words.plants(paddock.name()));
               assertThat(words.plants(paddock.name()))
                   .satisfiesAnyOf(
                       said -> assertThat(said).startsWith(String.valueOf(row.plants())),

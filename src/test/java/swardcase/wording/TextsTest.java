@@ -18,13 +18,13 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import swardcase.decision.Enquiry;
 import swardcase.decision.Quantity;
 import swardcase.joining.Stay;
 import swardcase.outcome.Cause;
 import swardcase.outcome.MoneyKind;
 import swardcase.page.Shell;
 import swardcase.report.Call;
-import swardcase.report.FindOut;
 import swardcase.report.HowFound;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.PaddockSure;
@@ -45,9 +45,9 @@ class TextsTest {
   /** Constants of the records that have words of their own, by the prefix of their keys. */
   private static final Map<String, Collection<? extends Enum<?>>> OF_CONSTANTS =
       Map.ofEntries(
-          Map.entry("advice", EnumSet.allOf(FindOut.Advice.class)),
+          Map.entry("advice", EnumSet.allOf(Enquiry.Advice.class)),
           Map.entry("breakEven", EnumSet.allOf(BreakEvenLine.Place.class)),
-          Map.entry("buy", EnumSet.complementOf(EnumSet.of(FindOut.Kind.NUMBER))),
+          Map.entry("buy", EnumSet.complementOf(EnumSet.of(Enquiry.Kind.NUMBER))),
           Map.entry("explain", EnumSet.allOf(Quantity.class)),
           Map.entry("leafTest", EnumSet.allOf(LeafAgreement.Side.class)),
           Map.entry("rule", EnumSet.allOf(PlanResult.Rule.class)),
@@ -58,14 +58,14 @@ class TextsTest {
               "lookFirst.unit",
               EnumSet.range(StandGate.What.SOIL_PHOSPHORUS, StandGate.What.NODULES)),
           Map.entry(
-              "before.walk", EnumSet.of(FindOut.Advice.ABOUT_EVEN, FindOut.Advice.NOT_WORTH_DOING)),
+              "before.walk", EnumSet.of(Enquiry.Advice.ABOUT_EVEN, Enquiry.Advice.NOT_WORTH_DOING)),
           Map.entry("joining.where", EnumSet.allOf(Stay.Where.class)),
           Map.entry("joining.break", EnumSet.allOf(JoiningReport.Break.class)),
           Map.entry("joining.shut", EnumSet.allOf(JoiningReport.When.class)),
-          Map.entry("plants", EnumSet.allOf(FindOut.Advice.class)),
-          Map.entry("settles", EnumSet.allOf(FindOut.Kind.class)),
-          Map.entry("result.high", EnumSet.allOf(FindOut.Kind.class)),
-          Map.entry("result.low", EnumSet.allOf(FindOut.Kind.class)),
+          Map.entry("plants", EnumSet.allOf(Enquiry.Advice.class)),
+          Map.entry("settles", EnumSet.allOf(Enquiry.Kind.class)),
+          Map.entry("result.high", EnumSet.allOf(Enquiry.Kind.class)),
+          Map.entry("result.low", EnumSet.allOf(Enquiry.Kind.class)),
           Map.entry("formononetin", EnumSet.allOf(KnownClover.FormononetinFrom.class)),
           Map.entry("oestrogen", with(OestrogenRating.values(), Finding.Kind.values())),
           Map.entry("otherCall", EnumSet.of(Call.KEEP, Call.UNDECIDED)),
