@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import swardcase.decision.Enquiry;
 import swardcase.report.Call;
 import swardcase.report.FindOut;
 import swardcase.report.PaddockResult;
@@ -223,7 +224,7 @@ public final class SheetWords {
   public List<String> findOut() {
     List<String> lines = new ArrayList<>();
     report.worthFindingOut().stream()
-        .filter(row -> row.advice() != FindOut.Advice.RESEARCH)
+        .filter(row -> row.advice() != Enquiry.Advice.RESEARCH)
         .limit(MOST_TO_FIND_OUT)
         .forEach(row -> lines.add(findOut(row)));
     List<String> sown =
