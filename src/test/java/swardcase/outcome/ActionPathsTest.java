@@ -200,7 +200,7 @@ class ActionPathsTest {
     double open = 1 - year.winterShareAfterBreak(2);
     for (int i : arable()) {
       double now = x[stands.cloverShareInput(i)];
-      double[] plants = paths.plantShares(x, i, RESOW);
+      double[] plants = paths.plantShares(i, RESOW);
       assertThat(paths.winter(paths.at(i, KEEP, 0)))
           .isCloseTo(factor(i, now, stands.shares(i), 0), within(1e-9));
       assertThat(paths.winter(paths.at(i, RESOW, 0)))
@@ -243,7 +243,7 @@ class ActionPathsTest {
           .isCloseTo(scale * now * percent(i, standing, 0), within(1e-9));
       assertThat(paths.oldShare(paths.at(i, HOLD, 3))).isCloseTo(old(i, standing, 0), within(1e-9));
       if (paddock.arable()) {
-        double[] plants = paths.plantShares(x, i, RESOW);
+        double[] plants = paths.plantShares(i, RESOW);
         assertThat(paths.strength(paths.at(i, RESOW, 0)))
             .isCloseTo(scale * now * percent(i, standing, 0), within(1e-9));
         assertThat(paths.strength(paths.at(i, RESOW, 4)))
@@ -296,7 +296,7 @@ class ActionPathsTest {
     for (int i = 0; i < farm.paddocks().size(); i++) {
       double scale = leaf * (farm.paddocks().get(i).waterlogged() ? wet : 1);
       double now = farm.paddocks().get(i).cloverShare().likely();
-      double[] plants = paths.plantShares(x, i, OVERSOW);
+      double[] plants = paths.plantShares(i, OVERSOW);
       int n = stands.species(i);
       double won = plants[5 * n + n - 1];
       double wonBefore = plants[4 * n + n - 1];
@@ -351,7 +351,7 @@ class ActionPathsTest {
       assertThat(paths.isCrop(CROP, 1)).isFalse();
       assertThat(paths.other(paths.at(i, CROP_ONLY, 2))).isCloseTo(0.6, within(1e-9));
       int keep = paths.at(i, KEEP, 0);
-      double[] back = paths.plantShares(x, i, CROP_ONLY);
+      double[] back = paths.plantShares(i, CROP_ONLY);
       for (int k = 2; k < YEARS; k++) {
         int at = paths.at(i, CROP_ONLY, k);
         assertThat(paths.isShut(CROP_ONLY, k) || paths.isCrop(CROP_ONLY, k)).isFalse();

@@ -103,7 +103,7 @@ class CloverAfterSowingTest {
     /** Clover share at the end, which the strength of the clover must bear out. */
     double settled() {
       int n = stands.species(0);
-      double[] plants = paths.plantShares(x, 0, RESOW);
+      double[] plants = paths.plantShares(0, RESOW);
       double leaf = 0;
       for (int c = 0; c < n; c++) {
         leaf += plants[LAST * n + c] * stands.formononetin(x, 0, c);
