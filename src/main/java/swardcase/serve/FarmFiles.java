@@ -85,11 +85,7 @@ final class FarmFiles {
     answer
         .joiningReport(kept.read().farm().remarks())
         .ifPresent(
-            report ->
-                pdf(
-                    files,
-                    "joining-sheet.pdf",
-                    to -> JoiningSheet.write(report, map, to)));
+            report -> pdf(files, "joining-sheet.pdf", to -> JoiningSheet.write(report, map, to)));
     files.put("result.json", text("application/json", () -> JsonView.of(answer.report())));
     files.put(
         "budget.xlsx",
