@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -97,7 +98,7 @@ public class FarmBenchmark {
   public int decisionSheet() {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
-      DecisionSheet.write(report, out);
+      DecisionSheet.write(report, Optional.empty(), out);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import swardcase.decision.Decision;
@@ -128,7 +129,7 @@ public final class Scale {
                 .map(plan -> JoiningReportBuilder.build(plan, "scale", DAY, List.of())));
     timed(
         () -> {
-          DecisionSheet.write(report, new ByteArrayOutputStream());
+          DecisionSheet.write(report, Optional.empty(), new ByteArrayOutputStream());
           return report;
         });
     Draws draws = decision.simulation().draws();

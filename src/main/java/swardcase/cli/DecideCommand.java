@@ -18,9 +18,8 @@ import swardcase.farm.Farm;
 import swardcase.intake.LoadedFarm;
 import swardcase.outcome.FarmModel;
 import swardcase.report.Answer;
-import swardcase.report.Budget;
 import swardcase.report.BudgetCase;
-import swardcase.report.JoiningReport;
+import swardcase.report.FarmMap;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
 import swardcase.search.FixedChoice;
@@ -94,28 +93,30 @@ final class DecideCommand implements Callable<Integer> {
     Optional<BudgetCase> asCase =
         Optional.ofNullable(budgetCase.file())
             .map(file -> BudgetCase.of(answer.decision(), answer.report()));
-    write(answer.report(), answer.budget(), asCase, answer.joiningReport(List.of()));
+    write(answer, asCase, FarmMap.of(loaded.shapes()));
     return ExitCodes.DONE;
   }
 
-  private void write(
-      Report report, Budget budget, Optional<BudgetCase> asCase, Optional<JoiningReport> joining)
+  private void write(Answer answer, Optional<BudgetCase> asCase, Optional<FarmMap> map)
       throws IOException {
+    Report report = answer.report();
     PrintWriter out = spec.commandLine().getOut();
     try (WholeFiles files = new WholeFiles(scenarios.inputs(options.inputs()))) {
       if (pdf != null) {
-        files.add(pdf, to -> DecisionSheet.write(report, to));
+        files.add(pdf, to -> DecisionSheet.write(report, map, to));
       }
       if (asCase.isPresent()) {
         files.add(
             budgetCase.file(),
-            to -> CaseSheet.write(report, asCase.get(), budgetCase.head(), joining, to));
+            to ->
+                CaseSheet.write(
+                    report, asCase.get(), budgetCase.head(), answer.joiningReport(List.of()), to));
       }
       if (json != null) {
         files.add(json, JsonView.of(report));
       }
       if (xlsx != null) {
-        files.add(xlsx, to -> BudgetWorkbook.write(report, budget, to));
+        files.add(xlsx, to -> BudgetWorkbook.write(report, answer.budget(), to));
       }
       if (csv != null) {
         for (Map.Entry<String, String> file : CsvView.of(report).entrySet()) {

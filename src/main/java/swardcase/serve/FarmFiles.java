@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import swardcase.report.Answer;
 import swardcase.report.BudgetCase;
@@ -69,7 +70,8 @@ final class FarmFiles {
     if (kept.rough()) {
       return files;
     }
-    pdf(files, "decision-sheet.pdf", to -> DecisionSheet.write(answer.report(), to));
+    Optional<FarmMap> map = FarmMap.of(kept.read().farm().shapes());
+    pdf(files, "decision-sheet.pdf", to -> DecisionSheet.write(answer.report(), map, to));
     pdf(
         files,
         "budget-case.pdf",
@@ -83,11 +85,7 @@ final class FarmFiles {
     answer
         .joiningReport(kept.read().farm().remarks())
         .ifPresent(
-            report ->
-                pdf(
-                    files,
-                    "joining-sheet.pdf",
-                    to -> JoiningSheet.write(report, FarmMap.of(kept.read().farm().shapes()), to)));
+            report -> pdf(files, "joining-sheet.pdf", to -> JoiningSheet.write(report, map, to)));
     files.put("result.json", text("application/json", () -> JsonView.of(answer.report())));
     files.put(
         "budget.xlsx",

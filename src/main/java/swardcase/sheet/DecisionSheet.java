@@ -2,6 +2,8 @@ package swardcase.sheet;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.Optional;
+import swardcase.report.FarmMap;
 import swardcase.report.Report;
 import swardcase.wording.MoneyFaces;
 import swardcase.wording.SheetWords;
@@ -17,8 +19,13 @@ public final class DecisionSheet {
 
   private DecisionSheet() {}
 
-  /** Writes the sheet; the stream stays open. */
-  public static void write(Report report, OutputStream out) throws IOException {
+  /**
+   * Writes the sheet; the stream stays open.
+   *
+   * @param map where the paddocks lie, drawn on page 1
+   */
+  public static void write(Report report, Optional<FarmMap> map, OutputStream out)
+      throws IOException {
     Passes.write(
         Texts.get("title", report.farm().name()),
         report,
@@ -26,7 +33,7 @@ public final class DecisionSheet {
         out,
         (flow, contents) -> {
           MoneyFaces faces = new MoneyFaces(report);
-          new FirstPage(flow, report, faces, contents.cautionsPage()).draw();
+          new FirstPage(flow, report, faces, map, contents.cautionsPage()).draw();
           new SurePage(flow, report, faces).draw();
           int firstCardPage = new ShortCards(flow, report, faces).draw();
           new PaddockTable(flow, report, faces)

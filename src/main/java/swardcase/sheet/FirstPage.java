@@ -2,9 +2,11 @@ package swardcase.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import swardcase.paper.Flow;
 import swardcase.paper.Style;
 import swardcase.paper.Tint;
+import swardcase.report.FarmMap;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
 import swardcase.wording.Chances;
@@ -17,21 +19,25 @@ import swardcase.wording.Words;
 /**
  * Page 1, all in ten points or more: the answer, what it costs and gains, what to do for nothing
  * and for money, what to find out first and what not to do. What room is left is shared out between
- * its parts, or shows the paddocks where they are few.
+ * its parts, or shows the paddocks: on a map if there is one, or in a table where they are few.
  */
 final class FirstPage {
 
   private static final double BOX_GAP = 9;
   private static final double MOST_GAP = 26;
   private static final int MOST_SENTENCES = 9;
+  private static final double LEAST_MAP = 150;
+  private static final double MOST_MAP = 260;
   private static final double FRAME = 10;
 
   private final Flow flow;
   private final Report report;
   private final MoneyFaces faces;
+  private final Optional<PaddockMap> map;
   private final int cautionsPage;
 
-  FirstPage(Flow flow, Report report, MoneyFaces faces, int cautionsPage) {
+  FirstPage(Flow flow, Report report, MoneyFaces faces, Optional<FarmMap> map, int cautionsPage) {
+    this.map = map.map(of -> PaddockMap.ofPlan(of, report, flow.lettering()));
     this.flow = flow;
     this.report = report;
     this.faces = faces;
@@ -44,12 +50,17 @@ final class FirstPage {
   void draw() {
     flow.newPage();
     List<Part> parts = parts(MOST_SENTENCES);
-    for (int most = MOST_SENTENCES - 1; most > 0 && height(parts) > room(); most--) {
+    double ofMap = map.isPresent() ? LEAST_MAP : 0;
+    for (int most = MOST_SENTENCES - 1; most > 0 && height(parts) + ofMap > room(); most--) {
       parts = parts(most);
     }
+    double left = room() - height(parts);
+    double mapHeight = map.map(of -> of.height(Flow.WIDTH, Math.min(MOST_MAP, left))).orElse(0.0);
     PaddockTable table = new PaddockTable(flow, report, faces);
     double ofTable = table.shortHeight();
-    if (height(parts) + ofTable < room()) {
+    if (mapHeight > 0) {
+      parts.add(map(mapHeight));
+    } else if (ofTable < left) {
       parts.add(new Part(ofTable, table::drawShort));
     }
     double gap = Math.min(MOST_GAP, (room() - height(parts)) / parts.size());
@@ -58,6 +69,15 @@ final class FirstPage {
       flow.gap(Math.max(0, gap));
     }
     cautions();
+  }
+
+  private Part map(double height) {
+    return new Part(
+        height,
+        () -> {
+          map.orElseThrow().draw(flow, Flow.LEFT, Flow.WIDTH, height);
+          flow.gap(height);
+        });
   }
 
   private static double height(List<Part> parts) {

@@ -34,12 +34,12 @@ import swardcase.wording.Words;
  */
 final class PaddockMap {
 
-  private static final double ROW = 12;
+  private static final double ROW = 14;
   private static final double SWATCH = 16;
   private static final int MOST_NUMBERS = 40;
   private static final double LEAST_HEIGHT = 60;
   private static final int ROUNDS = 4;
-  private static final Style LABEL = new Style(true, 7, Tint.INK);
+  private static final Style LABEL = new Style(true, 10, Tint.INK);
 
   /**
    * What is to be done with some paddocks.
@@ -177,13 +177,13 @@ final class PaddockMap {
         canvas.area(
             List.of(new double[] {at, lower, at + SWATCH, lower, at + SWATCH, y, at, y}),
             kind.fill());
-        canvas.text(lettering.clean(kind.words()), at + SWATCH + 4, y - 1.5, Style.NOTE);
+        canvas.text(lettering.clean(kind.words()), at + SWATCH + 4, y - 1.5, Style.LARGE);
         at += legendWidth(kind);
       }
       y += ROW;
     }
     for (String line : numbers(scale, width)) {
-      canvas.text(line, x, y - 1.5, Style.NOTE);
+      canvas.text(line, x, y - 1.5, Style.LARGE);
       y += ROW;
     }
     scaleBar(canvas, x + width, y - ROW * (1 + numbers(scale, width).size()), scale);
@@ -230,8 +230,8 @@ final class PaddockMap {
       return;
     }
     double width = lettering.width(text, LABEL) + 4;
-    canvas.box(x - width / 2, y - 5, width, 10, Tint.PAPER);
-    canvas.textAround(text, x, y + 2.5, LABEL);
+    canvas.box(x - width / 2, y - 6, width, 12, Tint.PAPER);
+    canvas.textAround(text, x, y + 3.5, LABEL);
   }
 
   private List<String> numbers(double scale, double width) {
@@ -243,7 +243,7 @@ final class PaddockMap {
     }
     return numbers.isEmpty()
         ? List.of()
-        : lettering.wrap(Texts.get("map.numbers", String.join(", ", numbers)), Style.NOTE, width);
+        : lettering.wrap(Texts.get("map.numbers", String.join(", ", numbers)), Style.LARGE, width);
   }
 
   /** Kinds in rows that leave room for the scale at the end of the last. */
@@ -262,14 +262,14 @@ final class PaddockMap {
   }
 
   private double legendWidth(Kind kind) {
-    return SWATCH + 18 + lettering.width(lettering.clean(kind.words()), Style.NOTE);
+    return SWATCH + 18 + lettering.width(lettering.clean(kind.words()), Style.LARGE);
   }
 
   private void scaleBar(Canvas canvas, double right, double y, double scale) {
     double km = new Scale(0, 110 / scale, 0, 110).ticks(4).get(1);
     String words = Texts.get("map.scale", Words.exact(km));
-    double from = right - lettering.width(words, Style.NOTE) - 4;
-    canvas.textTo(words, right, y - 1.5, Style.NOTE);
+    double from = right - lettering.width(words, Style.LARGE) - 4;
+    canvas.textTo(words, right, y - 1.5, Style.LARGE);
     canvas.line(from - km * scale, y - 3, from, y - 3, 1.2, Tint.INK);
   }
 }

@@ -76,7 +76,7 @@ final class Sheets {
 
   static byte[] write(Report report) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    DecisionSheet.write(report, out);
+    DecisionSheet.write(report, Optional.empty(), out);
     return out.toByteArray();
   }
 
