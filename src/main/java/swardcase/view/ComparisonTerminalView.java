@@ -106,27 +106,27 @@ public final class ComparisonTerminalView {
 
   private void paddocks() {
     boolean all = report.others().size() == 1;
+    List<String> heading =
+        List.of("What to do there", ">Gain " + currency, "On " + first, ">Gain " + currency);
     TextTable table =
-        TextTable.of(
-            "Paddock",
-            "Compared with",
-            "What to do there",
-            ">Gain " + currency,
-            "On " + first,
-            ">Gain " + currency);
+        all
+            ? table(List.of("Paddock"), heading)
+            : table(List.of("Paddock", "Compared with"), heading);
     boolean any = false;
     for (int k = 0; k < report.others().size(); k++) {
       Other other = report.others().get(k);
       for (PaddockPair pair : other.paddocks()) {
         any |= pair.answerChanges();
         if (all || pair.answerChanges()) {
-          table.row(
-              pair.name(),
-              other.side().called(),
-              verdict(pair.second()),
-              gain(faces.get(k + 1), pair.second()),
-              verdict(pair.first()),
-              gain(faces.get(0), pair.first()));
+          List<String> row = new ArrayList<>(List.of(pair.name()));
+          if (!all) {
+            row.add(other.side().called());
+          }
+          row.add(verdict(pair.second()));
+          row.add(gain(faces.get(k + 1), pair.second()));
+          row.add(verdict(pair.first()));
+          row.add(gain(faces.get(0), pair.first()));
+          table.row(row.toArray(String[]::new));
         }
       }
     }
@@ -138,6 +138,10 @@ public final class ComparisonTerminalView {
       lines.addAll(table.lines(width));
     }
     lines.add("");
+  }
+
+  private static TextTable table(List<String> left, List<String> right) {
+    return TextTable.of(Stream.concat(left.stream(), right.stream()).toArray(String[]::new));
   }
 
   /** What to do, where the paddock is on that farm. */
