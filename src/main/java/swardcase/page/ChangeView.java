@@ -66,7 +66,7 @@ public final class ChangeView {
   }
 
   private static void button(Html html, String key, String data) {
-    html.element("button", Texts.get(key), "type", "button", data, "").text(" ");
+    html.element("button type=button " + data, Texts.get(key)).text(" ");
   }
 
   private static void lever(Html html, Lever lever) {

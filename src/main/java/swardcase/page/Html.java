@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Set;
+import swardcase.check.Check;
 import swardcase.check.VisibleText;
 
 /**
@@ -28,6 +29,7 @@ final class Html {
       String given = value.equals("?") ? String.valueOf(values[next++]) : value;
       html.append(' ').append(part[0]).append("=\"").append(escaped(given)).append('"');
     }
+    Check.that(next == values.length, "%s must take %s values", tag, values.length);
     if (VOID.contains(parts[0])) {
       html.append("/>");
     } else {

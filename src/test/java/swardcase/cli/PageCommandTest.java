@@ -34,6 +34,8 @@ import swardcase.serve.Browser;
 class PageCommandTest {
 
   private static final String DATE = "2026-11-25";
+  private static final List<String> VIEWS =
+      List.of("answer", "change", "paddocks", "flock", "sure", "joining", "files");
   private static final Pattern NUMBER = Pattern.compile("\\d[\\d,.]*\\d|\\d");
 
   @TempDir private Path folder;
@@ -223,7 +225,7 @@ class PageCommandTest {
       String shell = Browser.text(page.browser.get("/"));
       String escaped = "&lt;script&gt;alert(&#39;x&#39;)&lt;/script&gt; &quot;a&quot; &amp; b";
       assertThat(shell).contains(escaped).doesNotContain("<script>", "\u202E", "\u200F");
-      for (String view : List.of("answer", "sure", "joining", "files")) {
+      for (String view : VIEWS) {
         assertThat(page.view(view, ""))
             .as(view)
             .doesNotContain("<script", "<b ", "onclick='", "\u202E", "\u200F");
