@@ -25,7 +25,6 @@ import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
 import swardcase.search.FixedChoice;
 import swardcase.search.Found;
-import swardcase.search.LikelySearch;
 import swardcase.search.PlanSearch;
 
 /**
@@ -57,8 +56,9 @@ public final class Decision {
     model = draws.model();
     this.fixed = List.copyOf(fixed);
     likely = model.newRun();
+    PlanSearch search = new PlanSearch(draws, fixed);
     found =
-        new PlanSearch(draws, fixed)
+        search
             .find()
             .orElseThrow(
                 () ->
@@ -75,8 +75,7 @@ public final class Decision {
         found.bestStarts().stream()
             .map(starts -> starts.stream().map(Found.BestStart::course).toList())
             .toList();
-    Alternatives alternatives =
-        new Alternatives(model, plan(), courses, new LikelySearch(model, List.of())::feasible);
+    Alternatives alternatives = new Alternatives(model, plan(), courses, search::feasible);
     otherDates = OtherDates.of(model, likely);
     measures = new FarmMeasures(model, plan());
     simulation =

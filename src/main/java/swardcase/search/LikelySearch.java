@@ -127,8 +127,7 @@ public final class LikelySearch {
 
   /** Whether a plan keeps within the limits of the farm. */
   public boolean feasible(Plan plan) {
-    table.sum(table.pick(plan), sums);
-    return table.excess(sums) == 0;
+    return table.fits(plan);
   }
 
   /** Net present value of a plan. */

@@ -105,6 +105,11 @@ public final class PlanSearch {
     return unseen.anew(random.nextLong(), blocks, perBlock);
   }
 
+  /** Whether a plan keeps within the limits of the farm, whatever was chosen beforehand. */
+  public boolean feasible(Plan plan) {
+    return every.fits(plan);
+  }
+
   /** The best plan found; empty if no plan keeps within the limits. */
   public Optional<Found> find() {
     return likely.find().map(found -> find(table.pick(found.plan())));

@@ -369,6 +369,13 @@ final class PlanTable {
     return excess;
   }
 
+  /** Whether a plan keeps within the limits of the farm. */
+  boolean fits(Plan plan) {
+    double[] of = new double[years * sums];
+    sum(pick(plan), of);
+    return excess(of) == 0;
+  }
+
   /** The limits that sums lie outside of. */
   Set<PlanLimit> passed(double[] of) {
     EnumSet<PlanLimit> passed = EnumSet.noneOf(PlanLimit.class);
