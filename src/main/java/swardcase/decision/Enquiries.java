@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import swardcase.chance.CountedRandom;
 import swardcase.chance.Learnt;
@@ -52,7 +53,7 @@ final class Enquiries {
   private static final Comparator<Enquiry> MOST_WORTH_KNOWING =
       Comparator.<Enquiry>comparingDouble(each -> -each.worth().value())
           .thenComparing(Enquiry::kind)
-          .thenComparing(each -> each.paddock().orElse(0))
+          .thenComparing(each -> each.paddock().orElse(each.mob().orElse(0)))
           .thenComparing(each -> each.number().map(Unknown::place).orElse(0));
 
   private final Simulation simulation;
@@ -86,10 +87,27 @@ final class Enquiries {
         bought(Kind.LEAF_TEST, paddock, 0, leaf, prices.leafTest().likely(), change));
   }
 
+  /** One more scan of each mob, and what its result would change. */
+  static Stream<Enquiry> scans(
+      Decision decision, Payoffs payoffs, Function<Learnt.Pick, Optional<Change>> change) {
+    ScanningWorth scanning = new ScanningWorth(decision);
+    return IntStream.range(0, decision.model().farm().mobs().size())
+        .mapToObj(
+            mob ->
+                bought(
+                    Kind.SCAN,
+                    mob,
+                    0,
+                    payoffs.learnt(scanning.result(mob)),
+                    scanning.price(mob),
+                    change));
+  }
+
   /** A number, and what knowing it would change. */
   Enquiry of(Unknown number, Function<Learnt.Pick, Optional<Change>> change) {
     return new Enquiry(
         Kind.NUMBER,
+        OptionalInt.empty(),
         OptionalInt.empty(),
         Optional.of(number),
         0,
@@ -116,6 +134,7 @@ final class Enquiries {
     return new Enquiry(
         more.kind(),
         more.paddock(),
+        more.mob(),
         more.number(),
         more.plants(),
         more.worth(),
@@ -130,14 +149,15 @@ final class Enquiries {
 
   private static Enquiry bought(
       Kind kind,
-      int paddock,
+      int place,
       int plants,
       Learnt learnt,
       double price,
       Function<Learnt.Pick, Optional<Change>> change) {
     return new Enquiry(
         kind,
-        OptionalInt.of(paddock),
+        kind == Kind.SCAN ? OptionalInt.empty() : OptionalInt.of(place),
+        kind == Kind.SCAN ? OptionalInt.of(place) : OptionalInt.empty(),
         Optional.empty(),
         plants,
         learnt.worth(),

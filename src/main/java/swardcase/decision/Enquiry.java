@@ -13,9 +13,10 @@ import swardcase.outcome.Course;
  * result would change.
  *
  * @param kind which kind of thing
- * @param paddock the paddock that is walked or sampled; empty for a number
- * @param number the number that would be known; empty for a walk, plants or a leaf test
- * @param plants plants to identify; 0 for a leaf test or a number
+ * @param paddock the paddock that is walked or sampled; empty for a number or a scan
+ * @param mob the mob that is scanned; empty for anything else
+ * @param number the number that would be known; empty for a walk, plants, a leaf test or a scan
+ * @param plants plants to identify; 0 for anything else
  * @param worth on average, present value
  * @param price what it costs; empty where it cannot simply be bought
  * @param advice whether to do it; without a price, who could tell
@@ -26,6 +27,7 @@ import swardcase.outcome.Course;
 public record Enquiry(
     Kind kind,
     OptionalInt paddock,
+    OptionalInt mob,
     Optional<Unknown> number,
     int plants,
     DrawnInformation worth,
@@ -50,6 +52,8 @@ public record Enquiry(
     PLANTS,
     /** A laboratory test of a paddock's clover leaf. */
     LEAF_TEST,
+    /** A mob scanned for ewes in lamb after the coming joining, grazed as now. */
+    SCAN,
     /** A number known for certain. */
     NUMBER
   }
@@ -109,6 +113,7 @@ public record Enquiry(
     return new Enquiry(
         kind,
         this.paddock,
+        mob,
         number,
         plants,
         worth,

@@ -90,11 +90,13 @@ public final class HowSure {
     unknowns = all.of(payoffs, simulation.npv(subject()));
     enquiries =
         Enquiries.inOrder(
-            Stream.concat(
-                paddocks.stream().flatMap(paddock -> paddock.enquiries().stream()),
-                unknowns.stream()
-                    .filter(Unknown::counts)
-                    .map(number -> ways.of(number, pick -> change(fitting, pick)))));
+            Stream.of(
+                    paddocks.stream().flatMap(paddock -> paddock.enquiries().stream()),
+                    Enquiries.scans(decision, payoffs, pick -> change(fitting, pick)),
+                    unknowns.stream()
+                        .filter(Unknown::counts)
+                        .map(number -> ways.of(number, pick -> change(fitting, pick))))
+                .flatMap(each -> each));
     breakEvens = BreakEvens.of(decision);
     sureGain = gainOfSureChanges();
     carefulGain = decision.found().careful().map(careful -> gainOf(careful.plan()));

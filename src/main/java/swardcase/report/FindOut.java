@@ -10,9 +10,11 @@ import swardcase.decision.Enquiry.Kind;
  * Something that can be found out before money is spent.
  *
  * @param kind which kind of thing
- * @param paddock that is walked or sampled; empty for a number
- * @param input name of the number that would be known; empty for a walk, plants or a leaf test
- * @param plants how many plants to identify; 0 for a leaf test or a number
+ * @param paddock that is walked or sampled; empty for a number or a scan
+ * @param mob that is scanned; empty for anything else
+ * @param input name of the number that would be known; empty for a walk, plants, a leaf test or a
+ *     scan
+ * @param plants how many plants to identify; 0 for anything else
  * @param worth what knowing it is worth on average, present value
  * @param price what it costs; empty where it cannot simply be bought
  * @param advice whether to do it; without a price, who could tell
@@ -23,6 +25,7 @@ import swardcase.decision.Enquiry.Kind;
 public record FindOut(
     Kind kind,
     Optional<String> paddock,
+    Optional<String> mob,
     Optional<String> input,
     int plants,
     double worth,
@@ -62,6 +65,6 @@ public record FindOut(
 
   /** Whether it is found in a paddock, by its plants or its leaf. */
   public boolean isTest() {
-    return kind != Kind.NUMBER;
+    return kind != Kind.NUMBER && kind != Kind.SCAN;
   }
 }

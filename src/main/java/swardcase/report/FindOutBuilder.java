@@ -31,6 +31,7 @@ final class FindOutBuilder {
     return new FindOut(
         of.kind(),
         of.paddock().stream().mapToObj(i -> paddocks.get(i).name()).findFirst(),
+        of.mob().stream().mapToObj(g -> decision.model().farm().mobs().get(g).name()).findFirst(),
         of.number().map(Unknown::name),
         of.plants(),
         of.worth().value(),

@@ -34,7 +34,10 @@ public final class FindOutWords {
   /** What could be found out. */
   public static String what(FindOut row) {
     return row.input()
-        .orElseGet(() -> Texts.of("buy", row.kind(), row.plants(), row.paddock().orElseThrow()));
+        .orElseGet(
+            () ->
+                Texts.of(
+                    "buy", row.kind(), row.plants(), row.paddock().or(row::mob).orElseThrow()));
   }
 
   /** What to do about it. */

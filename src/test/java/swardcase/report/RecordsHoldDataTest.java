@@ -39,6 +39,7 @@ class RecordsHoldDataTest {
           "Choice.paddock",
           "HowFound.tooLarge",
           "FindOut.paddock",
+          "FindOut.mob",
           "FindOut.settles",
           "Change.paddock",
           "ChangedCall.paddock",
