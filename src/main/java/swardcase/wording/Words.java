@@ -270,7 +270,11 @@ public final class Words {
     }
 
     String middleWords() {
-      return isExact() ? exactWords() : rounded(middle, step());
+      if (isExact()) {
+        return exactWords();
+      }
+      boolean isOne = readsAsOne() && low <= middle && middle <= high;
+      return isOne ? endsWords() : rounded(middle, step());
     }
 
     String endsWords() {
@@ -278,7 +282,7 @@ public final class Words {
         return exactWords();
       }
       return readsAsOne()
-          ? rounded(Math.max(low, Math.min(high, middle)), step())
+          ? exact(Math.rint(Math.max(low, Math.min(high, middle)) / step()) * step())
           : rounded(low, step()) + " to " + rounded(high, step());
     }
 
