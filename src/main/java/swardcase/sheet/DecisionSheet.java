@@ -40,9 +40,9 @@ public final class DecisionSheet {
               .draw(i -> !SheetWords.hasCard(report, report.paddocks().get(i)));
           report.records().ifPresent(records -> new RecordsPage(flow, report, records).draw());
           WordsPage last = new WordsPage(flow, report);
-          last.notices(contents.replaced());
           int cautionsPage = last.cautions();
-          last.wordsThatFit();
+          last.neededWords();
+          last.notices(contents.replaced());
           return new Passes.Marks(firstCardPage, cautionsPage);
         });
   }

@@ -44,11 +44,9 @@ final class FindOutChart {
     for (int i = 0; i < items.size(); i++) {
       FindOut item = items.get(i);
       double y = top + HEAD + i * ROW + ROW / 2;
-      canvas.text(
-          lettering.shorten(FindOutWords.what(item), Style.CELL, LABELS - 8),
-          Flow.LEFT,
-          y + 3,
-          Style.CELL);
+      String name = FindOutWords.what(item);
+      Style fitting = lettering.fitting(name, Style.CELL, LABELS - 8, 1);
+      canvas.text(lettering.clean(name), Flow.LEFT, y + 3, fitting);
       double to = scale.at(item.worth());
       double width = Math.max(0.6, to - scale.from());
       canvas.box(scale.from(), y - 4, width, 8, Tint.OCHRE);

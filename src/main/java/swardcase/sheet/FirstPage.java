@@ -93,14 +93,14 @@ final class FirstPage {
     List<Part> parts = new ArrayList<>();
     parts.add(title());
     parts.add(paragraph(PlanWords.headline(report), Style.LEAD));
-    parts.add(list("todo.free", words.free(), Style.ANSWER));
-    parts.add(list("todo.paid", words.paid(), Style.ANSWER));
+    parts.add(list("todo.free", words.free(), "todo.free.none", Style.ANSWER));
+    parts.add(list("todo.paid", words.paid(), "todo.paid.none", Style.ANSWER));
     if (!report.plan().keepsAll()) {
       parts.add(boxes());
     }
-    parts.add(list("todo.find", words.findOut(), Style.LARGE));
-    parts.add(list("todo.not", words.notToDo(), Style.LARGE));
-    parts.add(list("stand.heading", words.asThingsStand(), Style.LARGE));
+    parts.add(list("todo.find", words.findOut(), "", Style.LARGE));
+    parts.add(list("todo.not", words.notToDo(), "", Style.LARGE));
+    parts.add(list("stand.heading", words.asThingsStand(), "", Style.LARGE));
     return parts;
   }
 
@@ -118,8 +118,8 @@ final class FirstPage {
   }
 
   /** A heading with its sentences, or with the one that says there are none. */
-  private Part list(String heading, List<String> found, Style style) {
-    List<String> items = found.isEmpty() ? List.of(Texts.get(heading + ".none")) : found;
+  private Part list(String heading, List<String> found, String none, Style style) {
+    List<String> items = found.isEmpty() && !none.isEmpty() ? List.of(Texts.get(none)) : found;
     double height = 26;
     for (String item : items) {
       height += flow.lettering().wrap(item, style, Flow.WIDTH - 12).size() * style.leading() + 2.5;

@@ -21,6 +21,9 @@ import swardcase.wording.Words;
 /** One card a paddock: what grows there, what follows from it and every action looked at. */
 final class PaddockCards {
 
+  /** Room for the heading of the options and the first of them. */
+  private static final double HEAD_OF_OPTIONS = 90;
+
   private static final int MOST_CLOVERS = 10;
   private static final double FIGURE_WIDTH = 190;
   private static final double FACTS_LEFT = Flow.LEFT + FIGURE_WIDTH + 22;
@@ -63,8 +66,8 @@ final class PaddockCards {
     Table optionTable = new Table(flow, optionColumns());
     CloverFigure figure = new CloverFigure(paddock, MOST_CLOVERS, FIGURE_WIDTH, flow.lettering());
     double middle = Math.max(height(factTable, facts), figure.height());
-    double whole = wordsHeight(number, paddock) + middle + height(optionTable, options) + 38;
-    flow.need(Math.min(whole, Flow.BOTTOM - Flow.TOP));
+    double upper = wordsHeight(number, paddock) + middle + HEAD_OF_OPTIONS;
+    flow.need(Math.min(upper, Flow.BOTTOM - Flow.TOP));
     flow.gap(6);
     flow.canvas()
         .artifact(() -> flow.canvas().box(Flow.LEFT, flow.y(), Flow.WIDTH, 1.6, Tint.DEEP));

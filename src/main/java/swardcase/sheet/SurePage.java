@@ -73,7 +73,7 @@ final class SurePage {
       table.row(
           List.of(
               Cell.of(Integer.toString(years.get(t).year()), Style.CELL_BOLD),
-              Cell.of(PlanWords.workInShort(years.get(t).work())),
+              Cell.of(PlanWords.workInShort(report, years.get(t).work())),
               Cell.of(faces.number(sums[0])),
               Cell.of(faces.number(sums[1])),
               Cell.of(faces.number(sums[2])),

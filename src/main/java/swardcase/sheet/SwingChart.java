@@ -16,7 +16,7 @@ import swardcase.wording.Words;
 /** Which inputs move the answer: a bar for each, around the mean gain. */
 final class SwingChart {
 
-  private static final double ROW = 24;
+  private static final double ROW = 33;
   private static final double LABELS = 178;
   private static final double HEAD = 16;
 
@@ -70,12 +70,15 @@ final class SwingChart {
   }
 
   private void row(Canvas canvas, Swing swing, double top) {
-    Style fitting = lettering.fitting(swing.input(), Style.CELL_BOLD, LABELS - 8, 1);
-    String name = lettering.shorten(swing.input(), fitting, LABELS - 8);
-    canvas.text(name, Flow.LEFT, top + 9.5, fitting);
+    Style fitting = lettering.fitting(swing.input(), Style.CELL_BOLD, LABELS - 8, 2);
+    double baseline = top + 9.5;
+    for (String line : lettering.wrap(swing.input(), fitting, LABELS - 8)) {
+      canvas.text(line, Flow.LEFT, baseline, fitting);
+      baseline += fitting.leading();
+    }
     String ends =
         Texts.get("sure.ends", Words.exact(swing.low()), Words.exact(swing.high()), unit(swing));
-    canvas.text(lettering.shorten(ends, Style.NOTE, LABELS - 8), Flow.LEFT, top + 19.5, Style.NOTE);
+    canvas.text(lettering.clean(ends), Flow.LEFT, baseline, Style.NOTE);
     double y = top + 12;
     double low = Math.min(swing.gainAtLow(), swing.gainAtHigh());
     double high = Math.max(swing.gainAtLow(), swing.gainAtHigh());

@@ -60,18 +60,9 @@ final class WordsPage {
     table(entries(Integer.MAX_VALUE));
   }
 
-  /** The words that a new reader needs, and more where the page has room. */
-  void wordsThatFit() {
-    List<List<Cell>> entries = entries(NEEDED);
-    flow.need(Math.min(height(entries), Flow.BOTTOM - Flow.TOP));
-    for (int more = NEEDED + 1; Texts.has(key(more, "term")); more++) {
-      List<List<Cell>> longer = entries(more);
-      if (height(longer) > Flow.BOTTOM - flow.y()) {
-        break;
-      }
-      entries = longer;
-    }
-    table(entries);
+  /** The words that a new reader needs. */
+  void neededWords() {
+    table(entries(NEEDED));
   }
 
   private static String key(int number, String what) {
@@ -90,22 +81,14 @@ final class WordsPage {
         .toList();
   }
 
-  private Table table() {
-    return new Table(
-        flow,
-        List.of(
-            Column.words(Texts.get("column.term"), 130),
-            Column.words(Texts.get("column.meaning"), Flow.WIDTH - 130)));
-  }
-
-  private double height(List<List<Cell>> entries) {
-    Table table = table();
-    return HEADINGS + entries.stream().mapToDouble(table::height).sum();
-  }
-
   private void table(List<List<Cell>> entries) {
     flow.section(Texts.get("glossary.heading"));
-    Table table = table();
+    Table table =
+        new Table(
+            flow,
+            List.of(
+                Column.words(Texts.get("column.term"), 130),
+                Column.words(Texts.get("column.meaning"), Flow.WIDTH - 130)));
     table.head();
     entries.forEach(table::row);
     flow.gap(10);

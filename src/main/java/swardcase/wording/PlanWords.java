@@ -2,9 +2,9 @@ package swardcase.wording;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -127,19 +127,25 @@ public final class PlanWords {
   }
 
   /** Work of a year by kinds, paddocks counted where they are many; blank if there is none. */
-  public static String workInShort(List<Work> work) {
-    Map<Work.Kind, List<String>> paddocks =
-        work.stream()
-            .collect(
-                Collectors.groupingBy(
-                    Work::kind,
-                    () -> new EnumMap<>(Work.Kind.class),
-                    Collectors.mapping(Work::paddock, Collectors.toList())));
+  public static String workInShort(Report report, List<Work> work) {
+    Set<String> keptOff =
+        report.paddocks().stream()
+            .filter(paddock -> paddock.call() == Call.KEEP_OFF)
+            .map(PaddockResult::name)
+            .collect(Collectors.toSet());
+    Map<String, List<String>> paddocks = new TreeMap<>();
+    for (Work each : work) {
+      boolean gate = each.kind() == Work.Kind.BEGIN && keptOff.contains(each.paddock());
+      paddocks
+          .computeIfAbsent(
+              gate ? "work.short.keepOff" : "work.short." + each.kind().name(),
+              key -> new ArrayList<>())
+          .add(each.paddock());
+    }
     return paddocks.entrySet().stream()
         .map(
             of ->
-                Texts.of(
-                    "work.short",
+                Texts.get(
                     of.getKey(),
                     of.getValue().size() > NAMED
                         ? Texts.get("headline.paddocks", of.getValue().size())

@@ -116,15 +116,15 @@ public final class SheetWords {
     int from = paddock.start().orElseThrow();
     boolean sure = paddock.sure().orElse(true);
     if (paddock.call() == Call.KEEP_OFF && paddock.keptOff().isPresent()) {
-      return new Doing("keepOff", from, 0, paddock.keptOff(), "", sure);
+      return new Doing("todo.keepOff", from, 0, paddock.keptOff(), "", sure);
     }
     OptionalInt sown = year(paddock, Work.Kind.SOW);
     boolean crops = year(paddock, Work.Kind.CROP).isPresent();
     boolean runsDown = crops || year(paddock, Work.Kind.STOP_SEED_SET).isPresent();
     String key =
         sown.isEmpty()
-            ? crops ? "crop" : "begin"
-            : crops ? "cropSow" : runsDown ? "stopSow" : "sow";
+            ? crops ? "todo.crop" : "todo.begin"
+            : crops ? "todo.cropSow" : runsDown ? "todo.stopSow" : "todo.sow";
     return new Doing(key, from, sown.orElse(0), Optional.empty(), paddock.actionName(), sure);
   }
 
@@ -152,11 +152,7 @@ public final class SheetWords {
                       list,
                       doing.from())
                   : Texts.get(
-                      "todo." + doing.key(),
-                      list,
-                      doing.from(),
-                      doing.next(),
-                      Texts.capital(doing.action()));
+                      doing.key(), list, doing.from(), doing.next(), Texts.capital(doing.action()));
           return sure(words, doing.sure());
         });
   }
@@ -210,7 +206,7 @@ public final class SheetWords {
                 Words.aboutMoney(currency, feed.supplementCost().mean())));
     if (report.farm().ewesJoined() > 0) {
       lines.add(
-          report.reproduction().lambsLostPerYear().high() < 1
+          report.reproduction().lambsLostPerYear().mean() < 1
               ? Texts.get("stand.lambs.none")
               : Texts.get(
                   "stand.lambs",

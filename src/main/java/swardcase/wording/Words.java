@@ -270,16 +270,28 @@ public final class Words {
     }
 
     String middleWords() {
-      return isExact() ? exactWords() : rounded(middle, step());
+      return isExact() ? exactWords() : isOne() ? oneWord() : rounded(middle, step());
     }
 
     String endsWords() {
       if (isExact()) {
         return exactWords();
       }
+      if (isOne()) {
+        return oneWord();
+      }
       return readsAsOne()
           ? rounded(Math.max(low, Math.min(high, middle)), step())
           : rounded(low, step()) + " to " + rounded(high, step());
+    }
+
+    /** Whether middle and ends are one number, which needs no digits to be told apart. */
+    private boolean isOne() {
+      return readsAsOne() && low <= middle && middle <= high;
+    }
+
+    private String oneWord() {
+      return exact(Math.rint(middle / step()) * step());
     }
 
     /**

@@ -15,6 +15,7 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlin
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import swardcase.report.Call;
 import swardcase.report.Report;
 import swardcase.wording.MoneyFaces;
 import swardcase.wording.PaddockWords;
@@ -74,6 +75,27 @@ class DecisionSheetTest {
         // The name of the row may be broken over lines, between which its number stands.
         .containsPattern("Shared between.{0,30}" + Pattern.quote(faces.number(faces.shared())))
         .contains("The plan " + faces.number(faces.cost()) + " " + faces.number(faces.gain()));
+  }
+
+  @Test
+  void firstPage_ofFourHundredPaddocks_hasTheSumsOfItsHeadline() throws IOException {
+    Report report = Sheets.report("400 paddocks");
+    MoneyFaces faces = new MoneyFaces(report);
+    String first = inOneLine(PdfText.ofPage(Sheets.bytes("400 paddocks"), 1));
+    long act = report.paddocks().stream().filter(each -> each.call() == Call.ACT).count();
+    long off = report.paddocks().stream().filter(each -> each.call() == Call.KEEP_OFF).count();
+    double cost = 0;
+    for (int i = 0; i < 400; i++) {
+      cost += faces.cost(i);
+    }
+    assertThat(act + off).isGreaterThan(200);
+    assertThat(first)
+        .contains("Resow " + act + " paddocks, keep ewes off " + off)
+        .contains("It costs " + faces.money(cost))
+        .contains(faces.money(faces.gain()));
+    assertThat(inOneLine(PdfText.ofPage(Sheets.bytes("400 paddocks"), 2)))
+        .startsWith("Great Plain Pastoral")
+        .contains("How sure this is");
   }
 
   @Test

@@ -20,10 +20,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import swardcase.decision.Enquiry;
 import swardcase.decision.Quantity;
+import swardcase.farm.UseRule;
 import swardcase.joining.Stay;
 import swardcase.outcome.Cause;
 import swardcase.outcome.MoneyKind;
 import swardcase.page.Shell;
+import swardcase.report.BudgetCase;
 import swardcase.report.Call;
 import swardcase.report.HowFound;
 import swardcase.report.HowSureReport.BreakEvenLine;
@@ -87,6 +89,10 @@ class TextsTest {
           Map.entry("whyNot.keeping", EnumSet.of(WhyNot.Kind.RISK)),
           Map.entry(
               "whyNot.alike", EnumSet.of(WhyNot.Kind.CHEAPER, WhyNot.Kind.LESS, WhyNot.Kind.RISK)),
+          Map.entry("costItem", EnumSet.complementOf(EnumSet.of(BudgetCase.Kind.LINE))),
+          Map.entry("todo.keepOff", EnumSet.allOf(UseRule.When.class)),
+          Map.entry("todo.until", EnumSet.allOf(UseRule.When.class)),
+          Map.entry("work.short", EnumSet.allOf(PlanResult.Work.Kind.class)),
           Map.entry("winter", EnumSet.allOf(WinterFeed.Finding.class)),
           Map.entry("map.call", EnumSet.allOf(Call.class)),
           Map.entry("work", EnumSet.allOf(PlanResult.Work.Kind.class)));

@@ -33,8 +33,8 @@ class WordsTest {
 
   @Test
   void range_tooNarrowForFourFigures_readsAsOneValue() {
-    assertThat(Words.range(Range.of(73.9996, 74.0002, 74.0004))).isEqualTo("74.00");
-    assertThat(Words.range(Range.of(61.795, 61.803, 61.809))).isEqualTo("61.80");
+    assertThat(Words.range(Range.of(73.9996, 74.0002, 74.0004))).isEqualTo("74");
+    assertThat(Words.range(Range.of(61.795, 61.803, 61.809))).isEqualTo("61.8");
     assertThat(Words.range(Range.of(88.2, 89, 89.6))).isEqualTo("89.0 (88.2 to 89.6)");
   }
 
@@ -114,9 +114,9 @@ class WordsTest {
 
   @Test
   void drawn_whoseEndsPrintAlike_readsAsOneNumber() {
-    assertThat(Words.range(Drawn.of(74.0002, 73.9996, 74.0004))).isEqualTo("74.00");
-    assertThat(Words.ends(Drawn.of(74.0002, 73.9996, 74.0004))).isEqualTo("74.00");
-    assertThat(Words.percent(Drawn.of(0.740002, 0.739996, 0.740004))).isEqualTo("74.00 %");
+    assertThat(Words.range(Drawn.of(74.0002, 73.9996, 74.0004))).isEqualTo("74");
+    assertThat(Words.ends(Drawn.of(74.0002, 73.9996, 74.0004))).isEqualTo("74");
+    assertThat(Words.percent(Drawn.of(0.740002, 0.739996, 0.740004))).isEqualTo("74 %");
   }
 
   @Test

@@ -1,0 +1,149 @@
+package swardcase.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import swardcase.paper.Flow;
+import swardcase.sheet.PdfText;
+import swardcase.sheet.Standards;
+import swardcase.wording.SheetWords;
+
+/** What a reader meets on the sheets and cases of the demo farms. */
+class SheetReadingTest {
+
+  private static final List<String> FARMS =
+      List.of("current-farm", "large-farm", "mixed-farm", "northern-farm", "risky-farm");
+  private static final List<String> NEVER =
+      List.of("by this count", "in the middle of the draws", "whole dose-response");
+  private static final double FIFTH = 842 / 5.0;
+
+  private static final Map<String, byte[]> SHEETS = new LinkedHashMap<>();
+  private static final Map<String, byte[]> CASES = new LinkedHashMap<>();
+
+  @BeforeAll
+  static void write(@TempDir Path folder) throws IOException {
+    for (String farm : FARMS) {
+      Path sheet = folder.resolve(farm + ".pdf");
+      Path budget = folder.resolve(farm + "-case.pdf");
+      Ran ran =
+          Ran.command(
+              "decide",
+              "demo-data/" + farm,
+              "--date",
+              "2026-11-25",
+              "--pdf",
+              sheet,
+              "--case",
+              budget,
+              "--prepared-by",
+              "A. Nobody");
+      assertThat(ran.code()).isZero();
+      SHEETS.put(farm, Files.readAllBytes(sheet));
+      CASES.put(farm, Files.readAllBytes(budget));
+    }
+  }
+
+  static Stream<String> farms() {
+    return FARMS.stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("farms")
+  void sheet_ofADemoFarm_hasFewPagesAndKeepsToTheStandards(String farm) throws Exception {
+    assertThat(PdfText.pages(SHEETS.get(farm))).isLessThanOrEqualTo(farm.startsWith("l") ? 10 : 6);
+    Standards.assertKept(farm, SHEETS.get(farm));
+    Standards.assertKept(farm + " case", CASES.get(farm));
+  }
+
+  @ParameterizedTest
+  @MethodSource("farms")
+  void sentences_ofTheFirstTwoPages_areShort(String farm) throws IOException {
+    List<String> tooLong = new ArrayList<>();
+    int sentences = 0;
+    for (int page = 1; page <= 2; page++) {
+      for (String element : PdfText.elements(SHEETS.get(farm), page)) {
+        for (String sentence : element.split("(?<=[.?!])\\s+")) {
+          sentences++;
+          if (sentence.split("\\s+").length > SheetWords.MOST_WORDS) {
+            tooLong.add(sentence);
+          }
+        }
+      }
+    }
+    assertThat(sentences).isGreaterThan(25);
+    assertThat(tooLong).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("farms")
+  void firstPage_ofADemoFarm_isSetInTenPointsOrMore(String farm) throws IOException {
+    assertThat(PdfText.runs(SHEETS.get(farm)))
+        .filteredOn(run -> run.page() == 1 && !run.text().isBlank())
+        .isNotEmpty()
+        .allMatch(run -> run.size() >= 10);
+  }
+
+  @ParameterizedTest
+  @MethodSource("farms")
+  void pages_ofADemoFarm_leaveNoFifthBlank(String farm) throws IOException {
+    for (byte[] pdf : List.of(SHEETS.get(farm))) {
+      Map<Integer, TreeSet<Double>> lines = new LinkedHashMap<>();
+      PdfText.runs(pdf)
+          .forEach(
+              run ->
+                  lines
+                      .computeIfAbsent(run.page(), page -> new TreeSet<>(List.of(Flow.BOTTOM)))
+                      .add(run.baseline()));
+      lines.remove(PdfText.pages(pdf));
+      lines.forEach(
+          (page, all) -> {
+            double last = Flow.TOP;
+            for (double line : all) {
+              assertThat(line - last)
+                  .as("%s, page %d below %s", farm, page, last)
+                  .isLessThan(FIFTH);
+              last = line;
+            }
+          });
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("farms")
+  void words_ofADemoFarm_areWhole(String farm) throws IOException {
+    for (byte[] pdf : List.of(SHEETS.get(farm), CASES.get(farm))) {
+      String text = PdfText.of(pdf).replaceAll("\\s+", " ");
+      assertThat(text).doesNotContain("off likely gains", "0 none, 1 trial");
+      for (int page = 1; page <= PdfText.pages(pdf); page++) {
+        String ofPage = PdfText.ofPage(pdf, page);
+        assertThat(ofPage.contains("What moves the answer most") && ofPage.contains("\u2026"))
+            .as("%s, labels of page %d are whole", farm, page)
+            .isFalse();
+      }
+      // A range that repeats its middle, one of anything in the plural, a rate of return of none.
+      assertThat(text).doesNotContainPattern("(?<![\\d,.])(\\d[\\d,.]*) \\(\\1\\)");
+      assertThat(text).doesNotContainPattern("(?<![\\d,.])1 (plants|paddocks|draws|lambs) ");
+      assertThat(text).doesNotContainPattern("rate of return \\([A-Z]+\\), % none");
+    }
+    for (int page = 1; page <= 2; page++) {
+      assertThat(PdfText.ofPage(SHEETS.get(farm), page)).doesNotContain(NEVER);
+    }
+    String peak = "peak debt";
+    assertThat(PdfText.of(SHEETS.get(farm)).toLowerCase(Locale.ROOT).split(peak))
+        .as("a peak debt is told in one place, the case")
+        .hasSizeLessThanOrEqualTo(2);
+  }
+}
