@@ -242,41 +242,9 @@ public final class FlockEffect {
     return otherWalk;
   }
 
-  /**
-   * What a half-month in full effect, and no dose at any other time, leaves of the chance of
-   * conceiving in each cycle.
-   *
-   * @param day the day of the year the rams go in, from 0
-   */
-  public double[] leftAfterStay(int halfMonth, int day) {
-    double[] full = new double[HalfMonths.COUNT];
-    full[halfMonth] = 1;
-    double[] left = new double[multiplier.length];
-    walkOf(day, full.length).multipliers(full, left);
-    return left;
-  }
-
   /** Strength of clover over the dose that halves conception, to the power of the steepness. */
   public double power(double strength) {
     return grid.power(strength);
-  }
-
-  /**
-   * The same as {@link #lossOfJoining} for ewes that take all of one half-month from clover of one
-   * strength, and no dose at any other time. What builds up and wears off is in proportion to the
-   * effect of the dose, so that the chances left at full effect tell those at any.
-   *
-   * @param green strength of intake in the half-month relative to green feed
-   * @param power of the strength
-   * @param leftAtFullEffect from {@link #leftAfterStay}
-   */
-  public double lossOfStay(double green, double power, double[] leftAtFullEffect) {
-    double effectOfStay = DoseResponse.effectOfPower(Math.pow(green, x[steepness]) * power);
-    for (int cycle = 0; cycle < multiplier.length; cycle++) {
-      multiplier[cycle] = 1 - effectOfStay * (1 - leftAtFullEffect[cycle]);
-    }
-    double inLamb = Pregnancy.pregnantShare(perCycle, joiningWeeks, multiplier, 0);
-    return (1 - sterileNow) * Math.max(0, unaffected - inLamb);
   }
 
   /** Ewes barren for good after a year on clover of one strength, share of sound ewes. */

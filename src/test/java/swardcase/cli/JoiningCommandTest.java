@@ -7,11 +7,17 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The joining command as a user meets it. */
 class JoiningCommandTest {
+
+  private static final String DAY = "2026-11-25";
 
   @TempDir private Path out;
 
@@ -24,9 +30,9 @@ class JoiningCommandTest {
     Ran ran =
         Ran.command(
             "joining",
-            "demo-data/northern-farm",
+            "demo-data/risky-farm",
             "--date",
-            "2026-11-25",
+            DAY,
             "--pdf",
             pdf,
             "--json",
@@ -37,11 +43,49 @@ class JoiningCommandTest {
     assertThat(ran.code()).isZero();
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out()).contains("Written: " + pdf, "Written: " + json, "Written: " + csv);
-    assertThat(ran.out()).contains("keep off").contains("Várzea de Baixo");
+    assertThat(ran.out()).contains("Keep out of: Swamp");
     JsonNode document = new ObjectMapper().readTree(json.toFile());
-    assertThat(document.at("/farm/date").asText()).isEqualTo("2026-11-25");
-    assertThat(Files.readAllLines(csv)).hasSizeGreaterThan(6);
+    assertThat(document.at("/farm/date").asText()).isEqualTo(DAY);
+    assertThat(Files.readAllLines(csv)).hasSize(1 + document.at("/shut").size());
     assertThat(Ran.below(out)).containsExactly("calendar.csv", "joining.json", "sheet.pdf");
+  }
+
+  /**
+   * Shut are the paddocks, to the ewes and at the times, that the plan begins with, some until work
+   * starts there.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"mixed-farm", "risky-farm", "large-farm", "northern-farm"})
+  void joining_demoFarm_isTheComingYearOfThePlan(String farm) throws IOException {
+    JsonNode decided = json("decide", farm);
+    JsonNode joining = json("joining", farm);
+    int year = 1 + Integer.parseInt(DAY.substring(0, 4));
+    List<String> planned = new ArrayList<>();
+    for (JsonNode paddock : decided.at("/paddocks")) {
+      boolean untilStart = paddock.get("action").asText().contains("+");
+      if (paddock.hasNonNull("keptOff") && (untilStart || paddock.get("start").asInt() == year)) {
+        planned.add(shut(paddock.get("name"), paddock.at("/keptOff/who")));
+      }
+    }
+    List<String> printed = new ArrayList<>();
+    for (JsonNode shut : joining.at("/shut")) {
+      if (!shut.get("when").asText().equals("out")) {
+        printed.add(shut(shut.get("paddock"), shut.get("shutTo")));
+      }
+    }
+    assertThat(printed).containsExactlyInAnyOrderElementsOf(planned);
+    assertThat(planned.isEmpty()).isEqualTo(farm.equals("northern-farm"));
+  }
+
+  private static String shut(JsonNode paddock, JsonNode who) {
+    return paddock.asText() + " to " + who.asText();
+  }
+
+  private JsonNode json(String command, String farm) throws IOException {
+    Path file = out.resolve(command + ".json");
+    Ran ran = Ran.command(command, "demo-data/" + farm, "--date", DAY, "--json", file);
+    assertThat(ran.code()).isZero();
+    return new ObjectMapper().readTree(file.toFile());
   }
 
   @Test

@@ -201,24 +201,6 @@ class FlockEffectLawsTest {
   }
 
   @Test
-  void lossOfStay_inAHalfMonth_isTheLossOfJoiningAtItsDoseAlone() {
-    FlockEffect effect = set(ScanningBasis.OBSERVED, 0.2);
-    FlockEffect joined = set(ScanningBasis.OBSERVED, 0.2);
-    double strength = 0.5;
-    int day = day(5, 1);
-    double most = 0;
-    for (int p = 0; p < HalfMonths.COUNT; p++) {
-      double[] doses = new double[HalfMonths.COUNT];
-      doses[p] = strength * green[p];
-      double loss = joined.lossOfJoining(doses, day);
-      most = Math.max(most, loss);
-      assertThat(effect.lossOfStay(green[p], effect.power(strength), effect.leftAfterStay(p, day)))
-          .isCloseTo(loss, within(EXACT));
-    }
-    assertThat(most).isPositive();
-  }
-
-  @Test
   void barrenAfterYearOn_aStrength_isTheShareOfItsSeason() {
     FlockEffect effect = set(ScanningBasis.OBSERVED, 0.2);
     assertThat(effect.barrenAfterYearOn(effect.power(0.5)))
