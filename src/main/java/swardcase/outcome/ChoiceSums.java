@@ -190,10 +190,6 @@ final class ChoiceSums {
     return area[paddock];
   }
 
-  double[] areasHa() {
-    return area;
-  }
-
   /**
    * Adds what a choice brings in a year; until it starts the paddock is kept.
    *

@@ -55,13 +55,7 @@ final class Climb {
    * @param left what the changes that keep within the limits would gain at the end, none more than
    *     nothing
    */
-  record Climbed(double gained, List<Gain> left) {
-
-    /** Changes that other draws may find to gain. */
-    List<Change> mayGain() {
-      return Climb.mayGain(left);
-    }
-  }
+  record Climbed(double gained, List<Gain> left) {}
 
   static List<Change> mayGain(List<Gain> gains) {
     return gains.stream().filter(Gain::mayGain).map(Gain::change).toList();
