@@ -36,6 +36,7 @@ import swardcase.report.KnownClover;
 import swardcase.report.PaddockResult.OestrogenRating;
 import swardcase.report.PlanResult;
 import swardcase.report.Reason;
+import swardcase.report.RecordsReport;
 import swardcase.report.Reproduction.Finding;
 import swardcase.report.WhyNot;
 import swardcase.report.WinterFeed;
@@ -49,6 +50,8 @@ class TextsTest {
       Map.ofEntries(
           Map.entry("advice", EnumSet.allOf(Enquiry.Advice.class)),
           Map.entry("breakEven", EnumSet.allOf(BreakEvenLine.Place.class)),
+          Map.entry("records.gainOf", EnumSet.allOf(RecordsReport.GainOf.class)),
+          Map.entry("records.number", EnumSet.allOf(RecordsReport.MovedNumber.class)),
           Map.entry("buy", EnumSet.complementOf(EnumSet.of(Enquiry.Kind.NUMBER))),
           Map.entry("explain", EnumSet.allOf(Quantity.class)),
           Map.entry("leafTest", EnumSet.allOf(LeafAgreement.Side.class)),
