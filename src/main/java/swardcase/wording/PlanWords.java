@@ -44,16 +44,6 @@ public final class PlanWords {
       return Texts.get("headline.keepAll");
     }
     List<String> sentences = new ArrayList<>();
-    int year = report.plan().years().get(0).year();
-    String notSure =
-        report.paddocks().stream()
-            .filter(paddock -> !paddock.sure().orElse(true))
-            .filter(paddock -> paddock.start().orElse(0) == year)
-            .map(PaddockResult::name)
-            .collect(Collectors.joining(", "));
-    if (!notSure.isEmpty()) {
-      sentences.add(Texts.get("headline.thisYear", year, notSure));
-    }
     report.plan().farmWide().forEach(rule -> sentences.add(Texts.capital(rule(rule.what())) + "."));
     List<String> parts = new ArrayList<>();
     int crops = chosen(report, OptionResult::landUse);
@@ -67,6 +57,16 @@ public final class PlanWords {
     sentences.add(Texts.capital(String.join(", ", parts)) + ".");
     if (calls.changes() > 0) {
       sentences.add(howSure(calls));
+    }
+    int year = report.plan().years().get(0).year();
+    String notSure =
+        report.paddocks().stream()
+            .filter(paddock -> !paddock.sure().orElse(true))
+            .filter(paddock -> paddock.start().orElse(0) == year)
+            .map(PaddockResult::name)
+            .collect(Collectors.joining(", "));
+    if (!notSure.isEmpty()) {
+      sentences.add(Texts.get("headline.thisYear", year, notSure));
     }
     return String.join(" ", sentences);
   }

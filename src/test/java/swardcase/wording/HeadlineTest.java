@@ -71,19 +71,19 @@ class HeadlineTest {
   }
 
   @Test
-  void headline_withUnsureWorkThisYear_namesItFirst() {
+  void headline_withUnsureWorkThisYear_namesItLast() {
     int year = FARM.plan().years().get(0).year();
     Report report = with(new Calls(2, 1, 3, 0, 3, 0), List.of(year, year + 1, year));
     assertThat(PlanWords.headline(report))
         .isEqualTo(
-            "Not sure among what the plan starts in "
+            "Resow 2 paddocks, keep ewes off 1, keep 3. None of these changes is sure."
+                + " Not sure, of what starts in "
                 + year
                 + ": "
                 + report.paddocks().get(0).name()
                 + ", "
                 + report.paddocks().get(2).name()
-                + ". Resow 2 paddocks, keep ewes off 1, keep 3."
-                + " None of these changes is sure.");
+                + ".");
   }
 
   /** Crops alone are no resowing. */
