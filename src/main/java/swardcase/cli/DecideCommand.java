@@ -79,17 +79,13 @@ final class DecideCommand implements Callable<Integer> {
     LocalDate day = sheet.date();
     FarmModel model = new FarmModel(farm, tables);
     List<FixedChoice> fixed = changes.fixed(model, ReportBuilder.firstYear(day));
-    Progress progress = new Progress(spec.commandLine().getErr());
     Answer answer =
         Answer.of(
-            draws.of(model),
-            fixed,
+            draws.decide(draws.of(model), fixed),
             Version.text(),
             day,
             loaded.on(day).remarks(),
-            budgetCase.file() != null,
-            progress);
-    progress.end();
+            budgetCase.file() != null);
     Optional<BudgetCase> asCase =
         Optional.ofNullable(budgetCase.file())
             .map(file -> BudgetCase.of(answer.decision(), answer.report()));

@@ -52,11 +52,11 @@ public final class Decision {
   private final FarmMeasures measures;
   private final Simulation simulation;
 
-  private Decision(Draws draws, List<FixedChoice> fixed, DoubleConsumer progress) {
+  private Decision(Draws draws, List<FixedChoice> fixed, boolean rough, DoubleConsumer progress) {
     model = draws.model();
     this.fixed = List.copyOf(fixed);
     likely = model.newRun();
-    PlanSearch search = new PlanSearch(draws, fixed);
+    PlanSearch search = new PlanSearch(draws, fixed, rough);
     found =
         search
             .find()
@@ -98,7 +98,12 @@ public final class Decision {
    * @throws IllegalArgumentException if no plan with them keeps within the limits
    */
   public static Decision of(Draws draws, List<FixedChoice> fixed, DoubleConsumer progress) {
-    return new Decision(draws, fixed, progress);
+    return new Decision(draws, fixed, false, progress);
+  }
+
+  /** The same by a rough search: to be shown while the whole one is waited for. */
+  public static Decision rough(Draws draws, List<FixedChoice> fixed, DoubleConsumer progress) {
+    return new Decision(draws, fixed, true, progress);
   }
 
   /**

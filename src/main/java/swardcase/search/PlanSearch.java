@@ -84,6 +84,14 @@ public final class PlanSearch {
    *     looks at come from other seeds, which follow from theirs
    */
   public PlanSearch(Draws unseen, List<FixedChoice> fixed) {
+    this(unseen, fixed, false);
+  }
+
+  /**
+   * The same, or a rough search, which looks at a fifth of the draws: to be shown while the whole
+   * one is waited for.
+   */
+  public PlanSearch(Draws unseen, List<FixedChoice> fixed, boolean rough) {
     FarmModel model = unseen.model();
     this.unseen = unseen;
     likely = new LikelySearch(model, fixed);
@@ -94,9 +102,9 @@ public final class PlanSearch {
     aim = new Aim(table, tolerance, LEAST_PER_CHANGE * paddockTolerance);
     careful = aim.at(CAREFUL * tolerance);
     singles = Change.each(table);
-    few = DrawnSample.kept(table, anew(1, 8, 8));
-    some = DrawnSample.setAnew(table, anew(2, 16, 16));
-    many = DrawnSample.setAnew(table, anew(3, 20, 25));
+    few = DrawnSample.kept(table, anew(1, 8, rough ? 2 : 8));
+    some = DrawnSample.setAnew(table, anew(2, 16, rough ? 3 : 16));
+    many = DrawnSample.setAnew(table, anew(3, 20, rough ? 5 : 25));
   }
 
   private Draws anew(int stage, int blocks, int perBlock) {

@@ -93,17 +93,14 @@ final class Answers implements AutoCloseable {
     FarmModel model = new FarmModel(setup.signed().apply(read.farm().farm()), setup.tables());
     List<FixedChoice> fixed =
         FixedChoices.read(asked.typedFixes(), model, ReportBuilder.firstYear(setup.day()));
+    Draws draws = Decision.draws(model, setup.seed(), rough ? ROUGH_DRAWS : setup.draws());
+    Decision decision =
+        rough ? Decision.rough(draws, fixed, progress) : Decision.of(draws, fixed, progress);
+    progress.accept(1);
     Answer answer =
-        Answer.of(
-            Decision.draws(model, setup.seed(), rough ? ROUGH_DRAWS : setup.draws()),
-            fixed,
-            setup.program(),
-            setup.day(),
-            read.farm().remarks(),
-            !rough,
-            progress);
-    Draws few = answer.decision().simulation().draws().at(model, Decision.BLOCKS, Desk.HAND_DRAWS);
-    PlanInHand inHand = PlanInHand.of(few, answer.decision().plan());
+        Answer.of(decision, setup.program(), setup.day(), read.farm().remarks(), !rough);
+    Draws few = draws.at(model, Decision.BLOCKS, Desk.HAND_DRAWS);
+    PlanInHand inHand = PlanInHand.of(few, decision.plan());
     return new Kept(id, asked, read, answer, rough, inHand);
   }
 
