@@ -61,7 +61,7 @@ class DocumentsTest {
             .map(row -> row.group(1))
             .toList();
     assertThat(way).hasSizeBetween(10, 20).first().isEqualTo("intake/PlantsCsv");
-    assertThat(way).last().isEqualTo("sheet/DecisionPage");
+    assertThat(way).last().isEqualTo("sheet/ShortCards");
     for (String name : way) {
       boolean hangs = false;
       for (String other : way) {

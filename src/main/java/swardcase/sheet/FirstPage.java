@@ -26,7 +26,7 @@ final class FirstPage {
   private static final double BOX_GAP = 9;
   private static final double MOST_GAP = 26;
   private static final int MOST_SENTENCES = 9;
-  private static final double LEAST_MAP = 150;
+  private static final double LEAST_MAP = 110;
   private static final double MOST_MAP = 260;
   private static final double FRAME = 10;
 

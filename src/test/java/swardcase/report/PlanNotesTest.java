@@ -94,8 +94,7 @@ class PlanNotesTest {
         cropping++;
         assertThat(words.reason(i))
             .contains("a cropping gain, a matter of land use: the old clover comes back.")
-            .containsPattern(
-                "To (oversow|spray|crop .* then) .*(adds|brings) .*; it does better in");
+            .containsPattern("‘(oversow|spray|crop .* then) .*(adds|brings) .*; it does better in");
       }
     }
     assertThat(cropping).isPositive();

@@ -24,19 +24,19 @@ class ComparedNumbersTest {
       Pattern.compile("It " + SUM + " on average, about as much as the chosen action\\.");
   private static final Pattern CHEAPER =
       Pattern.compile(
-          "It " + SUM + " on average; to (.+) " + CHEAP + " and gains (as much|" + MONEY + ")\\.");
+          "It " + SUM + " on average; ‘(.+)’ " + CHEAP + " and gains (as much|" + MONEY + ")\\.");
   private static final Pattern RISK =
       Pattern.compile("It " + SUM + " on average, but .*, (.+), which gains " + MONEY + "\\.");
   private static final Pattern LOSES =
       Pattern.compile("On average it " + SUM + " against keeping\\.");
   private static final Pattern STEP =
       Pattern.compile(
-          " To (.+) "
+          "‘(.+)’ "
               + CHEAP
               + " and "
               + SUM
               + "; this (adds \\S+ [\\d,]+|brings \\S+ [\\d,]+ less|brings about as much), and does");
-  private static final Pattern INSTEAD = Pattern.compile("Sure instead: to (.+), which " + SUM);
+  private static final Pattern INSTEAD = Pattern.compile("Sure instead: ‘(.+)’, which " + SUM);
 
   private final Map<String, Integer> seen = new TreeMap<>();
 

@@ -61,7 +61,7 @@ class PaddockWordsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"NONE, , none", "VALUE, 16.4, 16 %", "SEVERAL, , several"})
+  @CsvSource({"NONE, , not earned back", "VALUE, 16.4, 16 %", "SEVERAL, , several"})
   void rateOfReturn_ofEachStatus_isANumberOrAWord(
       Returns.Status status, Double percent, String words) {
     OptionalDouble rate = percent == null ? OptionalDouble.empty() : OptionalDouble.of(percent);
@@ -72,6 +72,6 @@ class PaddockWordsTest {
             OptionalDouble.empty(),
             OptionalDouble.of(1.26));
     assertThat(ReturnsWords.of(returns, 15))
-        .isEqualTo(new ReturnsWords(words, "none", "over 15", "1.3"));
+        .isEqualTo(new ReturnsWords(words, "not earned back", "over 15", "1.3"));
   }
 }
