@@ -142,7 +142,7 @@ class BatchCommandTest {
     assertThat(answers(batch(bad)).get(0).get("faults"))
         .extracting(JsonNode::asText)
         .contains(
-            "line 1: must be one of farm, paddocks, plants; found 'plant'; did you mean 'plants'?",
+            "line 1: must be one of farm, paddocks, plants, records; found 'plant'; did you mean 'plants'?",
             "line 1: growth: must be a district of the tables; found 'Kataning'; did you mean"
                 + " 'Katanning'?",
             "line 1: prices.leaf_test: must be a number without quotation marks; found '9'",
