@@ -233,7 +233,7 @@ class BatchCommandTest {
     List<String> command =
         List.of("batch", "--date", "2026-11-25", "--draws", "8000", "--workers", "2");
 
-    Ran ran = OwnProcess.run(lines, List.of("-Xmx64m"), command);
+    Ran ran = OwnProcess.run(lines, List.of("-Xmx112m"), command);
 
     assertThat(ran.err()).isEqualTo("3 lines read, 1 of them with faults.\n");
     assertThat(ran.code()).isZero();

@@ -150,7 +150,7 @@ class CompareCommandTest {
 
   @Test
   void difference_asPrinted_addsUpToTheLastDigit() throws IOException {
-    changeALot();
+    edit("farm.yaml", "net_value_per_lamb: 300", "net_value_per_lamb: 20");
 
     List<Long> means =
         compare(farm, copy)
