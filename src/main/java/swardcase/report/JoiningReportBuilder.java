@@ -102,7 +102,11 @@ public final class JoiningReportBuilder {
         farm.paddocks().size(),
         plan.lambsSaved(),
         plan.moneySaved(),
-        mobs().mapToDouble(g -> 100 * plan.likely().lambsLost(g) / lambsOfAll(g)).max().orElse(0),
+        mobs()
+            .filter(g -> lambsOfAll(g) > 0)
+            .mapToDouble(g -> 100 * plan.likely().lambsLost(g) / lambsOfAll(g))
+            .max()
+            .orElse(0),
         plan.tellablePoints());
   }
 

@@ -70,7 +70,7 @@ class UnnamedGroupsTest {
             "marked", "little", "marked", "little", "unknown", "marked", "marked", "little");
     for (JsonNode paddock : paddocks) {
       double sum = 0;
-      for (JsonNode share : paddock.get("composition")) {
+      for (JsonNode share : paddock.at("/clover/found")) {
         sum += share.at("/share/likely").asDouble();
       }
       assertThat(sum).as(paddock.get("name").asText()).isCloseTo(1, within(1e-9));
