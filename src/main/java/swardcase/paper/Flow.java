@@ -171,12 +171,17 @@ public final class Flow {
 
   /** A list with a small square before each item. */
   public void bullets(List<String> items, Style style) {
+    bullets(items, style, WIDTH);
+  }
+
+  /** The same in less width, from the left. */
+  public void bullets(List<String> items, Style style, double width) {
     if (items.isEmpty()) {
       return;
     }
     PDStructureElement list = file.element(file.top(), "L");
     for (String item : items) {
-      List<String> lines = lettering().wrap(item, style, WIDTH - 12);
+      List<String> lines = lettering().wrap(item, style, width - 12);
       need(style.leading() * Math.min(2, lines.size()));
       double middle = y + style.ascent() - style.size() * 0.33;
       canvas.artifact(() -> canvas.box(LEFT + 1, middle - 1.4, 2.8, 2.8, Tint.DEEP));

@@ -18,15 +18,17 @@ import swardcase.wording.Words;
 
 /**
  * Page 1, all in ten points or more: the answer, what it costs and gains, what to do for nothing
- * and for money, what to find out first and what not to do. What room is left is shared out between
- * its parts, or shows the paddocks: on a map if there is one, or in a table where they are few.
+ * and for money, what to find out first and what not to do, with a map beside them if there is one.
+ * What room is left is shared out between its parts, or shows the paddocks where they are few.
  */
 final class FirstPage {
 
   private static final double BOX_GAP = 9;
   private static final double MOST_GAP = 26;
   private static final int MOST_SENTENCES = 9;
-  private static final double LEAST_MAP = 110;
+  private static final double MAP_WIDTH = 190;
+  private static final double MAP_GAP = 14;
+  private static final int BESIDE_MAP = 3;
   private static final double MOST_MAP = 260;
   private static final double FRAME = 10;
 
@@ -49,35 +51,45 @@ final class FirstPage {
 
   void draw() {
     flow.newPage();
-    List<Part> parts = parts(MOST_SENTENCES);
-    double ofMap = map.isPresent() ? LEAST_MAP : 0;
-    for (int most = MOST_SENTENCES - 1; most > 0 && height(parts) + ofMap > room(); most--) {
-      parts = parts(most);
+    List<Part> parts = fitting(map.isPresent() ? MAP_WIDTH + MAP_GAP : 0);
+    double mapHeight = map.isPresent() ? mapHeight(parts) : 0;
+    if (mapHeight == 0) {
+      parts = fitting(0);
+      PaddockTable table = new PaddockTable(flow, report, faces);
+      if (table.shortHeight() < room() - height(parts)) {
+        parts.add(new Part(table.shortHeight(), table::drawShort));
+      }
     }
-    double left = room() - height(parts);
-    double mapHeight = map.map(of -> of.height(Flow.WIDTH, Math.min(MOST_MAP, left))).orElse(0.0);
-    PaddockTable table = new PaddockTable(flow, report, faces);
-    double ofTable = table.shortHeight();
-    if (mapHeight > 0) {
-      parts.add(map(mapHeight));
-    } else if (ofTable < left) {
-      parts.add(new Part(ofTable, table::drawShort));
-    }
-    double gap = Math.min(MOST_GAP, (room() - height(parts)) / parts.size());
-    for (Part part : parts) {
-      part.drawing().run();
-      flow.gap(Math.max(0, gap));
+    double gap = gap(parts);
+    for (int i = 0; i < parts.size(); i++) {
+      if (mapHeight > 0 && i == parts.size() - BESIDE_MAP) {
+        map.orElseThrow().draw(flow, Flow.RIGHT - MAP_WIDTH, MAP_WIDTH, mapHeight);
+      }
+      parts.get(i).drawing().run();
+      flow.gap(gap);
     }
     cautions();
   }
 
-  private Part map(double height) {
-    return new Part(
-        height,
-        () -> {
-          map.orElseThrow().draw(flow, Flow.LEFT, Flow.WIDTH, height);
-          flow.gap(height);
-        });
+  /** The parts with as many sentences as there is room for. */
+  private List<Part> fitting(double beside) {
+    List<Part> parts = parts(MOST_SENTENCES, beside);
+    for (int most = MOST_SENTENCES - 1; most > 0 && height(parts) > room(); most--) {
+      parts = parts(most, beside);
+    }
+    return parts;
+  }
+
+  /** Height of the map beside the last parts; 0 where that is too little. */
+  private double mapHeight(List<Part> parts) {
+    double beside =
+        height(parts.subList(parts.size() - BESIDE_MAP, parts.size()))
+            + (BESIDE_MAP - 1) * gap(parts);
+    return map.orElseThrow().height(MAP_WIDTH, Math.min(MOST_MAP, beside));
+  }
+
+  private double gap(List<Part> parts) {
+    return Math.max(0, Math.min(MOST_GAP, (room() - height(parts)) / parts.size()));
   }
 
   private static double height(List<Part> parts) {
@@ -88,19 +100,19 @@ final class FirstPage {
     return Flow.BOTTOM - Flow.TOP - cautionsHeight() - 6;
   }
 
-  private List<Part> parts(int mostSentences) {
+  private List<Part> parts(int mostSentences, double beside) {
     SheetWords words = new SheetWords(report, faces, mostSentences);
     List<Part> parts = new ArrayList<>();
     parts.add(title());
     parts.add(paragraph(PlanWords.headline(report), Style.LEAD));
-    parts.add(list("todo.free", words.free(), "todo.free.none", Style.ANSWER));
-    parts.add(list("todo.paid", words.paid(), "todo.paid.none", Style.ANSWER));
+    parts.add(list("todo.free", words.free(), "todo.free.none", Style.ANSWER, 0));
+    parts.add(list("todo.paid", words.paid(), "todo.paid.none", Style.ANSWER, 0));
     if (!report.plan().keepsAll()) {
       parts.add(boxes());
     }
-    parts.add(list("todo.find", words.findOut(), "", Style.LARGE));
-    parts.add(list("todo.not", words.notToDo(), "", Style.LARGE));
-    parts.add(list("stand.heading", words.asThingsStand(), "", Style.LARGE));
+    parts.add(list("todo.find", words.findOut(), "", Style.LARGE, beside));
+    parts.add(list("todo.not", words.notToDo(), "", Style.LARGE, beside));
+    parts.add(list("stand.heading", words.asThingsStand(), "", Style.LARGE, beside));
     return parts;
   }
 
@@ -117,18 +129,20 @@ final class FirstPage {
     return new Part(lines * style.leading() + 4, () -> flow.paragraph(text, style));
   }
 
-  /** A heading with its sentences, or with the one that says there are none. */
-  private Part list(String heading, List<String> found, String none, Style style) {
+  /** A heading with its sentences, or with the one that says there are none; beside it, room. */
+  private Part list(String heading, List<String> found, String none, Style style, double beside) {
     List<String> items = found.isEmpty() && !none.isEmpty() ? List.of(Texts.get(none)) : found;
     double height = 26;
     for (String item : items) {
-      height += flow.lettering().wrap(item, style, Flow.WIDTH - 12).size() * style.leading() + 2.5;
+      height +=
+          flow.lettering().wrap(item, style, Flow.WIDTH - beside - 12).size() * style.leading()
+              + 2.5;
     }
     return new Part(
         height,
         () -> {
           flow.heading(Texts.get(heading));
-          flow.bullets(items, style);
+          flow.bullets(items, style, Flow.WIDTH - beside);
         });
   }
 

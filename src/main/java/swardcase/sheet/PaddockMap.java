@@ -37,7 +37,7 @@ final class PaddockMap {
   private static final double ROW = 14;
   private static final double SWATCH = 16;
   private static final int MOST_NUMBERS = 40;
-  private static final double LEAST_HEIGHT = 60;
+  private static final double LEAST_HEIGHT = 48;
   private static final int ROUNDS = 4;
   private static final Style LABEL = new Style(true, 10, Tint.INK);
 

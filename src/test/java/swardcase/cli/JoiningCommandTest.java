@@ -55,7 +55,7 @@ class JoiningCommandTest {
    * starts there.
    */
   @ParameterizedTest
-  @ValueSource(strings = {"mixed-farm", "risky-farm", "large-farm", "northern-farm"})
+  @ValueSource(strings = {"mixed-farm", "risky-farm", "northern-farm"})
   void joining_demoFarm_isTheComingYearOfThePlan(String farm) throws IOException {
     JsonNode decided = json("decide", farm);
     JsonNode joining = json("joining", farm);

@@ -25,7 +25,13 @@ import swardcase.wording.SheetWords;
 class SheetReadingTest {
 
   private static final List<String> FARMS =
-      List.of("current-farm", "large-farm", "mixed-farm", "northern-farm", "risky-farm");
+      List.of(
+          "current-farm",
+          "large-farm",
+          "mixed-farm",
+          "northern-farm",
+          "one-mob-farm",
+          "risky-farm");
   private static final List<String> NEVER =
       List.of("by this count", "in the middle of the draws", "whole dose-response");
   private static final double FIFTH = 842 / 5.0;
