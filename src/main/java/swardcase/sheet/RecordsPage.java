@@ -41,7 +41,6 @@ final class RecordsPage {
   }
 
   void draw() {
-    flow.newPage();
     flow.section(Texts.get("records.heading"));
     flow.bullets(words.sentences(), Style.BODY);
     flow.part(Texts.get("records.moved.heading"));

@@ -75,11 +75,17 @@ public final class FindOutWords {
                 Texts.capital(what(row)),
                 money(row.worth()),
                 money(row.price().getAsDouble()))
-            : Texts.get("before.know", what(row), money(row.worth()), advice(row));
+            : Texts.get("before.know", subject(row), money(row.worth()), advice(row));
     return changes(row).stream()
         .limit(MOST_CHANGES)
         .map(to -> " " + to)
         .collect(joining("", said, again(row)));
+  }
+
+  /** What is to be known, behind "to know". */
+  private static String subject(FindOut row) {
+    String what = what(row);
+    return what.startsWith("how ") ? what : Texts.get("before.know.the", what);
   }
 
   /** Of two tests of one paddock that are both worth it the later tells less than it is worth. */

@@ -40,8 +40,8 @@ class ExplainCommandTest {
   void explain_ofEveryTopic_printsItsFormulaOrParts(ExplainTopic topic) {
     int code =
         topic.isOfPaddock()
-            ? run("explain", FARM, topic.key(), "--paddock", "flat")
-            : run("explain", FARM, topic.key());
+            ? run("explain", FARM, topic.key(), "--draws", "200", "--paddock", "flat")
+            : run("explain", FARM, topic.key(), "--draws", "200");
 
     assertThat(code).isZero();
     assertThat(out.toString()).contains("  = ");

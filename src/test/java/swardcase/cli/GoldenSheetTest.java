@@ -2,6 +2,7 @@ package swardcase.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -24,31 +25,32 @@ class GoldenSheetTest {
 
   @ParameterizedTest
   @CsvSource({
-    "decide, mixed-farm, --pdf, 6",
-    "decide, current-farm, --pdf, 6",
-    "decide, northern-farm, --pdf, 6",
-    "decide, one-mob-farm, --pdf, 6",
-    "decide, recorded-farm, --pdf, 6",
-    "decide, risky-farm, --pdf, 6",
-    "decide, large-farm, --pdf, 10",
-    "decide, one-mob-farm, --case, 40",
-    "joining, mixed-farm, --pdf, 2",
-    "joining, current-farm, --pdf, 2",
-    "joining, northern-farm, --pdf, 2",
-    "joining, one-mob-farm, --pdf, 2",
-    "joining, risky-farm, --pdf, 2",
-    "joining, large-farm, --pdf, 2"
+    "decide, mixed-farm, 6",
+    "decide, current-farm, 6",
+    "decide, northern-farm, 6",
+    "decide, one-mob-farm, 6",
+    "decide, recorded-farm, 6",
+    "decide, risky-farm, 6",
+    "decide, large-farm, 10",
+    "case, one-mob-farm, 40",
+    "joining, mixed-farm, 2",
+    "joining, current-farm, 2",
+    "joining, northern-farm, 2",
+    "joining, one-mob-farm, 2",
+    "joining, risky-farm, 2",
+    "joining, large-farm, 2"
   })
   void sheet_ofADemoFarm_readsAsBeforeAndKeepsToBothStandards(
-      String command, String farm, String option, int mostPages) throws Exception {
-    Path pdf = folder.resolve("sheet.pdf");
-    Ran ran = Ran.command(command, "demo-data/" + farm, "--date", "2026-11-25", option, pdf);
-    assertThat(ran.code()).isZero();
-    byte[] bytes = Files.readAllBytes(pdf);
+      String kind, String farm, int mostPages) throws Exception {
+    byte[] bytes =
+        switch (kind) {
+          case "decide" -> DemoSheets.sheet(farm);
+          case "case" -> DemoSheets.budget(farm);
+          default -> joining(farm);
+        };
     Standards.assertKept(farm, bytes);
     assertThat(PdfText.pages(bytes)).isLessThanOrEqualTo(mostPages);
     List<String> lines = PdfText.of(bytes).lines().map(String::stripTrailing).toList();
-    String kind = option.equals("--case") ? "case" : command;
     Path golden = GOLDEN.resolve(kind + "-" + farm + ".txt");
     if (Boolean.getBoolean("golden.write")) {
       Files.createDirectories(GOLDEN);
@@ -59,5 +61,12 @@ class GoldenSheetTest {
       assertThat(lines.get(i)).as("%s, line %d", golden, i + 1).isEqualTo(before.get(i));
     }
     assertThat(lines).hasSameSizeAs(before);
+  }
+
+  private byte[] joining(String farm) throws IOException {
+    Path pdf = folder.resolve("joining.pdf");
+    Ran ran = Ran.command("joining", "demo-data/" + farm, "--date", "2026-11-25", "--pdf", pdf);
+    assertThat(ran.code()).isZero();
+    return Files.readAllBytes(pdf);
   }
 }

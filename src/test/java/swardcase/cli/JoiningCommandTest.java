@@ -83,7 +83,8 @@ class JoiningCommandTest {
 
   private JsonNode json(String command, String farm) throws IOException {
     Path file = out.resolve(command + ".json");
-    Ran ran = Ran.command(command, "demo-data/" + farm, "--date", DAY, "--json", file);
+    Ran ran =
+        Ran.command(command, "demo-data/" + farm, "--date", DAY, "--draws", 100, "--json", file);
     assertThat(ran.code()).isZero();
     return new ObjectMapper().readTree(file.toFile());
   }

@@ -27,7 +27,7 @@ class TerminalWidthTest {
         "batch --help"
       })
   void lines_ofACommand_areNotLongerThanEightyColumns(String command) {
-    boolean draws = command.matches("(decide|compare) demo.*");
+    boolean draws = command.matches("(decide|compare|joining|sampling) demo.*");
     Object[] words = command.split(" ");
     Ran ran =
         Ran.command(

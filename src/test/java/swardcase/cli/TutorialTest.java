@@ -34,6 +34,13 @@ class TutorialTest {
         case "what-if.yaml" -> Files.writeString(folder.resolve("what-if.yaml"), block.group(2));
         case "paddocks.csv", "plants.csv" -> Files.writeString(file, block.group(2));
         case "farm.yaml" -> Files.writeString(file, Files.readString(file) + block.group(2));
+        case "records.csv" -> {
+          Files.writeString(file, block.group(2));
+          Path yaml = folder.resolve("hill-end/farm.yaml");
+          String figure = "(?m)^ *pregnant_percent:.*\n";
+          assertThat(Files.readString(yaml)).containsPattern(figure);
+          Files.writeString(yaml, Files.readString(yaml).replaceFirst(figure, ""));
+        }
         case "finance" -> {
           Path yaml = folder.resolve("hill-end/farm.yaml");
           String budget = "budget_per_year: 20000\n";
@@ -47,7 +54,7 @@ class TutorialTest {
       }
     }
 
-    assertThat(commands).isEqualTo(6);
+    assertThat(commands).isEqualTo(7);
     assertThat(Ran.below(folder))
         .contains("hill-end.pdf", "case/sheet.pdf", "case/result.json", "case/tables/years.csv");
   }

@@ -19,6 +19,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import swardcase.check.FaultsException;
 import swardcase.farm.Farm;
 import swardcase.tables.CsvRow;
@@ -86,20 +88,22 @@ class FarmWorkbookTest {
     cell.setCellStyle(style);
   }
 
-  @Test
-  void workbook_withTheDemoFarmsTables_givesTheSameFarm() throws IOException {
-    Path demo = Path.of("demo-data/mixed-farm");
+  @ParameterizedTest
+  @ValueSource(strings = {"mixed-farm", "recorded-farm"})
+  void workbook_withTheDemoFarmsTables_givesTheSameFarm(String farm) throws IOException {
+    Path demo = Path.of("demo-data", farm);
     Files.copy(
         demo.resolve("farm.yaml"),
         folder.resolve("farm.yaml"),
         java.nio.file.StandardCopyOption.REPLACE_EXISTING);
     write(
         book -> {
-          for (String name : new String[] {"plants", "notes", "paddocks"}) {
-            Sheet sheet = book.createSheet(name.equals("paddocks") ? "Paddocks" : name);
-            if (name.equals("notes")) {
+          book.createSheet("notes");
+          for (String name : new String[] {"plants", "paddocks", "records"}) {
+            if (!Files.exists(demo.resolve(name + ".csv"))) {
               continue;
             }
+            Sheet sheet = book.createSheet(name.equals("paddocks") ? "Paddocks" : name);
             CsvTable csv = CsvTable.read(demo.resolve(name + ".csv"), new java.util.ArrayList<>());
             copy(csv, sheet);
           }
