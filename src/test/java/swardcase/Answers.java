@@ -24,7 +24,7 @@ public final class Answers {
 
   private static final int DRAWS_OF_DEMO = 100;
   private static final int DRAWS = 40;
-  private static final int RANDOM = 200;
+  private static final int RANDOM = 120;
 
   /** Random farms that may crop without sowing. */
   private static final int CROPPING = 20;
@@ -78,7 +78,7 @@ public final class Answers {
     return k % 3 == 0 ? RandomFarms.any(random, paddocks) : PlanFarms.small(random, paddocks);
   }
 
-  /** Checks a law on the demo farms and on 220 random ones, worked out once. */
+  /** Checks a law on the demo farms and on 140 random ones, worked out once. */
   public static synchronized void forAll(Consumer<Answer> law) {
     if (all.isEmpty()) {
       List<Answer> answers = new ArrayList<>();
