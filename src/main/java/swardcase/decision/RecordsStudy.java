@@ -24,7 +24,6 @@ import swardcase.farm.Mob;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
-import swardcase.reproduction.FlockEffect;
 import swardcase.search.PlanSearch;
 import swardcase.tables.ResponseStory;
 
@@ -127,9 +126,8 @@ public final class RecordsStudy {
     @Override
     public void read(OutcomeFunction run, double[] numbers, double[] into) {
       for (int g = 0; g < reading.mobs; g++) {
-        FlockEffect mob = run.flock(g);
-        into[2 * g] = 100 * mob.unaffectedShare();
-        into[2 * g + 1] = 100 * (mob.unaffectedShare() - mob.shareNow());
+        into[2 * g] = 100 * run.flock(g).unaffectedShare();
+        into[2 * g + 1] = 100 * run.shareLost(g);
       }
       into[reading.supplement] = run.boughtMj(run.winterGrowthNow()) * run.tonnesPerMj();
       into[reading.story] = numbers[story];
@@ -253,12 +251,7 @@ public final class RecordsStudy {
     long part = CountedRandom.part("recorded " + record.year() + " " + record.mob());
     for (int d = 0; d < share.length; d++) {
       random.restart(draws.seed(), d, part);
-      double correlation = fit.correlationAt(random.nextDouble());
-      double u = Math.max(Double.MIN_NORMAL, random.nextDouble());
-      share[d] =
-          share[d] <= 0 || share[d] >= 1
-              ? share[d]
-              : BetaBinomial.shareAt(u, record.ewesJoined(), share[d], correlation);
+      share[d] = fit.seen(record.ewesJoined(), share[d], random);
     }
     return Spread.of(share, draws.uniforms()).drawn();
   }

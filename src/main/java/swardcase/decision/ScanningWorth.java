@@ -1,7 +1,6 @@
 package swardcase.decision;
 
 import java.util.Arrays;
-import swardcase.chance.BetaBinomial;
 import swardcase.chance.CountedRandom;
 import swardcase.decision.FarmMeasures.OfMob;
 import swardcase.draws.RecordsFit;
@@ -34,9 +33,7 @@ final class ScanningWorth {
         scanned,
         d -> {
           random.restart(seed, d, stream);
-          double correlation = fit.correlationAt(random.nextDouble());
-          double u = Math.max(Double.MIN_NORMAL, random.nextDouble());
-          return BetaBinomial.shareAt(u, of.ewes(), expected[d] / 100, correlation);
+          return fit.seen(of.ewes(), expected[d] / 100, random);
         });
     return scanned;
   }

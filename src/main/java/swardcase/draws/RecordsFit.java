@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import swardcase.chance.BetaBinomial;
+import swardcase.chance.CountedRandom;
 import swardcase.chance.SharedError;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
@@ -130,6 +131,18 @@ public final class RecordsFit {
   /** The correlation that a uniform number picks by these parts. */
   public double correlationAt(double uniform) {
     return correlation[uniform < PARTS[0] ? 0 : uniform < PARTS[0] + PARTS[1] ? 1 : 2];
+  }
+
+  /**
+   * The share in lamb that a year shows of so many ewes, chance counted in.
+   *
+   * @param expected the share expected, 0 to 1
+   * @param random gives two numbers: one picks the correlation by its part
+   */
+  public double seen(int joined, double expected, CountedRandom random) {
+    double picked = correlationAt(random.nextDouble());
+    double u = Math.max(Double.MIN_NORMAL, random.nextDouble());
+    return BetaBinomial.shareAt(u, joined, expected, picked);
   }
 
   /** The part of a correlation; together they are 1. */

@@ -77,49 +77,24 @@ public record Farm(
 
   /** The same farm with another sign before money; nothing is converted. */
   public Farm withCurrency(String sign) {
-    return new Farm(
-        name,
-        sign,
-        climate,
-        feedYear,
-        paddocks,
-        mobs,
-        otherStock,
-        supplement,
-        prices,
-        finance,
-        extraFeedUse,
-        management,
-        actions,
-        sownCultivar,
-        records);
+    return with(sign, mobs, finance, records);
   }
 
   /** The same farm with another rate, horizon or limit. */
   public Farm withFinance(Finance other) {
-    return new Farm(
-        name,
-        currency,
-        climate,
-        feedYear,
-        paddocks,
-        mobs,
-        otherStock,
-        supplement,
-        prices,
-        other,
-        extraFeedUse,
-        management,
-        actions,
-        sownCultivar,
-        records);
+    return with(currency, mobs, other, records);
   }
 
   /** The same farm with other records of past years, and mobs whose figures stand beside them. */
   public Farm withRecords(List<Mob> otherMobs, List<FlockRecord> otherRecords) {
+    return with(currency, otherMobs, finance, otherRecords);
+  }
+
+  private Farm with(
+      String sign, List<Mob> otherMobs, Finance otherFinance, List<FlockRecord> otherRecords) {
     return new Farm(
         name,
-        currency,
+        sign,
         climate,
         feedYear,
         paddocks,
@@ -127,7 +102,7 @@ public record Farm(
         otherStock,
         supplement,
         prices,
-        finance,
+        otherFinance,
         extraFeedUse,
         management,
         actions,

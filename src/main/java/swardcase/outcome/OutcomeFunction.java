@@ -534,7 +534,7 @@ public final class OutcomeFunction {
   }
 
   /** Ewes not in lamb because of oestrogen as paddocks are grazed now, share of those joined. */
-  private double shareLost(int mob) {
+  public double shareLost(int mob) {
     return flock[mob].unaffectedShare() - flock[mob].shareNow();
   }
 

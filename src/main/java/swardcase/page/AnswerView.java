@@ -2,7 +2,6 @@ package swardcase.page;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import swardcase.report.FarmMap;
 import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
@@ -10,6 +9,7 @@ import swardcase.report.Report;
 import swardcase.wording.MoneyFaces;
 import swardcase.wording.OestrogenWords;
 import swardcase.wording.PaddockWords;
+import swardcase.wording.PlanSum;
 import swardcase.wording.PlanWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
@@ -119,7 +119,7 @@ public final class AnswerView {
     PaddockResult paddock = report.paddocks().get(place);
     boolean starts = paddock.start().isPresent();
     html.open("details class=paddock").open("summary");
-    html.element("span class=name", Texts.get("decision.name", place + 1, paddock.name()));
+    html.element("span class=name", PaddockWords.numbered(place, paddock.name()));
     html.element("span class=ha", Texts.get("page.ha", Words.exact(paddock.areaHa())));
     html.element("span class=?", verdict(paddock), starts ? "do acts" : "do");
     html.open("span class=gain");
@@ -160,23 +160,15 @@ public final class AnswerView {
     for (int number : plan.order()) {
       PaddockResult paddock = report.paddocks().get(number - 1);
       if (paddock.isInPlan()) {
-        sum(paddock.name(), faces.cost(number - 1), faces.gain(number - 1));
+        html.row(
+            List.of(
+                paddock.name(),
+                faces.number(faces.cost(number - 1)),
+                faces.number(faces.gain(number - 1))));
       }
     }
-    IntStream.range(0, plan.farmWide().size())
-        .forEach(
-            k ->
-                sum(
-                    PlanWords.shortRule(plan.farmWide().get(k).what()),
-                    faces.farmWideCost(k),
-                    faces.farmWide(k)));
-    html.row(List.of(PlanWords.shared(faces.shared()), "", faces.number(faces.shared())));
-    sum(Texts.get("decision.plan"), faces.cost(), faces.gain());
+    PlanSum.of(report, faces).forEach(sum -> html.row(List.of(sum.what(), sum.cost(), sum.gain())));
     html.tableEnd();
-  }
-
-  private void sum(String what, double cost, double gain) {
-    html.row(List.of(what, faces.number(cost), faces.number(gain)));
   }
 
   private void rest() {

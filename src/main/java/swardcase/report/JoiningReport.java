@@ -105,11 +105,6 @@ public record JoiningReport(
       offGreen = List.copyOf(offGreen);
       stays = List.copyOf(stays);
     }
-
-    /** Whether it is kept off some paddock. */
-    public boolean isKeptOff() {
-      return !offBefore.isEmpty() || !offGreen.isEmpty();
-    }
   }
 
   /**

@@ -102,16 +102,8 @@ public final class JoiningReportBuilder {
         farm.paddocks().size(),
         plan.lambsSaved(),
         plan.moneySaved(),
-        mobs()
-            .filter(g -> lambsOfAll(g) > 0)
-            .mapToDouble(g -> 100 * plan.likely().lambsLost(g) / lambsOfAll(g))
-            .max()
-            .orElse(0),
+        mobs().mapToDouble(g -> 100 * plan.likely().shareLost(g)).max().orElse(0),
         plan.tellablePoints());
-  }
-
-  private double lambsOfAll(int mob) {
-    return farm.mobs().get(mob).ewes() * plan.likely().lambsPerPregnantEwe(mob);
   }
 
   private static MonthDay lastDay(int p) {

@@ -18,6 +18,7 @@ import swardcase.report.Report;
 import swardcase.wording.FindOutWords;
 import swardcase.wording.HowSureWords;
 import swardcase.wording.MoneyFaces;
+import swardcase.wording.PaddockWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -185,8 +186,7 @@ final class OddsPage {
   }
 
   private Cell name(int i) {
-    return Cell.of(
-        Texts.get("decision.name", i + 1, sure.paddocks().get(i).name()), Style.CELL_BOLD);
+    return Cell.of(PaddockWords.numbered(i, sure.paddocks().get(i).name()), Style.CELL_BOLD);
   }
 
   private String money(double value) {

@@ -12,12 +12,11 @@ import swardcase.paper.Style;
 import swardcase.paper.Table;
 import swardcase.paper.Tint;
 import swardcase.report.PaddockResult;
-import swardcase.report.PlanResult;
 import swardcase.report.Report;
 import swardcase.wording.MoneyFaces;
 import swardcase.wording.OestrogenWords;
 import swardcase.wording.PaddockWords;
-import swardcase.wording.PlanWords;
+import swardcase.wording.PlanSum;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -70,7 +69,7 @@ final class PaddockTable {
     Table table = new Table(flow, columns(), Flow.LEFT, 2);
     table.head();
     places(true).forEach(place -> table.row(row(place, scale, reasons)));
-    sums(table);
+    PlanSum.of(report, faces).forEach(sum -> table.row(row(sum)));
     flow.gap(6);
   }
 
@@ -81,32 +80,17 @@ final class PaddockTable {
         .toList();
   }
 
-  /** What the plan's changes add up to. */
-  private void sums(Table table) {
-    List<PlanResult.FarmRule> rules = report.plan().farmWide();
-    for (int k = 0; k < rules.size(); k++) {
-      sum(
-          table,
-          PlanWords.shortRule(rules.get(k).what()),
-          faces.number(faces.farmWideCost(k)),
-          faces.number(faces.farmWide(k)));
-    }
-    sum(table, PlanWords.shared(faces.shared()), "", faces.number(faces.shared()));
-    sum(table, Texts.get("decision.plan"), faces.number(faces.cost()), faces.number(faces.gain()));
-  }
-
-  private static void sum(Table table, String what, String cost, String gain) {
-    table.row(
-        List.of(
-            Cell.of(what, Style.CELL_BOLD),
-            Cell.of(""),
-            Cell.of(""),
-            Cell.of(""),
-            Cell.of(cost, Style.CELL_BOLD),
-            Cell.of(gain, Style.CELL_BOLD),
-            Cell.of(""),
-            Cell.of(""),
-            Cell.of("")));
+  private static List<Cell> row(PlanSum sum) {
+    return List.of(
+        Cell.of(sum.what(), Style.CELL_BOLD),
+        Cell.of(""),
+        Cell.of(""),
+        Cell.of(""),
+        Cell.of(sum.cost(), Style.CELL_BOLD),
+        Cell.of(sum.gain(), Style.CELL_BOLD),
+        Cell.of(""),
+        Cell.of(""),
+        Cell.of(""));
   }
 
   private static List<Column> keptColumns() {
@@ -163,7 +147,7 @@ final class PaddockTable {
   }
 
   private String name(int place) {
-    return Texts.get("decision.name", place + 1, report.paddocks().get(place).name());
+    return PaddockWords.numbered(place, report.paddocks().get(place).name());
   }
 
   private Cell money(double rounded, Drawn of) {

@@ -13,6 +13,7 @@ import swardcase.wording.HowSureWords;
 import swardcase.wording.MoneyFaces;
 import swardcase.wording.OestrogenWords;
 import swardcase.wording.PaddockWords;
+import swardcase.wording.PlanSum;
 import swardcase.wording.PlanWords;
 import swardcase.wording.RecordsWords;
 import swardcase.wording.Texts;
@@ -142,23 +143,10 @@ public final class TerminalView {
           amount(paddock.dryMatterLostKgPerHa()),
           OestrogenWords.rating(paddock.oestrogenRating()));
     }
-    List<PlanResult.FarmRule> rules = report.plan().farmWide();
-    for (int k = 0; k < rules.size(); k++) {
-      sum(
-          table,
-          PlanWords.shortRule(rules.get(k).what()),
-          faces.number(faces.farmWideCost(k)),
-          faces.number(faces.farmWide(k)));
-    }
-    if (!report.plan().keepsAll()) {
-      sum(table, PlanWords.shared(faces.shared()), "", faces.number(faces.shared()));
-      sum(table, "The plan", faces.number(faces.cost()), faces.number(faces.gain()));
+    for (PlanSum sum : PlanSum.of(report, faces)) {
+      table.row(sum.what(), "", "", "", sum.cost(), sum.gain(), "", "");
     }
     return table.lines(width);
-  }
-
-  private static void sum(TextTable table, String what, String cost, String gain) {
-    table.row(what, "", "", "", cost, gain, "", "");
   }
 
   private static String amount(Drawn of) {

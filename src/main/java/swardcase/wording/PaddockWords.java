@@ -41,6 +41,11 @@ public final class PaddockWords {
     this.faces = faces;
   }
 
+  /** A paddock's name behind its number, which is its place in the user's file counted from 1. */
+  public static String numbered(int place, String name) {
+    return Texts.get("decision.name", place + 1, name);
+  }
+
   /** What to do with a paddock in a few words: the action where the plan has one. */
   public static String verdict(Call call, String actionName) {
     return call == Call.ACT || call == Call.KEEP_OFF
