@@ -231,14 +231,6 @@ public final class OutcomeFunction {
     choices.fill(into, paddock, action, start);
   }
 
-  /**
-   * Fills a year of {@code out} from the year's sums, which stand from {@code at} on. Years must be
-   * asked for in rising order from 0, because ewes carry earlier years with them.
-   */
-  public void evaluateYear(int t, double[] of, int at, Outcome out) {
-    money.evaluate(t, of, at, out);
-  }
-
   ChoiceSums choices() {
     return choices;
   }

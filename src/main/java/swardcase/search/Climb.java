@@ -1,23 +1,18 @@
 package swardcase.search;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import swardcase.outcome.Plan;
+import java.util.PriorityQueue;
 import swardcase.search.Aim.Gain;
-import swardcase.search.DrawnSample.Trial;
 
 /**
  * Improves a pick by an {@link Aim} on one sample of draws, change by change, until none gains.
  * Deterministic.
  *
- * <p>All changes are valued in one sweep. Of those that gain, the best one is taken, or as many of
- * the best as gain most together: what one change gains hangs on the others. The limits of the farm
- * are those of {@link PlanTable}.
+ * <p>All changes are valued in one sweep. Those that gain are then taken, the best one first; since
+ * what one change gains hangs on the others, it is valued again when its turn comes, and waits
+ * longer if another is ahead of it by then. So one sweep serves many changes. The limits of the
+ * farm are those of {@link PlanTable}.
  */
 final class Climb {
 
@@ -32,10 +27,18 @@ final class Climb {
   private final Position at;
   private final int[] pick;
   private final double least;
-  private final Map<Plan, List<Gain>> ended = new HashMap<>();
+
+  /** A change with what it gained when so many others had been taken. */
+  private record Move(Gain gain, int taken) implements Comparable<Move> {
+
+    @Override
+    public int compareTo(Move other) {
+      return BEST_FIRST.compare(gain, other.gain);
+    }
+  }
 
   /**
-   * Climbs on one sample, all with the same changes if its farms are kept.
+   * Climbs on one sample.
    *
    * @param least gain that is worth another step
    */
@@ -82,35 +85,17 @@ final class Climb {
     return improve(from, known.stream().map(Gain::change).toList(), known);
   }
 
-  /**
-   * On kept farms, only what may gain is valued after a change that gained, until nothing does;
-   * then all, unless a climb before ended there. Where farms are set anew, that would cost more
-   * than it saves.
-   */
   private Climbed climb(int[] into, List<Change> tried, List<Gain> first) {
     List<Gain> gains = first;
     double gained = 0;
-    double more = takeBest(gains);
-    boolean isFull = true;
-    while (more > 0 || !isFull) {
+    double more = takeThoseThatGain(gains);
+    while (more > 0) {
       gained += more;
-      List<Change> likely = mayGain(gains);
-      if (more == 0 && ended.containsKey(plan())) {
-        gains = ended.get(plan());
-        break;
-      }
-      isFull = more == 0 || !sample.isKept() || likely.size() > tried.size() / 2;
-      gains = sweep(isFull ? tried : likely);
-      more = takeBest(gains);
+      gains = sweep(tried);
+      more = takeThoseThatGain(gains);
     }
     at.copyPick(into);
-    ended.put(plan(), gains);
     return new Climbed(gained, gains);
-  }
-
-  private Plan plan() {
-    at.copyPick(pick);
-    return table.plan(pick);
   }
 
   private List<Gain> sweep(List<Change> tried) {
@@ -119,55 +104,26 @@ final class Climb {
         sample, pick, tried.stream().filter(change -> !at.has(change)).filter(at::fits).toList());
   }
 
-  /** Takes the best change, or the best few together; gives what is gained, 0 if nothing gains. */
-  private double takeBest(List<Gain> gains) {
-    List<Gain> best = gains.stream().filter(this::isGain).sorted(BEST_FIRST).toList();
-    if (best.isEmpty()) {
-      return 0;
-    }
-    at.copyPick(pick);
-    List<int[]> picks = takenTogether(best);
-    int[] taken = picks.get(0);
-    double gained = best.get(0).gain();
-    if (picks.size() > 1) {
-      List<Trial> trials = new ArrayList<>(List.of(new Trial(pick)));
-      picks.subList(1, picks.size()).forEach(of -> trials.add(new Trial(of)));
-      double[] together = aim.gains(trials, sample.values(trials));
-      for (int k = 1; k < picks.size(); k++) {
-        if (together[k] > gained) {
-          gained = together[k];
-          taken = picks.get(k);
-        }
-      }
-    }
-    at.set(taken);
-    return gained;
-  }
-
-  /** Picks with the best change, the best 2, 3, 5, 8, 12 … that fit, of paddocks of their own. */
-  private List<int[]> takenTogether(List<Gain> best) {
-    List<int[]> picks = new ArrayList<>();
-    Set<Integer> changed = new HashSet<>();
+  /** Takes changes, the best one first, as long as one gains; gives what is gained by all. */
+  private double takeThoseThatGain(List<Gain> gains) {
+    PriorityQueue<Move> queue = new PriorityQueue<>();
+    gains.stream().filter(this::isGain).forEach(gain -> queue.add(new Move(gain, 0)));
     int taken = 0;
-    int next = 1;
-    for (Gain gain : best) {
-      if (isOfOthers(gain.change(), changed) && at.fits(gain.change())) {
-        at.take(gain.change());
+    double gained = 0;
+    while (!queue.isEmpty()) {
+      Move move = queue.poll();
+      if (move.taken() == taken) {
+        at.take(move.gain().change());
         taken++;
-        if (taken == next) {
-          next += (next + 1) / 2;
-          int[] together = pick.clone();
-          at.copyPick(together);
-          picks.add(together);
-        }
+        gained += move.gain().gain();
+      } else {
+        int now = taken;
+        sweep(List.of(move.gain().change())).stream()
+            .filter(this::isGain)
+            .forEach(gain -> queue.add(new Move(gain, now)));
       }
     }
-    return picks;
-  }
-
-  private boolean isOfOthers(Change change, Set<Integer> changed) {
-    return changed.add(table.paddock(change.one()))
-        && (!change.isPair() || changed.add(table.paddock(change.two())));
+    return gained;
   }
 
   private boolean isGain(Gain gain) {

@@ -89,6 +89,12 @@ final class DrawnSample {
     return new DrawnSample(table, draws, 0, draws.count(), NONE, Map.of(), workspaces(draws));
   }
 
+  /** The one draw that a run is set to. */
+  static DrawnSample of(PlanTable table, OutcomeFunction run) {
+    OutcomeFunction[] kept = {run};
+    return new DrawnSample(table, null, 0, 1, kept, new HashMap<>(), null);
+  }
+
   private static Workspaces<DrawnFarm> workspaces(Draws draws) {
     return new Workspaces<>(() -> new DrawnFarm(draws.model()));
   }

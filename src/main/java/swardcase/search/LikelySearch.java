@@ -1,23 +1,30 @@
 package swardcase.search;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
-import swardcase.outcome.YearSums;
+import swardcase.search.Aim.Gain;
 
 /**
- * Finds the plan of highest value at likely assumptions: net present value, within the money per
- * year, the share of the farm out of grazing at once, and enough feed for the ewes at joining. The
- * whole farm is evaluated each time, so that a tonne of supplement is saved once.
+ * Finds the plan of highest net present value at likely inputs, within the money per year, the
+ * share of the farm out of grazing at once, and enough feed for the ewes at joining. The whole farm
+ * is evaluated each time, so that a tonne of supplement is saved once.
  *
- * <p>{@link LocalSearch} improves several starts as far as it can: keeping everything, in each
- * paddock what gains most there alone, everywhere what takes most oestrogen away, and all kept with
- * the rules of the farm. The best of what they end in is the plan.
+ * <p>It is the search over the draws with a single draw, the likely one. Three starts are improved
+ * by changes of one paddock and then of two together, until none gains: keeping everything, the
+ * same with the rules of the farm, and in each paddock what gains most there alone. A start that
+ * passes limits is first brought inside them.
  */
 public final class LikelySearch {
+
+  /** What a change must gain to be made, in money: a tenth of a cent. */
+  private static final double LEAST = 1e-3;
+
+  private static final double LEAST_REDUCTION = 1e-9;
 
   /**
    * A plan that a search found.
@@ -29,9 +36,10 @@ public final class LikelySearch {
 
   private final OutcomeFunction run;
   private final PlanTable table;
-  private final LocalSearch local;
-  private final Position keepingAll;
-  private final double[] sums;
+  private final DrawnSample sample;
+  private final Aim aim;
+  private final Climb climb;
+  private final List<Change> singles;
 
   /** A search with its own workspace. */
   public LikelySearch(FarmModel model) {
@@ -42,10 +50,10 @@ public final class LikelySearch {
   public LikelySearch(FarmModel model, List<FixedChoice> fixed) {
     run = model.newRun();
     table = new PlanTable(model, run, fixed);
-    local = new LocalSearch(table);
-    keepingAll = new Position(table);
-    keepingAll.set(first());
-    sums = new double[table.years() * table.sums()];
+    sample = DrawnSample.of(table, run);
+    aim = new Aim(table, Double.POSITIVE_INFINITY, 0);
+    climb = new Climb(aim, sample, LEAST);
+    singles = Change.each(table);
   }
 
   PlanTable table() {
@@ -66,72 +74,63 @@ public final class LikelySearch {
 
   /** Whether no plan was found that keeps within the limits. */
   public boolean isImpossible() {
-    return local.improveSingly(first()) == Double.NEGATIVE_INFINITY;
+    return !bringWithinLimits(first());
   }
 
   /** The best plan found; empty if no plan keeps within the limits. */
   public Optional<Found> find() {
-    int[] best = null;
-    double most = Double.NEGATIVE_INFINITY;
-    for (int[] pick :
-        List.of(first(), eachAlone(), everythingChanged(), table.withRules(first()))) {
-      double value = local.improve(pick);
-      if (value > most + 1e-6) {
-        most = value;
-        best = pick;
-      }
-    }
-    return best == null ? Optional.empty() : Optional.of(new Found(table.plan(best), most));
+    return List.of(first(), table.withRules(first()), eachAlone()).stream()
+        .filter(this::improve)
+        .map(table::plan)
+        .map(plan -> new Found(plan, run.setBase(plan)))
+        .max(Comparator.comparingDouble(Found::value));
   }
 
   /** In each paddock the choice that gains most with everything else as at the first choices. */
   private int[] eachAlone() {
     int[] pick = first();
-    for (int i = 0; i < pick.length; i++) {
-      double most = 0;
-      for (int c = table.first(i); c < table.first(i + 1); c++) {
-        keepingAll.attempt(c);
-        double gain = keepingAll.triedGain(c);
-        if (gain > most) {
-          most = gain;
-          pick[i] = c;
-        }
-      }
-    }
+    aim.gains(sample, first(), singles).stream()
+        .filter(of -> of.gain() > LEAST)
+        .sorted(Climb.BEST_FIRST.reversed())
+        .forEach(of -> pick[table.paddock(of.change().one())] = of.change().one());
     return pick;
   }
 
-  /** Everywhere the choice that brings the strength of the clover down most over the years. */
-  private int[] everythingChanged() {
-    int[] pick = new int[table.places()];
-    for (int i = 0; i < pick.length; i++) {
-      pick[i] = table.first(i);
-      double least = Double.POSITIVE_INFINITY;
-      for (int c = table.first(i); c < table.first(i + 1); c++) {
-        double strength = 0;
-        for (int t = 0; t < table.years(); t++) {
-          for (int g = 0; g < run.mobs(); g++) {
-            strength +=
-                table.added(c, t * table.sums() + YearSums.at(g, YearSums.DOSE))
-                    + table.added(c, t * table.sums() + YearSums.at(g, YearSums.DOSE_HELD));
-          }
-        }
-        if (strength < least - 1e-9) {
-          least = strength;
-          pick[i] = c;
-        }
-      }
+  /** Improves a pick in place as far as it can; false if it cannot be brought within the limits. */
+  boolean improve(int[] pick) {
+    if (!bringWithinLimits(pick)) {
+      return false;
     }
-    return pick;
+    double gained;
+    do {
+      climb.improve(pick, singles);
+      List<Gain> alone = aim.gains(sample, pick, singles);
+      gained = climb.improve(pick, new PairSearch(table, pick).withinLimits(alone)).gained();
+    } while (gained > 0);
+    return true;
+  }
+
+  /** Takes what loses least for the excess that it takes away, until there is none. */
+  private boolean bringWithinLimits(int[] pick) {
+    Position at = new Position(table);
+    at.set(pick);
+    while (at.excess() > 0) {
+      List<Change> less =
+          singles.stream().filter(change -> at.reduction(change) > LEAST_REDUCTION).toList();
+      Optional<Gain> best =
+          aim.gains(sample, pick, less).stream()
+              .max(Comparator.comparingDouble(of -> of.gain() / at.reduction(of.change())));
+      if (best.isEmpty()) {
+        return false;
+      }
+      at.take(best.get().change());
+      at.copyPick(pick);
+    }
+    return true;
   }
 
   /** Whether a plan keeps within the limits of the farm. */
   public boolean feasible(Plan plan) {
     return table.fits(plan);
-  }
-
-  /** Net present value of a plan. */
-  public double value(Plan plan) {
-    return table.value(table.pick(plan), sums);
   }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import swardcase.search.Aim.Gain;
 
 /**
  * Changes of two paddocks together: one makes room within a limit for the other, or each is worth
@@ -34,45 +35,27 @@ final class PairSearch {
 
   private final PlanTable table;
   private final Position at;
-  private final double least;
   private final int[] passed;
   private final double[] passedBy;
 
-  /**
-   * Changes about a position.
-   *
-   * @param least gain that is worth a change
-   */
-  PairSearch(PlanTable table, Position at, double least) {
+  /** Changes of a pick. */
+  PairSearch(PlanTable table, int[] pick) {
     this.table = table;
-    this.at = at;
-    this.least = least;
+    at = new Position(table);
+    at.set(pick);
     passed = new int[table.choices()];
     passedBy = new double[table.choices()];
   }
 
   /**
-   * Takes pairs that gain, best first; false if there is none.
-   *
-   * @param gain what each choice gains alone; not finite if it is not to be tried
-   */
-  boolean improve(double[] gain) {
-    List<Pair> found = new ArrayList<>();
-    for (Change pair : withinLimits(gain)) {
-      double gained = gain(pair.one(), pair.two());
-      if (gained > least) {
-        found.add(new Pair(pair.one(), pair.two(), gained));
-      }
-    }
-    return take(found);
-  }
-
-  /**
    * Pairs that keep within the limits, in falling order of what both gain alone.
    *
-   * @param gain what each choice gains alone, limits aside; not finite if it is not to be tried
+   * @param alone what single changes gain, limits aside; no others are tried
    */
-  List<Change> withinLimits(double[] gain) {
+  List<Change> withinLimits(List<Gain> alone) {
+    double[] gain = new double[table.choices()];
+    Arrays.fill(gain, Double.NEGATIVE_INFINITY);
+    alone.forEach(of -> gain[of.change().one()] = of.gain());
     int[] candidate = candidates(gain);
     for (int c : candidate) {
       findPassed(c);
@@ -101,24 +84,6 @@ final class PairSearch {
       }
     }
     return found;
-  }
-
-  private double gain(int one, int two) {
-    at.attempt(one, two);
-    return at.triedExcess() > 0 ? Double.NEGATIVE_INFINITY : at.triedGain(one, two);
-  }
-
-  private boolean take(List<Pair> found) {
-    found.sort(BEST_FIRST);
-    boolean taken = false;
-    for (Pair pair : found) {
-      if (!taken || gain(pair.one(), pair.two()) > least) {
-        at.take(pair.one());
-        at.take(pair.two());
-        taken = true;
-      }
-    }
-    return taken;
   }
 
   /** Finds the limit that a choice alone passes most, if any. */

@@ -287,7 +287,8 @@ public final class PlanSearch {
    */
   private List<Change> improveInPairs(int[] pick) {
     List<Gain> alone = aim.gains(few, pick, promising);
-    List<Gain> onFew = mayGain(aim.gains(few, pick, pairs(pick, alone)));
+    List<Change> pairs = new PairSearch(table, pick).withinLimits(alone);
+    List<Gain> onFew = mayGain(aim.gains(few, pick, pairs));
     List<Gain> onSome = mayGain(aim.gains(some, pick, onFew.stream().map(Gain::change).toList()));
     List<Gain> gaining = gaining(onSome);
     List<Gain> onMany = gaining(aim.gains(many, pick, gaining.stream().map(Gain::change).toList()));
@@ -318,15 +319,6 @@ public final class PlanSearch {
               .min(Climb.BEST_FIRST);
       luck.ifPresent(gain -> pick[table.paddock(gain.change().one())] = gain.change().one());
     } while (luck.isPresent());
-  }
-
-  private List<Change> pairs(int[] pick, List<Gain> alone) {
-    double[] gain = new double[table.choices()];
-    Arrays.fill(gain, Double.NEGATIVE_INFINITY);
-    alone.forEach(of -> gain[of.change().one()] = of.gain());
-    Position at = new Position(table);
-    at.set(pick);
-    return new PairSearch(table, at, 0).withinLimits(gain);
   }
 
   private static List<Gain> mayGain(List<Gain> gains) {

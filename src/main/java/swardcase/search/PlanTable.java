@@ -10,7 +10,6 @@ import swardcase.check.Check;
 import swardcase.farm.Finance;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.FarmRule;
-import swardcase.outcome.Outcome;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
 import swardcase.outcome.YearSums;
@@ -20,8 +19,7 @@ import swardcase.outcome.YearSums;
  * paddock is an addition and not a new run over the farm.
  *
  * <p>A choice is an action with its start year, or that of a rule of the farm, which stands behind
- * the paddocks like one more of them. A pick holds the place of one choice for each. Value is net
- * present value against keeping everything.
+ * the paddocks like one more of them. A pick holds the place of one choice for each.
  */
 final class PlanTable {
 
@@ -37,11 +35,8 @@ final class PlanTable {
   private final int[] action;
   private final int[] start;
   private final double[] added;
-  private final double[] own;
   private final double[] most;
   private final double[] least;
-  private final double[] discount;
-  private final Outcome outcome;
 
   /** The table at the assumptions the run was last set to. */
   PlanTable(FarmModel model, OutcomeFunction run, List<FixedChoice> fixed) {
@@ -80,16 +75,11 @@ final class PlanTable {
     paddock = Arrays.copyOf(places, count);
     action = Arrays.copyOf(actions, count);
     start = Arrays.copyOf(starts, count);
-    discount = new double[years];
-    Arrays.setAll(discount, run::discount);
-    outcome = new Outcome(years);
     added = new double[count * years * sums];
-    own = new double[count];
     double[] one = new double[years * sums];
     for (int c = 0; c < count; c++) {
       run.addYears(paddock[c], action[c], start[c], one);
       System.arraycopy(one, 0, added, c * one.length, one.length);
-      own[c] = run.endValueNow(paddock[c], action[c]);
     }
     most = new double[years * sums];
     least = new double[years * sums];
@@ -157,10 +147,6 @@ final class PlanTable {
   /** Puts every limit back. */
   void restoreLimits() {
     setLimits(model.farm().finance());
-  }
-
-  OutcomeFunction run() {
-    return run;
   }
 
   int paddocks() {
@@ -245,15 +231,6 @@ final class PlanTable {
     return added[choice * years * sums + at];
   }
 
-  /** The part of the value that hangs on the choice alone: the end value. */
-  double own(int choice) {
-    return own[choice];
-  }
-
-  double discount(int year) {
-    return discount[year];
-  }
-
   /** Upper limit of a sum, infinite where there is none. */
   double most(int at) {
     return most[at];
@@ -326,29 +303,6 @@ final class PlanTable {
     return IntStream.range(first[i], first[i + 1])
         .filter(c -> action[c] == ofAction && (keeps(c) || start[c] == ofStart))
         .findFirst();
-  }
-
-  double own(int[] pick) {
-    double sum = 0;
-    for (int c : pick) {
-      sum += own[c];
-    }
-    return sum;
-  }
-
-  /** Value of the years with these sums, without the part of the choices themselves. */
-  double value(double[] of) {
-    double value = 0;
-    for (int t = 0; t < years; t++) {
-      run.evaluateYear(t, of, t * sums, outcome);
-      value += discount[t] * outcome.net(t);
-    }
-    return value;
-  }
-
-  double value(int[] pick, double[] workspace) {
-    sum(pick, workspace);
-    return value(workspace) + own(pick);
   }
 
   /** How far sums lie outside the limits, each as a share of its limit; 0 inside. */

@@ -3,8 +3,9 @@ package swardcase.search;
 import java.util.Set;
 
 /**
- * A pick with its sums and its value, and what both would be with one or two of its paddocks
- * changed. A change is an addition to the sums, so that it costs the same on any farm.
+ * A pick with its sums, and what they would be with one or two of its paddocks changed: whether it
+ * keeps within the limits of the farm. A change is an addition to the sums, so that it costs the
+ * same on any farm.
  */
 final class Position {
 
@@ -12,8 +13,6 @@ final class Position {
   private final double[] sums;
   private final double[] tried;
   private final int[] pick;
-  private double own;
-  private double value;
   private double excess;
 
   Position(PlanTable table) {
@@ -27,14 +26,7 @@ final class Position {
   void set(int[] to) {
     System.arraycopy(to, 0, pick, 0, pick.length);
     table.sum(pick, sums);
-    own = table.own(pick);
-    value = table.value(sums) + own;
     excess = table.excess(sums);
-  }
-
-  /** Adds the pick up anew, so that no rounding is carried along. */
-  void settle() {
-    set(pick);
   }
 
   void copyPick(int[] into) {
@@ -48,10 +40,6 @@ final class Position {
 
   double[] sums() {
     return sums;
-  }
-
-  double value() {
-    return value;
   }
 
   /** How far the pick lies outside the limits. */
@@ -76,7 +64,7 @@ final class Position {
   }
 
   /** Tries two choices of two paddocks. */
-  void attempt(int one, int two) {
+  private void attempt(int one, int two) {
     attempt(one);
     table.exchange(pick[table.paddock(two)], two, tried, tried);
   }
@@ -102,27 +90,17 @@ final class Position {
     return table.excess(tried);
   }
 
-  /** What would be gained by the choice that was tried. */
-  double triedGain(int choice) {
-    return table.value(tried) + own + ownChange(choice) - value;
-  }
-
-  /** What would be gained by the two choices that were tried. */
-  double triedGain(int one, int two) {
-    return table.value(tried) + own + ownChange(one) + ownChange(two) - value;
-  }
-
-  private double ownChange(int choice) {
-    return table.own(choice) - table.own(pick[table.paddock(choice)]);
+  /** How much of the excess a change of one paddock takes away. */
+  double reduction(Change change) {
+    attempt(change.one());
+    return excess - triedExcess();
   }
 
   /** Takes a choice. */
-  void take(int choice) {
+  private void take(int choice) {
     int i = table.paddock(choice);
     table.exchange(pick[i], choice, sums, sums);
-    own += ownChange(choice);
     pick[i] = choice;
-    value = table.value(sums) + own;
     excess = table.excess(sums);
   }
 

@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import swardcase.RandomFarms;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.outcome.FarmModel;
@@ -65,23 +66,13 @@ class LikelySearchTest {
   }
 
   @Test
-  void value_ofAnyPlan_isItsNetPresentValue() {
-    FarmModel model = PlanFarms.model(PlanFarms.demo("mixed-farm"));
-    LikelySearch search = new LikelySearch(model);
-    OutcomeFunction run = model.newRun();
-    Outcome outcome = new Outcome(model.years());
-    SplittableRandom random = new SplittableRandom(5);
-    for (int round = 0; round < 50; round++) {
-      Plan plan = model.keepAll();
-      for (int i = 0; i < plan.paddocks(); i++) {
-        int a = random.nextInt(model.actions().size());
-        int first = model.firstStart(a);
-        if (a != model.keep() && run.allowed(i, a) && model.startYears(a) > first) {
-          plan = plan.with(i, a, random.nextInt(first, model.startYears(a)));
-        }
-      }
-      run.evaluate(plan, outcome);
-      assertThat(search.value(plan)).isCloseTo(outcome.npv(), within(1e-5));
+  void find_farmsOfTwoPaddocks_isTheBestOfAllPlans() {
+    SplittableRandom random = new SplittableRandom(10);
+    for (int round = 0; round < 8; round++) {
+      Farm farm = PlanFarms.small(random, 2);
+      Found found = find(farm);
+      assertThat(found.value())
+          .isGreaterThanOrEqualTo(bestOfAll(PlanFarms.model(farm)) - tolerance(found));
     }
   }
 
@@ -143,7 +134,7 @@ class LikelySearchTest {
       FarmModel model = PlanFarms.model(PlanFarms.demo(name));
       LikelySearch search = new LikelySearch(model);
       assertThat(search.feasible(model.keepAll())).as(name).isTrue();
-      assertThat(search.value(model.keepAll())).as(name).isZero();
+      assertThat(model.newRun().setBase(model.keepAll())).as(name).isZero();
     }
   }
 
@@ -171,9 +162,10 @@ class LikelySearchTest {
     farms.add(PlanFarms.demo("mixed-farm"));
     for (Farm farm : farms) {
       FarmModel model = PlanFarms.model(farm);
-      Found found = new LikelySearch(model).find().orElseThrow();
-      PlanTable table = new PlanTable(model, model.newRun(), List.of());
-      LocalSearch local = new LocalSearch(table);
+      LikelySearch search = new LikelySearch(model);
+      Found found = search.find().orElseThrow();
+      PlanTable table = search.table();
+      OutcomeFunction run = model.newRun();
       double best = Double.NEGATIVE_INFINITY;
       for (int draw = 0; draw < 60; draw++) {
         int[] pick = new int[table.places()];
@@ -181,10 +173,42 @@ class LikelySearchTest {
           int choices = table.first(i + 1) - table.first(i);
           pick[i] = table.first(i) + (random.nextInt(3) > 0 ? 0 : random.nextInt(choices));
         }
-        best = Math.max(best, local.improveSingly(pick));
+        if (search.improve(pick)) {
+          best = Math.max(best, run.setBase(table.plan(pick)));
+        }
       }
       assertThat(best).isFinite();
       assertThat(found.value()).isGreaterThanOrEqualTo(best - 0.015 * Math.abs(best));
     }
+  }
+
+  @Test
+  void improve_anyPick_keepsWithinTheLimitsAndLeavesNoChangeOfOnePaddockThatGains() {
+    SplittableRandom random = new SplittableRandom(62);
+    int improved = 0;
+    for (int round = 0; round < 60; round++) {
+      FarmModel model = PlanFarms.model(RandomFarms.any(random));
+      LikelySearch search = new LikelySearch(model);
+      PlanTable table = search.table();
+      OutcomeFunction run = model.newRun();
+      int[] pick = PlanFarms.anyPick(table, random);
+      double before =
+          table.fits(table.plan(pick)) ? run.setBase(table.plan(pick)) : Double.NEGATIVE_INFINITY;
+      if (!search.improve(pick)) {
+        continue;
+      }
+      improved++;
+      double value = run.setBase(table.plan(pick));
+      assertThat(table.fits(table.plan(pick))).isTrue();
+      assertThat(value).isGreaterThanOrEqualTo(before - 1e-6);
+      for (int c = 0; c < table.choices(); c++) {
+        Plan changed = table.with(table.plan(pick), Change.of(c));
+        if (table.fits(changed)) {
+          assertThat(run.setBase(changed))
+              .isLessThanOrEqualTo(value + 1e-3 + 1e-9 * Math.abs(value));
+        }
+      }
+    }
+    assertThat(improved).isGreaterThan(30);
   }
 }
