@@ -72,19 +72,27 @@ public final class Draws {
   private final long[] part;
   private final long[] partOf;
   private final double[] chanceOfSeason;
-  private final Optional<Weighing> weighing;
+  private final OutcomeFunction run;
+  private Optional<Weighing> weighing = Optional.empty();
 
   /**
    * The draws of a farm: so many blocks of so many draws each, all from one seed. Those of a farm
    * with records are weighed by them, each block by itself.
    */
   public Draws(FarmModel model, long seed, int blocks, int perBlock) {
-    this(model, seed, blocks, perBlock, Map.of());
+    this(model, seed, blocks, perBlock, model.newRun(), Map.of());
+    weigh(blocks);
   }
 
   private Draws(
-      FarmModel model, long seed, int blocks, int perBlock, Map<Double, Pert> knownShapes) {
+      FarmModel model,
+      long seed,
+      int blocks,
+      int perBlock,
+      OutcomeFunction run,
+      Map<Double, Pert> knownShapes) {
     this.model = model;
+    this.run = run;
     this.seed = seed;
     List<Assumption> inputs = new ArrayList<>(model.inputs().all());
     inputs.add(model.farm().prices().priceCorrelation());
@@ -124,7 +132,6 @@ public final class Draws {
         paddocks.stream()
             .mapToLong(paddock -> CountedRandom.part("clover of " + paddock.name()))
             .toArray();
-    var run = model.newRun();
     composition = new Composition[paddocks.size()];
     oldShareInput = new int[composition.length];
     isOld = new boolean[composition.length][];
@@ -136,55 +143,31 @@ public final class Draws {
         isOld[i][c] = composition[i].cultivar(c).isOld();
       }
     }
-    weighing =
-        hasRecords
-            ? Optional.of(Weighing.of(this, blocks, Weighing.EFFECTIVE, Weighing.MOST_IN_POOL))
-            : Optional.empty();
-  }
-
-  private Draws(Draws of, long seed, int blocks, int perBlock, boolean byRecords) {
-    model = of.model;
-    this.seed = seed;
-    dimension = of.dimension;
-    firstSeason = of.firstSeason;
-    keys = of.keys;
-    uniforms = LatinHypercube.of(seed, blocks, perBlock, keys);
-    chanceOfSeason = of.chanceOfSeason;
-    low = of.low;
-    width = of.width;
-    shape = of.shape;
-    shapeOfMode = of.shapeOfMode;
-    story = of.story;
-    chanceOfStory = of.chanceOfStory;
-    bearsOnFlock = of.bearsOnFlock;
-    lambPrice = of.lambPrice;
-    supplementPrice = of.supplementPrice;
-    supplementUniform = pairedWithLambs();
-    composition = of.composition;
-    oldShareInput = of.oldShareInput;
-    isOld = of.isOld;
-    part = of.part;
-    partOf = of.partOf;
-    weighing =
-        byRecords
-            ? Optional.of(
-                Weighing.of(
-                    this, 1, Math.max(Weighing.EFFECTIVE, count()), Weighing.MOST_IN_SEARCH))
-            : Optional.empty();
   }
 
   /**
-   * Other draws of the same farm: what does not hang on the seed is shared. They are weighed by the
-   * farm's records, all in one pool, if these are.
+   * Other draws of the same farm: what does not hang on the seed is not worked out again. They are
+   * weighed by the farm's records, all in one pool, if these are.
    */
   public Draws anew(long otherSeed, int blocks, int perBlock) {
-    return new Draws(this, otherSeed, blocks, perBlock, weighing.isPresent());
+    Draws other = new Draws(model, otherSeed, blocks, perBlock, run, shapeOfMode);
+    if (weighing.isPresent()) {
+      int effective = Math.max(Weighing.EFFECTIVE, other.count());
+      other.weighing = Optional.of(Weighing.of(other, 1, effective, Weighing.MOST_IN_SEARCH));
+    }
+    return other;
   }
 
   /** As many draws from the same seed that no record has weighed. */
   public Draws withoutRecords() {
     int blocks = uniforms.blocks();
-    return new Draws(this, seed, blocks, count() / blocks, false);
+    return new Draws(model, seed, blocks, count() / blocks, run, shapeOfMode);
+  }
+
+  private void weigh(int pools) {
+    if (!model.farm().records().isEmpty()) {
+      weighing = Optional.of(Weighing.of(this, pools, Weighing.EFFECTIVE, Weighing.MOST_IN_POOL));
+    }
   }
 
   /** How the farm's records weighed the draws; empty if it has none. */
@@ -197,7 +180,9 @@ public final class Draws {
    * worked out again.
    */
   public Draws at(FarmModel other, int blocks, int perBlock) {
-    return new Draws(other, seed, blocks, perBlock, shapeOfMode);
+    Draws there = new Draws(other, seed, blocks, perBlock, other.newRun(), shapeOfMode);
+    there.weigh(blocks);
+    return there;
   }
 
   private double[] pairedWithLambs() {
