@@ -67,7 +67,7 @@ class InputsTest {
   void workbook_besideTheFarmsOwnFiles_isWritten() {
     Path workbook = farm.resolve("budget.xlsx");
 
-    assertThat(Ran.command("decide", farm, "--xlsx", workbook).code()).isZero();
+    assertThat(Ran.command("decide", farm, "--draws=100", "--xlsx", workbook).code()).isZero();
 
     assertThat(workbook).isNotEmptyFile();
   }

@@ -33,6 +33,8 @@ class JoiningCommandTest {
             "demo-data/risky-farm",
             "--date",
             DAY,
+            "--draws",
+            100,
             "--pdf",
             pdf,
             "--json",

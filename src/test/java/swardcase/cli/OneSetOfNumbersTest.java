@@ -61,6 +61,7 @@ class OneSetOfNumbersTest {
             "decide",
             Path.of("demo-data", farm),
             "--date=2026-03-01",
+            "--draws=100",
             "--json",
             json,
             "--csv",

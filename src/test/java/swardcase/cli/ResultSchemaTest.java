@@ -73,7 +73,9 @@ class ResultSchemaTest {
 
   private JsonNode result(Path farm) throws IOException {
     Path json = folder.resolve("result.json");
-    assertThat(Ran.command("decide", farm, "--date=2026-03-01", "--json", json).code()).isZero();
+    assertThat(
+            Ran.command("decide", farm, "--date=2026-03-01", "--draws=100", "--json", json).code())
+        .isZero();
     return MAPPER.readTree(json.toFile());
   }
 
