@@ -48,7 +48,7 @@ class ResultSchemaTest {
   @ParameterizedTest
   @ValueSource(strings = {"mixed-farm", "current-farm", "northern-farm"})
   void result_ofADemoFarm_fitsTheSchema(String farm) throws IOException {
-    JsonNode result = result(Path.of("demo-data", farm));
+    JsonNode result = MAPPER.readTree(DemoSheets.decided(farm).resolve("result.json").toFile());
 
     assertThat(result.get("paddocks")).isNotEmpty();
     assertThat(schema().validate(result)).isEmpty();
