@@ -22,7 +22,6 @@ public final class Answers {
   public static final List<String> DEMO =
       List.of("mixed-farm", "northern-farm", "current-farm", "risky-farm", "large-farm");
 
-  private static final int DRAWS_OF_DEMO = 100;
   private static final int DRAWS = 40;
   private static final int RANDOM = 120;
 
@@ -65,10 +64,14 @@ public final class Answers {
     return of(name, Decision.of(Decision.draws(model, seed, draws), List.of(), done -> {}));
   }
 
-  /** By the rough search: the laws are of any plan, whether or not a better one is missed. */
-  private static Answer rough(String name, Farm farm, int draws) {
-    FarmModel model = new FarmModel(farm, RandomFarms.TABLES);
+  /** By the rough search: for laws of any plan, whether or not a better one is missed. */
+  public static Answer rough(String name, Farm farm, Tables tables, int draws) {
+    FarmModel model = new FarmModel(farm, tables);
     return of(name, Decision.rough(Decision.draws(model, 1, draws), List.of(), done -> {}));
+  }
+
+  private static Answer rough(String name, Farm farm) {
+    return rough(name, farm, RandomFarms.TABLES, DRAWS);
   }
 
   private static Answer of(String name, Decision decision) {
@@ -91,15 +94,14 @@ public final class Answers {
   public static synchronized void forAll(Consumer<Answer> law) {
     if (all.isEmpty()) {
       List<Answer> answers = new ArrayList<>();
-      DEMO.forEach(name -> answers.add(rough(name, RandomFarms.demo(name), DRAWS_OF_DEMO)));
+      DEMO.forEach(name -> answers.add(rough(name, RandomFarms.demo(name))));
       answers.addAll(
           SideBySide.of(IntStream.range(0, RANDOM))
-              .mapToObj(k -> rough("random farm " + k, random(k), DRAWS))
+              .mapToObj(k -> rough("random farm " + k, random(k)))
               .toList());
       answers.addAll(
           SideBySide.of(IntStream.range(RANDOM, RANDOM + CROPPING))
-              .mapToObj(
-                  k -> rough("cropping farm " + k, RandomFarms.withCropOnly(random(k)), DRAWS))
+              .mapToObj(k -> rough("cropping farm " + k, RandomFarms.withCropOnly(random(k))))
               .toList());
       all = List.copyOf(answers);
     }
