@@ -64,14 +64,10 @@ public final class Answers {
     return of(name, Decision.of(Decision.draws(model, seed, draws), List.of(), done -> {}));
   }
 
-  /** By the rough search: for laws of any plan, whether or not a better one is missed. */
-  public static Answer rough(String name, Farm farm, Tables tables, int draws) {
-    FarmModel model = new FarmModel(farm, tables);
-    return of(name, Decision.rough(Decision.draws(model, 1, draws), List.of(), done -> {}));
-  }
-
+  /** By the rough search: the laws are of any plan, whether or not a better one is missed. */
   private static Answer rough(String name, Farm farm) {
-    return rough(name, farm, RandomFarms.TABLES, DRAWS);
+    FarmModel model = new FarmModel(farm, RandomFarms.TABLES);
+    return of(name, Decision.rough(Decision.draws(model, 1, DRAWS), List.of(), done -> {}));
   }
 
   private static Answer of(String name, Decision decision) {

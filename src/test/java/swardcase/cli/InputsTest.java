@@ -40,7 +40,9 @@ class InputsTest {
     List<String> before = Ran.below(folder);
 
     Ran ran =
-        Ran.command(Stream.concat(Stream.of(command), Stream.of("--date=2026-03-01")).toArray());
+        Ran.command(
+            Stream.concat(Stream.of(command), Stream.of("--date=2026-03-01", "--draws=100"))
+                .toArray());
 
     assertThat(ran.err())
         .startsWith("Cannot write ")

@@ -73,8 +73,8 @@ class PoorStandTest {
                         signs,
                         of.identifications()))
             .toList();
-    return Answers.rough(
-        "risky-farm", FarmCopy.of(RISKY).paddocks(paddocks).build(), tables(), 100);
+    return Answers.of(
+        "risky-farm", FarmCopy.of(RISKY).paddocks(paddocks).build(), tables(), 1, 100);
   }
 
   private static boolean sows(Answer answer, PaddockFindings findings) {
