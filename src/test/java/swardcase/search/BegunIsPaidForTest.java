@@ -103,7 +103,7 @@ class BegunIsPaidForTest {
     for (int years = 1; years <= MOST_YEARS; years++) {
       FarmModel model = model(farm, years);
       Plan plan =
-          new PlanSearch(new Draws(model, 7, 16, 4), List.of(), true)
+          new PlanSearch(new Draws(model, 7, 16, 1), List.of(), true)
               .find()
               .orElseThrow()
               .plan()
