@@ -22,6 +22,7 @@ public final class Answers {
   public static final List<String> DEMO =
       List.of("mixed-farm", "northern-farm", "current-farm", "risky-farm", "large-farm");
 
+  private static final int DRAWS_OF_DEMO = 100;
   private static final int DRAWS = 40;
   private static final int RANDOM = 120;
 
@@ -65,9 +66,9 @@ public final class Answers {
   }
 
   /** By the rough search: the laws are of any plan, whether or not a better one is missed. */
-  private static Answer rough(String name, Farm farm) {
+  private static Answer rough(String name, Farm farm, int draws) {
     FarmModel model = new FarmModel(farm, RandomFarms.TABLES);
-    return of(name, Decision.rough(Decision.draws(model, 1, DRAWS), List.of(), done -> {}));
+    return of(name, Decision.rough(Decision.draws(model, 1, draws), List.of(), done -> {}));
   }
 
   private static Answer of(String name, Decision decision) {
@@ -90,14 +91,15 @@ public final class Answers {
   public static synchronized void forAll(Consumer<Answer> law) {
     if (all.isEmpty()) {
       List<Answer> answers = new ArrayList<>();
-      DEMO.forEach(name -> answers.add(rough(name, RandomFarms.demo(name))));
+      DEMO.forEach(name -> answers.add(rough(name, RandomFarms.demo(name), DRAWS_OF_DEMO)));
       answers.addAll(
           SideBySide.of(IntStream.range(0, RANDOM))
-              .mapToObj(k -> rough("random farm " + k, random(k)))
+              .mapToObj(k -> rough("random farm " + k, random(k), DRAWS))
               .toList());
       answers.addAll(
           SideBySide.of(IntStream.range(RANDOM, RANDOM + CROPPING))
-              .mapToObj(k -> rough("cropping farm " + k, RandomFarms.withCropOnly(random(k))))
+              .mapToObj(
+                  k -> rough("cropping farm " + k, RandomFarms.withCropOnly(random(k)), DRAWS))
               .toList());
       all = List.copyOf(answers);
     }
