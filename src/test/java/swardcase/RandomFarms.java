@@ -6,9 +6,11 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.DoubleStream;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
@@ -57,6 +59,9 @@ public final class RandomFarms {
           Optional.empty(),
           Optional.empty());
 
+  /** Farms of the demonstration folders that were asked for. */
+  private static final Map<String, Farm> READ = new ConcurrentHashMap<>();
+
   private static final List<Farm> DEMOS =
       List.of(demo("mixed-farm"), demo("current-farm"), demo("northern-farm"), demo("risky-farm"));
 
@@ -66,7 +71,8 @@ public final class RandomFarms {
 
   /** A farm of the demonstration folders. */
   public static Farm demo(String name) {
-    return FarmFolder.read(Path.of("demo-data", name), TABLES).farm();
+    return READ.computeIfAbsent(
+        name, of -> FarmFolder.read(Path.of("demo-data", of), TABLES).farm());
   }
 
   /** The farm as if it said {@code crops: yes}. */

@@ -6,9 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -17,8 +15,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Two farms side by side, as a user sees it. */
 class CompareCommandTest {
-
-  private static final Path SOWING = Path.of("src/test/resources/farms/sowing");
 
   private static final double MILLIONTH = 1e-6;
 
@@ -43,36 +39,12 @@ class CompareCommandTest {
 
   @BeforeEach
   void copyFarm() throws IOException {
-    farm = copyTo("farm");
-    copy = copyTo("copy");
-  }
-
-  /** A farm that sows; the actions it would not choose are left out, to be quick. */
-  private Path copyTo(String name) throws IOException {
-    Path to = Files.createDirectories(folder.resolve(name));
-    try (Stream<Path> files = Files.list(SOWING)) {
-      for (Path file : files.toList()) {
-        Files.copy(file, to.resolve(file.getFileName()));
-      }
-    }
-    StringBuilder actions = new StringBuilder();
-    for (String action : List.of("broadcast", "oversow", "crop-1", "crop-2", "crop-3")) {
-      actions.append("  ").append(action).append(":\n    considered: no\n");
-    }
-    Files.writeString(to.resolve("farm.yaml"), actions, StandardOpenOption.APPEND);
-    edit(to, "farm.yaml", "oversow:\n    seed", "spray-fallow:\n    seed");
-    return to;
+    farm = SowingFarm.write(folder.resolve("farm"));
+    copy = SowingFarm.write(folder.resolve("copy"));
   }
 
   private void edit(String file, String from, String to) throws IOException {
-    edit(copy, file, from, to);
-  }
-
-  private static void edit(Path folder, String file, String from, String to) throws IOException {
-    Path place = folder.resolve(file);
-    String text = Files.readString(place);
-    assertThat(text).contains(from);
-    Files.writeString(place, text.replace(from, to));
+    SowingFarm.edit(copy.resolve(file), from, to);
   }
 
   private Ran compare(Path first, Path second, Object... more) {

@@ -33,8 +33,6 @@ class CrashTrialTest {
   private static final int FILES = 3;
   private static final int SIZE = 100_000;
   private static final int MOST_WAIT_MILLIS = 1000;
-  private static final List<String> QUICK =
-      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto");
 
   private final Random random = new Random(14);
   @TempDir private Path folder;
@@ -73,7 +71,7 @@ class CrashTrialTest {
     Path to = Files.createDirectory(folder.resolve("to"));
     Map<String, Integer> seen = new TreeMap<>();
     for (int kill = 0; kill < KILLS; kill++) {
-      Process writer = OwnProcess.of(Writer.class, QUICK, List.of(to.toString())).start();
+      Process writer = OwnProcess.of(Writer.class, List.of(), List.of(to.toString())).start();
       assertThat(writer.getInputStream().read()).isEqualTo('w');
       TimeUnit.MICROSECONDS.sleep(random.nextInt(20_000));
       writer.destroyForcibly().waitFor();
@@ -118,7 +116,7 @@ class CrashTrialTest {
         Files.createDirectories(to.resolve(name).getParent());
         Files.copy(old.resolve(name), to.resolve(name));
       }
-      Process run = OwnProcess.of(QUICK, arguments(to, "2026-03-01")).start();
+      Process run = OwnProcess.of(List.of(), arguments(to, "2026-03-01")).start();
       while (run.isAlive() && temporaries(to) == 0) {
         TimeUnit.MICROSECONDS.sleep(200);
       }
@@ -151,7 +149,7 @@ class CrashTrialTest {
       Path to = folder.resolve("round-" + round);
       List<Process> runs = new ArrayList<>();
       for (String day : days) {
-        runs.add(OwnProcess.of(QUICK, arguments(to, day)).start());
+        runs.add(OwnProcess.of(List.of(), arguments(to, day)).start());
       }
       for (Process run : runs) {
         try (InputStream out = run.getInputStream()) {

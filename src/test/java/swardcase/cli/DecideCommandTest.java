@@ -28,6 +28,9 @@ class DecideCommandTest {
 
   private static final String DAY = "--date=2026-03-01";
 
+  /** So few that it is quick: what is written is the same but for its numbers. */
+  private static final String FEW = "--draws=100";
+
   @TempDir private Path folder;
 
   private Path farm;
@@ -43,7 +46,7 @@ class DecideCommandTest {
   void decide_withoutFileOptions_printsAndWritesNothing() {
     List<String> before = Ran.below(folder);
 
-    Ran ran = Ran.command("decide", farm, DAY);
+    Ran ran = Ran.command("decide", farm, DAY, FEW);
 
     assertThat(ran.code()).isZero();
     assertThat(ran.err()).isEmpty();
@@ -61,7 +64,7 @@ class DecideCommandTest {
     Path json = out.resolve("result.json");
     Path csv = out.resolve("tables");
 
-    Ran ran = Ran.command("decide", farm, DAY, "--pdf", pdf, "--json", json, "--csv", csv);
+    Ran ran = Ran.command("decide", farm, DAY, FEW, "--pdf", pdf, "--json", json, "--csv", csv);
 
     assertThat(ran.code()).isZero();
     assertThat(ran.out()).contains("Written: " + pdf, "Written: " + json, "Written: " + csv);
@@ -95,6 +98,7 @@ class DecideCommandTest {
           "decide",
           farm,
           DAY,
+          FEW,
           "--pdf",
           to.resolve("s.pdf"),
           "--json",
@@ -134,8 +138,8 @@ class DecideCommandTest {
 
     Ran ran =
         option.equals("--json")
-            ? Ran.command("decide", farm, DAY, "--pdf", out.resolve("s.pdf"), option, target)
-            : Ran.command("decide", farm, DAY, "--json", old, option, target);
+            ? Ran.command("decide", farm, DAY, FEW, "--pdf", out.resolve("s.pdf"), option, target)
+            : Ran.command("decide", farm, DAY, FEW, "--json", old, option, target);
 
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.out()).isEmpty();
@@ -153,7 +157,7 @@ class DecideCommandTest {
     Path place = Files.createDirectory(out.resolve("sheet.pdf"));
 
     for (Path target : List.of(place, Path.of("/"))) {
-      Ran ran = Ran.command("decide", farm, DAY, "--pdf", target);
+      Ran ran = Ran.command("decide", farm, DAY, FEW, "--pdf", target);
 
       assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
       assertThat(ran.err())
@@ -168,8 +172,8 @@ class DecideCommandTest {
     String paddocks = Files.readString(farm.resolve("paddocks.csv"));
     String yaml = Files.readString(farm.resolve("farm.yaml"));
 
-    Ran csv = Ran.command("decide", farm, DAY, "--csv", farm);
-    Ran json = Ran.command("decide", farm, DAY, "--json", farm.resolve("../farm/farm.yaml"));
+    Ran csv = Ran.command("decide", farm, DAY, FEW, "--csv", farm);
+    Ran json = Ran.command("decide", farm, DAY, FEW, "--json", farm.resolve("../farm/farm.yaml"));
 
     for (Ran ran : List.of(csv, json)) {
       assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
@@ -184,7 +188,7 @@ class DecideCommandTest {
   void decide_twoResultsIntoOneFile_isRefused() {
     Path one = out.resolve("result");
 
-    Ran ran = Ran.command("decide", farm, DAY, "--pdf", one, "--json", one);
+    Ran ran = Ran.command("decide", farm, DAY, FEW, "--pdf", one, "--json", one);
 
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).contains("two results would go into this one file");
@@ -198,7 +202,7 @@ class DecideCommandTest {
     Path pdf = out.resolve("s.pdf");
     Path json = out.resolve("r.json");
 
-    Ran ran = Ran.command("decide", farm, DAY, "--pdf", pdf, "--json", json, "--csv", out);
+    Ran ran = Ran.command("decide", farm, DAY, FEW, "--pdf", pdf, "--json", json, "--csv", out);
 
     assertThat(ran.code()).isZero();
     assertThat(ran.out()).contains("<b>&amp; @|red x|@ %s").contains("=cmd|'/C calc'!A0");
@@ -225,7 +229,7 @@ class DecideCommandTest {
 
     Ran ran =
         Ran.command(
-            "decide", farm, DAY, "--pdf", pdf, "--json", json, "--csv", out, "--xlsx", xlsx);
+            "decide", farm, DAY, FEW, "--pdf", pdf, "--json", json, "--csv", out, "--xlsx", xlsx);
 
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out()).contains("Farm one").contains("Flat 2J");
@@ -257,8 +261,8 @@ class DecideCommandTest {
     Path own = out.resolve("own.json");
     Path other = out.resolve("other.json");
 
-    Ran.command("decide", farm, DAY, "--json", own);
-    Ran ran = Ran.command("decide", farm, DAY, "--json", other, "--currency", "NZ$");
+    Ran.command("decide", farm, DAY, FEW, "--json", own);
+    Ran ran = Ran.command("decide", farm, DAY, FEW, "--json", other, "--currency", "NZ$");
 
     ObjectMapper mapper = new ObjectMapper();
     assertThat(ran.out()).contains("NZ$ ");
@@ -270,7 +274,7 @@ class DecideCommandTest {
   @ParameterizedTest
   @ValueSource(strings = {"\u001b[31m$", "\u202E$", "", "thirteensigns"})
   void decide_currencySignThatIsNone_isRefused(String sign) {
-    Ran ran = Ran.command("decide", farm, DAY, "--currency", sign);
+    Ran ran = Ran.command("decide", farm, DAY, FEW, "--currency", sign);
 
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).startsWith("--currency must be 1 to 12 plain signs");

@@ -81,7 +81,7 @@ class DecideMutationTest {
   private boolean decide(String file, byte[] damaged) throws IOException {
     Files.write(farm.resolve(file), damaged);
 
-    Ran ran = Ran.command("decide", farm, "--date=2026-03-01", "--json", old);
+    Ran ran = Ran.command("decide", farm, "--date=2026-03-01", "--draws=100", "--json", old);
 
     String which = file + ":\n" + new String(damaged, StandardCharsets.UTF_8) + ran.err();
     assertThat(ran.code()).as(which).isIn(ExitCodes.DONE, ExitCodes.BAD_INPUT);

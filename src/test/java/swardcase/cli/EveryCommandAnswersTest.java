@@ -32,10 +32,10 @@ class EveryCommandAnswersTest {
         continue;
       }
       assertAnswers(odd, "check");
-      assertAnswers(odd, "sampling");
-      assertAnswers(odd, "joining");
-      assertAnswers(odd, "explain", "plan-gain");
-      assertAnswers(odd, "explain", "oestrogen", "--paddock", "P0");
+      assertAnswers(odd, "sampling", "--draws", 100);
+      assertAnswers(odd, "joining", "--draws", 100);
+      assertAnswers(odd, "explain", "plan-gain", "--draws", 100);
+      assertAnswers(odd, "explain", "oestrogen", "--paddock", "P0", "--draws", 100);
       assertAnswers(odd, "decide", "--draws", 100, "--pdf", folder.resolve("sheet.pdf"));
       assertAnswers(odd, "compare", passed, "--draws", 100);
       passed = odd;

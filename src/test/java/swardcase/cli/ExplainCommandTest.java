@@ -2,12 +2,14 @@ package swardcase.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,10 +19,16 @@ import swardcase.decision.ExplainTopic;
 
 class ExplainCommandTest {
 
-  private static final String FARM = "src/test/resources/farms/sowing";
+  @TempDir private static Path sowing;
+  private static String farm;
 
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
+
+  @BeforeAll
+  static void writeFarm() throws IOException {
+    farm = SowingFarm.write(sowing.resolve("farm")).toString();
+  }
 
   private int run(String... arguments) {
     CommandLine line = Main.commandLine();
@@ -31,7 +39,7 @@ class ExplainCommandTest {
 
   @Test
   void explain_withoutWhat_listsEveryTopic() {
-    assertThat(run("explain", FARM)).isZero();
+    assertThat(run("explain", farm)).isZero();
     assertThat(out.toString()).contains(ExplainTopic.keys());
   }
 
@@ -40,8 +48,8 @@ class ExplainCommandTest {
   void explain_ofEveryTopic_printsItsFormulaOrParts(ExplainTopic topic) {
     int code =
         topic.isOfPaddock()
-            ? run("explain", FARM, topic.key(), "--draws", "200", "--paddock", "flat")
-            : run("explain", FARM, topic.key(), "--draws", "200");
+            ? run("explain", farm, topic.key(), "--draws", "100", "--paddock", "flat")
+            : run("explain", farm, topic.key(), "--draws", "100");
 
     assertThat(code).isZero();
     assertThat(out.toString()).contains("  = ");
@@ -50,7 +58,7 @@ class ExplainCommandTest {
 
   @Test
   void explain_atDepthZero_showsNoParts() {
-    run("explain", FARM, "growth-lost", "--paddock", "House", "--depth", "0");
+    run("explain", farm, "growth-lost", "--paddock", "House", "--depth", "0", "--draws", "100");
 
     assertThat(out.toString())
         .contains("moved most in the draws by")
@@ -59,9 +67,9 @@ class ExplainCommandTest {
 
   @Test
   void explain_ofThePlanGain_printsYearsThatAddUpToTheLastDigit() {
-    run("explain", FARM, "plan-gain", "--seed", "2", "--draws", "200", "--depth", "1");
+    run("explain", farm, "plan-gain", "--seed", "2", "--draws", "100", "--depth", "1");
 
-    assertThat(out.toString()).startsWith("Means of 200 draws (seed 2)");
+    assertThat(out.toString()).startsWith("Means of 100 draws (seed 2)");
     long gain = money("gain of the plan: [^:]*").get(0);
     List<Long> years = money("  year [0-9]+, discounted");
     assertThat(years).hasSizeGreaterThan(5);
@@ -80,22 +88,22 @@ class ExplainCommandTest {
 
   @Test
   void explain_ofDrawsThatCannotBe_saysWhich() {
-    assertThat(run("explain", FARM, "plan-gain", "--draws", "101")).isEqualTo(2);
+    assertThat(run("explain", farm, "plan-gain", "--draws", "101")).isEqualTo(2);
     assertThat(err.toString()).contains("--draws must be a multiple of 20");
   }
 
   @Test
   void explain_ofWhatIsNotThere_namesTheNearest() {
-    assertThat(run("explain", FARM, "plan-gian")).isEqualTo(2);
+    assertThat(run("explain", farm, "plan-gian")).isEqualTo(2);
     assertThat(err.toString()).contains("no number 'plan-gian'; did you mean 'plan-gain'?");
 
-    assertThat(run("explain", FARM, "gain", "--paddock", "Hous")).isEqualTo(2);
+    assertThat(run("explain", farm, "gain", "--paddock", "Hous")).isEqualTo(2);
     assertThat(err.toString()).contains("no paddock 'Hous'; did you mean 'House'?");
 
-    assertThat(run("explain", FARM, "gain")).isEqualTo(2);
+    assertThat(run("explain", farm, "gain")).isEqualTo(2);
     assertThat(err.toString()).contains("give --paddock and one of: House, Flat");
 
-    assertThat(run("explain", FARM, "lambs", "--paddock", "House")).isEqualTo(2);
+    assertThat(run("explain", farm, "lambs", "--paddock", "House")).isEqualTo(2);
     assertThat(err.toString()).contains("of the whole farm");
   }
 
@@ -115,7 +123,9 @@ class ExplainCommandTest {
   void decide_withXlsx_writesTheWorkbookAndSaysSo(@TempDir Path folder) throws Exception {
     Path file = folder.resolve("budget.xlsx");
 
-    assertThat(run("decide", FARM, "--date", "2026-05-01", "--xlsx", file.toString())).isZero();
+    assertThat(
+            run("decide", farm, "--date", "2026-05-01", "--draws=100", "--xlsx", file.toString()))
+        .isZero();
     assertThat(Files.readAllBytes(file)).startsWith('P', 'K');
     assertThat(out.toString()).contains("Written: " + file);
   }

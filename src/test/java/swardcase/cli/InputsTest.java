@@ -40,7 +40,9 @@ class InputsTest {
     List<String> before = Ran.below(folder);
 
     Ran ran =
-        Ran.command(Stream.concat(Stream.of(command), Stream.of("--date=2026-03-01")).toArray());
+        Ran.command(
+            Stream.concat(Stream.of(command), Stream.of("--date=2026-03-01", "--draws=100"))
+                .toArray());
 
     assertThat(ran.err())
         .startsWith("Cannot write ")
@@ -67,7 +69,7 @@ class InputsTest {
   void workbook_besideTheFarmsOwnFiles_isWritten() {
     Path workbook = farm.resolve("budget.xlsx");
 
-    assertThat(Ran.command("decide", farm, "--xlsx", workbook).code()).isZero();
+    assertThat(Ran.command("decide", farm, "--draws=100", "--xlsx", workbook).code()).isZero();
 
     assertThat(workbook).isNotEmptyFile();
   }

@@ -22,7 +22,6 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.assertj.core.data.Offset;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import swardcase.check.Fault;
@@ -36,8 +35,6 @@ import swardcase.tables.CsvTable;
 class OneSetOfNumbersTest {
 
   private static final Offset<Double> EXACT = offset(1e-6);
-
-  @TempDir private Path folder;
 
   private JsonNode result;
   private JsonNode plan;
@@ -53,28 +50,14 @@ class OneSetOfNumbersTest {
         "large-farm"
       })
   void files_ofADemoFarm_holdOneSetOfNumbersThatAddUp(String farm) throws IOException {
-    Path json = folder.resolve("result.json");
-    Path tables = folder.resolve("tables");
-    Path book = folder.resolve("budget.xlsx");
-    Ran ran =
-        Ran.command(
-            "decide",
-            Path.of("demo-data", farm),
-            "--date=2026-03-01",
-            "--json",
-            json,
-            "--csv",
-            tables,
-            "--xlsx",
-            book);
-    assertThat(ran.code()).as(ran.err()).isZero();
-    result = new ObjectMapper().readTree(json.toFile());
+    Path made = DemoSheets.decided(farm);
+    result = new ObjectMapper().readTree(made.resolve("result.json").toFile());
     plan = result.get("plan");
 
     documentAddsUp();
     documentHasTheKeysOthersRelyOn();
-    tablesHoldTheSame(tables);
-    workbookHoldsTheSame(book);
+    tablesHoldTheSame(made.resolve("tables"));
+    workbookHoldsTheSame(made.resolve("budget.xlsx"));
   }
 
   private void documentAddsUp() {

@@ -9,6 +9,10 @@ import java.util.List;
 /** The program in a Java machine of its own, which can run out of memory or be killed. */
 final class OwnProcess {
 
+  /** It runs for a second or two: a better compiler would cost more than its code brings in. */
+  private static final List<String> QUICK =
+      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto");
+
   private OwnProcess() {}
 
   /** The program ready to be started with these options of Java and these arguments. */
@@ -20,6 +24,7 @@ final class OwnProcess {
   static ProcessBuilder of(Class<?> main, List<String> java, List<String> arguments) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(QUICK);
     command.addAll(java);
     command.addAll(List.of("-cp", System.getProperty("java.class.path"), main.getName()));
     command.addAll(arguments);

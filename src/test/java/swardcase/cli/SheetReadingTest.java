@@ -12,7 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -30,8 +29,6 @@ import swardcase.wording.SheetWords;
 class SheetReadingTest {
 
   private static final Path GOLDEN = Path.of("src/test/resources/golden");
-
-  @TempDir private Path folder;
 
   @ParameterizedTest
   @CsvSource({
@@ -56,7 +53,7 @@ class SheetReadingTest {
         switch (kind) {
           case "decide" -> DemoSheets.sheet(farm);
           case "case" -> DemoSheets.budget(farm);
-          default -> joining(farm);
+          default -> Files.readAllBytes(DemoSheets.joined(farm).resolve("sheet.pdf"));
         };
     Standards.assertKept(farm, bytes);
     assertThat(PdfText.pages(bytes)).isLessThanOrEqualTo(mostPages);
@@ -71,13 +68,6 @@ class SheetReadingTest {
       assertThat(lines.get(i)).as("%s, line %d", golden, i + 1).isEqualTo(before.get(i));
     }
     assertThat(lines).hasSameSizeAs(before);
-  }
-
-  private byte[] joining(String farm) throws IOException {
-    Path pdf = folder.resolve("joining.pdf");
-    Ran ran = Ran.command("joining", "demo-data/" + farm, "--date", "2026-11-25", "--pdf", pdf);
-    assertThat(ran.code()).isZero();
-    return Files.readAllBytes(pdf);
   }
 
   private static final List<String> NEVER =

@@ -38,7 +38,8 @@ class StandardOutputTest {
   void decide_whoseReaderHasReadEnough_isDoneAndItsFilesAreWritten() throws Exception {
     Path json = folder.resolve("result.json");
 
-    String said = withoutReader(List.of("decide", farm.toString(), "--json", json.toString()));
+    String said =
+        withoutReader(List.of("decide", farm.toString(), "--draws=100", "--json", json.toString()));
 
     assertThat(said).isEqualTo("0 ");
     assertThat(json).isNotEmptyFile();
@@ -78,7 +79,7 @@ class StandardOutputTest {
   void helpAndTables_withColumnsTold_areThatWide() throws Exception {
     for (int columns : new int[] {70, 80, 132}) {
       for (List<String> command :
-          List.of(List.of("decide", "--help"), List.of("decide", farm.toString()))) {
+          List.of(List.of("decide", "--help"), List.of("decide", farm.toString(), "--draws=100"))) {
         ProcessBuilder builder = OwnProcess.of(List.of("-Dfile.encoding=UTF-8"), command);
         builder.environment().put("COLUMNS", Integer.toString(columns));
         builder.environment().put("LC_ALL", "C.UTF-8");

@@ -2,6 +2,9 @@ package swardcase.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -12,22 +15,14 @@ class TerminalWidthTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "decide demo-data/current-farm",
-        "decide demo-data/mixed-farm",
-        "decide demo-data/northern-farm",
-        "decide demo-data/risky-farm",
         "compare demo-data/current-farm demo-data/risky-farm",
         "compare demo-data/mixed-farm --scenario demo-data/mixed-scenarios.yaml",
-        "joining demo-data/mixed-farm",
-        "joining demo-data/risky-farm",
-        "sampling demo-data/mixed-farm",
-        "sampling demo-data/large-farm",
         "--help",
         "decide --help",
         "batch --help"
       })
   void lines_ofACommand_areNotLongerThanEightyColumns(String command) {
-    boolean draws = command.matches("(decide|compare|joining|sampling) demo.*");
+    boolean draws = command.matches("compare demo.*");
     Object[] words = command.split(" ");
     Ran ran =
         Ran.command(
@@ -37,5 +32,21 @@ class TerminalWidthTest {
 
     assertThat(ran.code()).isZero();
     assertThat(Ran.widest(ran.out())).isBetween(60, 80);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"current-farm", "mixed-farm", "northern-farm", "risky-farm"})
+  void lines_ofADecision_areNotLongerThanEightyColumns(String farm) throws IOException {
+    assertFits(DemoSheets.decided(farm));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"mixed-farm", "risky-farm"})
+  void lines_ofTheTimeBeforeJoining_areNotLongerThanEightyColumns(String farm) throws IOException {
+    assertFits(DemoSheets.joined(farm));
+  }
+
+  private static void assertFits(Path made) throws IOException {
+    assertThat(Ran.widest(Files.readString(made.resolve("said.txt")))).isBetween(60, 80);
   }
 }

@@ -22,7 +22,7 @@ class FindingLawsTest {
   private static final double TIMES = 4;
 
   private static HowSure howSure(FarmModel model) {
-    return HowSure.of(Decision.of(Decision.draws(model, 1, DRAWS), List.of(), done -> {}));
+    return HowSure.of(Decision.rough(Decision.draws(model, 1, DRAWS), List.of(), done -> {}));
   }
 
   @Test

@@ -39,7 +39,8 @@ class HeldFarmsTest {
     Tables tables = TablesLoader.standard().load();
     Path folder = Path.of("demo-data", "mixed-farm");
     FarmModel model = new FarmModel(FarmFolder.read(folder, tables).farm(), tables);
-    HowSure howSure = HowSure.of(Decision.of(Decision.draws(model, 1, 100), List.of(), done -> {}));
+    HowSure howSure =
+        HowSure.of(Decision.rough(Decision.draws(model, 1, 100), List.of(), done -> {}));
     assertThat(howSure.breakEvens()).isNotEmpty();
     return new WeakReference<>(model);
   }

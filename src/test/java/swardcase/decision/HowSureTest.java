@@ -50,7 +50,7 @@ class HowSureTest {
     Farm farm = PlanFarms.demo("large-farm");
     FarmModel model = new FarmModel(farm, tables);
     Decision of =
-        Decision.of(Decision.draws(model, Decision.USUAL_SEED, 200), List.of(), done -> {});
+        Decision.rough(Decision.draws(model, Decision.USUAL_SEED, 200), List.of(), done -> {});
     HowSure sure = HowSure.of(of);
     int never = 0;
     for (int i = 0; i < of.plan().paddocks(); i++) {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import swardcase.Answers;
@@ -40,6 +41,13 @@ class PoorStandTest {
         "key,name,low,likely,high,unit,evidence,source,note\n"
             + "oestrogen.chance-none,chance that doses do nothing,0,0,0,fraction,,,\n");
     return TablesLoader.standard().with(trial).load();
+  }
+
+  private static Answer nobodyLooked;
+
+  @BeforeAll
+  static void decide() throws IOException {
+    nobodyLooked = answer(OptionalDouble.empty(), Optional.empty());
   }
 
   private static Answer answer(OptionalDouble seedlings, Optional<Boolean> roots)
@@ -75,7 +83,7 @@ class PoorStandTest {
 
   @Test
   void poorRoots_makeEachSowingUnsureWhateverTheDrawsSay() throws IOException {
-    Answer before = answer(OptionalDouble.empty(), Optional.empty());
+    Answer before = nobodyLooked;
     Answer poor = answer(OptionalDouble.empty(), Optional.of(false));
     assertThat(poor.decision().plan()).isEqualTo(before.decision().plan());
     assertThat(poor.howSure().gain()).isEqualTo(before.howSure().gain());
@@ -115,7 +123,7 @@ class PoorStandTest {
 
   @Test
   void unknownGoodAndBetween_leaveSureAsItIs() throws IOException {
-    Answer unknown = answer(OptionalDouble.empty(), Optional.empty());
+    Answer unknown = nobodyLooked;
     Answer counted = answer(OptionalDouble.of(700), Optional.empty());
     Answer known = answer(OptionalDouble.of(700), Optional.of(true));
     for (int i = 0; i < unknown.paddocks(); i++) {

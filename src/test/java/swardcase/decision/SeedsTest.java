@@ -85,9 +85,9 @@ class SeedsTest {
   @Test
   void sure_byOneOfAFewSeeds_isNeverToBeKeptByAnother() {
     Comparison comparison = new Comparison();
-    comparison.add("mixed-farm", RandomFarms.demo("mixed-farm"), FEW_SEEDS, 400);
+    comparison.add("mixed-farm", RandomFarms.demo("mixed-farm"), FEW_SEEDS, 200);
     for (int k = 0; k < FEW_FARMS; k++) {
-      comparison.add("random farm " + k, Answers.random(k), FEW_SEEDS, 400);
+      comparison.add("random farm " + k, Answers.random(k), FEW_SEEDS, 200);
     }
     comparison.check();
   }

@@ -36,7 +36,7 @@ class ExplanationReportTest {
   @ValueSource(strings = {"demo-data/mixed-farm", "src/test/resources/farms/sowing"})
   void numbers_ofEveryTopic_areThoseOfTheReport(String folder) {
     Decision decision =
-        Decision.of(
+        Decision.rough(
             Decision.draws(
                 new FarmModel(FarmFolder.read(Path.of(folder), TABLES).farm(), TABLES), 3, 200),
             List.of(),

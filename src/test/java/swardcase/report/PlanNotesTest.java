@@ -126,7 +126,8 @@ class PlanNotesTest {
   @Test
   void loanAccount_atTheDiscountRate_endsWhereThePlanWithoutLoanEnds() {
     Farm farm = FarmFolder.read(Path.of("demo-data", "mixed-farm"), TABLES).farm();
-    Decision decision = Decision.of(new FarmModel(farm, TABLES));
+    FarmModel model = new FarmModel(farm, TABLES);
+    Decision decision = Decision.rough(Decision.draws(model, 1, 100), List.of(), done -> {});
     double rate = farm.finance().discountRate().likely();
     LoanAccount account = LoanAccount.of(decision.outcome(), new Loan(rate, 3), rate, 2027);
     int n = decision.outcome().years();

@@ -103,7 +103,11 @@ class BegunIsPaidForTest {
     for (int years = 1; years <= MOST_YEARS; years++) {
       FarmModel model = model(farm, years);
       Plan plan =
-          new PlanSearch(new Draws(model, 7, 16, 4), List.of()).find().orElseThrow().plan().plan();
+          new PlanSearch(new Draws(model, 7, 16, 1), List.of(), true)
+              .find()
+              .orElseThrow()
+              .plan()
+              .plan();
       for (int i = 0; i < plan.paddocks(); i++) {
         if (plan.action(i) != model.keep()) {
           assertThat(plan.start(i) + model.lastChange(plan.action(i))).isLessThan(years);

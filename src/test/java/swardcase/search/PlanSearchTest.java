@@ -48,6 +48,15 @@ class PlanSearchTest {
     return new Draws(model, SEED, 20, 20);
   }
 
+  /** Few, for what does not hang on how well the worth of a plan is known. */
+  private static Draws fewDraws(FarmModel model) {
+    return new Draws(model, SEED, 20, 5);
+  }
+
+  private static Found rough(FarmModel model) {
+    return new PlanSearch(fewDraws(model), List.of(), true).find().orElseThrow();
+  }
+
   private static Found find(FarmModel model, List<FixedChoice> fixed) {
     return new PlanSearch(draws(model), fixed).find().orElseThrow();
   }
@@ -139,11 +148,11 @@ class PlanSearchTest {
   @Test
   void find_anyNumberOfThreads_isTheSameToTheLastBit() throws Exception {
     FarmModel model = PlanFarms.model(PlanFarms.demo("risky-farm"));
-    Found once = find(model);
+    Found once = rough(model);
     for (int threads : new int[] {1, 3}) {
       ForkJoinPool pool = new ForkJoinPool(threads);
       try {
-        assertThat(pool.submit(() -> find(model)).get()).isEqualTo(once);
+        assertThat(pool.submit(() -> rough(model)).get()).isEqualTo(once);
       } finally {
         pool.shutdown();
       }
@@ -280,8 +289,8 @@ class PlanSearchTest {
   void find_inAnotherCurrency_isTheSamePlanOfAsManyTimesTheWorth() {
     Farm farm = PlanFarms.demo("risky-farm");
     FarmModel other = new OtherCurrency(7).model(farm);
-    Worth here = find(PlanFarms.model(farm)).plan();
-    Worth there = new PlanSearch(draws(other), List.of()).find().orElseThrow().plan();
+    Worth here = rough(PlanFarms.model(farm)).plan();
+    Worth there = rough(other).plan();
     assertThat(there.plan()).isEqualTo(here.plan());
     assertThat(there.certaintyEquivalent() / here.certaintyEquivalent()).isCloseTo(7, within(1e-6));
   }
@@ -291,7 +300,7 @@ class PlanSearchTest {
   void find_pairsThatNoLongerFit_areLeftOut() {
     FarmModel model = PlanFarms.model(PlanFarms.demo("risky-farm"));
     Plan plan =
-        new PlanSearch(new Draws(model, 2, 20, 50), List.of()).find().orElseThrow().plan().plan();
+        new PlanSearch(new Draws(model, 2, 20, 2), List.of()).find().orElseThrow().plan().plan();
     assertThat(new LikelySearch(model).feasible(plan)).isTrue();
   }
 
@@ -369,14 +378,14 @@ class PlanSearchTest {
   void worthOfLifting_aLimitThatStopsWhatPays_isFoundWithoutIt() {
     Farm farm = PlanFarms.demo("large-farm");
     FarmModel poor = PlanFarms.model(farm.withFinance(farm.finance().withBudgetPerYear(2000)));
-    Found found = find(poor);
+    Found found = new PlanSearch(fewDraws(poor), List.of()).find().orElseThrow();
     double worth = found.worthOfLifting().get(PlanLimit.MONEY);
     assertThat(worth).isPositive();
     assertThat(found.bestStarts().stream().flatMap(List::stream))
         .anyMatch(start -> start.gain() > 0 && start.passes().contains(PlanLimit.MONEY));
     FarmModel rich = PlanFarms.model(farm.withFinance(farm.finance().withBudgetPerYear(1e9)));
-    Found without = find(rich);
-    double[] more = more(rich, draws(rich), without.plan().plan(), found.plan().plan());
+    Found without = new PlanSearch(fewDraws(rich), List.of()).find().orElseThrow();
+    double[] more = more(rich, fewDraws(rich), without.plan().plan(), found.plan().plan());
     assertThat(worth).isLessThanOrEqualTo(more[0] + without.stillToFind().mean() + 3 * more[1]);
     assertThat(worth).isGreaterThan(0.5 * more[0]);
     assertThat(without.worthOfLifting()).doesNotContainKey(PlanLimit.MONEY);

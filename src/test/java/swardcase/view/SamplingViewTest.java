@@ -24,7 +24,7 @@ class SamplingViewTest {
   /** Not while the class is being loaded: other threads would wait for it for ever. */
   @BeforeAll
   static void decide() {
-    report = Answers.of("mixed-farm", RandomFarms.demo("mixed-farm"), 1, 400).report();
+    report = Answers.of("mixed-farm", RandomFarms.demo("mixed-farm"), 1, 200).report();
     lines = SamplingView.of(report, 130);
   }
 
@@ -64,6 +64,16 @@ class SamplingViewTest {
             "To walk it and identify "
                 + report.plantsOf("Corner").orElseThrow().plants()
                 + " plants would settle it soonest.");
+  }
+
+  @Test
+  void lines_ofAnyFarm_areNotLongerThanTheTerminal() {
+    Answers.forAll(
+        answer ->
+            assertThat(SamplingView.of(answer.report(), 80))
+                .as(answer.name())
+                .allMatch(line -> line.codePointCount(0, line.length()) <= 80)
+                .anyMatch(line -> line.length() >= 60));
   }
 
   /** One number of plants a paddock, from the one list: here, on the card and in its words. */

@@ -64,7 +64,7 @@ class BudgetWorkbookTest {
   }
 
   private static Decision decide(Farm farm) {
-    return Decision.of(new Draws(new FarmModel(farm, TABLES), 1, 20, 5), List.of(), done -> {});
+    return Decision.rough(new Draws(new FarmModel(farm, TABLES), 1, 20, 5), List.of(), done -> {});
   }
 
   private static Report report(Decision decision) {
