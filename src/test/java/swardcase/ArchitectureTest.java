@@ -34,7 +34,8 @@ class ArchitectureTest {
           money        check
           evidence     check chance
           farm         check chance evidence
-          tables       check chance evidence farm
+          reading      check chance
+          tables       check chance evidence farm reading
           sward        check chance evidence farm tables
           feed         check chance evidence farm tables
           reproduction check chance evidence farm tables
@@ -46,7 +47,7 @@ class ArchitectureTest {
                        draws search
           joining      check chance evidence farm tables sward feed reproduction grazing outcome \
                        draws
-          intake       check chance evidence farm tables sward
+          intake       check chance evidence farm reading tables sward
           report       check chance evidence farm tables money sward outcome draws search \
                        decision joining
           wording      check chance evidence farm sward decision joining report
@@ -55,7 +56,7 @@ class ArchitectureTest {
           sheet        check chance evidence tables report wording paper
           workbook     check chance evidence tables report wording
           page         check chance evidence decision report wording
-          serve        check chance evidence farm tables intake outcome draws search decision \
+          serve        check chance evidence farm reading tables intake outcome draws search decision \
                        joining report wording view sheet workbook page
           cli          check chance evidence farm tables intake outcome draws search decision \
                        joining report wording view paper sheet workbook page serve
@@ -113,7 +114,7 @@ class ArchitectureTest {
     onlyIn("paper", "org.apache.pdfbox..");
     onlyIn("cli", "picocli..");
     onlyIn("serve", "com.sun.net.httpserver..");
-    onlyIn("intake", "org.yaml..");
+    onlyIn("reading", "org.yaml..");
     onlyIn("intake", "javax.xml.stream..");
     onlyIn("workbook", "org.dhatim.fastexcel..");
   }

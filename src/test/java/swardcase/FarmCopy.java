@@ -222,8 +222,6 @@ public final class FarmCopy {
             was.growthName(),
             was.seasons().stream().map(change).toList(),
             was.winterMonths(),
-            was.winterMonthsSetBy(),
-            was.qualityName(),
             was.quality());
     return of(farm).feedYear(year).build();
   }

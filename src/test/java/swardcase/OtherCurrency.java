@@ -1,9 +1,12 @@
 package swardcase;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Action;
+import swardcase.farm.ActionNumber;
 import swardcase.farm.CostLine;
 import swardcase.farm.Farm;
 import swardcase.farm.Finance;
@@ -87,7 +90,6 @@ public final class OtherCurrency {
     return new Finance(
         finance.discountRate(),
         finance.horizonYears(),
-        finance.horizonSetBy(),
         budget,
         finance.mostOutOfGrazing(),
         finance.mostCropHa(),
@@ -101,15 +103,10 @@ public final class OtherCurrency {
         action.costs().stream()
             .map(
                 line ->
-                    new CostLine(
-                        line.name(),
-                        line.phase(),
-                        line.ownLabour(),
-                        of(line.costPerHa()),
-                        line.currency(),
-                        line.date(),
-                        line.note()))
+                    new CostLine(line.name(), line.phase(), line.ownLabour(), of(line.costPerHa())))
             .toList();
+    Map<ActionNumber, Assumption> numbers = new EnumMap<>(action.numbers());
+    numbers.computeIfPresent(ActionNumber.CROP_MARGIN, (number, margin) -> of(margin));
     return new Action(
         action.key(),
         action.name(),
@@ -118,16 +115,7 @@ public final class OtherCurrency {
         action.runDownYears(),
         action.cropped(),
         action.monthsUngrazed(),
-        action.runDownGrowth(),
-        action.growthYearOne(),
-        action.growthYearTwo(),
-        action.seedSet(),
-        action.seedlingKill(),
-        action.buriedSeed(),
-        action.sownKgPerHa(),
-        action.targetCloverShare(),
-        action.establishmentChance(),
-        of(action.cropMarginPerHa()),
+        numbers,
         costs,
         action.use());
   }

@@ -32,8 +32,6 @@ public final class OtherHemisphere {
         year.growthName(),
         year.seasons().stream().map(OtherHemisphere::later).toList(),
         year.winterMonths().stream().map(month -> month.plus(MONTHS)).toList(),
-        year.winterMonthsSetBy(),
-        year.qualityName(),
         turned(year.quality()).stream().map(OtherHemisphere::later).toList());
   }
 

@@ -243,12 +243,7 @@ public final class RandomFarms {
     List<String> profiles = List.copyOf(TABLES.pastureQuality().keySet());
     String profile = profiles.get(random.nextInt(profiles.size()));
     return new PastureYear(
-        district.name(),
-        seasons,
-        district.winterMonths(),
-        SetBy.USER,
-        profile,
-        TABLES.pastureQuality().get(profile));
+        district.name(), seasons, district.winterMonths(), TABLES.pastureQuality().get(profile));
   }
 
   private static Supplement supplement(SplittableRandom random) {
@@ -280,7 +275,6 @@ public final class RandomFarms {
     return new Finance(
         between("discount rate", random, 0.01, 0.12),
         1 + random.nextInt(12),
-        SetBy.USER,
         limited ? OptionalDouble.of(budget) : OptionalDouble.empty(),
         exactly("most out of grazing", random.nextDouble(0, 1)),
         OptionalDouble.empty(),

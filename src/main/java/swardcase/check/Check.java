@@ -37,7 +37,9 @@ public final class Check {
     if (value >= low && value <= high) {
       return value + 0d;
     }
-    throw refusal("%s must be from %s to %s, but was %s", name, plain(low), plain(high), value);
+    throw refusal(
+        "%s must be from %s to %s, but was %s",
+        name, NumberText.plain(low), NumberText.plain(high), value);
   }
 
   /** Accepts finite values from zero up. */
@@ -59,14 +61,7 @@ public final class Check {
   /** Words are built only for a refusal, because checks stand in front of every run. */
   private static IllegalArgumentException refusal(String message, Object... arguments) {
     int last = arguments.length - 1;
-    arguments[last] = plain((double) arguments[last]);
+    arguments[last] = NumberText.plain((double) arguments[last]);
     return new IllegalArgumentException(String.format(Locale.ROOT, message, arguments));
-  }
-
-  /** A number as a person would write it: 1 rather than 1.0. */
-  private static String plain(double value) {
-    return value == Math.rint(value) && Math.abs(value) < 1e15
-        ? Long.toString((long) value)
-        : Double.toString(value);
   }
 }

@@ -1,6 +1,9 @@
 package swardcase.farm;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import swardcase.check.Check;
 import swardcase.evidence.Assumption;
@@ -21,18 +24,8 @@ import swardcase.evidence.Assumption;
  * @param runDownYears years before sowing in which seed set is held down; a crop counts as one
  * @param cropped whether the run-down years are crops, which give a margin and no grazing
  * @param monthsUngrazed months from the autumn break of the sowing year without grazing
- * @param runDownGrowth share of normal growth left for grazing in a run-down year
- * @param growthYearOne share of normal growth in the sowing year, once grazed
- * @param growthYearTwo share of normal growth in the year after sowing
- * @param seedSet share of normal seed set in a run-down year
- * @param seedlingKill share of seedlings killed before sowing
- * @param buriedSeed share of the seed in the ground that a plough turns under, out of reach, when
- *     the action starts; 0 unless the action inverts the soil
- * @param sownKgPerHa seed sown, kg/ha
- * @param targetCloverShare clover share of green feed that the new stand settles at, where the farm
- *     says so; else it follows the clover share that the paddock has
- * @param establishmentChance chance that the sowing takes; a failure is sown again the next year
- * @param cropMarginPerHa margin of a crop year after all its costs, per ha
+ * @param numbers its uncertain numbers, those that do not apply neutral; only {@link
+ *     ActionNumber#CLOVER_SHARE} may be missing
  * @param costs cost lines
  * @param use who is kept off the paddock until the action starts and, as long as the clover stays
  *     strong, after it; empty if its use stays as it is
@@ -45,16 +38,7 @@ public record Action(
     int runDownYears,
     boolean cropped,
     double monthsUngrazed,
-    Assumption runDownGrowth,
-    Assumption growthYearOne,
-    Assumption growthYearTwo,
-    Assumption seedSet,
-    Assumption seedlingKill,
-    Assumption buriedSeed,
-    Assumption sownKgPerHa,
-    Optional<Assumption> targetCloverShare,
-    Assumption establishmentChance,
-    Assumption cropMarginPerHa,
+    Map<ActionNumber, Assumption> numbers,
     List<CostLine> costs,
     Optional<UseRule> use) {
 
@@ -65,17 +49,18 @@ public record Action(
     Check.notNull(kind, "kind of " + key);
     Check.inRange(runDownYears, 0, 5, "run-down years of " + key);
     Check.inRange(monthsUngrazed, 0, 12, "months ungrazed of " + key);
-    fraction(runDownGrowth, "growth in a run-down year of " + key);
-    Check.inRange(growthYearOne.range().high(), 0, 2, "growth in year one of " + key);
-    Check.inRange(growthYearTwo.range().high(), 0, 2, "growth in year two of " + key);
-    fraction(seedSet, "seed set of " + key);
-    fraction(seedlingKill, "seedling kill of " + key);
-    fraction(buriedSeed, "buried seed of " + key);
-    Check.inRange(sownKgPerHa.range().low(), 0, 100, "seed sown of " + key);
-    targetCloverShare.ifPresent(share -> fraction(share, "clover share of " + key));
-    fraction(establishmentChance, "chance of establishment of " + key);
+    for (ActionNumber number : ActionNumber.values()) {
+      Assumption value = numbers.get(number);
+      String what = number.label() + " of " + key;
+      if (number != ActionNumber.CLOVER_SHARE || value != null) {
+        Check.inRange(
+            Check.notNull(value, what).range().low(), number.least(), number.most(), what);
+        Check.inRange(value.range().high(), number.least(), number.most(), what);
+      }
+    }
+    numbers = Collections.unmodifiableMap(new EnumMap<>(numbers));
     Check.that(
-        kind.sows() || buriedSeed.range().high() == 0,
+        kind.sows() || numbers.get(ActionNumber.BURIED_SEED).range().high() == 0,
         "buried seed of %s must be 0, since nothing is sown",
         key);
     Check.that(
@@ -87,12 +72,6 @@ public record Action(
         "%s must have no run-down years: its grass is drilled at once",
         key);
     costs = List.copyOf(costs);
-    Check.notNull(use, "use rule of " + key);
-  }
-
-  private static void fraction(Assumption value, String name) {
-    Check.inRange(value.range().low(), 0, 1, name);
-    Check.inRange(value.range().high(), 0, 1, name);
   }
 
   /** The same action at other costs. */
@@ -125,23 +104,19 @@ public record Action(
         runDownYears,
         cropped,
         monthsUngrazed,
-        runDownGrowth,
-        growthYearOne,
-        growthYearTwo,
-        seedSet,
-        seedlingKill,
-        buriedSeed,
-        sownKgPerHa,
-        targetCloverShare,
-        establishmentChance,
-        cropMarginPerHa,
+        numbers,
         newCosts,
         rule);
   }
 
+  /** One of its numbers; only the clover share may be missing, and then is null. */
+  public Assumption number(ActionNumber which) {
+    return numbers.get(which);
+  }
+
   /** Whether a plough turns seed under. */
   public boolean buries() {
-    return buriedSeed.range().high() > 0;
+    return number(ActionNumber.BURIED_SEED).range().high() > 0;
   }
 
   /** Whether the stand is changed for a time or for good. */

@@ -10,18 +10,8 @@ import swardcase.evidence.Assumption;
  * @param phase when it falls due
  * @param ownLabour whether it is somebody's own time, which is not paid
  * @param costPerHa in the farm's currency, per ha
- * @param currency currency of the table row, such as {@code A$}; blank if the user set the line
- * @param date what the price refers to, such as {@code 2024}; blank if unknown
- * @param note where it comes from, in words
  */
-public record CostLine(
-    String name,
-    Phase phase,
-    boolean ownLabour,
-    Assumption costPerHa,
-    String currency,
-    String date,
-    String note) {
+public record CostLine(String name, Phase phase, boolean ownLabour, Assumption costPerHa) {
 
   /** When a cost falls due. */
   public enum Phase {
@@ -54,8 +44,5 @@ public record CostLine(
     Check.notBlank(name, "name of a cost line");
     Check.notNull(phase, "phase of " + name);
     Check.notNegative(costPerHa.range().low(), "cost of " + name);
-    Check.notNull(currency, "currency of " + name);
-    Check.notNull(date, "date of " + name);
-    Check.notNull(note, "note of " + name);
   }
 }

@@ -42,17 +42,9 @@ public record Farm(
   /** Checks what concerns the farm as a whole. */
   public Farm {
     Check.notBlank(name, "name of the farm");
-    Check.notNull(currency, "currency");
-    Check.notNull(climate, "climate");
-    Check.notNull(feedYear, "feed year");
     paddocks = List.copyOf(paddocks);
     mobs = List.copyOf(mobs);
     otherStock = List.copyOf(otherStock);
-    Check.notNull(supplement, "supplement");
-    Check.notNull(prices, "prices");
-    Check.notNull(finance, "finance");
-    Check.notNull(extraFeedUse, "use of extra feed");
-    Check.notNull(management, "management");
     actions = List.copyOf(actions);
     Check.notBlank(sownCultivar, "cultivar to sow");
     records = List.copyOf(records);

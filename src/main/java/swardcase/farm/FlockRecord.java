@@ -41,10 +41,8 @@ public record FlockRecord(
         "ewes in lamb must be from 0 to the %s joined",
         ewesJoined);
     Check.notNegative(lambsMarked.orElse(0), "lambs marked");
-    Check.notNull(joiningStart, "joining start of a record");
     grazedBefore = List.copyOf(grazedBefore);
     Check.notNegative(supplementTonnes.orElse(0), "supplement fed");
-    Check.notNull(season, "season of a record");
   }
 
   /** Whether it says how many ewes were in lamb, or how many lambs there were. */

@@ -28,9 +28,5 @@ public record Management(
     Check.inRange(conditionDeficit.range().high(), 0, 0.5, "deficit carried by the ewes");
     Check.inRange(mostEweIncrease.likely(), 0, 3, "largest rise in ewe numbers");
     Check.inRange(weaningWeeks.likely(), 4, 30, "weeks to weaning");
-    Check.notNull(lossLimit, "loss limit");
-    Check.notNull(useRule, "own time for a use rule");
-    Check.notNull(scanPerEwe, "price of scanning");
-    Check.notNull(grazingInOrder, "own time for grazing in order");
   }
 }

@@ -59,7 +59,6 @@ public record Mob(
         markingPercent.likely() <= scanningPercent.likely(),
         "lambs marked of %s must not be more than lambs scanned",
         name);
-    Check.notNull(scanningBasis, "basis of the scanning figure of " + name);
   }
 
   /**

@@ -43,10 +43,7 @@ public record Paddock(
     Check.inRange(cloverShare.range().low(), 0, 1, "low clover share of " + name);
     Check.inRange(cloverShare.range().high(), 0, 1, "high clover share of " + name);
     Check.inRange(growthIndex.likely(), 0, 5, "growth index of " + name);
-    Check.notNull(leafTest, "leaf test");
-    Check.notNull(use, "use of " + name);
     Check.notNegative(seedlingsPerM2.orElse(0), "seedlings of " + name);
-    Check.notNull(signs, "signs of " + name);
     Check.that(mob.isEmpty() || use == PaddockUse.EWES, "only ewes can be the one mob in %s", name);
     identifications = List.copyOf(identifications);
   }

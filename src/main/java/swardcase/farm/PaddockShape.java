@@ -33,8 +33,8 @@ public record PaddockShape(String paddock, List<Polygon> polygons) {
 
     /** Checks that it is on Earth. */
     public Corner {
-      Check.inRange(longitude, -180, 180, "longitude");
-      Check.inRange(latitude, -90, 90, "latitude");
+      Check.inRange(longitude, -180, 180, "longitude (degrees, WGS 84, the first number)");
+      Check.inRange(latitude, -90, 90, "latitude (degrees, WGS 84, the second number)");
     }
 
     /** Kilometres east of the prime meridian, along the parallel {@code middleLatitude}. */

@@ -31,7 +31,5 @@ public record PastureQuality(
     Check.inRange(dryDigestibility, 0.2, 0.8, "digestibility of dry feed");
     Check.inRange(greenDyingPerMonth, 0, 1, "share of green feed dying");
     Check.inRange(dryLostPerMonth, 0, 1, "share of dry feed lost");
-    Check.notNull(evidence, "evidence");
-    Check.notNull(source, "source");
   }
 }

@@ -3,7 +3,6 @@ package swardcase.farm;
 import java.time.Month;
 import java.util.List;
 import swardcase.check.Check;
-import swardcase.evidence.SetBy;
 
 /**
  * How pasture grows and how good it is through the year, January to December whatever the
@@ -12,16 +11,12 @@ import swardcase.evidence.SetBy;
  * @param growthName the district, or the user's own name for the numbers
  * @param seasons one for each season type, in the order poor, average, good; chances sum to 1
  * @param winterMonths the months in which winter growth is lost to outdated cultivars
- * @param winterMonthsSetBy in words, who set them: the district's row or the user
- * @param qualityName the pasture quality profile
- * @param quality twelve months of it
+ * @param quality twelve months of pasture quality
  */
 public record PastureYear(
     String growthName,
     List<SeasonGrowth> seasons,
     List<Month> winterMonths,
-    SetBy winterMonthsSetBy,
-    String qualityName,
     List<PastureQuality> quality) {
 
   /** Checks shapes, that the season chances sum to 1 within 0.001, and that something grows. */

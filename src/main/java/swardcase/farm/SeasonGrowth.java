@@ -31,7 +31,6 @@ public record SeasonGrowth(
 
   /** Checks shape and sign. */
   public SeasonGrowth {
-    Check.notNull(type, "season type");
     Check.inRange(chance.likely(), 0, 1, "chance of a " + type.label() + " season");
     growthKgDmPerHaPerDay = List.copyOf(growthKgDmPerHaPerDay);
     Check.that(growthKgDmPerHaPerDay.size() == 12, "growth must have 12 months");
@@ -39,9 +38,6 @@ public record SeasonGrowth(
     Check.that(
         breakMoves.isEmpty() || type.laterBreak() != 0, "the break of an average season is usual");
     breakMoves.ifPresent(moves -> Check.notNegative(moves.range().low(), "move of the break"));
-    Check.notNull(evidence, "evidence");
-    Check.notNull(source, "source");
-    Check.notNull(setBy, "origin");
   }
 
   /** A season whose twelve values say when its break comes. */

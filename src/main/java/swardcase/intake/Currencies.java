@@ -1,6 +1,7 @@
 package swardcase.intake;
 
 import java.util.List;
+import swardcase.evidence.Assumption;
 
 /** The currency of the tables beside that of the farm. */
 final class Currencies {
@@ -15,5 +16,11 @@ final class Currencies {
   /** Whether a farm's currency sign surely means the currency of the tables; {@code $} may not. */
   static boolean isOfTables(String currency) {
     return SAME.contains(currency);
+  }
+
+  /** A number that the farm wrote in place of a table's, in the currency of the farm. */
+  static Assumption ofFarm(Assumption written, String currency) {
+    String unit = written.unit().replace(OF_TABLES, currency);
+    return Assumption.ofFarm(written.name(), written.range(), unit).withDoubt(written.doubt());
   }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
+import swardcase.reading.Fields;
 import swardcase.tables.Tables;
 
 /**
@@ -23,7 +24,7 @@ final class Defaults {
 
   /** The default with this key, which the tables must hold; its unit is that of the record. */
   Assumption get(String key) {
-    Assumption row = tables.parameter("default." + key);
+    Assumption row = unsaid(key);
     taken.putIfAbsent(key, row);
     return row;
   }
@@ -33,20 +34,19 @@ final class Defaults {
     return tables.parameter("default." + key);
   }
 
-  /** What the user wrote, in {@code perUnit} of the row's unit, or the row itself. */
-  Assumption orUser(String key, Optional<Range> user, double perUnit) {
-    Assumption row = tables.parameter("default." + key);
-    return user.isPresent() ? ofFarm(row, divided(user.get(), perUnit)) : get(key);
+  /** What the user wrote, or the row itself. */
+  Assumption orUser(String key, Optional<Range> user) {
+    return user.isPresent() ? ofFarm(unsaid(key), user.get()) : get(key);
+  }
+
+  /** What the user wrote in per cent of the row's unit, or the row itself. */
+  Assumption orPercent(String key, Optional<Range> user) {
+    return orUser(key, user.map(Fields::fractions));
   }
 
   /** A number of the farm under the name, unit and doubt of a table row. */
   static Assumption ofFarm(Assumption row, Range user) {
     return Assumption.ofFarm(row.name(), user, row.unit()).withDoubt(row.doubt());
-  }
-
-  /** Per cent as fractions with {@code perUnit} 100; the same numbers with 1. */
-  static Range divided(Range range, double perUnit) {
-    return Range.of(range.low() / perUnit, range.likely() / perUnit, range.high() / perUnit);
   }
 
   /** Every default taken, in the order it was asked for. */

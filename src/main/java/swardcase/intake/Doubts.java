@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import swardcase.check.NumberText;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Farm;
@@ -326,7 +327,7 @@ final class Doubts {
             .filter(paddock -> StandGate.isWetGroundUnknown(paddock, sown))
             .map(Paddock::name)
             .collect(Collectors.joining(", "));
-    if (!wet.isEmpty() && !sown.name().equals(FarmYaml.USUAL_SOWN)) {
+    if (!wet.isEmpty() && !sown.name().equals(FarmReader.USUAL_SOWN)) {
       doubt(
           said(
               "%s is to be sown, and is not known to stand the wet ground of %s.",

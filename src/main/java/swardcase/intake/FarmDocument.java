@@ -5,18 +5,17 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
-import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.check.ReadLimits;
-import swardcase.intake.FaultList.Place;
-import swardcase.intake.YamlNode.Entries;
-import swardcase.intake.YamlNode.Entry;
-import swardcase.intake.YamlNode.Items;
-import swardcase.intake.YamlNode.Scalar;
-import swardcase.intake.YamlNode.Spot;
-import swardcase.tables.CsvTable;
+import swardcase.reading.Faults;
+import swardcase.reading.JsonTree;
+import swardcase.reading.Node;
+import swardcase.reading.Node.Entries;
+import swardcase.reading.Node.Entry;
+import swardcase.reading.Node.Items;
+import swardcase.reading.Node.Scalar;
+import swardcase.reading.Node.Spot;
+import swardcase.reading.Table;
 import swardcase.tables.Tables;
 
 /**
@@ -30,12 +29,13 @@ public final class FarmDocument {
   private static final Set<String> PARTS =
       Set.of(FARM, PaddocksCsv.TABLE, PlantsCsv.TABLE, RecordsCsv.TABLE);
 
-  private final String name;
-  private final FaultList faults;
-  private final List<Fault> ofTables = new ArrayList<>();
+  private final Spot whole;
+  private final Entries document;
+  private final Faults faults;
 
-  private FarmDocument(String name, FaultList faults) {
-    this.name = name;
+  private FarmDocument(Spot whole, Entries document, Faults faults) {
+    this.whole = whole;
+    this.document = document;
     this.faults = faults;
   }
 
@@ -46,18 +46,16 @@ public final class FarmDocument {
    * @throws FaultsException with all its faults at once
    */
   public static LoadedFarm read(String name, String json, Tables tables) {
-    FaultList faults = new FaultList();
+    Faults faults = new Faults();
     Optional<Entries> document = JsonTree.find(name, json, faults);
     faults.throwIfAny();
-    FarmDocument parts = new FarmDocument(name, faults);
-    return parts.read(document.orElseThrow(), tables);
+    return new FarmDocument(new Spot(name, 0), document.orElseThrow(), faults).read(tables);
   }
 
-  private LoadedFarm read(Entries document, Tables tables) {
+  private LoadedFarm read(Tables tables) {
     for (String part : document.entries().keySet()) {
       if (!PARTS.contains(part)) {
-        faults.add(
-            new Place(name, 0, ""), "must be one of farm, paddocks, plants, records", part, PARTS);
+        faults.add(whole, "", "must be one of farm, paddocks, plants, records", part, PARTS);
       }
     }
     Entry farm = document.entries().get(FARM);
@@ -65,67 +63,57 @@ public final class FarmDocument {
     if (farm != null && farm.value() instanceof Entries found) {
       keys = Optional.of(found);
     } else {
-      faults.add(new Place(name, 0, FARM), "must be given, with the keys of farm.yaml", "");
+      faults.add(whole, FARM, "must be given, with the keys of farm.yaml", "");
     }
-    return new FarmReader(tables, faults, ofTables)
-        .read(
-            new Spot(name, 0),
-            keys,
-            () -> table(document, PaddocksCsv.TABLE),
-            () -> find(document, PlantsCsv.TABLE),
-            () -> find(document, RecordsCsv.TABLE),
-            names -> List.of());
+    return new FarmReader(tables, faults, this::find).read(whole, keys, names -> List.of());
   }
 
-  private Optional<CsvTable> find(Entries document, String part) {
-    return document.entries().containsKey(part) ? table(document, part) : Optional.empty();
-  }
-
-  private Optional<CsvTable> table(Entries document, String part) {
+  private Optional<Table> find(String part) {
     Entry entry = document.entries().get(part);
+    if (entry == null && !part.equals(PaddocksCsv.TABLE)) {
+      return Optional.empty();
+    }
     if (entry == null || !(entry.value() instanceof Items rows)) {
-      faults.add(new Place(name, 0, part), "must be a list of rows", "");
+      faults.add(whole, part, "must be a list of rows", "");
       return Optional.empty();
     }
     Set<String> columns = new LinkedHashSet<>();
-    for (YamlNode row : rows.items()) {
-      if (row instanceof Entries cells) {
-        columns.addAll(cells.entries().keySet());
-      }
+    for (Node row : rows.items()) {
+      columns.addAll(row instanceof Entries cells ? cells.entries().keySet() : Set.of());
     }
     if (columns.size() > ReadLimits.COLUMNS) {
       String rule = "must not have more than " + ReadLimits.COLUMNS + " columns";
-      faults.add(new Place(name, 0, part), rule, "");
+      faults.add(whole, part, rule, "");
       return Optional.empty();
     }
-    List<String> headings = List.copyOf(columns);
-    SortedMap<Integer, List<String>> cells = new TreeMap<>();
-    cells.put(0, headings);
-    for (int r = 0; r < rows.items().size(); r++) {
-      cells.put(r + 1, cells(rows.items().get(r), headings, part + "[" + (r + 1) + "]"));
+    List<Table.Line> lines = new ArrayList<>();
+    lines.add(new Table.Line(0, List.copyOf(columns)));
+    for (int r = 1; r <= rows.items().size(); r++) {
+      List<String> cells = cells(rows.items().get(r - 1), columns, part + "[" + r + "]");
+      if (!cells.stream().allMatch(String::isEmpty)) {
+        lines.add(new Table.Line(r, cells));
+      }
     }
-    return Optional.of(CsvTable.ofCells(name + ", " + part, cells, ofTables));
+    return Optional.of(Table.ofLines(whole.file() + ", " + part, lines, faults));
   }
 
-  private List<String> cells(YamlNode row, List<String> headings, String path) {
+  private List<String> cells(Node row, Set<String> columns, String path) {
     List<String> cells = new ArrayList<>();
-    for (String heading : headings) {
-      Entry cell = row instanceof Entries entries ? entries.entries().get(heading) : null;
-      cells.add(cell == null ? "" : text(cell.value(), path + "." + heading));
+    for (String column : columns) {
+      Entry cell = row instanceof Entries entries ? entries.entries().get(column) : null;
+      cells.add(cell == null ? "" : text(cell.value(), path + "." + column));
     }
-    if (!(row instanceof Entries) || cells.stream().allMatch(String::isEmpty)) {
-      faults.add(new Place(name, 0, path), "must have cells such as \"paddock\": \"House\"", "");
-    } else if (cells.get(0).startsWith("# ")) {
-      faults.add(new Place(name, 0, path), "must not begin as a comment does", cells.get(0));
+    if (cells.stream().allMatch(String::isEmpty)) {
+      faults.add(whole, path, "must have cells such as \"paddock\": \"House\"", "");
     }
     return cells;
   }
 
-  private String text(YamlNode cell, String path) {
+  private String text(Node cell, String path) {
     if (cell instanceof Scalar scalar) {
       return scalar.isEmpty() ? "" : scalar.text();
     }
-    faults.add(new Place(name, 0, path), "must be one value", "");
+    faults.add(whole, path, "must be one value", "");
     return "";
   }
 }

@@ -2,14 +2,14 @@ package swardcase.intake;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import swardcase.check.Fault;
 import swardcase.check.FaultsException;
-import swardcase.intake.FaultList.Place;
-import swardcase.intake.YamlNode.Entries;
-import swardcase.intake.YamlNode.Spot;
+import swardcase.reading.Faults;
+import swardcase.reading.FileText;
+import swardcase.reading.Node.Entries;
+import swardcase.reading.Node.Spot;
+import swardcase.reading.YamlTree;
 import swardcase.tables.Tables;
 
 /**
@@ -23,7 +23,7 @@ public final class FarmFolder {
   /** The names of the files. */
   public static final List<String> FILES =
       List.of(
-          Fields.FILE,
+          FarmReader.FILE,
           PaddocksCsv.TABLE + ".csv",
           PlantsCsv.TABLE + ".csv",
           RecordsCsv.TABLE + ".csv",
@@ -40,7 +40,7 @@ public final class FarmFolder {
    * @throws FaultsException with all faults of all files at once, if there is one
    */
   public static LoadedFarm read(Path folder, Tables tables) {
-    return read(folder, tables, Optional.empty());
+    return read(folder, tables, Scenario.NONE);
   }
 
   /**
@@ -49,35 +49,30 @@ public final class FarmFolder {
    * @throws FaultsException with all faults of the scenario
    */
   public static LoadedFarm read(Path folder, Tables tables, Scenario scenario) {
-    try {
-      return read(folder, tables, Optional.of(scenario));
-    } catch (FaultsException found) {
-      throw new FaultsException(found.faults().stream().map(scenario::own).toList());
-    }
-  }
-
-  private static LoadedFarm read(Path folder, Tables tables, Optional<Scenario> scenario) {
-    FaultList faults = new FaultList();
+    Faults faults = new Faults();
     if (!Files.isDirectory(folder)) {
-      faults.add(new Place(folder.toString(), 0, ""), "must be a folder", "");
+      faults.add(folder.toString(), "must be a folder");
       faults.throwIfAny();
     }
     Optional<Entries> top =
-        FileText.find(folder.resolve(Fields.FILE), faults)
-            .flatMap(text -> YamlTree.find(Fields.FILE, text, faults))
-            .map(farm -> scenario.map(changes -> changes.over(farm, faults)).orElse(farm));
-    List<Fault> ofTables = new ArrayList<>();
-    FarmTables files = FarmTables.of(folder, ofTables, faults);
-    return new FarmReader(tables, faults, ofTables)
-        .read(
-            new Spot(Fields.FILE, 0),
-            top,
-            () ->
-                files
-                    .get(PaddocksCsv.TABLE)
-                    .map(rows -> scenario.map(changes -> changes.over(rows, faults)).orElse(rows)),
-            () -> files.find(PlantsCsv.TABLE),
-            () -> files.find(RecordsCsv.TABLE),
-            names -> PaddocksGeoJson.read(folder, names, faults));
+        FileText.find(folder.resolve(FarmReader.FILE), FarmReader.FILE, faults)
+            .flatMap(text -> YamlTree.find(FarmReader.FILE, text, faults))
+            .map(keys -> scenario.over(keys, faults));
+    FarmTables files = new FarmTables(folder, faults);
+    try {
+      return new FarmReader(
+              tables,
+              faults,
+              name ->
+                  name.equals(PaddocksCsv.TABLE)
+                      ? files.get(name).map(rows -> scenario.over(rows, faults))
+                      : files.find(name))
+          .read(
+              new Spot(FarmReader.FILE, 0),
+              top,
+              names -> PaddocksGeoJson.read(folder, names, faults));
+    } catch (FaultsException found) {
+      throw new FaultsException(found.faults().stream().map(scenario::own).toList());
+    }
   }
 }

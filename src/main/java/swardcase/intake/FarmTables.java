@@ -1,14 +1,13 @@
 package swardcase.intake;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import swardcase.check.Fault;
-import swardcase.intake.FaultList.Place;
-import swardcase.tables.CsvTable;
+import swardcase.reading.Faults;
+import swardcase.reading.FileText;
+import swardcase.reading.Table;
 
 /**
  * The tables of a farm folder, each from its CSV file or from the sheet of the same name in the
@@ -18,85 +17,60 @@ final class FarmTables {
 
   private final Path folder;
   private final boolean hasWorkbook;
-  private final Optional<FarmWorkbook> workbook;
-  private final List<Fault> ofTables;
-  private final FaultList faults;
+  private final Faults faults;
+  private Optional<Map<String, Table>> opened;
 
-  private FarmTables(
-      Path folder,
-      boolean hasWorkbook,
-      Optional<FarmWorkbook> workbook,
-      List<Fault> ofTables,
-      FaultList faults) {
+  FarmTables(Path folder, Faults faults) {
     this.folder = folder;
-    this.hasWorkbook = hasWorkbook;
-    this.workbook = workbook;
-    this.ofTables = ofTables;
     this.faults = faults;
-  }
-
-  /**
-   * Opens the workbook, if there is one.
-   *
-   * @param ofTables takes the faults of rows and cells
-   * @param faults takes those of whole files
-   */
-  static FarmTables of(Path folder, List<Fault> ofTables, FaultList faults) {
-    Path file = folder.resolve(FarmWorkbook.FILE);
-    boolean there = Files.exists(file, LinkOption.NOFOLLOW_LINKS);
-    Optional<FarmWorkbook> workbook =
-        there ? FarmWorkbook.find(file, ofTables, faults) : Optional.empty();
-    return new FarmTables(folder, there, workbook, ofTables, faults);
+    hasWorkbook = Files.exists(folder.resolve(FarmWorkbook.FILE), LinkOption.NOFOLLOW_LINKS);
   }
 
   /** A table that must be there. */
-  Optional<CsvTable> get(String name) {
-    if (isCsv(name) || isSheet(name)) {
-      return find(name);
+  Optional<Table> get(String name) {
+    boolean missing = !isCsv(name) && sheet(name).isEmpty();
+    if (missing && sheets().isPresent()) {
+      String rule = "must have a sheet '" + name + "' if there is no " + name + ".csv";
+      faults.add(FarmWorkbook.FILE, rule);
     }
-    if (!hasWorkbook) {
-      return csv(name);
-    }
-    if (workbook.isPresent()) {
-      faults.add(
-          new Place(FarmWorkbook.FILE, 0, ""),
-          "must have a sheet '" + name + "' if there is no " + name + ".csv",
-          "");
-    }
-    return Optional.empty();
+    return missing && !hasWorkbook ? csv(name) : find(name);
   }
 
   /** A table that may be missing. */
-  Optional<CsvTable> find(String name) {
-    if (isCsv(name) && isSheet(name)) {
+  Optional<Table> find(String name) {
+    if (isCsv(name) && sheet(name).isPresent()) {
       faults.add(
-          new Place(name + ".csv", 0, ""),
+          name + ".csv",
           "must not stand beside the sheet '"
               + name
               + "' of "
               + FarmWorkbook.FILE
-              + ": delete the one that is not kept up",
-          "");
+              + ": delete the one that is not kept up");
       return Optional.empty();
     }
-    if (isSheet(name)) {
-      return workbook.flatMap(book -> book.find(name));
-    }
-    return isCsv(name) ? csv(name) : Optional.empty();
+    return isCsv(name) ? csv(name) : sheet(name);
   }
 
   private boolean isCsv(String name) {
     return Files.exists(folder.resolve(name + ".csv"), LinkOption.NOFOLLOW_LINKS);
   }
 
-  private boolean isSheet(String name) {
-    return workbook.flatMap(book -> book.find(name)).isPresent();
+  private Optional<Table> sheet(String name) {
+    return sheets().map(tables -> tables.get(name));
   }
 
-  /** A file that is there, is text and is not too large. */
-  private Optional<CsvTable> csv(String name) {
-    Path file = folder.resolve(name + ".csv");
-    return FileText.find(file, faults)
-        .map(text -> CsvTable.of(name + ".csv", text.getBytes(StandardCharsets.UTF_8), ofTables));
+  /** The sheets of the workbook, which is opened when the first table is asked for. */
+  private Optional<Map<String, Table>> sheets() {
+    if (opened == null) {
+      Path file = folder.resolve(FarmWorkbook.FILE);
+      opened = hasWorkbook ? FarmWorkbook.find(file, faults) : Optional.empty();
+    }
+    return opened;
+  }
+
+  private Optional<Table> csv(String name) {
+    String file = name + ".csv";
+    return FileText.find(folder.resolve(file), file, faults)
+        .map(text -> Table.of(file, text, faults));
   }
 }

@@ -6,7 +6,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import swardcase.chance.Range;
+import swardcase.check.NumberText;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
@@ -15,7 +17,7 @@ import swardcase.farm.HalfMonths;
 import swardcase.farm.PastureYear;
 import swardcase.farm.SeasonGrowth;
 import swardcase.farm.SeasonType;
-import swardcase.intake.FaultList.Place;
+import swardcase.reading.Fields;
 import swardcase.tables.District;
 import swardcase.tables.Tables;
 
@@ -29,6 +31,7 @@ final class GrowthReader {
 
   private static final double MOST_PER_DAY = 250;
   private static final double MOST_HALF_MONTHS = 6;
+  private static final List<SeasonType> MOVED = List.of(SeasonType.POOR, SeasonType.GOOD);
 
   private final Tables tables;
   private final Defaults defaults;
@@ -48,41 +51,47 @@ final class GrowthReader {
       List<Month> winter,
       String quality) {}
 
-  Optional<PastureYear> find(Fields farm) {
-    int before = farm.faults().count();
-    Optional<Profile> profile = findProfile(farm);
-    List<Assumption> chances = chances(farm.section("season_chances_percent"), farm);
-    Map<SeasonType, Assumption> factors = factors(farm.section("season_growth_percent"), farm);
-    Map<SeasonType, Range> moves = moves(farm.section("season_break_half_months"), farm, profile);
-    return farm.faults()
-        .build(
-            before,
-            farm.place("growth"),
-            () -> feedYear(profile.orElseThrow(), chances, factors, moves));
+  /** The growth of the farm; null after a fault. */
+  PastureYear read(Fields farm) {
+    return farm.faults().make(farm.at("growth"), "growth", () -> year(farm)).orElse(null);
   }
 
-  private PastureYear feedYear(
+  private PastureYear year(Fields farm) {
+    Optional<Profile> profile = profile(farm);
+    List<Assumption> chances = chances(farm);
+    Map<SeasonType, Range> factors = ofSeasons(farm, "season_growth_percent", 300);
+    Map<SeasonType, Range> moves = ofSeasons(farm, "season_break_half_months", MOST_HALF_MONTHS);
+    for (SeasonType type : moves.keySet()) {
+      if (profile.filter(it -> it.growth().containsKey(type)).isPresent()) {
+        Fields section = farm.section("season_break_half_months");
+        String rule = "must not be given for a season with twelve numbers of its own";
+        section.found(type.label(), rule, "");
+      }
+    }
+    return year(profile.orElseThrow(), chances, factors, moves);
+  }
+
+  private PastureYear year(
       Profile profile,
       List<Assumption> chances,
-      Map<SeasonType, Assumption> factors,
+      Map<SeasonType, Range> factors,
       Map<SeasonType, Range> moves) {
     List<SeasonGrowth> seasons = new ArrayList<>();
     for (SeasonType type : SeasonType.values()) {
       Assumption chance = chances.get(type.ordinal());
       List<Double> own = profile.growth().get(type);
-      seasons.add(
-          own != null
-              ? new SeasonGrowth(
-                  type, chance, own, profile.evidence(), profile.source(), profile.setBy())
-              : scaled(type, chance, profile, factors.get(type), breakMoves(type, profile, moves)));
+      if (own != null) {
+        seasons.add(
+            new SeasonGrowth(
+                type, chance, own, profile.evidence(), profile.source(), profile.setBy()));
+      } else {
+        Optional<Range> user = Optional.ofNullable(factors.get(type));
+        Assumption factor = defaults.orPercent(type.label() + "-season-growth", user);
+        seasons.add(scaled(type, chance, profile, factor, breakMoves(type, profile, moves)));
+      }
     }
     return new PastureYear(
-        profile.name(),
-        seasons,
-        profile.winter(),
-        profile.setBy(),
-        profile.quality(),
-        tables.pastureQuality().get(profile.quality()));
+        profile.name(), seasons, profile.winter(), tables.pastureQuality().get(profile.quality()));
   }
 
   /**
@@ -118,155 +127,107 @@ final class GrowthReader {
 
   /** The farm's own, else that of the district of this name, else the default. */
   private Assumption breakMoves(SeasonType type, Profile profile, Map<SeasonType, Range> moves) {
-    String key = "break-" + type.label() + "-season";
-    Optional<District> district = Optional.ofNullable(tables.districts().get(profile.name()));
-    Optional<Assumption> ofDistrict = district.flatMap(it -> it.breakMoves(type));
     Optional<Range> own = Optional.ofNullable(moves.get(type));
-    return own.isEmpty() && ofDistrict.isPresent()
-        ? ofDistrict.get()
-        : defaults.orUser(key, own, 1);
+    Optional<Assumption> ofDistrict =
+        Optional.ofNullable(tables.districts().get(profile.name()))
+            .filter(district -> own.isEmpty())
+            .flatMap(district -> district.breakMoves(type));
+    return ofDistrict.orElseGet(() -> defaults.orUser("break-" + type.label() + "-season", own));
   }
 
-  private Optional<Profile> findProfile(Fields farm) {
+  private Optional<Profile> profile(Fields farm) {
+    Set<String> districts = tables.districts().keySet();
     if (!farm.has("growth")) {
-      farm.fault("growth", "must be given: a district of the tables, or your own numbers", "");
-      return Optional.empty();
+      farm.fault("growth", "must be given: a district of the tables, or your own numbers");
+    } else if (farm.isScalar("growth")) {
+      return farm.findName("growth", "a district of the tables", districts)
+          .map(name -> profile(tables.districts().get(name)));
     }
-    return farm.isScalar("growth") ? findDistrict(farm) : findOwn(farm.section("growth"));
+    Fields own = farm.section("growth");
+    return farm.has("growth") ? own.make(() -> own(own)) : Optional.empty();
   }
 
-  private Optional<Profile> findDistrict(Fields farm) {
-    Optional<String> name =
-        farm.findName("growth", "a district of the tables", tables.districts().keySet());
-    if (name.isEmpty()) {
-      return Optional.empty();
-    }
-    District district = tables.districts().get(name.get());
-    return Optional.of(
-        new Profile(
-            district.name(),
-            Map.of(SeasonType.AVERAGE, district.growthKgDmPerHaPerDay()),
-            district.evidence(),
-            district.source(),
-            district.setBy(),
-            district.winterMonths(),
-            district.quality()));
+  private static Profile profile(District district) {
+    return new Profile(
+        district.name(),
+        Map.of(SeasonType.AVERAGE, district.growthKgDmPerHaPerDay()),
+        district.evidence(),
+        district.source(),
+        district.setBy(),
+        district.winterMonths(),
+        district.quality());
   }
 
-  private Optional<Profile> findOwn(Fields own) {
-    int before = own.faults().count();
-    String name = own.findText("name").orElse("own numbers");
-    List<Month> winter = months(own, "winter_months");
-    if (winter.isEmpty() && own.faults().count() == before) {
-      own.fault("winter_months", "must be given, such as [June, July, August]", "");
+  private Profile own(Fields own) {
+    List<Month> winter = own.months("winter_months");
+    if (!own.has("winter_months")) {
+      own.fault("winter_months", "must be given, such as [June, July, August]");
     }
+    Set<String> profiles = tables.pastureQuality().keySet();
     Optional<String> quality =
-        own.findName(
-            "pasture_quality",
-            "a pasture quality profile of the tables",
-            tables.pastureQuality().keySet());
+        own.findName("pasture_quality", "a pasture quality profile of the tables", profiles);
     if (!own.has("pasture_quality")) {
-      own.fault(
-          "pasture_quality",
-          "must name one of these profiles: " + String.join(", ", tables.pastureQuality().keySet()),
-          "");
+      String rule = "must name one of these profiles: " + String.join(", ", profiles);
+      own.fault("pasture_quality", rule);
     }
-    Map<SeasonType, List<Double>> growth = new EnumMap<>(SeasonType.class);
     Fields seasons = own.section("kg_dm_per_ha_per_day");
-    for (SeasonType type : SeasonType.values()) {
-      boolean given = seasons.has(type.label());
-      int sound = own.faults().count();
-      List<Double> twelve = seasons.numbers(type.label(), 0, MOST_PER_DAY);
-      if (given && twelve.size() != 12 && own.faults().count() == sound) {
-        seasons.fault(
-            type.label(),
-            "must be twelve numbers, January to December",
-            twelve.size() + " numbers");
-      }
-      if (given) {
-        growth.put(type, twelve);
-      } else if (type == SeasonType.AVERAGE) {
-        seasons.fault(type.label(), "must be given: twelve numbers, January to December", "");
-      }
-    }
-    seasons.finish();
-    own.finish();
-    return own.faults()
-        .build(
-            before,
-            own.place(),
-            () ->
-                new Profile(
-                    name, growth, Evidence.FARM, "", SetBy.USER, winter, quality.orElseThrow()));
+    Map<SeasonType, List<Double>> growth = seasons.make(() -> seasons(seasons)).orElse(Map.of());
+    return new Profile(
+        own.findText("name").orElse("own numbers"),
+        growth,
+        Evidence.FARM,
+        "",
+        SetBy.USER,
+        winter,
+        quality.orElse(""));
   }
 
-  private List<Assumption> chances(Fields chances, Fields farm) {
+  private static Map<SeasonType, List<Double>> seasons(Fields seasons) {
+    Map<SeasonType, List<Double>> growth = new EnumMap<>(SeasonType.class);
+    for (SeasonType type : SeasonType.values()) {
+      int before = seasons.faults().count();
+      List<Double> twelve = seasons.numbers(type.label(), 0, MOST_PER_DAY);
+      boolean sound = seasons.faults().count() == before;
+      String rule = "twelve numbers, January to December";
+      if (seasons.has(type.label())) {
+        growth.put(type, twelve);
+        if (sound && twelve.size() != 12) {
+          seasons.found(type.label(), "must be " + rule, twelve.size() + " numbers");
+        }
+      } else if (type == SeasonType.AVERAGE) {
+        seasons.fault(type.label(), "must be given: " + rule);
+      }
+    }
+    return growth;
+  }
+
+  private List<Assumption> chances(Fields farm) {
+    String key = "season_chances_percent";
+    Fields chances = farm.section(key);
     List<Assumption> three = new ArrayList<>();
-    int given = 0;
     double sum = 0;
     for (SeasonType type : SeasonType.values()) {
-      Optional<Range> user =
-          chances.findNumber(type.label(), 0, 100).stream().mapToObj(Range::exactly).findFirst();
-      given += chances.has(type.label()) ? 1 : 0;
+      Optional<Range> user = chances.findExact(type.label(), 0, 100);
       sum += user.map(Range::likely).orElse(0d);
-      three.add(defaults.orUser("chance-" + type.label() + "-season", user, 100));
+      three.add(defaults.orPercent("chance-" + type.label() + "-season", user));
     }
-    chances.finish();
-    if (farm.has("season_chances_percent") && (given < 3 || Math.abs(sum - 100) > 0.1)) {
-      chances
-          .faults()
-          .add(
-              farm.place("season_chances_percent"),
-              "must give poor, average and good, and they must add up to 100",
-              given < 3 ? "" : NumberText.plain(sum));
+    chances.make(() -> three);
+    boolean all = chances.keys().size() >= 3;
+    if (farm.has(key) && (!all || Math.abs(sum - 100) > 0.1)) {
+      String rule = "must give poor, average and good, and they must add up to 100";
+      farm.found(key, rule, all ? NumberText.plain(sum) : "");
     }
     return three;
   }
 
-  private Map<SeasonType, Assumption> factors(Fields factors, Fields farm) {
-    farm.has("season_growth_percent");
-    Map<SeasonType, Assumption> two = new EnumMap<>(SeasonType.class);
-    for (SeasonType type : List.of(SeasonType.POOR, SeasonType.GOOD)) {
-      two.put(
-          type,
-          defaults.orUser(
-              type.label() + "-season-growth", factors.findRange(type.label(), 0, 300), 100));
-    }
-    factors.finish();
-    return two;
-  }
-
-  private Map<SeasonType, Range> moves(Fields moves, Fields farm, Optional<Profile> profile) {
-    farm.has("season_break_half_months");
+  /** What a section says of poor and good seasons. */
+  private static Map<SeasonType, Range> ofSeasons(Fields farm, String key, double most) {
+    Fields section = farm.section(key);
     Map<SeasonType, Range> own = new EnumMap<>(SeasonType.class);
-    for (SeasonType type : List.of(SeasonType.POOR, SeasonType.GOOD)) {
-      moves.findRange(type.label(), 0, MOST_HALF_MONTHS).ifPresent(range -> own.put(type, range));
-      if (moves.has(type.label())
-          && profile.filter(it -> it.growth().containsKey(type)).isPresent()) {
-        moves.fault(
-            type.label(), "must not be given for a season with twelve numbers of its own", "");
-      }
+    for (SeasonType type : MOVED) {
+      section.findRange(type.label(), 0, most).ifPresent(range -> own.put(type, range));
     }
-    moves.finish();
+    section.make(() -> own);
     return own;
-  }
-
-  /** The months below a key, in the order of the calendar; empty if there are none. */
-  static List<Month> months(Fields fields, String key) {
-    List<Month> months = new ArrayList<>();
-    for (Map.Entry<Place, String> text : fields.texts(key)) {
-      Optional<Month> month = CalendarText.findMonth(text.getValue());
-      month.ifPresentOrElse(
-          months::add,
-          () ->
-              fields
-                  .faults()
-                  .add(
-                      text.getKey(),
-                      "must be a month such as June",
-                      text.getValue(),
-                      CalendarText.monthNames()));
-    }
-    return months.stream().distinct().sorted().toList();
   }
 }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import swardcase.check.Check;
 import swardcase.farm.Farm;
 import swardcase.farm.FlockRecord;
 import swardcase.farm.PaddockShape;
@@ -26,10 +25,8 @@ public record LoadedFarm(
     Optional<LocalDate> priceDate,
     List<PaddockShape> shapes) {
 
-  /** Checks that nothing is missing. */
+  /** Copies the lists. */
   public LoadedFarm {
-    Check.notNull(farm, "farm");
-    Check.notNull(priceDate, "date of the prices");
     doubts = List.copyOf(doubts);
     notices = List.copyOf(notices);
     shapes = List.copyOf(shapes);

@@ -7,9 +7,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import swardcase.check.NumberText;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Action;
+import swardcase.farm.ActionNumber;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
@@ -66,7 +68,7 @@ final class Notices {
   }
 
   private void sowing() {
-    if (farm.sownCultivar().equals(FarmYaml.USUAL_SOWN)) {
+    if (farm.sownCultivar().equals(FarmReader.USUAL_SOWN)) {
       say("No cultivar to sow is chosen: ask an agronomist which suits your rain and soil.");
     }
   }
@@ -82,7 +84,7 @@ final class Notices {
       prices.add(farm.supplement().pricePerTonne().name());
     }
     String costs = actions(a -> a.costs().stream().anyMatch(line -> isOfTables(line.costPerHa())));
-    String margins = actions(a -> a.cropped() && isOfTables(a.cropMarginPerHa()));
+    String margins = actions(a -> a.cropped() && isOfTables(a.number(ActionNumber.CROP_MARGIN)));
     sayOf("These prices are table defaults, so put in your own: %s.", String.join(", ", prices));
     sayOf(
         "The costs of these actions are table defaults, so get quotes, and put in your own labour: %s.",

@@ -5,12 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
-import swardcase.intake.FaultList.Place;
-import swardcase.intake.YamlNode.Entries;
-import swardcase.intake.YamlNode.Entry;
-import swardcase.intake.YamlNode.Items;
-import swardcase.intake.YamlNode.Scalar;
+import swardcase.reading.Faults;
+import swardcase.reading.Names;
+import swardcase.reading.Node;
+import swardcase.reading.Node.Entries;
+import swardcase.reading.Node.Entry;
+import swardcase.reading.Node.Form;
+import swardcase.reading.Node.Items;
+import swardcase.reading.Node.Scalar;
 
 /**
  * Lays changes over a YAML document. Keys below keys are changed one by one; list items with a
@@ -25,9 +27,9 @@ final class Overlay {
   /** What may stand as its name alone, without keys below it. */
   private static final String BY_NAME = "supplement";
 
-  private final FaultList faults;
+  private final Faults faults;
 
-  Overlay(FaultList faults) {
+  Overlay(Faults faults) {
     this.faults = faults;
   }
 
@@ -42,16 +44,16 @@ final class Overlay {
         .entries()
         .forEach(
             (key, entry) -> {
-              Optional<YamlNode> was = Optional.ofNullable(entries.get(key)).map(Entry::value);
+              Optional<Node> was = Optional.ofNullable(entries.get(key)).map(Entry::value);
               String inner = path.isEmpty() ? key : path + "." + key;
               entries.put(key, new Entry(entry.at(), over(was, entry.value(), inner)));
             });
     return new Entries(below.at(), entries);
   }
 
-  private YamlNode over(Optional<YamlNode> below, YamlNode above, String path) {
-    YamlNode was = below.orElse(null);
-    if (above instanceof Scalar scalar && !scalar.quoted()) {
+  private Node over(Optional<Node> below, Node above, String path) {
+    Node was = below.orElse(null);
+    if (above instanceof Scalar scalar && scalar.form() == Form.PLAIN) {
       Optional<PerCent> change = PerCent.find(scalar.text());
       return change.isPresent() ? changed(below, scalar, change.get(), path) : scalar;
     }
@@ -68,32 +70,33 @@ final class Overlay {
     return above;
   }
 
-  private YamlNode changed(Optional<YamlNode> below, Scalar above, PerCent change, String path) {
-    List<YamlNode> numbers =
+  private Node changed(Optional<Node> below, Scalar above, PerCent change, String path) {
+    List<Node> numbers =
         below.orElse(null) instanceof Items items ? items.items() : below.stream().toList();
-    List<YamlNode> changed = new ArrayList<>();
-    for (YamlNode number : numbers) {
-      if (number instanceof Scalar scalar && !scalar.quoted()) {
+    List<Node> changed = new ArrayList<>();
+    for (Node number : numbers) {
+      if (number instanceof Scalar scalar && scalar.form() == Form.PLAIN) {
         change
             .of(scalar.text())
-            .ifPresent(text -> changed.add(new Scalar(above.at(), text, false)));
+            .ifPresent(text -> changed.add(new Scalar(above.at(), text, Form.PLAIN)));
       }
     }
     if (changed.isEmpty() || changed.size() < numbers.size()) {
       faults.add(
-          new Place(above.at(), path),
+          above.at(),
+          path,
           "must be the value itself: the farm gives no number here to be changed by per cent",
           above.text());
-      return new Scalar(above.at(), "", false);
+      return new Scalar(above.at(), "", Form.PLAIN);
     }
     return below.orElseThrow() instanceof Items
         ? new Items(above.at(), List.copyOf(changed))
         : changed.get(0);
   }
 
-  private YamlNode byName(Items below, Items above, String path) {
-    List<YamlNode> items = new ArrayList<>(below.items());
-    for (YamlNode item : above.items()) {
+  private Node byName(Items below, Items above, String path) {
+    List<Node> items = new ArrayList<>(below.items());
+    for (Node item : above.items()) {
       int at = 0;
       while (at < items.size() && !name(items.get(at)).equals(name(item))) {
         at++;
@@ -112,13 +115,8 @@ final class Overlay {
     return items.items().stream().noneMatch(item -> name(item).isEmpty());
   }
 
-  private static String name(YamlNode item) {
-    return Stream.of(item)
-        .filter(Entries.class::isInstance)
-        .map(node -> ((Entries) node).entries().get(NAME))
-        .filter(entry -> entry != null && entry.value() instanceof Scalar)
-        .map(entry -> Names.key(((Scalar) entry.value()).text()))
-        .findFirst()
-        .orElse("");
+  private static String name(Node item) {
+    Entry name = item instanceof Entries keys ? keys.entries().get(NAME) : null;
+    return name != null && name.value() instanceof Scalar text ? Names.key(text.text()) : "";
   }
 }

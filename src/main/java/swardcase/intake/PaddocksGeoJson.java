@@ -4,22 +4,27 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import swardcase.check.Check;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.farm.PaddockShape;
 import swardcase.farm.PaddockShape.Corner;
 import swardcase.farm.PaddockShape.Polygon;
-import swardcase.intake.FaultList.Place;
-import swardcase.intake.YamlNode.Entries;
-import swardcase.intake.YamlNode.Entry;
-import swardcase.intake.YamlNode.Items;
-import swardcase.intake.YamlNode.Scalar;
+import swardcase.reading.Faults;
+import swardcase.reading.Fields;
+import swardcase.reading.FileText;
+import swardcase.reading.JsonTree;
+import swardcase.reading.Names;
+import swardcase.reading.Node;
+import swardcase.reading.Node.Form;
+import swardcase.reading.Node.Items;
+import swardcase.reading.Node.Scalar;
 
 /**
  * Reads the map of a farm, {@code paddocks.geojson}: a FeatureCollection of polygons by RFC 7946,
@@ -29,9 +34,9 @@ final class PaddocksGeoJson {
 
   static final String FILE = "paddocks.geojson";
 
-  private static final String COLLECTION = "FeatureCollection";
-  private static final String POLYGON = "Polygon";
-  private static final String POLYGONS = "MultiPolygon";
+  private static final String FEATURE = "{\"type\": \"Feature\", ...}";
+  private static final Map<String, Boolean> IN_PARTS =
+      Map.of("Polygon", false, "MultiPolygon", true);
   private static final int FEWEST_CORNERS = 4;
   private static final int MOST_NAMED = 8;
 
@@ -39,9 +44,9 @@ final class PaddocksGeoJson {
   private static final double MUCH_OFF = 0.25;
 
   private final List<String> names;
-  private final FaultList faults;
+  private final Faults faults;
 
-  private PaddocksGeoJson(List<String> names, FaultList faults) {
+  private PaddocksGeoJson(List<String> names, Faults faults) {
     this.names = names;
     this.faults = faults;
   }
@@ -51,216 +56,118 @@ final class PaddocksGeoJson {
    *
    * @param names the paddocks of the farm; none after a fault, and then none is compared
    */
-  static List<PaddockShape> read(Path folder, List<String> names, FaultList faults) {
+  static List<PaddockShape> read(Path folder, List<String> names, Faults faults) {
     Path file = folder.resolve(FILE);
     if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       return List.of();
     }
-    return FileText.find(file, faults)
+    return FileText.find(file, FILE, faults)
         .flatMap(text -> JsonTree.findByLine(FILE, text, faults))
-        .map(top -> new PaddocksGeoJson(names, faults).shapes(top))
+        .map(top -> new PaddocksGeoJson(names, faults).shapes(new Fields(top, "", faults)))
         .orElse(List.of());
   }
 
-  private List<PaddockShape> shapes(Entries top) {
-    Map<String, PaddockShape> shapes = new LinkedHashMap<>();
-    Map<String, Integer> lines = new LinkedHashMap<>();
-    word(top, "", "type", List.of(COLLECTION));
-    int count = 0;
-    for (YamlNode feature : items(top, "", "features")) {
-      String path = "features[" + ++count + "]";
-      if (!(feature instanceof Entries entries)) {
-        faults.add(new Place(feature.at(), path), "must be a feature: {\"type\": ...}", "");
-        continue;
-      }
-      word(entries, path, "type", List.of("Feature"));
-      int before = faults.count();
-      Optional<String> name = name(entries, path);
-      List<Polygon> polygons = polygons(entries, path);
-      name.filter(known -> lines.putIfAbsent(known, feature.at().line()) != null)
-          .ifPresent(
-              twice ->
-                  faults.add(
-                      new Place(feature.at(), path),
-                      "must be the only feature of a paddock, a MultiPolygon if it lies in parts;"
-                          + " one stands in line "
-                          + lines.get(twice)
-                          + " already",
-                      twice));
-      Place place = new Place(feature.at(), path);
-      faults
-          .build(before, place, () -> new PaddockShape(name.orElseThrow(), polygons))
-          .ifPresent(shape -> shapes.put(shape.paddock(), shape));
+  private List<PaddockShape> shapes(Fields map) {
+    List<PaddockShape> shapes = new ArrayList<>();
+    Map<String, Integer> lines = new HashMap<>();
+    map.choice("type", Map.of("FeatureCollection", true));
+    for (Fields feature : map.sections("features", FEATURE)) {
+      feature.sound(() -> shape(feature, lines)).ifPresent(shapes::add);
     }
-    return List.copyOf(shapes.values());
+    if (lines.isEmpty()) {
+      map.fault("features", "must hold a feature: " + FEATURE);
+    }
+    return shapes;
   }
 
-  /** The name as the table of paddocks writes it. */
-  private Optional<String> name(Entries feature, String path) {
-    Entries properties = entries(feature, path, "properties");
-    Entry name = properties.entries().get("name");
-    String text = name != null && name.value() instanceof Scalar of ? Names.tidy(of.text()) : "";
-    Place place = new Place(name == null ? properties.at() : name.at(), path + ".properties.name");
-    if (text.isEmpty()) {
-      faults.add(place, "must be the name of a paddock", "");
-      return Optional.empty();
+  private PaddockShape shape(Fields feature, Map<String, Integer> lines) {
+    feature.choice("type", Map.of("Feature", true));
+    String name = name(feature.section("properties"));
+    Integer first = lines.putIfAbsent(name, feature.at().line());
+    if (first != null && !name.isEmpty()) {
+      String rule =
+          "must be the only feature of a paddock, a MultiPolygon if it lies in parts; one stands in"
+              + " line %s already";
+      feature.fault(String.format(Locale.ROOT, rule, first));
     }
-    Optional<String> known = names.isEmpty() ? Optional.of(text) : Names.find(text, names);
-    if (known.isEmpty()) {
-      faults.add(place, "must be a paddock of paddocks.csv", text, names);
-    }
-    return known;
+    return new PaddockShape(name, polygons(feature.section("geometry")));
   }
 
-  private List<Polygon> polygons(Entries feature, String path) {
-    Entries geometry = entries(feature, path, "geometry");
-    String at = path + ".geometry";
-    String type = word(geometry, at, "type", List.of(POLYGON, POLYGONS));
-    if (type.isEmpty()) {
-      return List.of();
+  /** The name as the table of paddocks writes it; blank after a fault. */
+  private String name(Fields properties) {
+    String name = properties.text("name");
+    Optional<String> known = names.isEmpty() ? Optional.of(name) : Names.find(name, names);
+    if (known.isEmpty() && !name.isEmpty()) {
+      properties.fault("name", "must be a paddock of paddocks.csv", names);
     }
-    List<YamlNode> parts = items(geometry, at, "coordinates");
-    at += ".coordinates";
-    List<Polygon> polygons = new ArrayList<>();
-    if (type.equals(POLYGON)) {
-      polygon(parts, at).ifPresent(polygons::add);
-      return polygons;
+    return known.orElse("");
+  }
+
+  private List<Polygon> polygons(Fields geometry) {
+    Boolean inParts = geometry.choice("type", IN_PARTS);
+    String path = "coordinates";
+    Node coordinates = geometry.find(path).orElse(new Items(geometry.at(), List.of()));
+    path = geometry.path() + "." + path;
+    if (inParts == null || !inParts) {
+      return List.of(new Polygon(list(coordinates, path, this::ring)));
     }
+    return list(coordinates, path, (part, at) -> new Polygon(list(part, at, this::ring)));
+  }
+
+  private List<Corner> ring(Node node, String path) {
+    int before = faults.count();
+    List<Corner> ring = list(node, path, this::corner);
+    if (faults.count() == before) {
+      Check.that(
+          ring.size() >= FEWEST_CORNERS && ring.get(0).equals(ring.get(ring.size() - 1)),
+          "must have at least four positions, the last the first, but had %s",
+          ring.size());
+    }
+    return ring;
+  }
+
+  private Corner corner(Node node, String path) {
+    List<Double> degrees = list(node, path, this::degrees);
+    Check.that(degrees.size() >= 2, "must be a position: longitude, latitude");
+    return new Corner(degrees.get(0), degrees.get(1));
+  }
+
+  private double degrees(Node node, String path) {
+    boolean isNumber = node instanceof Scalar of && of.form() == Form.PLAIN;
+    Check.that(isNumber, "must be a number of degrees");
+    return Double.parseDouble(((Scalar) node).text());
+  }
+
+  /** What the parts of a list are made into; those at fault are left out. */
+  private <T> List<T> list(Node node, String path, BiFunction<Node, String, T> maker) {
+    List<Node> parts = node instanceof Items items ? items.items() : List.of();
+    if (parts.isEmpty()) {
+      faults.add(node.at(), path, "must be a list that holds something", "");
+    }
+    List<T> made = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
-      String part = at + "[" + (i + 1) + "]";
-      polygon(list(parts.get(i), part), part).ifPresent(polygons::add);
-    }
-    return polygons;
-  }
-
-  private Optional<Polygon> polygon(List<YamlNode> rings, String path) {
-    List<List<Corner>> read = new ArrayList<>();
-    for (int i = 0; i < rings.size(); i++) {
+      Node part = parts.get(i);
       String at = path + "[" + (i + 1) + "]";
-      List<YamlNode> nodes = list(rings.get(i), at);
-      int before = faults.count();
-      List<Corner> ring = new ArrayList<>();
-      for (int k = 0; k < nodes.size(); k++) {
-        corner(nodes.get(k), at + "[" + (k + 1) + "]").ifPresent(ring::add);
-      }
-      if (faults.count() > before) {
-        continue;
-      }
-      Place place = new Place(rings.get(i).at(), at);
-      if (ring.size() < FEWEST_CORNERS) {
-        faults.add(
-            place, "must have at least four positions, the last the first", ring.size() + "");
-      } else if (!ring.get(0).equals(ring.get(ring.size() - 1))) {
-        Corner last = ring.get(ring.size() - 1);
-        String found = last.longitude() + ", " + last.latitude();
-        faults.add(place, "must end with the position it begins with", found);
-      }
-      read.add(ring);
+      faults.make(part.at(), at, () -> maker.apply(part, at)).ifPresent(made::add);
     }
-    return read.isEmpty() ? Optional.empty() : Optional.of(new Polygon(read));
-  }
-
-  private Optional<Corner> corner(YamlNode node, String path) {
-    List<YamlNode> parts = list(node, path);
-    Place place = new Place(node.at(), path);
-    if (parts.size() < 2) {
-      faults.add(place, "must be a position: longitude, latitude", "");
-      return Optional.empty();
-    }
-    OptionalDouble east = degrees(parts.get(0), place, "longitude", 180);
-    OptionalDouble north = degrees(parts.get(1), place, "latitude", 90);
-    return east.isPresent() && north.isPresent()
-        ? Optional.of(new Corner(east.getAsDouble(), north.getAsDouble()))
-        : Optional.empty();
-  }
-
-  private OptionalDouble degrees(YamlNode node, Place place, String what, int most) {
-    String text = node instanceof Scalar scalar ? scalar.text() : "";
-    boolean number = node instanceof Scalar scalar && !scalar.quoted() && text.matches("-?[0-9].*");
-    double degrees = number ? Double.parseDouble(text) : Double.NaN;
-    if (Math.abs(degrees) <= most) {
-      return OptionalDouble.of(degrees);
-    }
-    faults.add(
-        place,
-        "must have a "
-            + what
-            + " from -"
-            + most
-            + " to "
-            + most
-            + " degrees (WGS 84, longitude first)",
-        text);
-    return OptionalDouble.empty();
-  }
-
-  /** One of some words behind a key; blank after a fault. */
-  private String word(Entries of, String path, String key, List<String> words) {
-    Entry entry = of.entries().get(key);
-    String text = entry != null && entry.value() instanceof Scalar word ? word.text() : "";
-    if (words.contains(text)) {
-      return text;
-    }
-    Place place = new Place(entry == null ? of.at() : entry.at(), below(path, key));
-    faults.add(place, "must be " + String.join(" or ", words), text, words);
-    return "";
-  }
-
-  private Entries entries(Entries of, String path, String key) {
-    Entry entry = of.entries().get(key);
-    if (entry != null && entry.value() instanceof Entries below) {
-      return below;
-    }
-    if (!key.equals("properties")) {
-      Place place = new Place(entry == null ? of.at() : entry.at(), below(path, key));
-      faults.add(place, "must be given, with keys of its own", "");
-    }
-    return Entries.none(of.at());
-  }
-
-  private List<YamlNode> items(Entries of, String path, String key) {
-    Entry entry = of.entries().get(key);
-    if (entry != null) {
-      return list(entry.value(), below(path, key));
-    }
-    faults.add(new Place(of.at(), below(path, key)), "must be given, as a list", "");
-    return List.of();
-  }
-
-  private List<YamlNode> list(YamlNode node, String path) {
-    if (node instanceof Items items && !items.items().isEmpty()) {
-      return items.items();
-    }
-    String found = node instanceof Scalar scalar ? scalar.text() : "";
-    faults.add(new Place(node.at(), path), "must be a list that holds something", found);
-    return List.of();
-  }
-
-  private static String below(String path, String key) {
-    return path.isEmpty() ? key : path + "." + key;
+    return made;
   }
 
   /** What is odd about a map: paddocks it leaves out, and areas that are not those written. */
   static List<Doubt> doubts(Farm farm, List<PaddockShape> shapes) {
-    if (shapes.isEmpty()) {
-      return List.of();
+    List<String> missing = new ArrayList<>();
+    List<String> off = new ArrayList<>();
+    for (Paddock paddock : shapes.isEmpty() ? List.<Paddock>of() : farm.paddocks()) {
+      String name = paddock.name();
+      Optional<PaddockShape> drawn =
+          shapes.stream().filter(shape -> shape.paddock().equals(name)).findFirst();
+      double areaHa = drawn.map(PaddockShape::areaHa).orElse(paddock.areaHa());
+      if (drawn.isEmpty()) {
+        missing.add(name);
+      } else if (Math.abs(areaHa - paddock.areaHa()) > MUCH_OFF * paddock.areaHa()) {
+        off.add(String.format(Locale.ROOT, "%s (%.0f ha)", name, areaHa));
+      }
     }
-    Map<String, PaddockShape> byName = new LinkedHashMap<>();
-    shapes.forEach(shape -> byName.put(shape.paddock(), shape));
-    List<String> missing =
-        farm.paddocks().stream().map(Paddock::name).filter(n -> !byName.containsKey(n)).toList();
-    List<String> off =
-        farm.paddocks().stream()
-            .filter(paddock -> byName.containsKey(paddock.name()))
-            .filter(paddock -> isOff(paddock, byName.get(paddock.name())))
-            .map(
-                paddock ->
-                    String.format(
-                        Locale.ROOT,
-                        "%s (%.0f ha)",
-                        paddock.name(),
-                        byName.get(paddock.name()).areaHa()))
-            .toList();
     List<Doubt> doubts = new ArrayList<>();
     if (!missing.isEmpty()) {
       doubts.add(
@@ -276,11 +183,7 @@ final class PaddocksGeoJson {
                   + ".",
               "Hectares count as written in paddocks.csv: look which of the two is right."));
     }
-    return List.copyOf(doubts);
-  }
-
-  private static boolean isOff(Paddock paddock, PaddockShape shape) {
-    return Math.abs(shape.areaHa() - paddock.areaHa()) > MUCH_OFF * paddock.areaHa();
+    return doubts;
   }
 
   private static String named(List<String> names) {

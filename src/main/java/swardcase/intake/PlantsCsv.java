@@ -1,21 +1,23 @@
 package swardcase.intake;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import swardcase.check.NearestName;
+import swardcase.check.NumberText;
 import swardcase.check.ReadLimits;
 import swardcase.farm.Identification;
-import swardcase.tables.CsvRow;
-import swardcase.tables.CsvTable;
+import swardcase.reading.Fields;
+import swardcase.reading.Names;
+import swardcase.reading.Table;
 import swardcase.tables.Tables;
 
 /**
@@ -35,48 +37,26 @@ final class PlantsCsv {
   /** Between names of which the plant may be either. */
   private static final Pattern BETWEEN = Pattern.compile(" (?i:or) |/");
 
-  private static final List<String> REQUIRED = List.of("paddock", "cultivar");
-  private static final List<String> OPTIONAL = List.of("plants", "percent", "plants_looked_at");
+  private static final String LOOKED_AT = "plants_looked_at";
 
   /** What people write for a plant without a name, by the name that stands for it. */
-  private static final Map<String, List<String>> EVERYDAY_WORDS =
+  private static final Map<String, String> EVERYDAY_WORDS =
       Map.of(
           UNIDENTIFIED,
-          List.of(
-              "?",
-              "??",
-              "clover",
-              "don't know",
-              "no name",
-              "not known",
-              "other",
-              "others",
-              "rest",
-              "sub",
-              "sub clover",
-              "subclover",
-              "subterranean clover",
-              "unknown",
-              "unnamed"),
+          "?, ??, clover, don't know, no name, not known, other, others, rest, sub, sub clover,"
+              + " subclover, subterranean clover, unknown, unnamed",
           UNIDENTIFIED_OLD,
-          List.of(
-              "old",
-              "old clover",
-              "old kind",
-              "old sub clover",
-              "old type",
-              "unknown old",
-              "unnamed old"),
+          "old, old clover, old kind, old sub clover, old type, unknown old, unnamed old",
           "unnamed high oestrogen",
-          List.of("high", "high oestrogen", "oestrogenic", "strong", "strong clover"),
+          "high, high oestrogen, oestrogenic, strong, strong clover",
           "unnamed low oestrogen",
-          List.of("low", "low oestrogen", "weak"),
+          "low, low oestrogen, weak",
           "unnamed old high oestrogen",
-          List.of("old high", "old high oestrogen", "old oestrogenic", "old strong"),
+          "old high, old high oestrogen, old oestrogenic, old strong",
           "unnamed old low oestrogen",
-          List.of("old low", "old low oestrogen", "old weak"),
-          FarmYaml.USUAL_SOWN,
-          List.of("new", "new clover", "new sub clover", "modern"));
+          "old low, old low oestrogen, old weak",
+          FarmReader.USUAL_SOWN,
+          "new, new clover, new sub clover, modern");
 
   /** Percentages may miss 100 by what rounding to whole numbers does. */
   private static final double ROUNDING = 1;
@@ -92,109 +72,102 @@ final class PlantsCsv {
     this.cultivars = Names.byKey(tables.cultivars().keySet());
   }
 
-  /** What the rows of one paddock have in common. */
-  private static final class Walk {
-    private final List<Identification> found = new ArrayList<>();
-    private final Map<List<String>, Integer> lines = new LinkedHashMap<>();
-    private Boolean inPercent;
-    private CsvRow firstInPercent;
-    private double percent;
-    private double lookedAt = Double.NaN;
-    private boolean over;
-  }
-
   /**
    * The identifications by the key of the paddock's name.
    *
    * @param paddocks the names of the paddocks, as written in their table
    * @param paddocksName what the user calls that table
    */
-  Map<String, List<Identification>> read(
-      CsvTable table, List<String> paddocks, String paddocksName) {
-    Map<String, Walk> walks = new LinkedHashMap<>();
-    if (table.demand(REQUIRED, OPTIONAL)) {
-      Set<String> keys = paddocks.stream().map(Names::key).collect(Collectors.toSet());
-      for (CsvRow row : table.rows()) {
-        String key = Names.key(row.text("paddock"));
-        if (!key.isEmpty() && !keys.isEmpty() && !keys.contains(key)) {
-          row.faultName("paddock", "must be a paddock of " + paddocksName, paddocks);
-        }
-        read(row, walks.computeIfAbsent(key, name -> new Walk()));
+  Map<String, List<Identification>> read(Table table, List<String> paddocks, String paddocksName) {
+    Set<String> keys = paddocks.stream().map(Names::key).collect(Collectors.toSet());
+    Map<String, List<Fields>> rows = new LinkedHashMap<>();
+    for (Fields row : table.rows()) {
+      String key = Names.key(row.text("paddock"));
+      if (!key.isEmpty() && !keys.isEmpty() && !keys.contains(key)) {
+        row.fault("paddock", "must be a paddock of " + paddocksName, paddocks);
       }
+      rows.computeIfAbsent(key, paddock -> new ArrayList<>()).add(row);
     }
     Map<String, List<Identification>> found = new LinkedHashMap<>();
-    walks.forEach((key, walk) -> found.put(key, completed(walk)));
+    rows.forEach((key, ofPaddock) -> found.put(key, walk(ofPaddock)));
+    table.finish();
     return found;
   }
 
-  private void read(CsvRow row, Walk walk) {
-    List<String> candidates = candidates(row);
-    Integer first = walk.lines.putIfAbsent(candidates, row.line());
-    if (first != null && !candidates.isEmpty()) {
-      row.fault("cultivar", "must be in one row for a paddock; line " + first + " has it already");
+  /** What was found in one paddock, as counts or as per cent of the plants looked at. */
+  private List<Identification> walk(List<Fields> rows) {
+    List<Identification> found = new ArrayList<>();
+    Map<List<String>, Integer> lines = new HashMap<>();
+    List<Fields> told = new ArrayList<>();
+    for (Fields row : rows) {
+      List<String> candidates = candidates(row);
+      Integer first = lines.putIfAbsent(candidates, row.at().line());
+      if (first != null && !candidates.isEmpty()) {
+        String rule = "must be in one row for a paddock; line " + first + " has it already";
+        row.fault("cultivar", rule);
+      }
+      boolean inPercent = row.has("percent");
+      row.has(LOOKED_AT);
+      if (inPercent == row.has("plants")) {
+        row.fault("plants", "must be given, or percent in its place, but not both");
+        continue;
+      }
+      if (!told.isEmpty() && told.get(0).has("percent") != inPercent) {
+        row.fault(inPercent ? "percent" : "plants", "must be one way throughout a paddock");
+      }
+      told.add(row);
+      row.make(() -> plants(row))
+          .filter(count -> !candidates.isEmpty())
+          .ifPresent(count -> found.add(new Identification(candidates, count)));
     }
-    OptionalInt plants = row.findWhole("plants", 0, MOST_PLANTS);
-    OptionalDouble percent = row.findNumber("percent", 0, 100);
-    boolean inPercent = row.findText("percent").isPresent();
-    if (inPercent == row.findText("plants").isPresent()) {
-      row.fault("plants", "must be given, or percent in its place, but not both");
-      return;
+    told.removeIf(row -> !row.has("percent"));
+    if (!told.isEmpty()) {
+      unnamed(told).ifPresent(found::add);
     }
-    if (walk.inPercent != null && walk.inPercent != inPercent) {
-      row.fault(inPercent ? "percent" : "plants", "must be one way throughout a paddock");
-    }
-    walk.inPercent = inPercent;
-    OptionalDouble counted =
-        inPercent ? inPlants(row, walk, percent) : plants.stream().asDoubleStream().findFirst();
-    counted.ifPresent(
-        count -> row.make(() -> new Identification(candidates, count)).ifPresent(walk.found::add));
+    return found;
   }
 
-  private static OptionalDouble inPlants(CsvRow row, Walk walk, OptionalDouble percent) {
-    double lookedAt =
-        row.text("plants_looked_at").isEmpty()
-            ? Double.NaN
-            : row.findWhole("plants_looked_at", 1, MOST_PLANTS).stream()
-                .asDoubleStream()
-                .findFirst()
-                .orElse(Double.NaN);
-    if (!Double.isNaN(walk.lookedAt) && !Double.isNaN(lookedAt) && walk.lookedAt != lookedAt) {
-      row.fault("plants_looked_at", "must be the same in all rows of a paddock");
-    }
-    walk.lookedAt = Double.isNaN(walk.lookedAt) ? lookedAt : walk.lookedAt;
-    walk.firstInPercent = walk.firstInPercent == null ? row : walk.firstInPercent;
-    walk.percent += percent.orElse(0);
-    if (walk.percent > 100 + ROUNDING && !walk.over) {
-      walk.over = true;
-      row.fault("percent", "must not bring the paddock above 100 in all");
-    }
-    return percent.isPresent() && !Double.isNaN(lookedAt)
-        ? OptionalDouble.of(percent.getAsDouble() / 100 * lookedAt)
-        : OptionalDouble.empty();
+  private static double plants(Fields row) {
+    return row.has("percent")
+        ? row.number("percent", 0, 100) / 100 * row.whole(LOOKED_AT, 1, MOST_PLANTS)
+        : row.whole("plants", 0, MOST_PLANTS);
   }
 
   /**
    * Plants that the percentages leave over are plants nobody named. Percentages that add up to 1
    * are fractions: almost the whole paddock would count as unnamed.
    */
-  private static List<Identification> completed(Walk walk) {
-    if (walk.percent > 0 && walk.percent <= 1 + FRACTIONS_ROUNDING) {
-      walk.firstInPercent.fault(
+  private static Optional<Identification> unnamed(List<Fields> rows) {
+    Fields first = rows.get(0);
+    OptionalInt lookedAt = first.findWhole(LOOKED_AT, 1, MOST_PLANTS);
+    double sum = 0;
+    for (Fields row : rows) {
+      boolean under = sum <= 100 + ROUNDING;
+      sum += row.findNumber("percent", 0, 100).orElse(0);
+      if (under && sum > 100 + ROUNDING) {
+        row.fault("percent", "must not bring the paddock above 100 in all");
+      }
+      OptionalInt also = row.findWhole(LOOKED_AT, 1, MOST_PLANTS);
+      if (lookedAt.isPresent() && also.isPresent() && !also.equals(lookedAt)) {
+        row.fault(LOOKED_AT, "must be the same in all rows of a paddock");
+      }
+    }
+    if (sum > 0 && sum <= 1 + FRACTIONS_ROUNDING) {
+      first.fault(
           "percent",
           "must be in per cent, 88 and not 0.88: those of the paddock add up to "
-              + NumberText.plain(Math.rint(walk.percent * 1e6) / 1e6)
+              + NumberText.plain(Math.rint(sum * 1e6) / 1e6)
               + "; if so little was named, give the rest as "
               + UNIDENTIFIED);
     }
-    double left = 100 - walk.percent;
-    if (Boolean.TRUE.equals(walk.inPercent) && left > ROUNDING && !Double.isNaN(walk.lookedAt)) {
-      walk.found.add(new Identification(List.of(UNIDENTIFIED), left / 100 * walk.lookedAt));
-    }
-    return List.copyOf(walk.found);
+    double left = 100 - sum;
+    return left > ROUNDING && lookedAt.isPresent()
+        ? Optional.of(new Identification(List.of(UNIDENTIFIED), left / 100 * lookedAt.getAsInt()))
+        : Optional.empty();
   }
 
   /** {@code Dinninup or Yarloop} and {@code Dinninup / Yarloop} are two candidates. */
-  private List<String> candidates(CsvRow row) {
+  private List<String> candidates(Fields row) {
     List<String> candidates = new ArrayList<>();
     String[] parts = BETWEEN.split(Names.tidy(row.text("cultivar")));
     if (parts.length > ReadLimits.CANDIDATES) {
@@ -205,14 +178,14 @@ final class PlantsCsv {
       String known = cultivars.get(Names.key(part));
       if (known != null && !candidates.contains(known)) {
         candidates.add(known);
-      } else if (known == null && row.findText("cultivar").isPresent()) {
+      } else if (known == null && row.has("cultivar")) {
         unknown(row, part.strip(), parts.length == 1);
       }
     }
     return candidates.stream().sorted().toList();
   }
 
-  private void unknown(CsvRow row, String name, boolean alone) {
+  private void unknown(Fields row, String name, boolean alone) {
     String rule = "must be in the table of cultivars";
     Supplier<String> meant =
         () -> everydayWord(name).or(() -> NearestName.find(name, cultivars.values())).orElse("");
@@ -228,7 +201,7 @@ final class PlantsCsv {
   private static Optional<String> everydayWord(String typed) {
     String word = Names.key(typed);
     return EVERYDAY_WORDS.entrySet().stream()
-        .filter(meaning -> meaning.getValue().contains(word))
+        .filter(meaning -> List.of(meaning.getValue().split(", ")).contains(word))
         .map(Map.Entry::getKey)
         .findFirst();
   }

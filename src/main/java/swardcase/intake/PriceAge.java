@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.SetBy;
+import swardcase.farm.ActionNumber;
 import swardcase.farm.Farm;
 
 /** How old the prices and quotes of a farm are. A year is our own judgement (inferred). */
@@ -54,7 +55,7 @@ final class PriceAge {
             .flatMap(
                 action ->
                     Stream.concat(
-                        Stream.of(action.cropMarginPerHa()),
+                        Stream.of(action.number(ActionNumber.CROP_MARGIN)),
                         action.costs().stream().map(line -> line.costPerHa())));
     return Stream.concat(prices, ofActions).anyMatch(sum -> sum.setBy() == SetBy.USER);
   }

@@ -3,24 +3,24 @@ package swardcase.intake;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import swardcase.check.FaultsException;
 import swardcase.check.ReadLimits;
-import swardcase.intake.FaultList.Place;
-import swardcase.intake.YamlNode.Entries;
-import swardcase.intake.YamlNode.Entry;
+import swardcase.reading.Faults;
+import swardcase.reading.FileText;
+import swardcase.reading.Names;
+import swardcase.reading.Node.Entries;
+import swardcase.reading.Node.Entry;
+import swardcase.reading.Node.Spot;
+import swardcase.reading.YamlTree;
 
 /**
  * Reads a file of scenarios: below {@code scenarios} the name of each, and below that the keys of
  * {@code farm.yaml} it changes, and {@code paddocks}, with the columns it changes of each paddock.
  */
 public final class ScenarioFile {
-
-  /** The key below which cells of paddocks are changed. */
-  static final String PADDOCKS = "paddocks";
 
   private static final String TOP = "scenarios";
 
@@ -33,16 +33,14 @@ public final class ScenarioFile {
    *     seen when they are laid over it
    */
   public static List<Scenario> read(Path file) {
-    FaultList faults = new FaultList();
-    String name = file.toString();
-    Place whole = new Place(name, 0, "");
+    Faults faults = new Faults();
     if (!Files.isRegularFile(file)) {
-      faults.add(whole, "must be a file of scenarios", "");
+      faults.add(file.toString(), "must be a file of scenarios");
     }
     faults.throwIfAny();
-    Optional<String> text = FileText.find(file, name, faults);
+    Optional<String> text = FileText.find(file, file.toString(), faults);
     faults.throwIfAny();
-    return parse(name, text.orElseThrow());
+    return parse(file.toString(), text.orElseThrow());
   }
 
   /**
@@ -51,71 +49,54 @@ public final class ScenarioFile {
    * @param name what it is called in faults
    */
   public static List<Scenario> parse(String name, String text) {
-    FaultList faults = new FaultList();
-    List<Scenario> scenarios =
-        YamlTree.find(name, text, faults)
-            .map(top -> scenarios(top, new Place(name, 0, ""), faults))
-            .orElse(List.of());
+    Faults faults = new Faults();
+    List<Scenario> scenarios = new ArrayList<>();
+    YamlTree.find(name, text, faults)
+        .ifPresent(
+            top ->
+                below(top.entries(), new Spot(name, 0), faults)
+                    .forEach((of, entry) -> add(Names.tidy(of), entry, scenarios, faults)));
     faults.throwIfAny();
     return scenarios;
   }
 
-  private static List<Scenario> scenarios(Entries top, Place whole, FaultList faults) {
-    top.entries()
-        .forEach(
-            (key, entry) -> {
-              if (!key.equals(TOP)) {
-                Place place = new Place(entry.at(), "");
-                faults.add(
-                    place,
-                    "must stand below 'scenarios:' and the name of a scenario",
-                    key,
-                    List.of(TOP));
-              }
-            });
-    Entry below = top.entries().get(TOP);
+  /** What stands below the one key of the file. */
+  private static Map<String, Entry> below(Map<String, Entry> top, Spot whole, Faults faults) {
+    top.forEach(
+        (key, entry) -> {
+          if (!key.equals(TOP)) {
+            String rule = "must stand below 'scenarios:' and the name of a scenario";
+            faults.add(entry.at(), "", rule, key, List.of(TOP));
+          }
+        });
+    Entry below = top.get(TOP);
+    Spot at = below == null ? whole : below.at();
     if (below == null || !(below.value() instanceof Entries named) || named.entries().isEmpty()) {
-      Place place = below == null ? whole : new Place(below.at(), TOP);
-      faults.add(
-          place,
-          "must have 'scenarios:' with a name for each below it, and below that what it changes",
-          "");
-      return List.of();
+      String rule =
+          "must have 'scenarios:' with a name for each below it, and below that what it changes";
+      faults.add(at, below == null ? "" : TOP, rule, "");
+      return Map.of();
     }
     if (named.entries().size() > ReadLimits.SCENARIOS) {
-      String rule = "must not be more than " + ReadLimits.SCENARIOS;
-      faults.add(new Place(below.at(), TOP), rule, "");
-      return List.of();
+      faults.add(at, TOP, "must not be more than " + ReadLimits.SCENARIOS, "");
+      return Map.of();
     }
-    List<Scenario> scenarios = new ArrayList<>();
-    named
-        .entries()
-        .forEach((name, entry) -> find(name, entry, scenarios, faults).ifPresent(scenarios::add));
-    return scenarios;
+    return named.entries();
   }
 
-  private static Optional<Scenario> find(
-      String typed, Entry entry, List<Scenario> before, FaultList faults) {
-    String name = Names.tidy(typed);
-    Place place = new Place(entry.at(), TOP);
-    if (before.stream().anyMatch(other -> Names.key(other.name()).equals(Names.key(name)))) {
-      faults.add(place, "must be given once", name);
-      return Optional.empty();
+  private static void add(String name, Entry entry, List<Scenario> scenarios, Faults faults) {
+    if (Names.find(name, scenarios.stream().map(Scenario::name).toList()).isPresent()) {
+      faults.add(entry.at(), TOP, "must be given once", name);
+    } else if (!(entry.value() instanceof Entries keys) || keys.entries().isEmpty()) {
+      String rule = "must have below it what it changes, such as 'prices:'";
+      faults.add(entry.at(), TOP, rule, name);
+    } else {
+      Entry paddocks = keys.entries().get(Scenario.PADDOCKS);
+      if (paddocks != null && !(paddocks.value() instanceof Entries)) {
+        String rule = "must have names of paddocks below it";
+        faults.add(paddocks.at(), Scenario.PADDOCKS, rule, "");
+      }
+      scenarios.add(new Scenario(name, entry.at(), keys.entries()));
     }
-    if (!(entry.value() instanceof Entries changes) || changes.entries().isEmpty()) {
-      faults.add(place, "must have below it what it changes, such as 'prices:'", name);
-      return Optional.empty();
-    }
-    Map<String, Entry> keys = new LinkedHashMap<>(changes.entries());
-    Entry paddocks = keys.remove(PADDOCKS);
-    if (paddocks == null) {
-      return Optional.of(
-          new Scenario(name, entry.at(), new Entries(entry.at(), keys), Entries.none(entry.at())));
-    }
-    if (!(paddocks.value() instanceof Entries cells)) {
-      faults.add(new Place(paddocks.at(), PADDOCKS), "must have names of paddocks below it", "");
-      return Optional.empty();
-    }
-    return Optional.of(new Scenario(name, entry.at(), new Entries(entry.at(), keys), cells));
   }
 }

@@ -2,6 +2,7 @@ package swardcase.intake;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -10,10 +11,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.stream.XMLStreamException;
 import swardcase.check.Check;
-import swardcase.check.Fault;
 import swardcase.check.ReadLimits;
 import swardcase.intake.NumberFormats.Shown;
-import swardcase.tables.CsvTable;
+import swardcase.reading.Faults;
+import swardcase.reading.Node.Spot;
+import swardcase.reading.Table;
 
 /**
  * Turns the cells of a sheet into the text a CSV file would hold. A formula counts by the value
@@ -29,7 +31,7 @@ final class SheetCells {
   private final String name;
   private final List<String> shared;
   private final NumberFormats formats;
-  private final List<Fault> faults;
+  private final Faults faults;
   private final SortedMap<Integer, List<String>> rows = new TreeMap<>();
   private List<String> headings = List.of();
 
@@ -42,7 +44,7 @@ final class SheetCells {
    * @param name what it is called in faults
    * @param shared the texts that cells refer to by number
    */
-  SheetCells(String name, List<String> shared, NumberFormats formats, List<Fault> faults) {
+  SheetCells(String name, List<String> shared, NumberFormats formats, Faults faults) {
     this.name = name;
     this.shared = shared;
     this.formats = formats;
@@ -50,7 +52,7 @@ final class SheetCells {
   }
 
   /** The sheet as a table, its rows numbered as the spreadsheet numbers them. */
-  CsvTable read(WorkbookParts.Part part) throws XMLStreamException {
+  Table read(WorkbookParts.Part part) throws XMLStreamException {
     int row = 0;
     while (part.next() && !part.ends("sheetData") && rows.size() <= ReadLimits.ROWS) {
       if (part.begins("row")) {
@@ -58,7 +60,16 @@ final class SheetCells {
         add(row, cells(part, row));
       }
     }
-    return CsvTable.ofCells(name, rows, faults);
+    List<Table.Line> lines = new ArrayList<>();
+    rows.forEach(
+        (number, texts) -> {
+          List<String> filled = new ArrayList<>(texts);
+          filled.addAll(Collections.nCopies(Math.max(0, headings.size() - texts.size()), ""));
+          if (!texts.get(0).startsWith("# ")) {
+            lines.add(new Table.Line(number, filled));
+          }
+        });
+    return Table.ofLines(name, lines, faults);
   }
 
   private void add(int row, List<String> texts) {
@@ -185,8 +196,6 @@ final class SheetCells {
   }
 
   private void fault(int row, String column, String rule) {
-    if (faults.size() < ReadLimits.FAULTS) {
-      faults.add(new Fault(name, row, column, rule, "", ""));
-    }
+    faults.add(new Spot(name, row), column, rule, "");
   }
 }

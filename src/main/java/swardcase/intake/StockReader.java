@@ -1,13 +1,14 @@
 package swardcase.intake;
 
 import java.time.Month;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.farm.OtherStock;
+import swardcase.reading.Fields;
 import swardcase.tables.DryStock;
 import swardcase.tables.Tables;
 
@@ -21,46 +22,32 @@ final class StockReader {
   }
 
   List<OtherStock> list(Fields farm) {
-    List<OtherStock> stock = new ArrayList<>();
-    farm.sections("other_stock").forEach(fields -> find(fields).ifPresent(stock::add));
-    return stock;
+    return farm.sections("other_stock", "'- name: wethers'").stream()
+        .flatMap(stock -> stock.make(() -> read(stock)).stream())
+        .toList();
   }
 
-  private Optional<OtherStock> find(Fields stock) {
-    int before = stock.faults().count();
+  private OtherStock read(Fields stock) {
     String name = stock.text("name");
-    OptionalInt head = stock.findWhole("head", 0, 1_000_000);
-    if (!stock.has("head")) {
-      stock.fault("head", "must be given", "");
-    }
     Optional<DryStock> kind =
         stock
             .findName("kind", "a class of stock in the tables", tables.dryStock().keySet())
             .map(tables.dryStock()::get);
-    Optional<Assumption> dse = dse(stock, name, kind);
-    Optional<Assumption> riskyDays = riskyDays(stock, name, kind);
-    List<Month> months = months(stock);
-    boolean mayMove = stock.findYesNo("may_move").orElse(true);
-    stock.finish();
-    return stock
-        .faults()
-        .build(
-            before,
-            stock.place(),
-            () ->
-                new OtherStock(
-                    name, head.orElseThrow(), dse.orElseThrow(), riskyDays, months, mayMove));
-  }
-
-  private static Optional<Assumption> dse(Fields stock, String name, Optional<DryStock> kind) {
-    Optional<Assumption> own =
+    Optional<Assumption> dse =
         stock
             .findRange("dse_per_head", 0, 40)
-            .map(dse -> Assumption.ofFarm("dry sheep equivalents, " + name, dse, "DSE/head"));
+            .map(own -> Assumption.ofFarm("dry sheep equivalents, " + name, own, "DSE/head"))
+            .or(() -> kind.map(DryStock::dsePerHead));
     if (stock.has("kind") == stock.has("dse_per_head")) {
-      stock.fault("kind", "must be given, or dse_per_head in its place, but not both", "");
+      stock.fault("kind", "must be given, or dse_per_head in its place, but not both");
     }
-    return own.or(() -> kind.map(DryStock::dsePerHead));
+    return new OtherStock(
+        name,
+        stock.whole("head", 0, 1_000_000),
+        dse.orElse(null),
+        riskyDays(stock, name, kind),
+        months(stock),
+        stock.findYesNo("may_move").orElse(true));
   }
 
   private static Optional<Assumption> riskyDays(
@@ -75,36 +62,15 @@ final class StockReader {
 
   /** A list of months, or from one month to another, over the new year too; else all twelve. */
   private static List<Month> months(Fields stock) {
-    Optional<Month> from = month(stock, "from");
-    Optional<Month> to = month(stock, "to");
-    List<Month> listed = GrowthReader.months(stock, "months");
+    Month from = stock.findMonth("from").orElse(Month.JANUARY);
+    Month to = stock.findMonth("to").orElse(Month.DECEMBER);
+    List<Month> listed = stock.months("months");
     if (stock.has("from") != stock.has("to") || stock.has("from") && stock.has("months")) {
-      stock.fault("from", "must come with 'to', and without 'months'", "");
+      stock.fault("from", "must come with 'to', and without 'months'");
     }
-    if (!listed.isEmpty()) {
-      return listed;
-    }
-    List<Month> months = new ArrayList<>();
-    Month first = from.orElse(Month.JANUARY);
-    int count = Math.floorMod(to.orElse(Month.DECEMBER).getValue() - first.getValue(), 12) + 1;
-    for (int i = 0; i < count; i++) {
-      months.add(first.plus(i));
-    }
-    return months.stream().sorted().toList();
-  }
-
-  private static Optional<Month> month(Fields stock, String key) {
-    Optional<String> text = stock.findText(key);
-    Optional<Month> month = text.flatMap(CalendarText::findMonth);
-    if (text.isPresent() && month.isEmpty()) {
-      stock
-          .faults()
-          .add(
-              stock.place(key),
-              "must be a month such as June",
-              text.get(),
-              CalendarText.monthNames());
-    }
-    return month;
+    int count = Math.floorMod(to.getValue() - from.getValue(), 12) + 1;
+    return listed.isEmpty()
+        ? Stream.iterate(from, month -> month.plus(1)).limit(count).sorted().toList()
+        : listed;
   }
 }

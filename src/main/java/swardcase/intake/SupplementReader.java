@@ -1,8 +1,12 @@
 package swardcase.intake;
 
 import java.util.Optional;
+import java.util.Set;
+import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Supplement;
+import swardcase.reading.Fields;
+import swardcase.reading.Names;
 import swardcase.tables.SupplementRow;
 import swardcase.tables.Tables;
 
@@ -22,73 +26,63 @@ final class SupplementReader {
     this.currency = currency;
   }
 
-  /** The supplement, by its name alone or with the farm's own numbers. */
-  Optional<Supplement> find(Fields farm) {
+  /** The supplement, by its name alone or with the farm's own numbers; null after a fault. */
+  Supplement read(Fields farm) {
     if (farm.has("supplement") && !farm.isScalar("supplement")) {
-      return own(farm.section("supplement"));
+      Fields own = farm.section("supplement");
+      return own.make(() -> own(own)).orElse(null);
     }
-    int before = farm.faults().count();
-    String name =
-        farm.findName("supplement", "a supplement of the tables", tables.supplements().keySet())
-            .orElse(USUAL);
-    SupplementRow row = tables.supplements().get(name);
-    if (row.pricePerTonne().isEmpty()) {
+    Set<String> names = tables.supplements().keySet();
+    String name = farm.findName("supplement", "a supplement of the tables", names).orElse(USUAL);
+    Optional<Supplement> supplement = tables.supplements().get(name).atTablePrice();
+    if (supplement.isEmpty()) {
       farm.fault(
           "supplement",
-          "has no price in the tables: write 'name: " + name + "' and price_per_tonne below it",
-          name);
+          "has no price in the tables: write 'name: " + name + "' and price_per_tonne below it");
     }
-    return farm.faults()
-        .build(before, farm.place("supplement"), () -> row.atTablePrice().orElseThrow());
+    return supplement.orElse(null);
   }
 
-  private Optional<Supplement> own(Fields own) {
-    int before = own.faults().count();
+  private Supplement own(Fields own) {
     String name = own.text("name");
-    Optional<SupplementRow> row =
-        Names.find(name, tables.supplements().keySet()).map(tables.supplements()::get);
+    Set<String> names = tables.supplements().keySet();
+    Optional<SupplementRow> row = Names.find(name, names).map(tables.supplements()::get);
     Optional<Assumption> price =
-        number(own, "price_per_tonne", "price of " + name, currency + "/t as fed", 0, 100_000, 1)
+        number("price of " + name, currency + "/t as fed", own.findRange("price_per_tonne", 0, 1e5))
             .or(() -> row.flatMap(SupplementRow::pricePerTonne));
     Optional<Assumption> energy =
-        number(own, "energy_mj_per_kg_dm", "energy of " + name, "MJ/kg DM", 3, 20, 1)
+        number("energy of " + name, "MJ/kg DM", own.findRange("energy_mj_per_kg_dm", 3, 20))
             .or(() -> row.map(SupplementRow::energyMjPerKgDm));
     Assumption dryMatter =
-        number(own, "dry_matter_percent", "dry matter of " + name, "-", 10, 100, 100)
+        fraction("dry matter of " + name, own.findRange("dry_matter_percent", 10, 100))
             .or(() -> row.map(SupplementRow::dryMatterFraction))
             .orElseGet(() -> defaults.get("supplement-dry-matter"));
     Assumption waste =
-        number(own, "waste_percent", "waste of " + name, "-", 0, 80, 100)
+        fraction("waste of " + name, own.findRange("waste_percent", 0, 80))
             .or(() -> row.map(SupplementRow::wasteFraction))
             .orElseGet(() -> defaults.get("supplement-waste"));
-    own.finish();
-    if (own.faults().count() == before && row.isEmpty() && (price.isEmpty() || energy.isEmpty())) {
-      own.faults()
-          .add(
-              own.place("name"),
-              "must be in the table of supplements, or come with price_per_tonne and"
-                  + " energy_mj_per_kg_dm",
-              name,
-              tables.supplements().keySet());
-    } else if (own.faults().count() == before && price.isEmpty()) {
-      own.fault("price_per_tonne", "must be given: the tables have no price of " + name, "");
+    boolean told = own.has("price_per_tonne") && own.has("energy_mj_per_kg_dm");
+    if (row.isEmpty() && !told && !name.isEmpty()) {
+      String rule =
+          "must be in the table of supplements, or come with price_per_tonne and"
+              + " energy_mj_per_kg_dm";
+      own.fault("name", rule, names);
+    } else if (row.isPresent() && price.isEmpty() && !own.has("price_per_tonne")) {
+      own.fault("price_per_tonne", "must be given: the tables have no price of " + name);
     }
-    return own.faults()
-        .build(
-            before,
-            own.place(),
-            () ->
-                new Supplement(
-                    row.map(SupplementRow::name).orElse(name),
-                    price.orElseThrow(),
-                    energy.orElseThrow(),
-                    dryMatter,
-                    waste));
+    return new Supplement(
+        row.map(SupplementRow::name).orElse(name),
+        price.orElse(null),
+        energy.orElse(null),
+        dryMatter,
+        waste);
   }
 
-  private static Optional<Assumption> number(
-      Fields own, String key, String name, String unit, double low, double high, double perUnit) {
-    return own.findRange(key, low, high)
-        .map(range -> Assumption.ofFarm(name, Defaults.divided(range, perUnit), unit));
+  private static Optional<Assumption> number(String name, String unit, Optional<Range> own) {
+    return own.map(range -> Assumption.ofFarm(name, range, unit));
+  }
+
+  private static Optional<Assumption> fraction(String name, Optional<Range> own) {
+    return number(name, "-", own.map(Fields::fractions));
   }
 }

@@ -20,7 +20,8 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import swardcase.check.ReadLimits;
-import swardcase.intake.FaultList.Place;
+import swardcase.reading.Node.Spot;
+import swardcase.reading.TooMuchException;
 
 /**
  * The parts of a workbook's archive, read one after the other and never beyond {@link ReadLimits}.
@@ -30,7 +31,7 @@ final class WorkbookParts implements Closeable {
 
   private static final String LIMIT = "http://www.oracle.com/xml/jaxp/properties/";
   private static final XMLInputFactory FACTORY = factory();
-  private static final Place WHOLE = new Place(FarmWorkbook.FILE, 0, "");
+  private static final Spot WHOLE = new Spot(FarmWorkbook.FILE, 0);
 
   private static final String BYTES =
       "must not hold more than " + ReadLimits.UNPACKED_BYTES / 1_000_000 + " MB unpacked";
@@ -80,7 +81,7 @@ final class WorkbookParts implements Closeable {
 
   /** Throws if the workbook is beyond a limit. */
   static void refuse(boolean beyond, String rule) {
-    TooMuchException.refuse(beyond, WHOLE, rule);
+    TooMuchException.refuse(beyond, WHOLE, "", rule);
   }
 
   /** A part by its name, case aside. It must be UTF-8, as every spreadsheet writes it. */
@@ -109,14 +110,6 @@ final class WorkbookParts implements Closeable {
   /** What an archive says of the size of its parts may be a lie. */
   private InputStream counted(InputStream in) {
     return new FilterInputStream(in) {
-      @Override
-      public int read() throws IOException {
-        int next = super.read();
-        bytes += next < 0 ? 0 : 1;
-        refuse(bytes > ReadLimits.UNPACKED_BYTES, BYTES);
-        return next;
-      }
-
       @Override
       public int read(byte[] to, int from, int most) throws IOException {
         int count = super.read(to, from, most);

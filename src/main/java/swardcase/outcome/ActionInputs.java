@@ -1,25 +1,15 @@
 package swardcase.outcome;
 
 import java.util.List;
-import swardcase.evidence.Assumption;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Action;
+import swardcase.farm.ActionNumber;
 import swardcase.farm.CostLine;
 import swardcase.farm.CostLine.Phase;
 
 /** Places of one action's numbers among the inputs, and its costs by phase. */
 final class ActionInputs {
 
-  private static final String RUN_DOWN_GROWTH = ".run-down-growth";
-  private static final String GROWTH_YEAR_ONE = ".growth-year-one";
-  private static final String GROWTH_YEAR_TWO = ".growth-year-two";
-  private static final String SEED_SET = ".seed-set";
-  private static final String SEEDLING_KILL = ".seedling-kill";
-  private static final String BURIED_SEED = ".buried-seed";
-  private static final String SOWN_SEED = ".sown-seed";
-  private static final String CLOVER_SHARE = ".clover-share";
-  private static final String ESTABLISHMENT_CHANCE = ".establishment-chance";
-  private static final String CROP_MARGIN = ".crop-margin";
   private static final String COST = ".cost.";
 
   private final Action action;
@@ -39,39 +29,34 @@ final class ActionInputs {
 
   /** Enters the numbers that this kind of action reads. */
   static void enter(UncertainNumbers.Builder numbers, Action action) {
-    boolean runsDown = action.changesStand() && action.runDownYears() > 0;
-    boolean crops = runsDown && action.cropped();
-    enter(runsDown && !crops, numbers, action, RUN_DOWN_GROWTH, action.runDownGrowth());
-    enter(action.changesStand(), numbers, action, GROWTH_YEAR_ONE, action.growthYearOne());
-    enter(action.sows(), numbers, action, GROWTH_YEAR_TWO, action.growthYearTwo());
-    enter(runsDown, numbers, action, SEED_SET, action.seedSet());
-    enter(action.sows(), numbers, action, SEEDLING_KILL, action.seedlingKill());
-    enter(action.buries(), numbers, action, BURIED_SEED, action.buriedSeed());
-    enter(action.sows(), numbers, action, SOWN_SEED, action.sownKgPerHa());
-    action
-        .targetCloverShare()
-        .ifPresent(share -> enter(action.sows(), numbers, action, CLOVER_SHARE, share));
-    enter(action.sows(), numbers, action, ESTABLISHMENT_CHANCE, action.establishmentChance());
-    enter(crops, numbers, action, CROP_MARGIN, action.cropMarginPerHa());
+    for (ActionNumber number : ActionNumber.values()) {
+      if (reads(action, number)) {
+        numbers.addOfAction(key(action, number), action.name(), action.number(number));
+      }
+    }
     for (CostLine line : action.costs()) {
-      enter(true, numbers, action, COST + line.name(), line.costPerHa());
+      numbers.addOfAction(costKey(action, line), action.name(), line.costPerHa());
     }
   }
 
   /** A number that this kind of action never reads is not entered. */
-  private static void enter(
-      boolean read,
-      UncertainNumbers.Builder numbers,
-      Action action,
-      String what,
-      Assumption value) {
-    if (read) {
-      numbers.addOfAction(key(action, what), action.name(), value);
-    }
+  private static boolean reads(Action action, ActionNumber number) {
+    boolean runsDown = action.changesStand() && action.runDownYears() > 0;
+    boolean crops = runsDown && action.cropped();
+    return switch (number) {
+      case RUN_DOWN_GROWTH -> runsDown && !crops;
+      case BURIED_SEED -> action.buries();
+      case CLOVER_SHARE -> action.sows() && action.number(number) != null;
+      default -> number.applies(action.kind(), runsDown, crops);
+    };
   }
 
   static String costKey(Action action, CostLine line) {
     return key(action, COST + line.name());
+  }
+
+  private static String key(Action action, ActionNumber number) {
+    return key(action, "." + number.label().replace(' ', '-'));
   }
 
   private static String key(Action action, String what) {
@@ -80,29 +65,29 @@ final class ActionInputs {
 
   ActionInputs(Action action, UncertainNumbers numbers) {
     this.action = action;
-    runDownGrowth = place(numbers, RUN_DOWN_GROWTH);
-    growthYearOne = place(numbers, GROWTH_YEAR_ONE);
-    growthYearTwo = place(numbers, GROWTH_YEAR_TWO);
-    seedSet = place(numbers, SEED_SET);
-    seedlingKill = place(numbers, SEEDLING_KILL);
-    buriedSeed = place(numbers, BURIED_SEED);
-    sownKgPerHa = place(numbers, SOWN_SEED);
-    targetCloverShare = place(numbers, CLOVER_SHARE);
-    establishmentChance = place(numbers, ESTABLISHMENT_CHANCE);
-    cropMarginPerHa = place(numbers, CROP_MARGIN);
+    runDownGrowth = place(numbers, ActionNumber.RUN_DOWN_GROWTH);
+    growthYearOne = place(numbers, ActionNumber.GROWTH_YEAR_ONE);
+    growthYearTwo = place(numbers, ActionNumber.GROWTH_YEAR_TWO);
+    seedSet = place(numbers, ActionNumber.SEED_SET);
+    seedlingKill = place(numbers, ActionNumber.SEEDLING_KILL);
+    buriedSeed = place(numbers, ActionNumber.BURIED_SEED);
+    sownKgPerHa = place(numbers, ActionNumber.SOWN_SEED);
+    targetCloverShare = place(numbers, ActionNumber.CLOVER_SHARE);
+    establishmentChance = place(numbers, ActionNumber.ESTABLISHMENT_CHANCE);
+    cropMarginPerHa = place(numbers, ActionNumber.CROP_MARGIN);
     List<CostLine> costs = action.costs();
     costPlace = new int[costs.size()];
     costPhase = new Phase[costs.size()];
     ownLabour = new boolean[costs.size()];
     for (int k = 0; k < costs.size(); k++) {
-      costPlace[k] = place(numbers, COST + costs.get(k).name());
+      costPlace[k] = numbers.place(costKey(action, costs.get(k)));
       costPhase[k] = costs.get(k).phase();
       ownLabour[k] = costs.get(k).ownLabour();
     }
   }
 
-  private int place(UncertainNumbers numbers, String what) {
-    return numbers.find(key(action, what)).orElse(-1);
+  private int place(UncertainNumbers numbers, ActionNumber number) {
+    return numbers.find(key(action, number)).orElse(-1);
   }
 
   Action action() {

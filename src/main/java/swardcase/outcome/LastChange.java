@@ -2,6 +2,7 @@ package swardcase.outcome;
 
 import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
+import swardcase.farm.ActionNumber;
 import swardcase.tables.Tables;
 
 /**
@@ -47,7 +48,7 @@ final class LastChange {
   }
 
   private static boolean differs(Action action, int yearsAfterSowing) {
-    double takes = action.establishmentChance().likely();
+    double takes = action.number(ActionNumber.ESTABLISHMENT_CHANCE).likely();
     double growth = 0;
     double sowing = 0;
     double left = 1;
@@ -63,8 +64,8 @@ final class LastChange {
 
   private static double growth(Action action, int age) {
     return switch (age) {
-      case 0 -> action.growthYearOne().likely();
-      case 1 -> action.growthYearTwo().likely();
+      case 0 -> action.number(ActionNumber.GROWTH_YEAR_ONE).likely();
+      case 1 -> action.number(ActionNumber.GROWTH_YEAR_TWO).likely();
       default -> 1;
     };
   }

@@ -17,9 +17,9 @@ import java.util.TreeMap;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.intake.FarmFolder;
-import swardcase.intake.YamlEdit;
 import swardcase.page.EditViews;
-import swardcase.tables.CsvEdit;
+import swardcase.reading.CsvEdit;
+import swardcase.reading.YamlEdit;
 
 /** Changes of the farm's files: checked, shown, and saved whole or not at all when that is said. */
 final class Edits {

@@ -9,8 +9,8 @@ import swardcase.farm.Finance;
 import swardcase.farm.Mob;
 import swardcase.farm.OtherStock;
 import swardcase.farm.Prices;
-import swardcase.intake.YamlEdit;
 import swardcase.page.EditViews.Key;
+import swardcase.reading.YamlEdit;
 
 /** The keys of {@code farm.yaml} that people change. */
 final class Keys {

@@ -1,7 +1,6 @@
 package swardcase.tables;
 
 import java.util.Optional;
-import java.util.OptionalInt;
 import swardcase.check.Check;
 import swardcase.evidence.Assumption;
 
@@ -11,33 +10,21 @@ import swardcase.evidence.Assumption;
  * @param name the key, as the trade writes it
  * @param subspecies subterraneum, yanninicum or brachycalycinum; blank if unknown
  * @param era when it was bred: old, transition (between old and current) or current
- * @param releaseYear year of release, if known
- * @param maturity maturity class in words; blank if unknown
- * @param rainMinMm least annual rain, if known
- * @param rainMaxMm most annual rain, if known
  * @param hardSeed hard seed class, which is the key of the seed decay table
  * @param formononetin per cent of leaf dry matter; empty if unknown, never zero for unknown
  * @param highOestrogen whether it is one of the cultivars named as high in formononetin
  * @param relativeWinterYield winter growth relative to a current cultivar: 0.9 is a tenth less
  * @param winterYieldClass cultivars of one class share one error in {@code relativeWinterYield}
- * @param source keys into the sources table, semicolon between them
- * @param note evidence for and against, in words
  */
 public record Cultivar(
     String name,
     String subspecies,
     Era era,
-    OptionalInt releaseYear,
-    String maturity,
-    OptionalInt rainMinMm,
-    OptionalInt rainMaxMm,
     HardSeed hardSeed,
     Optional<Assumption> formononetin,
     boolean highOestrogen,
     Assumption relativeWinterYield,
-    String winterYieldClass,
-    String source,
-    String note) {
+    String winterYieldClass) {
 
   /** When a cultivar was bred. */
   public enum Era {

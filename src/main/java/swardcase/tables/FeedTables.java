@@ -1,135 +1,94 @@
 package swardcase.tables;
 
 import java.time.Month;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import swardcase.chance.Range;
-import swardcase.check.Fault;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.farm.PastureQuality;
+import swardcase.reading.Faults;
+import swardcase.reading.Fields;
+import swardcase.reading.Node.Spot;
 
 /** Reads the tables about feed: districts, pasture quality, supplements and dry stock. */
 final class FeedTables {
 
-  private static final Map<String, Month> MONTHS =
-      Arrays.stream(Month.values())
-          .collect(Collectors.toUnmodifiableMap(FeedTables::label, Function.identity()));
+  private static final Map<String, Month> MONTHS = Fields.words(Month.values(), FeedTables::label);
 
   private FeedTables() {}
 
-  static SortedMap<String, District> districts(List<TableRow> rows, Iterable<String> profiles) {
-    List<String> known = new ArrayList<>();
-    profiles.forEach(known::add);
+  static SortedMap<String, District> districts(List<TableRow> rows, Set<String> profiles) {
     SortedMap<String, District> districts = new TreeMap<>();
-    rows.forEach(
-        row ->
-            district(row, known).ifPresent(district -> districts.put(district.name(), district)));
+    for (TableRow row : rows) {
+      row.make(() -> district(row, profiles))
+          .ifPresent(district -> districts.put(district.name(), district));
+    }
     return districts;
   }
 
-  private static Optional<District> district(TableRow row, List<String> profiles) {
-    CsvRow cells = row.cells();
-    String name = cells.text("name");
-    List<Double> growth =
-        Stream.of(Month.values())
-            .map(month -> cells.number(TableFile.growthColumn(month), 0, 250))
-            .toList();
-    List<Month> winter = months(cells, "winter_months");
-    String quality = cells.text("quality_profile");
+  private static District district(TableRow row, Set<String> profiles) {
+    row.has("note");
+    String quality = row.text("quality_profile");
     if (!quality.isEmpty() && !profiles.contains(quality)) {
-      cells.faultName("quality_profile", "must name a profile of pasture-quality.csv", profiles);
+      row.fault("quality_profile", "must name a profile of pasture-quality.csv", profiles);
     }
-    Evidence evidence = row.evidence("evidence");
-    String source = row.source("source", evidence);
-    Optional<Assumption> later =
-        ofDistrict(
-            row, "later break in a poor season", "break_later_in_poor", "half-months", "break");
-    Optional<Assumption> earlier =
-        ofDistrict(
-            row, "earlier break in a good season", "break_earlier_in_good", "half-months", "break");
     OptionalInt rain = markedWhole(row, "rain_mm_per_year", 5000, "rain_evidence");
     row.source("rain_source", rain.isEmpty() ? Evidence.INFERRED : row.evidence("rain_evidence"));
-    OptionalInt green = markedWhole(row, "green_months", 12, "green_months_evidence");
-    Optional<Assumption> unknownHigh =
-        ofDistrict(
-            row,
+    row.text("winter_months");
+    Evidence evidence = row.evidence("evidence");
+    return new District(
+        row.text("name"),
+        Stream.of(Month.values())
+            .map(month -> row.number(label(month) + "_kg_dm_per_ha_day", 0, 250))
+            .toList(),
+        row.months("winter_months"),
+        quality,
+        evidence,
+        row.source("source", evidence),
+        row.setBy(),
+        breakMoves(row, "later break in a poor season", "break_later_in_poor"),
+        breakMoves(row, "earlier break in a good season", "break_earlier_in_good"),
+        rain,
+        markedWhole(row, "green_months", 12, "green_months_evidence"),
+        row.findNumber(
             "chance that clover of unknown formononetin is high in it",
-            "unknown_high_chance",
             "-",
-            "unknown_high_chance");
-    return cells.make(
-        () ->
-            new District(
-                name,
-                growth,
-                winter,
-                quality,
-                evidence,
-                source,
-                row.setBy(),
-                later,
-                earlier,
-                rain,
-                green,
-                unknownHigh));
+            "unknown_high_chance_%",
+            0,
+            1,
+            "unknown_high_chance_"));
   }
 
-  /** Three cells of a district that may be blank, a share or a number of half-months. */
-  private static Optional<Assumption> ofDistrict(
-      TableRow row, String name, String stem, String unit, String markStem) {
-    boolean isShare = unit.equals("-");
-    String ending = isShare ? "" : "_half_months";
-    String likely = stem + "_likely" + ending;
-    row.evidenceOf(likely, markStem + "_evidence");
-    Optional<Range> range =
-        row.cells()
-            .findRange(stem + "_low" + ending, likely, stem + "_high" + ending, 0, isShare ? 1 : 6);
-    return range.isEmpty()
-        ? Optional.empty()
-        : row.assumption(name, range, unit, markStem + "_evidence", markStem + "_source");
+  private static Optional<Assumption> breakMoves(TableRow row, String name, String columns) {
+    return row.findNumber(name, "half-months", columns + "_%_half_months", 0, 6, "break_");
   }
 
   private static OptionalInt markedWhole(TableRow row, String column, int most, String mark) {
     row.evidenceOf(column, mark);
-    return row.cells().findWhole(column, 0, most);
-  }
-
-  private static List<Month> months(CsvRow cells, String column) {
-    List<Month> months = new ArrayList<>();
-    cells.text(column);
-    for (String word : cells.list(column)) {
-      Month month = MONTHS.get(word.toLowerCase(Locale.ROOT));
-      if (month == null) {
-        cells.fault(column, "must hold month names in full, such as June;July");
-      } else {
-        months.add(month);
-      }
-    }
-    return List.copyOf(months);
+    return row.findWhole(column, 0, most);
   }
 
   /** Twelve months for each profile; a profile that lacks one is a fault. */
   static SortedMap<String, List<PastureQuality>> pastureQuality(
-      List<TableRow> rows, List<Fault> faults) {
+      List<TableRow> rows, Faults faults) {
     SortedMap<String, Map<Month, PastureQuality>> found = new TreeMap<>();
+    int before = faults.count();
     for (TableRow row : rows) {
       Map<Month, PastureQuality> months =
-          found.computeIfAbsent(row.cells().text("profile"), key -> new EnumMap<>(Month.class));
-      quality(row).ifPresent(quality -> months.put(quality.month(), quality));
+          found.computeIfAbsent(row.text("profile"), key -> new EnumMap<>(Month.class));
+      row.make(() -> quality(row)).ifPresent(quality -> months.put(quality.month(), quality));
     }
-    boolean rowsGood = rows.stream().allMatch(row -> row.cells().isGood());
+    boolean rowsGood = faults.count() == before;
     SortedMap<String, List<PastureQuality>> profiles = new TreeMap<>();
     found.forEach(
         (profile, months) -> {
@@ -140,107 +99,72 @@ final class FeedTables {
                     .map(FeedTables::label)
                     .collect(Collectors.joining(", "));
             faults.add(
-                new Fault(
-                    "pasture-quality.csv",
-                    0,
-                    "month",
-                    "profile '" + profile + "' must have all 12 months, but lacks " + missing,
-                    "",
-                    ""));
+                new Spot(TableFile.PASTURE_QUALITY.fileName(), 0),
+                "month",
+                "profile '" + profile + "' must have all 12 months, but lacks " + missing,
+                "");
           }
           profiles.put(profile, List.copyOf(months.values()));
         });
     return profiles;
   }
 
-  private static Optional<PastureQuality> quality(TableRow row) {
-    CsvRow cells = row.cells();
-    Optional<Month> month = cells.choice("month", MONTHS);
-    double green = cells.number("green_digestibility_percent", 0, 100) / 100;
-    double dry = cells.number("dry_digestibility_percent", 0, 100) / 100;
-    double dying = cells.number("green_dying_percent_per_month", 0, 100) / 100;
-    double lost = cells.number("dry_lost_percent_per_month", 0, 100) / 100;
+  private static PastureQuality quality(TableRow row) {
     Evidence evidence = row.evidence("evidence");
-    String source = row.source("source", evidence);
-    return cells.make(
-        () -> new PastureQuality(month.orElseThrow(), green, dry, dying, lost, evidence, source));
+    return new PastureQuality(
+        row.choice("month", MONTHS),
+        row.number("green_digestibility_percent", 0, 100) / 100,
+        row.number("dry_digestibility_percent", 0, 100) / 100,
+        row.number("green_dying_percent_per_month", 0, 100) / 100,
+        row.number("dry_lost_percent_per_month", 0, 100) / 100,
+        evidence,
+        row.source("source", evidence));
   }
 
   static SortedMap<String, SupplementRow> supplements(List<TableRow> rows) {
     SortedMap<String, SupplementRow> supplements = new TreeMap<>();
-    rows.forEach(row -> supplement(row).ifPresent(feed -> supplements.put(feed.name(), feed)));
+    for (TableRow row : rows) {
+      row.make(() -> supplement(row)).ifPresent(feed -> supplements.put(feed.name(), feed));
+    }
     return supplements;
   }
 
-  private static Optional<SupplementRow> supplement(TableRow row) {
-    CsvRow cells = row.cells();
-    String name = cells.text("name");
-    Optional<Assumption> energy =
-        row.assumption(
-            "energy of " + name,
-            cells.range(
-                "energy_low_mj_per_kg_dm",
-                "energy_likely_mj_per_kg_dm",
-                "energy_high_mj_per_kg_dm",
-                3,
-                20),
-            "MJ/kg DM",
-            "energy_evidence",
-            "energy_source");
-    Optional<Assumption> dryMatter = percent(row, "dry_matter", "dry matter of " + name);
-    Optional<Assumption> waste = percent(row, "waste", "waste of " + name);
-    String currency = cells.findText("price_currency").orElse("");
-    Optional<Assumption> price = price(row, name, currency);
-    return cells.make(
-        () ->
-            new SupplementRow(
-                name,
-                energy.orElseThrow(),
-                dryMatter.orElseThrow(),
-                waste.orElseThrow(),
-                price,
-                currency,
-                cells.findText("price_date").orElse(""),
-                cells.findText("note").orElse("")));
-  }
-
-  private static Optional<Assumption> price(TableRow row, String name, String currency) {
-    row.evidenceOf("price_likely_per_tonne", "price_evidence");
-    Optional<Range> range =
-        row.cells()
-            .findRange(
-                "price_low_per_tonne", "price_likely_per_tonne", "price_high_per_tonne", 0, 10_000);
-    return range.isEmpty()
-        ? Optional.empty()
-        : row.assumption(
-            "price of " + name, range, currency + "/t as fed", "price_evidence", "price_source");
-  }
-
-  /** A fraction that the table gives in per cent. */
-  private static Optional<Assumption> percent(TableRow row, String stem, String name) {
-    Optional<Range> range =
-        row.cells()
-            .range(stem + "_low_percent", stem + "_likely_percent", stem + "_high_percent", 0, 100)
-            .map(it -> Range.of(it.low() / 100, it.likely() / 100, it.high() / 100));
-    return row.assumption(name, range, "-", stem + "_evidence", stem + "_source");
+  private static SupplementRow supplement(TableRow row) {
+    String name = row.text("name");
+    String currency = row.findText("price_currency").orElse("");
+    boolean dated = row.has("price_date") && !currency.isEmpty();
+    row.has("note");
+    if (row.has("price_likely_per_tonne") && !dated) {
+      row.fault("price_date", "the price of " + name + " must have a currency and a date");
+    }
+    return new SupplementRow(
+        name,
+        row.number("energy of " + name, "MJ/kg DM", "energy_%_mj_per_kg_dm", 3, 20, "energy_"),
+        row.fraction("dry matter of " + name, "dry_matter_%_percent", "dry_matter_"),
+        row.fraction("waste of " + name, "waste_%_percent", "waste_"),
+        row.findNumber(
+            "price of " + name, currency + "/t as fed", "price_%_per_tonne", 0, 10_000, "price_"));
   }
 
   static SortedMap<String, DryStock> dryStock(List<TableRow> rows) {
     SortedMap<String, DryStock> stock = new TreeMap<>();
     for (TableRow row : rows) {
-      String name = row.cells().text("stock");
-      Optional<Range> range =
-          row.cells().range("dse_low_per_head", "dse_likely_per_head", "dse_high_per_head", 0, 40);
-      Optional<Assumption> riskyDays = mostRiskyDays(row, name);
-      row.assumption("dry sheep equivalents of a " + name, range, "DSE/head", "evidence", "source")
-          .ifPresent(dse -> stock.put(name, new DryStock(dse, riskyDays)));
+      String name = row.text("stock");
+      row.has("note");
+      row.make(() -> dryStock(row, name)).ifPresent(of -> stock.put(name, of));
     }
     return stock;
   }
 
+  private static DryStock dryStock(TableRow row, String name) {
+    String unit = "DSE/head";
+    String sheep = "dry sheep equivalents of a " + name;
+    return new DryStock(
+        row.number(sheep, unit, "dse_%_per_head", 0, 40, ""), mostRiskyDays(row, name));
+  }
+
   private static Optional<Assumption> mostRiskyDays(TableRow row, String name) {
-    row.evidenceOf("most_risky_days", "risky_days_evidence");
-    OptionalInt days = row.cells().findWhole("most_risky_days", 0, 366);
+    OptionalInt days = markedWhole(row, "most_risky_days", 366, "risky_days_evidence");
     return days.isEmpty()
         ? Optional.empty()
         : Optional.of(

@@ -14,28 +14,17 @@ import swardcase.farm.Supplement;
  * @param dryMatterFraction dry matter as a fraction: 90 % is 0.90
  * @param wasteFraction share trampled or left: 5 % is 0.05
  * @param pricePerTonne per tonne as fed, where quotes were found or a price was judged
- * @param currency currency of the price, such as {@code A$}; blank without one
- * @param priceDate what the price refers to, such as {@code 2021-25}; blank without one
- * @param note in words
  */
 public record SupplementRow(
     String name,
     Assumption energyMjPerKgDm,
     Assumption dryMatterFraction,
     Assumption wasteFraction,
-    Optional<Assumption> pricePerTonne,
-    String currency,
-    String priceDate,
-    String note) {
+    Optional<Assumption> pricePerTonne) {
 
-  /** Checks that a price has a currency and a date. */
+  /** Checks that it has a name. */
   public SupplementRow {
     Check.notBlank(name, "name of a supplement");
-    Check.notNull(note, "note of " + name);
-    Check.that(
-        pricePerTonne.isEmpty() || !currency.isBlank() && !priceDate.isBlank(),
-        "the price of %s must have a currency and a date",
-        name);
   }
 
   /** The feed at the given price, which replaces the table's. */

@@ -8,19 +8,23 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import swardcase.check.Fault;
-import swardcase.check.NearestName;
 import swardcase.check.ReadLimits;
 import swardcase.evidence.SetBy;
+import swardcase.reading.Faults;
+import swardcase.reading.Fields;
+import swardcase.reading.FileText;
+import swardcase.reading.Node.Spot;
+import swardcase.reading.Table;
 
 /**
  * The program's tables with a user's tables laid over them: a row of the user's replaces the row of
@@ -30,12 +34,13 @@ final class TableLayers {
 
   private final Path base;
   private final List<Path> users;
-  private final List<Fault> faults;
+  private final Faults faults;
+  private final Map<TableFile, List<Table>> opened = new EnumMap<>(TableFile.class);
   private final List<String> overridden = new ArrayList<>();
   private Set<String> sourceKeys = new TreeSet<>();
 
   /** The base is a directory, or the class path where it is null. */
-  TableLayers(Path base, List<Path> users, List<Fault> faults) {
+  TableLayers(Path base, List<Path> users, Faults faults) {
     this.base = base;
     this.users = users;
     this.faults = faults;
@@ -55,55 +60,57 @@ final class TableLayers {
   /** The rows of a table by key, in order of first appearance. */
   List<TableRow> rows(TableFile file) {
     Map<String, TableRow> merged = new LinkedHashMap<>();
-    for (CsvRow row : read(file, openBase(file))) {
-      merged.put(key(file, row), new TableRow(row, SetBy.DEFAULT, sourceKeys));
-    }
+    String shown = "tables/" + file.fileName();
+    text(file, shown)
+        .ifPresent(text -> add(file, Table.of(shown, text, faults), SetBy.DEFAULT, merged));
     for (Path user : users) {
       Path path = user.resolve(file.fileName());
       if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
-        for (CsvRow row : read(file, CsvTable.read(shown(path), path, faults))) {
-          String title = file.key().stream().map(row::text).collect(Collectors.joining(", "));
-          TableRow before =
-              merged.put(key(file, row), new TableRow(row, SetBy.OVERRIDE, sourceKeys));
-          overridden.add(file.title() + ": " + title + (before == null ? " (added)" : ""));
-        }
+        FileText.find(path, shown(path), faults)
+            .map(text -> Table.of(shown(path), text, faults))
+            .ifPresent(table -> add(file, table, SetBy.OVERRIDE, merged));
       }
     }
     return List.copyOf(merged.values());
   }
 
-  private List<CsvRow> read(TableFile file, CsvTable table) {
-    if (!table.demand(file.columns(), List.of())) {
-      return List.of();
+  private void add(TableFile file, Table table, SetBy setBy, Map<String, TableRow> merged) {
+    opened.computeIfAbsent(file, of -> new ArrayList<>()).add(table);
+    table.demandUnique(file.key());
+    for (Fields cells : table.rows()) {
+      TableRow row = new TableRow(cells, setBy, sourceKeys);
+      String title = row.title(file);
+      TableRow before = merged.put(title.toLowerCase(Locale.ROOT), row);
+      if (setBy == SetBy.OVERRIDE) {
+        overridden.add(file.title() + ": " + title + (before == null ? " (added)" : ""));
+      }
     }
-    table.demandUnique(file.key().toArray(String[]::new));
-    return table.rows();
   }
 
-  private CsvTable openBase(TableFile file) {
-    String shown = "tables/" + file.fileName();
+  /** Makes a fault of every column that no reader of rows asked for. */
+  void finish() {
+    for (List<Table> alike : opened.values()) {
+      Set<String> known = new LinkedHashSet<>();
+      alike.forEach(table -> known.addAll(table.asked()));
+      alike.forEach(table -> table.finish(known));
+    }
+  }
+
+  private Optional<String> text(TableFile file, String shown) {
     if (base != null) {
       Path path = base.resolve(file.fileName());
-      return CsvTable.read(Files.exists(path) ? shown : file.fileName(), path, faults);
+      return FileText.find(path, shown, faults);
     }
-    try (InputStream in = TableLayers.class.getResourceAsStream("/tables/" + file.fileName())) {
-      return in == null
-          ? CsvTable.read(Path.of(file.fileName()), faults)
-          : CsvTable.of(shown, in.readAllBytes(), faults);
+    try (InputStream in = TableLayers.class.getResourceAsStream("/" + shown)) {
+      return FileText.decode(in.readAllBytes(), shown, faults);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private static String key(TableFile file, CsvRow row) {
-    return file.key().stream()
-        .map(column -> row.findText(column).orElse("").toLowerCase(Locale.ROOT))
-        .collect(Collectors.joining("\n"));
-  }
-
   private void checkNames(Path user) {
     if (!Files.isDirectory(user)) {
-      faults.add(new Fault(user.toString(), 0, "", "must be a folder with tables", "", ""));
+      faults.add(user.toString(), "must be a folder with tables");
       return;
     }
     List<String> known = Arrays.stream(TableFile.values()).map(TableFile::fileName).toList();
@@ -119,27 +126,21 @@ final class TableLayers {
       throw new UncheckedIOException(e);
     }
     if (found.isEmpty()) {
-      String rule = "must hold a table of the program, such as " + known.get(1);
-      faults.add(new Fault(user.toString(), 0, "", rule, "", ""));
+      faults.add(user.toString(), "must hold a table of the program, such as " + known.get(1));
     }
     for (Path path : found) {
-      if (!known.contains(name(path))) {
-        String nearest = NearestName.find(name(path), known).orElse("");
-        faults.add(new Fault(shown(path), 0, "", "is not the name of a table", "", nearest));
+      String name = path.getFileName().toString();
+      if (!known.contains(name)) {
+        Spot whole = new Spot(shown(path), 0);
+        faults.add(whole, "", "is not the name of a table", name, known);
       }
     }
   }
 
-  private static String name(Path path) {
-    return path.getFileName().toString();
-  }
-
   /** The folder's own name and the file's, so that it is not taken for the program's table. */
   private static String shown(Path path) {
-    return Optional.ofNullable(path.toAbsolutePath().normalize().getParent())
-            .map(Path::getFileName)
-            .map(folder -> folder + "/")
-            .orElse("")
-        + name(path);
+    Path whole = path.toAbsolutePath().normalize();
+    int names = whole.getNameCount();
+    return whole.subpath(Math.max(0, names - 2), names).toString().replace('\\', '/');
   }
 }

@@ -1,52 +1,58 @@
 package swardcase.tables;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
+import swardcase.reading.Fields;
+import swardcase.reading.Node.Scalar;
 
-/**
- * A row of a reference table together with whose it is.
- *
- * @param cells the row itself
- * @param setBy the program or the user
- * @param sourceKeys every key that a source cell may name
- */
-record TableRow(CsvRow cells, SetBy setBy, Set<String> sourceKeys) {
+/** A row of a reference table together with whose it is. */
+final class TableRow extends Fields {
 
   private static final Map<String, Evidence> ALL_MARKS =
-      Stream.of(Evidence.values())
-          .collect(Collectors.toUnmodifiableMap(Evidence::label, Function.identity()));
+      Fields.words(Evidence.values(), Evidence::label);
+  private static final Map<String, Evidence> REFERENCE_MARKS = new HashMap<>(ALL_MARKS);
 
-  private static final Map<String, Evidence> REFERENCE_MARKS =
-      Stream.of(Evidence.values())
-          .filter(mark -> mark != Evidence.FARM)
-          .collect(Collectors.toUnmodifiableMap(Evidence::label, Function.identity()));
+  static {
+    REFERENCE_MARKS.remove(Evidence.FARM.label());
+  }
+
+  private final SetBy setBy;
+  private final Set<String> sourceKeys;
+
+  /** A row of the program or the user; its source cells may name these keys. */
+  TableRow(Fields cells, SetBy setBy, Set<String> sourceKeys) {
+    super(cells);
+    this.setBy = setBy;
+    this.sourceKeys = sourceKeys;
+  }
+
+  SetBy setBy() {
+    return setBy;
+  }
 
   /**
    * The mark in this cell. In a user's table {@code farm} and a blank cell mean that the farm says
    * so; in the program's tables both are faults.
    */
   Evidence evidence(String column) {
-    Optional<Evidence> mark =
-        setBy == SetBy.OVERRIDE
-            ? cells.findChoice(column, ALL_MARKS)
-            : cells.choice(column, REFERENCE_MARKS);
-    return mark.orElse(Evidence.FARM);
+    return setBy == SetBy.OVERRIDE
+        ? findChoice(column, ALL_MARKS).orElse(Evidence.FARM)
+        : Optional.ofNullable(choice(column, REFERENCE_MARKS)).orElse(Evidence.FARM);
   }
 
   /** Checks a mark that belongs to a value that may be blank: both are there or neither. */
   void evidenceOf(String valueColumn, String markColumn) {
-    if (cells.findText(valueColumn).isPresent()) {
+    if (has(valueColumn)) {
       evidence(markColumn);
-    } else if (cells.findText(markColumn).isPresent()) {
-      cells.fault(markColumn, "must be blank where " + valueColumn + " is blank");
+    } else if (has(markColumn)) {
+      fault(markColumn, "must be blank where " + valueColumn + " is blank");
     }
   }
 
@@ -55,42 +61,77 @@ record TableRow(CsvRow cells, SetBy setBy, Set<String> sourceKeys) {
    * must have one.
    */
   String source(String column, Evidence evidence) {
-    for (String key : cells.list(column)) {
-      if (!sourceKeys.contains(key)) {
-        cells.faultName(column, "must name a key of sources.csv, which has no " + key, sourceKeys);
+    for (Scalar key : words(column)) {
+      if (!sourceKeys.contains(key.text())) {
+        String rule = "must name a key of sources.csv, which has no " + key.text();
+        fault(column, rule, sourceKeys);
       }
     }
-    String joined = String.join(";", cells.list(column));
+    String joined = words(column).stream().map(Scalar::text).collect(Collectors.joining(";"));
     if (joined.isEmpty() && evidence == Evidence.PUBLISHED) {
-      cells.fault(column, "must be given for a published number");
+      fault(column, "must be given for a published number");
     }
     return joined;
   }
 
   /**
-   * A number with its range, mark and source; nothing if any part is at fault. Mark and source are
-   * checked even without a range, so that one run reports everything.
+   * A number with its range, mark and source.
+   *
+   * @param columns those of its range, with {@code %} for {@code low}, {@code likely} and {@code
+   *     high}
+   * @param stem what stands before {@code evidence} and {@code source} in their headings; a number
+   *     without a source column of its own has that of the row
    */
-  Optional<Assumption> assumption(
-      String name, Optional<Range> range, String unit, String markColumn, String sourceColumn) {
-    Evidence evidence = evidence(markColumn);
-    String source = source(sourceColumn, evidence);
-    return range.flatMap(
-        found -> cells.make(() -> new Assumption(name, found, unit, evidence, source, setBy)));
+  Assumption number(
+      String name, String unit, String columns, double least, double most, String stem) {
+    Optional<Range> range =
+        range(column(columns, "low"), likely(columns), column(columns, "high"), least, most);
+    return assumption(name, unit, range.orElse(Range.exactly(0)), stem);
+  }
+
+  /** The same, unless its cells are blank. */
+  Optional<Assumption> findNumber(
+      String name, String unit, String columns, double least, double most, String stem) {
+    evidenceOf(likely(columns), stem + "evidence");
+    return findRange(column(columns, "low"), likely(columns), column(columns, "high"), least, most)
+        .map(range -> assumption(name, unit, range, stem));
+  }
+
+  /** A fraction that the table gives in per cent. */
+  Assumption fraction(String name, String columns, String stem) {
+    Assumption percent = number(name, "-", columns, 0, 100, stem);
+    return new Assumption(
+        name, Fields.fractions(percent.range()), "-", percent.evidence(), percent.source(), setBy);
+  }
+
+  private Assumption assumption(String name, String unit, Range range, String stem) {
+    Evidence evidence = evidence(stem + "evidence");
+    String own = stem + "source";
+    String source = source(keys().contains(own) ? own : "source", evidence);
+    return new Assumption(name, range, unit, evidence, source, setBy);
+  }
+
+  private static String likely(String columns) {
+    return column(columns, "likely");
+  }
+
+  private static String column(String columns, String which) {
+    return columns.replace("%", which);
   }
 
   /** The row for a person to read: its key, and the other cells that are not blank. */
   TableListing.Row listed(TableFile file) {
-    String title =
-        file.key().stream()
-            .flatMap(c -> cells.findText(c).stream())
-            .collect(Collectors.joining(", "));
     return new TableListing.Row(
-        title,
+        title(file),
         setBy == SetBy.OVERRIDE,
-        file.columns().stream()
-            .filter(column -> !file.key().contains(column))
-            .flatMap(c -> cells.findText(c).map(text -> new TableListing.Cell(c, text)).stream())
+        keys().stream()
+            .filter(column -> !file.key().contains(column) && has(column))
+            .map(column -> new TableListing.Cell(column, text(column)))
             .toList());
+  }
+
+  /** What its key says, such as {@code barley}. */
+  String title(TableFile file) {
+    return file.key().stream().filter(this::has).map(this::text).collect(Collectors.joining(", "));
   }
 }

@@ -1,21 +1,18 @@
 package swardcase.tables;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import swardcase.chance.Range;
 import swardcase.check.Check;
-import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.SetBy;
 import swardcase.farm.PastureQuality;
+import swardcase.reading.Faults;
 
 /**
  * Loads the reference tables, all or nothing: a single bad row anywhere refuses them, and every
@@ -50,13 +47,12 @@ public final class TablesLoader {
 
   /** The same with a user's folder laid over; a later folder wins over an earlier one. */
   public TablesLoader with(Path userFolder) {
-    Check.notNull(userFolder, "folder of the user's tables");
     return new TablesLoader(base, Stream.concat(users.stream(), Stream.of(userFolder)).toList());
   }
 
   /** The tables; throws {@link FaultsException} with every fault if there is one. */
   public Tables load() {
-    List<Fault> faults = new ArrayList<>();
+    Faults faults = new Faults();
     TableLayers layers = new TableLayers(base, users, faults);
     SortedMap<String, Source> sources = sources(layers.rows(TableFile.SOURCES));
     layers.knowSources(sources.keySet());
@@ -77,10 +73,8 @@ public final class TablesLoader {
                 faults),
             sources,
             layers.overridden());
-    if (!faults.isEmpty()) {
-      // Numbers of a row may share a source cell, and then its fault.
-      throw new FaultsException(faults.stream().distinct().toList());
-    }
+    layers.finish();
+    faults.throwIfAny();
     return tables;
   }
 
@@ -92,12 +86,8 @@ public final class TablesLoader {
   /** One table as it is written; {@code name} must be among {@link #names}. */
   public TableListing list(String name) {
     Tables tables = load();
-    TableFile file =
-        Stream.of(TableFile.values())
-            .filter(candidate -> candidate.title().equals(name))
-            .findFirst()
-            .orElseThrow(() -> new IllegalArgumentException("there is no table '" + name + "'"));
-    TableLayers layers = new TableLayers(base, users, new ArrayList<>());
+    TableFile file = TableFile.values()[names().indexOf(name)];
+    TableLayers layers = new TableLayers(base, users, new Faults());
     List<TableListing.Row> rows = layers.rows(file).stream().map(row -> row.listed(file)).toList();
     List<Source> sources =
         rows.stream()
@@ -113,16 +103,12 @@ public final class TablesLoader {
   private static SortedMap<String, Source> sources(List<TableRow> rows) {
     SortedMap<String, Source> sources = new TreeMap<>();
     for (TableRow row : rows) {
-      CsvRow cells = row.cells();
-      String key = cells.text("key");
+      String key = row.text("key");
       if (!SOURCE_KEY.matcher(key).matches()) {
-        cells.fault("key", "must be small letters and digits with single hyphens");
+        row.fault("key", "must be small letters and digits with single hyphens");
       }
-      String citation = cells.text("citation");
-      String read = cells.text("read");
-      String url = cells.findText("url").orElse("");
-      cells
-          .make(() -> new Source(key, citation, url, read))
+      String url = row.findText("url").orElse("");
+      row.make(() -> new Source(key, row.text("citation"), url, row.text("read")))
           .ifPresent(source -> sources.put(key, source));
     }
     return sources;
@@ -130,22 +116,17 @@ public final class TablesLoader {
 
   private static SortedMap<String, Assumption> parameters(TableLayers layers) {
     SortedMap<String, Assumption> parameters = new TreeMap<>();
+    double any = Double.MAX_VALUE;
     for (TableFile file : TableFile.PARAMETERS) {
       for (TableRow row : layers.rows(file)) {
-        CsvRow cells = row.cells();
-        String key = cells.text("key");
-        String name = cells.text("name");
-        String unit = cells.text("unit");
-        double any = Double.POSITIVE_INFINITY;
-        Optional<Range> range = cells.range("low", "likely", "high", -any, any);
-        row.assumption(name, range, unit, "evidence", "source")
-            .map(number -> number.withDoubt(cells.findText("doubt").orElse("")))
-            .ifPresent(
-                number -> {
-                  if (parameters.putIfAbsent(key, number) != null) {
-                    cells.fault("key", "must not stand in two parameter tables");
-                  }
-                });
+        String key = row.text("key");
+        String name = row.text("name");
+        String unit = row.text("unit");
+        row.has("note");
+        row.make(() -> row.number(name, unit, "%", -any, any, ""))
+            .map(number -> number.withDoubt(row.findText("doubt").orElse("")))
+            .filter(number -> parameters.putIfAbsent(key, number) != null)
+            .ifPresent(twice -> row.fault("key", "must not stand in two parameter tables"));
       }
     }
     return parameters;

@@ -85,22 +85,18 @@ final class HostileFiles {
       throws IOException {
     Path farm = farm(name, says, Map.of());
     Files.delete(farm.resolve("paddocks.csv"));
-    String type = "application/vnd.openxmlformats-officedocument.spreadsheetml.";
     Map<String, String> parts =
         new LinkedHashMap<>(
             Map.of(
-                "[Content_Types].xml",
-                "<Types xmlns='http://schemas.openxmlformats.org/package/2006/content-types'>"
-                    + "<Override PartName='/xl/styles.xml' ContentType='"
-                    + type
-                    + "styles+xml'/><Override PartName='/xl/texts.xml' ContentType='"
-                    + type
-                    + "sharedStrings+xml'/></Types>",
                 "xl/workbook.xml",
                 "<workbook xmlns:r='http://schemas.openxmlformats.org/officeDocument/2006/relationships'>"
                     + "<sheets><sheet name='paddocks' r:id='a'/></sheets></workbook>",
                 "xl/_rels/workbook.xml.rels",
-                "<Relationships><Relationship Id='a' Target='/" + part + "'/></Relationships>",
+                "<Relationships><Relationship Id='a' Target='/"
+                    + part
+                    + "'/><Relationship Type='http://x/styles' Target='styles.xml'/>"
+                    + "<Relationship Type='http://x/sharedStrings' Target='texts.xml'/>"
+                    + "</Relationships>",
                 "xl/styles.xml",
                 STYLES,
                 "xl/texts.xml",

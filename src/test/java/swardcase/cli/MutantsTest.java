@@ -28,8 +28,9 @@ import org.junit.jupiter.api.io.TempDir;
 import swardcase.Damage;
 import swardcase.check.FaultsException;
 import swardcase.intake.FarmDocument;
-import swardcase.tables.CsvRow;
-import swardcase.tables.CsvTable;
+import swardcase.reading.Faults;
+import swardcase.reading.Fields;
+import swardcase.reading.Table;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 
@@ -112,9 +113,12 @@ class MutantsTest {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (XSSFWorkbook book = new XSSFWorkbook()) {
       for (String name : List.of("paddocks", "plants")) {
-        CsvTable table =
-            CsvTable.read(Path.of("demo-data/mixed-farm", name + ".csv"), new ArrayList<>());
-        List<CsvRow> rows = table.rows();
+        Table table =
+            Table.of(
+                name,
+                Files.readString(Path.of("demo-data/mixed-farm", name + ".csv")),
+                new Faults());
+        List<Fields> rows = table.rows();
         for (int r = 0; r <= rows.size(); r++) {
           Row row = r == 0 ? book.createSheet(name).createRow(0) : book.getSheet(name).createRow(r);
           for (int c = 0; c < table.columns().size(); c++) {

@@ -24,9 +24,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import swardcase.check.Fault;
-import swardcase.tables.CsvRow;
-import swardcase.tables.CsvTable;
+import swardcase.reading.Faults;
+import swardcase.reading.Fields;
+import swardcase.reading.Table;
 
 /**
  * Result document, tables and workbook of one run hold one set of numbers, whose sums are true to a
@@ -120,8 +120,8 @@ class OneSetOfNumbersTest {
         .containsExactly("mean", "low", "high");
   }
 
-  private void tablesHoldTheSame(Path tables) {
-    List<CsvRow> rows = rows(tables.resolve("plan.csv"));
+  private void tablesHoldTheSame(Path tables) throws IOException {
+    List<Fields> rows = rows(tables.resolve("plan.csv"));
     double total = gain(plan);
     assertThat(only(rows, row -> row.text("row").equals("total"))).containsExactly(total);
     assertThat(
@@ -140,7 +140,7 @@ class OneSetOfNumbersTest {
       options.addAll(list(paddock.get("options"), OneSetOfNumbersTest::gain));
     }
     assertThat(column(rows(tables.resolve("options.csv")), "gain_mean")).isEqualTo(options);
-    List<CsvRow> years = rows(tables.resolve("years.csv"));
+    List<Fields> years = rows(tables.resolve("years.csv"));
     Map.of("discounted", "mean", "net", "net", "without", "without", "with", "with")
         .forEach(
             (column, key) ->
@@ -201,18 +201,18 @@ class OneSetOfNumbersTest {
     return names;
   }
 
-  private static List<CsvRow> rows(Path file) {
-    List<Fault> faults = new ArrayList<>();
-    List<CsvRow> rows = CsvTable.read(file, faults).rows();
-    assertThat(faults).isEmpty();
+  private static List<Fields> rows(Path file) throws IOException {
+    Faults faults = new Faults();
+    List<Fields> rows = Table.of(file.toString(), Files.readString(file), faults).rows();
+    assertThat(faults.all()).isEmpty();
     return rows;
   }
 
-  private static List<Double> only(List<CsvRow> rows, Predicate<CsvRow> wanted) {
+  private static List<Double> only(List<Fields> rows, Predicate<Fields> wanted) {
     return column(rows.stream().filter(wanted).toList(), "gain_mean");
   }
 
-  private static List<Double> column(List<CsvRow> rows, String name) {
+  private static List<Double> column(List<Fields> rows, String name) {
     return rows.stream().map(row -> Double.valueOf(row.text(name))).toList();
   }
 }

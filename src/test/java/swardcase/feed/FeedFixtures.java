@@ -6,6 +6,7 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -20,6 +21,7 @@ import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
+import swardcase.farm.ActionNumber;
 import swardcase.farm.Climate;
 import swardcase.farm.ExtraFeedUse;
 import swardcase.farm.Farm;
@@ -150,12 +152,7 @@ final class FeedFixtures {
         "A$",
         Climate.HOT_DRY_SUMMER,
         new PastureYear(
-            "Katanning",
-            seasons,
-            List.of(Month.JUNE, Month.JULY, Month.AUGUST),
-            SetBy.USER,
-            "annual",
-            quality()),
+            "Katanning", seasons, List.of(Month.JUNE, Month.JULY, Month.AUGUST), quality()),
         paddocks,
         mobs,
         other,
@@ -165,7 +162,6 @@ final class FeedFixtures {
         new Finance(
             told(0.07),
             10,
-            SetBy.USER,
             OptionalDouble.empty(),
             told(0.2),
             OptionalDouble.empty(),
@@ -201,6 +197,12 @@ final class FeedFixtures {
   }
 
   private static Action keep() {
+    Map<ActionNumber, Assumption> numbers = new EnumMap<>(ActionNumber.class);
+    for (ActionNumber number : ActionNumber.values()) {
+      if (number != ActionNumber.CLOVER_SHARE) {
+        numbers.put(number, told(number.neutral()));
+      }
+    }
     return new Action(
         "keep",
         "keep as it is",
@@ -209,16 +211,7 @@ final class FeedFixtures {
         0,
         false,
         0,
-        told(1),
-        told(1),
-        told(1),
-        told(1),
-        told(0),
-        told(0),
-        told(0),
-        Optional.empty(),
-        told(1),
-        told(0),
+        numbers,
         List.of(),
         Optional.empty());
   }

@@ -39,12 +39,7 @@ class GrowthYearTest {
             .toList();
     PastureYear feedYear =
         new PastureYear(
-            "Katanning",
-            alike,
-            List.of(Month.JUNE, Month.JULY, Month.AUGUST),
-            was.winterMonthsSetBy(),
-            was.qualityName(),
-            was.quality());
+            "Katanning", alike, List.of(Month.JUNE, Month.JULY, Month.AUGUST), was.quality());
     return FarmCopy.of(base).feedYear(feedYear).build();
   }
 

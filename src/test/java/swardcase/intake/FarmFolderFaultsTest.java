@@ -20,7 +20,7 @@ class FarmFolderFaultsTest {
 
     assertThat(thrown.getMessage().lines())
         .containsExactly(
-            "farm.yaml:3: climate: must be 'hot dry summer' or 'cool'; found 'warm'",
+            "farm.yaml:3: climate: must be one of: cool, hot dry summer; found 'warm'",
             "farm.yaml:4: growth: must be a district of the tables; found 'Kataning'; did you mean 'Katanning'?",
             "farm.yaml:7: mobs[1].ewes: must be a number without quotation marks; found '1200'",
             "farm.yaml:8: mobs[1].joining_start: must be a day such as 30 January or 2027-01-30; found '31 April'",

@@ -23,8 +23,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import swardcase.check.FaultsException;
 import swardcase.farm.Farm;
-import swardcase.tables.CsvRow;
-import swardcase.tables.CsvTable;
+import swardcase.reading.Faults;
+import swardcase.reading.Fields;
+import swardcase.reading.FileText;
+import swardcase.reading.Table;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
 
@@ -104,7 +106,7 @@ class FarmWorkbookTest {
               continue;
             }
             Sheet sheet = book.createSheet(name.equals("paddocks") ? "Paddocks" : name);
-            CsvTable csv = CsvTable.read(demo.resolve(name + ".csv"), new java.util.ArrayList<>());
+            Table csv = read(demo.resolve(name + ".csv"));
             copy(csv, sheet);
           }
         });
@@ -112,13 +114,19 @@ class FarmWorkbookTest {
     assertThat(read()).isEqualTo(FarmFolder.read(demo, TABLES).farm());
   }
 
-  private static void copy(CsvTable from, Sheet to) {
+  private static Table read(Path csv) {
+    return FileText.find(csv, "copied", new Faults())
+        .map(text -> Table.of("copied", text, new Faults()))
+        .orElseThrow();
+  }
+
+  private static void copy(Table from, Sheet to) {
     Row heading = to.createRow(1);
     for (int c = 0; c < from.columns().size(); c++) {
       heading.createCell(c).setCellValue(from.columns().get(c));
     }
     int r = 2;
-    for (CsvRow row : from.rows()) {
+    for (Fields row : from.rows()) {
       Row copy = to.createRow(r++);
       for (int c = 0; c < from.columns().size(); c++) {
         String text = row.findText(from.columns().get(c)).orElse("");
@@ -233,7 +241,7 @@ class FarmWorkbookTest {
           stored.setV("1e400");
         });
 
-    assertFaults("farm.xlsx, sheet paddocks:2: area_ha: must be a finite number; found '1e400'");
+    assertFaults("farm.xlsx, sheet paddocks:2: area_ha: must be a number; found '1e400'");
   }
 
   @Test

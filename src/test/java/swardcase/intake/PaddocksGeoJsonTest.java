@@ -148,38 +148,34 @@ class PaddocksGeoJsonTest {
                 + "'; did you mean '"
                 + names.get(0)
                 + "'?",
-            "paddocks.geojson:3: features[2].geometry.type: must be Polygon or MultiPolygon; found"
-                + " 'Polygn'; did you mean 'Polygon'?",
-            "paddocks.geojson:4: features[3]: must be the only feature of a paddock, a MultiPolygon"
-                + " if it lies in parts; one stands in line 3 already; found '"
-                + names.get(1)
-                + "'",
+            "paddocks.geojson:3: features[2].geometry.type: must be one of: MultiPolygon, Polygon;"
+                + " found 'Polygn'; did you mean 'Polygon'?",
+            "paddocks.geojson:4: features[3]: " + again(3),
             "paddocks.geojson:4: features[3].geometry.coordinates[1]: must have at least four"
-                + " positions, the last the first; found '3'",
-            "paddocks.geojson:5: features[4]: must be the only feature of a paddock, a MultiPolygon"
-                + " if it lies in parts; one stands in line 3 already; found '"
-                + names.get(1)
-                + "'",
-            "paddocks.geojson:5: features[4].geometry.coordinates[1][1]: must have a latitude from"
-                + " -90 to 90 degrees (WGS 84, longitude first); found '117'",
-            "paddocks.geojson:5: features[4].geometry.coordinates[1][4]: must have a latitude from"
-                + " -90 to 90 degrees (WGS 84, longitude first); found '117'",
-            "paddocks.geojson:6: features[5].geometry.coordinates[1]: must end with the position it"
-                + " begins with; found '1.0, 2.0'",
-            "paddocks.geojson:7: features[6]: must be the only feature of a paddock, a MultiPolygon"
-                + " if it lies in parts; one stands in line 6 already; found '"
-                + names.get(0)
-                + "'",
-            "paddocks.geojson:7: features[6].geometry.coordinates[1][3]: must have a longitude from"
-                + " -180 to 180 degrees (WGS 84, longitude first); found '2'",
-            "paddocks.geojson:8: features[7]: must be the only feature of a paddock, a MultiPolygon"
-                + " if it lies in parts; one stands in line 6 already; found '"
-                + names.get(0)
-                + "'",
-            "paddocks.geojson:9: features[8].geometry: must be given, with keys of its own",
-            "paddocks.geojson:9: features[8].geometry.type: must be Polygon or MultiPolygon",
-            "paddocks.geojson:9: features[8].properties.name: must be the name of a paddock",
-            "paddocks.geojson:10: features[9]: must be a feature: {\"type\": ...}");
+                + " positions, the last the first, but had 3",
+            "paddocks.geojson:5: features[4]: " + again(3),
+            "paddocks.geojson:5: features[4].geometry.coordinates[1][1]: latitude (degrees, WGS 84,"
+                + " the second number) must be from -90 to 90, but was 117",
+            "paddocks.geojson:5: features[4].geometry.coordinates[1][4]: latitude (degrees, WGS 84,"
+                + " the second number) must be from -90 to 90, but was 117",
+            "paddocks.geojson:6: features[5].geometry.coordinates[1]: must have at least four"
+                + " positions, the last the first, but had 4",
+            "paddocks.geojson:7: features[6]: " + again(6),
+            "paddocks.geojson:7: features[6].geometry.coordinates[1][3][1]: must be a number of"
+                + " degrees",
+            "paddocks.geojson:8: features[7]: " + again(6),
+            "paddocks.geojson:9: features[8].geometry.coordinates: must be a list that holds"
+                + " something",
+            "paddocks.geojson:9: features[8].geometry.type: must be given",
+            "paddocks.geojson:9: features[8].properties.name: must be given",
+            "paddocks.geojson:10: features[9]: must have keys, such as {\"type\": \"Feature\", ...}");
+  }
+
+  private static String again(int line) {
+    return "must be the only feature of a paddock, a MultiPolygon if it lies in parts; one stands in"
+        + " line "
+        + line
+        + " already";
   }
 
   @Test

@@ -112,12 +112,12 @@ class RecordsCsvTest {
         "records.csv:3: joining_start: must be a day such as 30 January or 2024-01-30; found '31"
             + " Feb'",
         "records.csv:3: season: must be one of: average, good, poor; found 'dry'",
-        "records.csv:4: mob: must be in one row for a year; line 3 has it already; found 'old"
-            + " ewes'",
         "records.csv:4: season: must be that of the whole farm, the same in all rows of a year;"
             + " line 3 has dry; found 'poor'",
         "records.csv:4: supplement_t: must be that of the whole farm, the same in all rows of a"
             + " year; line 3 has 12; found '13'",
+        "records.csv:4: year / mob: must not be given twice; it stands in line 3 already; found"
+            + " '2024 / old ewes'",
         "records.csv:5: ewes_joined: must be from 1 to 1000000; found '0'",
         "records.csv:5: in_lamb: must be given, or one of dry, lambs_marked and supplement_t",
         "records.csv:5: year: must be from 1950 to 2200; found '1024'");

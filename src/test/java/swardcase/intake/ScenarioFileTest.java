@@ -166,12 +166,11 @@ class ScenarioFileTest {
         "mobs: [{name: maidens, ewes: 300}] | :2: one: mobs[2].ages: must add up to the ewes of"
             + " the mob, 300; found '450'",
         "mobs: [{ewes: 300}]         | :2: mobs[1].name: must be given",
-        "mobs: 3                     | :2: mobs: must be a list, each item beginning with '- ';"
+        "mobs: 3                     | :2: mobs: must be a list, each item such as '- name: Ewes';"
             + " found '3'",
         "paddocks: {Huse: {use: ewes}}    | :2: paddocks: must be a paddock of the farm; found"
             + " 'Huse'; did you mean 'House'?",
-        "paddocks: {House: {clover: 3}}   | :2: paddocks.House: must be a column of paddocks.csv"
-            + " other than 'paddock'; found 'clover'",
+        "paddocks: {House: {clover: 3}}   | :2: clover: is not a column of this table",
         "paddocks: {House: {area_ha: -9}} | :2: area_ha: must be more than zero and not above"
             + " 100000; found '-9'",
         "paddocks: {House: {area_ha: [1]}} | :2: paddocks.House.area_ha: must be one value, as in a"

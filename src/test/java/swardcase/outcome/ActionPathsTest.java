@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import swardcase.FarmCopy;
@@ -13,6 +15,7 @@ import swardcase.evidence.Assumption;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Action;
 import swardcase.farm.ActionKind;
+import swardcase.farm.ActionNumber;
 import swardcase.farm.CostLine;
 import swardcase.farm.CostLine.Phase;
 import swardcase.farm.Farm;
@@ -83,6 +86,17 @@ class ActionPathsTest {
       costs.add(labour(Phase.RUN_DOWN, 7));
       costs.add(labour(Phase.SOWING, 30));
     }
+    Map<ActionNumber, Assumption> numbers = new EnumMap<>(ActionNumber.class);
+    numbers.put(ActionNumber.RUN_DOWN_GROWTH, value("left", 0.7));
+    numbers.put(ActionNumber.GROWTH_YEAR_ONE, value("one", 0.6));
+    numbers.put(ActionNumber.GROWTH_YEAR_TWO, value("two", 0.9));
+    numbers.put(ActionNumber.SEED_SET, value("set", 0.1));
+    numbers.put(ActionNumber.SEEDLING_KILL, value("kill", 0.95));
+    numbers.put(ActionNumber.BURIED_SEED, value("buried", 0));
+    numbers.put(ActionNumber.SOWN_SEED, value("sown", 10));
+    target.ifPresent(share -> numbers.put(ActionNumber.CLOVER_SHARE, value("target", share)));
+    numbers.put(ActionNumber.ESTABLISHMENT_CHANCE, value("takes", TAKES));
+    numbers.put(ActionNumber.CROP_MARGIN, value("margin", 150));
     return new Action(
         key,
         key,
@@ -91,27 +105,18 @@ class ActionPathsTest {
         runDown,
         cropped,
         2,
-        value("left", 0.7),
-        value("one", 0.6),
-        value("two", 0.9),
-        value("set", 0.1),
-        value("kill", 0.95),
-        value("buried", 0),
-        value("sown", 10),
-        target.map(share -> value("target", share)),
-        value("takes", TAKES),
-        value("margin", 150),
+        numbers,
         costs,
         Optional.empty());
   }
 
   private static CostLine cost(String name, Phase phase, double perHa) {
-    return new CostLine(name, phase, false, value(name, perHa), "", "", "");
+    return new CostLine(name, phase, false, value(name, perHa));
   }
 
   private static CostLine labour(Phase phase, double perHa) {
     String name = "labour, " + phase.label();
-    return new CostLine(name, phase, true, value(name, perHa), "", "", "");
+    return new CostLine(name, phase, true, value(name, perHa));
   }
 
   private static Assumption value(String name, double value) {

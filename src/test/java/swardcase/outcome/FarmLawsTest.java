@@ -544,16 +544,7 @@ class FarmLawsTest {
 
   private static List<CostLine> labour(List<CostLine> lines, boolean own) {
     return lines.stream()
-        .map(
-            line ->
-                new CostLine(
-                    line.name(),
-                    line.phase(),
-                    own,
-                    line.costPerHa(),
-                    line.currency(),
-                    line.date(),
-                    line.note()))
+        .map(line -> new CostLine(line.name(), line.phase(), own, line.costPerHa()))
         .toList();
   }
 

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import swardcase.RandomFarms;
 import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Action;
+import swardcase.farm.ActionNumber;
 import swardcase.farm.Farm;
 import swardcase.sward.SeedBank;
 import swardcase.sward.SeedBankSettings;
@@ -72,9 +73,9 @@ class SeedPathsTest {
     s.goodSeedShare = likely(SeedKeys.GOOD_SEED_SHARE);
     s.sownSpecies = species - 1;
     s.runDownYears = action.runDownYears();
-    s.seedSet = action.runDownYears() > 0 ? action.seedSet().likely() : 1;
-    s.seedlingKill = action.seedlingKill().likely();
-    s.sownKgPerHa = action.sownKgPerHa().likely();
+    s.seedSet = action.runDownYears() > 0 ? action.number(ActionNumber.SEED_SET).likely() : 1;
+    s.seedlingKill = action.number(ActionNumber.SEEDLING_KILL).likely();
+    s.sownKgPerHa = action.number(ActionNumber.SOWN_SEED).likely();
     return s;
   }
 

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import swardcase.RandomFarms;
+import swardcase.farm.ActionNumber;
 import swardcase.farm.Farm;
 import swardcase.farm.SeasonType;
 
@@ -64,7 +65,7 @@ class SowingsTest {
 
   @Test
   void sowing_inAPoorSeason_failsWhereItWouldTakeInAnother() {
-    double chance = FARM.actions().get(sow).establishmentChance().likely();
+    double chance = FARM.actions().get(sow).number(ActionNumber.ESTABLISHMENT_CHANCE).likely();
     double poor = RandomFarms.TABLES.parameter("establishment.poor-season").likely();
     double chanceOfPoor =
         FARM.feedYear().seasons().get(SeasonType.POOR.ordinal()).chance().likely();

@@ -9,7 +9,6 @@ import swardcase.FarmCopy;
 import swardcase.RandomFarms;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
-import swardcase.evidence.SetBy;
 import swardcase.farm.Action;
 import swardcase.farm.Farm;
 import swardcase.farm.Finance;
@@ -55,7 +54,6 @@ public final class PlanFarms {
         new Finance(
             exactly(base.finance().discountRate(), 0.07),
             5,
-            SetBy.USER,
             random.nextInt(3) == 0 ? OptionalDouble.empty() : OptionalDouble.of(budget),
             exactly(base.finance().mostOutOfGrazing(), 0.4),
             OptionalDouble.empty(),

@@ -176,16 +176,7 @@ class PlanLawsTest {
         years,
         crop.cropped(),
         crop.monthsUngrazed(),
-        crop.runDownGrowth(),
-        crop.growthYearOne(),
-        crop.growthYearTwo(),
-        crop.seedSet(),
-        crop.seedlingKill(),
-        crop.buriedSeed(),
-        crop.sownKgPerHa(),
-        crop.targetCloverShare(),
-        crop.establishmentChance(),
-        crop.cropMarginPerHa(),
+        crop.numbers(),
         crop.costs(),
         Optional.empty());
   }

@@ -194,7 +194,6 @@ class PlanTableTest {
     return new Finance(
         of.discountRate(),
         of.horizonYears(),
-        of.horizonSetBy(),
         of.budgetPerYear(),
         of.mostOutOfGrazing(),
         OptionalDouble.of(most),

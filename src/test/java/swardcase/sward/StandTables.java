@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import swardcase.chance.Range;
@@ -93,17 +92,11 @@ final class StandTables {
         name,
         "",
         era,
-        OptionalInt.empty(),
-        "",
-        OptionalInt.empty(),
-        OptionalInt.empty(),
         hardSeed,
         leafPercent < 0 ? Optional.empty() : Optional.of(assumption("formononetin", leafPercent)),
         high,
         assumption("winter yield", 0.9),
-        "old",
-        "",
-        "");
+        "old");
   }
 
   static Assumption assumption(String name, double value) {

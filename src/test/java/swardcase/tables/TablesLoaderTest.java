@@ -24,6 +24,7 @@ import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Action;
+import swardcase.farm.ActionNumber;
 import swardcase.farm.CostLine;
 
 class TablesLoaderTest {
@@ -86,7 +87,7 @@ class TablesLoaderTest {
           cultivars.csv|old,inferred,|old,,|winter_yield_evidence: must be given
           districts.csv|0,0,0,2,15|0,0,none,2,15|tables/districts.csv:4: march_kg_dm_per_ha_day: must be a number; found 'none'
           districts.csv|0,0,0,2,15|0,0,0,-2,15|april_kg_dm_per_ha_day: must be from 0 to 250; found '-2'
-          districts.csv|June;July|Juni;July|winter_months: must hold month names in full
+          districts.csv|June;July|Juni;July|winter_months: must be a month such as June; found 'Juni'; did you mean 'June'?
           districts.csv|annual clover, southern|annual clover, suthern|quality_profile: must name a profile of pasture-quality.csv; found 'annual clover, suthern'; did you mean 'annual clover, southern'?
           districts.csv|published,dpird-annual-pasture|published,|source: must be given for a published number
           districts.csv|0.5,1,2,0.5,1,1.5|0.5,0.4,2,0.5,1,1.5|break_later_in_poor_high_half_months must be in rising order; found '[0.5, 0.4, 2]'
@@ -141,7 +142,8 @@ class TablesLoaderTest {
   @Test
   void load_withFileMissing_isRefused() throws IOException {
     Files.delete(base.resolve("dose-response.csv"));
-    assertThat(faults(TablesLoader.from(base))).containsExactly("dose-response.csv: must be there");
+    assertThat(faults(TablesLoader.from(base)))
+        .containsExactly("tables/dose-response.csv: must be there");
   }
 
   @Test
@@ -210,9 +212,9 @@ class TablesLoaderTest {
     return List.of(
         action.key(),
         action.kind(),
-        action.seedSet(),
-        action.sownKgPerHa(),
-        action.cropMarginPerHa(),
+        action.number(ActionNumber.SEED_SET),
+        action.number(ActionNumber.SOWN_SEED),
+        action.number(ActionNumber.CROP_MARGIN),
         costs);
   }
 }

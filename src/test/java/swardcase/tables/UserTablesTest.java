@@ -19,6 +19,9 @@ import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Action;
 import swardcase.farm.SeasonType;
+import swardcase.reading.Faults;
+import swardcase.reading.Fields;
+import swardcase.reading.Table;
 
 /** A user's tables laid over the program's. */
 class UserTablesTest {
@@ -127,7 +130,8 @@ class UserTablesTest {
     Files.writeString(mine.resolve("cultivar.csv"), "name\n");
     assertThat(faults(TablesLoader.standard().with(mine)))
         .containsExactly(
-            "mine/cultivar.csv: is not the name of a table; did you mean 'cultivars.csv'?");
+            "mine/cultivar.csv: is not the name of a table; found 'cultivar.csv'; did you mean"
+                + " 'cultivars.csv'?");
     assertThat(faults(TablesLoader.standard().with(temp.resolve("nowhere"))))
         .singleElement()
         .asString()
@@ -145,14 +149,15 @@ class UserTablesTest {
   /** Burfitt, Guilfoyle and Keys 1986: the itemised lines sum to A$251.13/ha, to the cent. */
   @Test
   void costs_ofAPublishedBudget_addUp() throws IOException {
-    List<Fault> faults = new ArrayList<>();
+    Faults faults = new Faults();
     Path file = Path.of("src/test/resources/published/cost-lines-1986.csv");
-    List<CsvRow> lines = CsvTable.read(file, faults).rows();
-    assertThat(faults).isEmpty();
+    List<Fields> lines = Table.of("1986", Files.readString(file), faults).rows();
+    assertThat(faults.all()).isEmpty();
     List<String> rows = new ArrayList<>();
-    for (CsvRow line : lines) {
-      double cost = line.number("cost_per_ha");
-      assertThat(line.number("quantity") * line.number("price")).isCloseTo(cost, within(0.0051));
+    for (Fields line : lines) {
+      double cost = line.number("cost_per_ha", -1e12, 1e12);
+      assertThat(line.number("quantity", -1e12, 1e12) * line.number("price", -1e12, 1e12))
+          .isCloseTo(cost, within(0.0051));
       rows.add(
           "keep,%1$s,sowing year,no,%2$s,%2$s,%2$s,A$,1986,,published,burfitt-1986,"
               .formatted(line.text("name"), cost));

@@ -1,4 +1,4 @@
-package swardcase.intake;
+package swardcase.reading;
 
 import java.io.StringReader;
 import java.util.ArrayList;

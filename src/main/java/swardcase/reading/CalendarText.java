@@ -1,4 +1,4 @@
-package swardcase.intake;
+package swardcase.reading;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -12,7 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads months and days of the year. */
-final class CalendarText {
+public final class CalendarText {
 
   private static final Pattern DAY_MONTH = Pattern.compile("(\\d{1,2})\\.?\\s+(\\p{L}+)\\.?");
   private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})");
@@ -38,7 +38,7 @@ final class CalendarText {
   }
 
   /** A day of the year, as {@code 30 January}, {@code 30 Jan} or {@code 2027-01-30}. */
-  static Optional<MonthDay> findDay(String text) {
+  public static Optional<MonthDay> findDay(String text) {
     Matcher named = DAY_MONTH.matcher(text.strip());
     Matcher iso = ISO.matcher(text.strip());
     try {

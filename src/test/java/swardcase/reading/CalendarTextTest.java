@@ -1,4 +1,4 @@
-package swardcase.intake;
+package swardcase.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

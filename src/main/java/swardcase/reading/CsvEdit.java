@@ -1,6 +1,5 @@
-package swardcase.tables;
+package swardcase.reading;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -8,7 +7,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import swardcase.check.Check;
-import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 
 /**
@@ -18,7 +16,7 @@ import swardcase.check.FaultsException;
 public final class CsvEdit {
 
   private final String text;
-  private final List<CsvText.Line> lines;
+  private final List<Table.Line> lines;
 
   /**
    * A table to be changed.
@@ -28,20 +26,17 @@ public final class CsvEdit {
    *     has to be changed in a spreadsheet
    */
   public CsvEdit(String file, String text) {
-    List<Fault> faults = new ArrayList<>();
+    Faults faults = new Faults();
     this.text = text;
-    lines = CsvText.lines(file, text.getBytes(StandardCharsets.UTF_8), faults);
+    lines = CsvText.lines(file, text, faults);
     long filled =
         text.lines().filter(line -> !line.isBlank()).filter(line -> !isComment(line)).count();
     long cells =
         lines.size() + text.lines().filter(line -> line.matches("[,; ]*[,;][,; ]*")).count();
-    if (faults.isEmpty() && (lines.isEmpty() || filled != cells)) {
-      String rule = "must have headings and no cell of several lines to be changed here";
-      faults.add(new Fault(file, 0, "", rule, "", ""));
+    if (faults.count() == 0 && (lines.isEmpty() || filled != cells)) {
+      faults.add(file, "must have headings and no cell of several lines to be changed here");
     }
-    if (!faults.isEmpty()) {
-      throw new FaultsException(faults);
-    }
+    faults.throwIfAny();
   }
 
   private static boolean isComment(String line) {
@@ -86,7 +81,7 @@ public final class CsvEdit {
       }
     }
     Map<Integer, List<String>> old =
-        lines.stream().skip(1).collect(Collectors.toMap(CsvText.Line::number, CsvText.Line::cells));
+        lines.stream().skip(1).collect(Collectors.toMap(Table.Line::number, Table.Line::cells));
     List<String> texts = new ArrayList<>();
     List<String> before = text.lines().toList();
     for (int line = 1; line <= before.size(); line++) {

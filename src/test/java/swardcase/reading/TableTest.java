@@ -1,44 +1,48 @@
-package swardcase.tables;
+package swardcase.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import swardcase.chance.Range;
 import swardcase.check.Fault;
+import swardcase.reading.Node.Scalar;
 
-class CsvTableTest {
+class TableTest {
 
-  private final List<Fault> faults = new ArrayList<>();
+  private Faults faults = new Faults();
 
-  private CsvTable table(String text) {
-    return CsvTable.of("t.csv", text.getBytes(StandardCharsets.UTF_8), faults);
+  private Table table(String text) {
+    return FileText.decode(text.getBytes(StandardCharsets.UTF_8), "t.csv", faults)
+        .map(decoded -> Table.of("t.csv", decoded, faults))
+        .orElse(null);
   }
 
-  private CsvRow row(String text) {
+  private Fields row(String text) {
     return table(text).rows().get(0);
   }
 
   private List<String> messages() {
-    return faults.stream().map(Fault::message).toList();
+    return faults.all().stream().map(Fault::message).toList();
   }
 
   @Test
   void rows_withCommentsAndBlankLines_keepTheirLineNumbers() {
-    CsvTable table =
+    Table table =
         table(
             "# note\nname, area_ha\n\nHome,3.5\n  # \"aside, here\n\"Two\nlines\",4\n,\n\nEnd,5\n");
     assertThat(table.columns()).containsExactly("name", "area_ha");
-    assertThat(table.rows()).extracting(CsvRow::line).containsExactly(4, 6, 10);
-    assertThat(table.rows()).extracting(row -> row.number("area_ha")).containsExactly(3.5, 4d, 5d);
-    assertThat(faults).isEmpty();
+    assertThat(table.rows()).extracting(row -> row.at().line()).containsExactly(4, 6, 10);
+    assertThat(table.rows())
+        .extracting(row -> row.number("area_ha", -1e12, 1e12))
+        .containsExactly(3.5, 4d, 5d);
+    assertThat(faults.all()).isEmpty();
   }
 
   @ParameterizedTest
@@ -54,30 +58,30 @@ class CsvTableTest {
         "name,share,,\nHome,0.5,,\n,,,\n"
       })
   void file_inAnyUsualDialect_readsTheSame(String text) {
-    CsvRow row = row(text);
+    Fields row = row(text);
     assertThat(row.text("name")).isEqualTo("Home");
-    assertThat(row.number("share")).isEqualTo(0.5);
-    assertThat(row.isGood()).isTrue();
-    assertThat(faults).isEmpty();
+    assertThat(row.number("share", -1e12, 1e12)).isEqualTo(0.5);
+    assertThat(faults.count()).isZero();
+    assertThat(faults.all()).isEmpty();
   }
 
   @ParameterizedTest
   @ValueSource(
       strings = {"NaN", "Infinity", "abc", "5 ha", "30%", "1 000", "--1", "1.2.3", "0x10", "1e999"})
   void number_thatIsNone_isRefused(String cell) {
-    assertThat(row("name,share\nHome," + cell + "\n").number("share")).isNaN();
-    assertThat(faults).singleElement().satisfies(f -> assertThat(f.found()).isEqualTo(cell));
-    assertThat(faults.get(0).message()).startsWith("t.csv:2: share: must be a ");
+    assertThat(row("name,share\nHome," + cell + "\n").number("share", -1e12, 1e12)).isNaN();
+    assertThat(faults.all()).singleElement().satisfies(f -> assertThat(f.found()).isEqualTo(cell));
+    assertThat(faults.all().get(0).message()).startsWith("t.csv:2: share: must be a ");
   }
 
   @Test
   void number_withPossibleThousands_isRefusedAsAmbiguous() {
-    assertThat(row("a;b\n12,500;0,125\n").number("a")).isNaN();
+    assertThat(row("a;b\n12,500;0,125\n").number("a", -1e12, 1e12)).isNaN();
     assertThat(messages())
         .containsExactly(
             "t.csv:2: a: must be a number that can be read one way only, without thousands;"
                 + " found '12,500'");
-    assertThat(row("a;b\n12,500;0,125\n").number("b")).isEqualTo(0.125);
+    assertThat(row("a;b\n12,500;0,125\n").number("b", -1e12, 1e12)).isEqualTo(0.125);
   }
 
   @Test
@@ -88,10 +92,10 @@ class CsvTableTest {
 
   @Test
   void number_blank_isFaultWhereNeededAndNothingWhereNot() {
-    CsvRow row = row("name,share\nHome,\n");
+    Fields row = row("name,share\nHome,\n");
     assertThat(row.findNumber("share", 0, 1)).isEmpty();
-    assertThat(row.isGood()).isTrue();
-    assertThat(row.number("share")).isNaN();
+    assertThat(faults.count()).isZero();
+    assertThat(row.number("share", -1e12, 1e12)).isNaN();
     assertThat(messages()).containsExactly("t.csv:2: share: must be given");
   }
 
@@ -112,15 +116,15 @@ class CsvTableTest {
   @Test
   void findRange_allBlankOrPartlyBlank_isNothingOrFault() {
     assertThat(row("n,a,b,c\nx,,,\n").findRange("a", "b", "c", 0, 9)).isEmpty();
-    assertThat(faults).isEmpty();
+    assertThat(faults.all()).isEmpty();
     assertThat(row("n,a,b,c\nx,1,,3\n").findRange("a", "b", "c", 0, 9)).isEmpty();
     assertThat(messages()).containsExactly("t.csv:2: b: must be given");
   }
 
   @Test
   void choice_misspelt_namesTheNearest() {
-    CsvRow row = row("era\ncurent\n");
-    assertThat(row.choice("era", Map.of("old", 1, "current", 2))).isEmpty();
+    Fields row = row("era\ncurent\n");
+    assertThat(row.choice("era", Map.of("old", 1, "current", 2))).isNull();
     assertThat(messages())
         .containsExactly(
             "t.csv:2: era: must be one of: current, old; found 'curent'; did you mean 'current'?");
@@ -134,22 +138,38 @@ class CsvTableTest {
   }
 
   @Test
-  void list_betweenSemicolons_isTrimmed() {
-    assertThat(row("a,b\nJune; July ;;,x\n").list("a")).containsExactly("June", "July");
+  void words_betweenSemicolons_areTrimmed() {
+    assertThat(row("a,b\nJune; July ;;,x\n").words("a"))
+        .extracting(Scalar::text)
+        .containsExactly("June", "July");
   }
 
   @Test
   void make_afterFaultOrBrokenRule_buildsNothing() {
-    CsvRow row = row("a,b\n1,2\n");
-    assertThat(row.make(() -> Range.of(2, 1, 0))).isEqualTo(Optional.empty());
+    Fields row = row("a,b\n1,2\n");
+    assertThat(row.make(() -> Range.of(2, 1, 0))).isEmpty();
     assertThat(messages().get(0)).startsWith("t.csv:2: low, likely and high must be in rising");
-    assertThat(row.make(() -> "built")).isEmpty();
+    assertThat(row.make(() -> Range.exactly(row.number("a", 5, 9)))).isEmpty();
+    assertThat(row.make(() -> Range.exactly(row.number("a", 0, 9)))).hasValue(Range.exactly(1));
+    assertThat(messages()).hasSize(2);
   }
 
   @Test
-  void demand_unknownAndMissingColumns_areNamed() {
-    CsvTable table = table("name,arae_ha,colour\nHome,1,red\n");
-    assertThat(table.demand(List.of("name", "area_ha"), List.of("note"))).isFalse();
+  void make_ofABrokenReader_isNoFaultOfTheFile() {
+    Fields row = row("a,b\n1,2\n");
+    assertThatThrownBy(() -> row.make(() -> List.of().get(0)))
+        .isInstanceOf(IndexOutOfBoundsException.class);
+    assertThat(messages()).isEmpty();
+  }
+
+  @Test
+  void columns_unknownAndMissing_areNamed() {
+    Table table = table("name,arae_ha,colour\nHome,1,red\n");
+    Fields row = table.rows().get(0);
+    assertThat(row.text("name")).isEqualTo("Home");
+    assertThat(row.number("area_ha", 0, 9)).isNaN();
+    assertThat(row.findText("note")).isEmpty();
+    table.finish();
     assertThat(messages())
         .containsExactlyInAnyOrder(
             "t.csv: arae_ha: is not a column of this table; did you mean 'area_ha'?",
@@ -159,7 +179,7 @@ class CsvTableTest {
 
   @Test
   void demandUnique_repeatedKey_namesBothLines() {
-    table("name,n\nHome,1\nhome,2\n").demandUnique("name");
+    table("name,n\nHome,1\nhome,2\n").demandUnique(List.of("name"));
     assertThat(messages())
         .containsExactly(
             "t.csv:3: name: must not be given twice; it stands in line 2 already; found 'home'");
@@ -197,21 +217,24 @@ class CsvTableTest {
   void name_startingWithHashAndDigit_isNotDroppedInSilence() {
     table("name,n\n#3,1\n");
     assertThat(messages()).singleElement().asString().startsWith("t.csv:2: must not start with #");
-    faults.clear();
+    faults = new Faults();
     assertThat(row("name,n\n\"No. #3\",1\n").text("name")).isEqualTo("No. #3");
-    assertThat(faults).isEmpty();
+    assertThat(faults.all()).isEmpty();
   }
 
   @Test
   void bytes_notUtf8_areRefusedWithTheirLine() {
-    CsvTable.of("t.csv", "name\nok\nMontém\n".getBytes(StandardCharsets.ISO_8859_1), faults);
-    assertThat(messages()).containsExactly("t.csv:3: must be saved as UTF-8 text");
+    byte[] bytes = "name\nok\nMontém\n".getBytes(StandardCharsets.ISO_8859_1);
+    assertThat(FileText.decode(bytes, "t.csv", faults)).isEmpty();
+    assertThat(messages())
+        .containsExactly(
+            "t.csv:3: must be UTF-8 text: save it again as UTF-8 (in a spreadsheet, 'CSV UTF-8')");
   }
 
   @Test
   void file_emptyOrAbsent_isRefused() {
     assertThat(table("# only a comment\n").rows()).isEmpty();
-    assertThat(CsvTable.read(Path.of("no-such.csv"), faults).rows()).isEmpty();
+    assertThat(FileText.find(Path.of("no-such.csv"), "no-such.csv", faults)).isEmpty();
     assertThat(messages())
         .containsExactly("t.csv: must have a line of headings", "no-such.csv: must be there");
   }

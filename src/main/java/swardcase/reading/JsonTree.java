@@ -1,4 +1,4 @@
-package swardcase.intake;
+package swardcase.reading;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
@@ -14,15 +14,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import swardcase.check.ReadLimits;
-import swardcase.intake.FaultList.Place;
-import swardcase.intake.YamlNode.Entries;
-import swardcase.intake.YamlNode.Entry;
-import swardcase.intake.YamlNode.Items;
-import swardcase.intake.YamlNode.Scalar;
-import swardcase.intake.YamlNode.Spot;
+import swardcase.reading.Node.Entries;
+import swardcase.reading.Node.Entry;
+import swardcase.reading.Node.Form;
+import swardcase.reading.Node.Items;
+import swardcase.reading.Node.Scalar;
+import swardcase.reading.Node.Spot;
 
 /** Reads JSON text into the nodes that YAML is read into: numbers as written, keys once. */
-final class JsonTree {
+public final class JsonTree {
 
   private static final JsonFactory JSON =
       JsonFactory.builder()
@@ -47,32 +47,29 @@ final class JsonTree {
   }
 
   /** The entries of a farm's document, or empty and a fault. */
-  static Optional<Entries> find(String name, String text, FaultList faults) {
+  public static Optional<Entries> find(String name, String text, Faults faults) {
     return new JsonTree(name, "{\"farm\": ...}", false).find(text, faults);
   }
 
   /** The entries of a map, each with its line, and with lists as long as a table; or a fault. */
-  static Optional<Entries> findByLine(String name, String text, FaultList faults) {
+  public static Optional<Entries> findByLine(String name, String text, Faults faults) {
     return new JsonTree(name, "{\"type\": \"FeatureCollection\", ...}", true).find(text, faults);
   }
 
-  private Optional<Entries> find(String text, FaultList faults) {
-    Place place = new Place(name, 0, "");
+  private Optional<Entries> find(String text, Faults faults) {
     try (JsonParser parser = JSON.createParser(text)) {
       JsonToken first = parser.nextToken();
-      YamlNode top = first == null ? null : node(parser, 0);
+      Node top = first == null ? null : node(parser, 0);
       if (top instanceof Entries entries && parser.nextToken() == null) {
         return Optional.of(entries);
       }
-      faults.add(place, "must be one JSON document: " + form, "");
+      faults.add(name, "must be one JSON document: " + form);
     } catch (TooMuchException beyond) {
       beyond.addTo(faults);
     } catch (JsonProcessingException broken) {
       int line = byLine && broken.getLocation() != null ? broken.getLocation().getLineNr() : 0;
-      faults.add(
-          new Place(name, line, ""),
-          "must be JSON that can be read: " + broken.getOriginalMessage(),
-          "");
+      String rule = "must be JSON that can be read: " + broken.getOriginalMessage();
+      faults.add(new Spot(name, line), "", rule, "");
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }
@@ -83,15 +80,15 @@ final class JsonTree {
     return new Spot(name, byLine ? parser.currentTokenLocation().getLineNr() : 0);
   }
 
-  private YamlNode node(JsonParser parser, int depth) throws IOException {
+  private Node node(JsonParser parser, int depth) throws IOException {
     return switch (parser.currentToken()) {
       case START_OBJECT -> entries(parser, depth);
       case START_ARRAY -> items(parser, depth);
-      case VALUE_STRING -> new Scalar(at(parser), parser.getText().strip(), true);
-      case VALUE_NULL -> new Scalar(at(parser), "", false);
-      case VALUE_TRUE -> new Scalar(at(parser), "yes", false);
-      case VALUE_FALSE -> new Scalar(at(parser), "no", false);
-      default -> new Scalar(at(parser), parser.getText(), false);
+      case VALUE_STRING -> new Scalar(at(parser), parser.getText().strip(), Form.QUOTED);
+      case VALUE_NULL -> new Scalar(at(parser), "", Form.PLAIN);
+      case VALUE_TRUE -> new Scalar(at(parser), "yes", Form.PLAIN);
+      case VALUE_FALSE -> new Scalar(at(parser), "no", Form.PLAIN);
+      default -> new Scalar(at(parser), parser.getText(), Form.PLAIN);
     };
   }
 
@@ -114,7 +111,7 @@ final class JsonTree {
     String key = String.valueOf(parser.currentName());
     Spot at = at(parser);
     int most = depth == 1 || byLine ? ReadLimits.ROWS : ReadLimits.ITEMS;
-    List<YamlNode> items = new ArrayList<>();
+    List<Node> items = new ArrayList<>();
     while (parser.nextToken() != JsonToken.END_ARRAY) {
       refuse(items.size() == most, at, key, most + " items");
       items.add(node(parser, depth + 1));
@@ -123,6 +120,6 @@ final class JsonTree {
   }
 
   private static void refuse(boolean beyond, Spot at, String key, String limit) {
-    TooMuchException.refuse(beyond, new Place(at, key), "must not have more than " + limit);
+    TooMuchException.refuse(beyond, at, key, "must not have more than " + limit);
   }
 }

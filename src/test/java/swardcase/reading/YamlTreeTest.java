@@ -1,4 +1,4 @@
-package swardcase.intake;
+package swardcase.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -6,14 +6,15 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import swardcase.intake.YamlNode.Entries;
-import swardcase.intake.YamlNode.Scalar;
-import swardcase.intake.YamlNode.Spot;
+import swardcase.reading.Node.Entries;
+import swardcase.reading.Node.Form;
+import swardcase.reading.Node.Scalar;
+import swardcase.reading.Node.Spot;
 
 class YamlTreeTest {
 
   private static Entries read(String text) {
-    FaultList faults = new FaultList();
+    Faults faults = new Faults();
     Entries top = YamlTree.find("farm.yaml", text, faults).orElse(null);
     faults.throwIfAny();
     return top;
@@ -24,11 +25,11 @@ class YamlTreeTest {
     Entries top = read("a: 010\n\nb: yes # comment\nc: '0.5'\nd: ~\n");
 
     assertThat(top.entries().get("a").value())
-        .isEqualTo(new Scalar(new Spot("farm.yaml", 1), "010", false));
+        .isEqualTo(new Scalar(new Spot("farm.yaml", 1), "010", Form.PLAIN));
     assertThat(top.entries().get("b").value())
-        .isEqualTo(new Scalar(new Spot("farm.yaml", 3), "yes", false));
+        .isEqualTo(new Scalar(new Spot("farm.yaml", 3), "yes", Form.PLAIN));
     assertThat(top.entries().get("c").value())
-        .isEqualTo(new Scalar(new Spot("farm.yaml", 4), "0.5", true));
+        .isEqualTo(new Scalar(new Spot("farm.yaml", 4), "0.5", Form.QUOTED));
     assertThat(((Scalar) top.entries().get("d").value()).isEmpty()).isTrue();
   }
 

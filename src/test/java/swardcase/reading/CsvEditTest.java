@@ -1,4 +1,4 @@
-package swardcase.tables;
+package swardcase.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import swardcase.check.FaultsException;
-import swardcase.tables.CsvEdit.Row;
+import swardcase.reading.CsvEdit.Row;
 
 class CsvEditTest {
 
