@@ -47,6 +47,7 @@ class ArchitectureTest {
           joining      check chance evidence farm tables sward feed reproduction grazing outcome \
                        draws
           intake       check chance evidence farm tables sward
+          folder       check evidence farm tables intake
           report       check chance evidence farm tables money sward outcome draws search \
                        decision joining
           wording      check chance evidence farm sward decision joining report
@@ -54,10 +55,10 @@ class ArchitectureTest {
           paper        check chance wording
           sheet        check chance evidence tables report wording paper
           workbook     check chance evidence tables report wording
-          page         check chance evidence decision report wording
-          serve        check chance evidence farm tables intake outcome draws search decision \
+          page         check chance evidence tables decision folder report wording
+          serve        check chance evidence farm tables intake folder outcome draws search decision \
                        joining report wording view sheet workbook page
-          cli          check chance evidence farm tables intake outcome draws search decision \
+          cli          check chance evidence farm tables intake folder outcome draws search decision \
                        joining report wording view paper sheet workbook page serve
           """);
 

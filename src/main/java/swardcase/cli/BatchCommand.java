@@ -2,9 +2,7 @@ package swardcase.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
@@ -16,37 +14,30 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 import swardcase.chance.SideBySide;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.decision.Decision;
-import swardcase.decision.HowSure;
 import swardcase.intake.FarmDocument;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.outcome.FarmModel;
+import swardcase.report.Answer;
 import swardcase.report.BatchResult;
 import swardcase.report.ComparisonBuilder.Decided;
-import swardcase.report.ReportBuilder;
 import swardcase.tables.Tables;
 import swardcase.view.JsonView;
 
 /** Decides about many farms, one line each. */
 @Command(
     name = "batch",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
     description = {
       "Decides about many farms: reads one a line from standard input, prints one line of JSON for"
           + " each, in the same order.",
       "A line is a farm folder, or a JSON document {\"farm\": {...}, \"paddocks\": [...], \"plants\":"
           + " [...]}. A farm with faults gives a line that says which, and the rest goes on."
     },
-    exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:every line has its answer or its faults",
       ExitCodes.FAULT_LINE,
@@ -56,7 +47,7 @@ import swardcase.view.JsonView;
       "%nTo go on after an interruption, skip the lines that have their answer:",
       "  swardcase batch --skip $(wc -l < answers.jsonl) < farms.txt >> answers.jsonl"
     })
-final class BatchCommand implements Callable<Integer> {
+final class BatchCommand extends Task {
 
   /** Farms read ahead of the one to be printed, for each worker. */
   private static final int AHEAD = 4;
@@ -65,15 +56,8 @@ final class BatchCommand implements Callable<Integer> {
 
   private final BufferedReader in;
 
-  @Spec private CommandSpec spec;
   @Mixin private SheetOptions sheet;
-  @Mixin private DrawOptions draws;
-
-  @Option(
-      names = "--tables",
-      paramLabel = "DIR",
-      description = "Folder with rows of your own that replace rows of the program's tables.")
-  private Path ownTables;
+  @Mixin private TablesOption ownTables;
 
   @Option(
       names = "--skip",
@@ -100,24 +84,19 @@ final class BatchCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    draws.check();
     int threads = workers == null ? Runtime.getRuntime().availableProcessors() : workers;
     if (threads < 1 || threads > MOST_WORKERS || skip < 0) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--workers must be from 1 to " + MOST_WORKERS + ", and --skip not below 0");
+      throw wrong("--workers must be from 1 to " + MOST_WORKERS + ", and --skip not below 0");
     }
-    Tables tables = TablesOption.loader(ownTables).load();
-    LocalDate day = sheet.date();
+    Tables tables = ownTables.loader().load();
     FarmLines lines = new FarmLines(in);
     for (long passed = 0; passed < skip && lines.next().isPresent(); passed++) {
       // What was passed over has its answer already.
     }
     ExecutorService pool = Executors.newFixedThreadPool(threads, SideBySide.Worker::new);
     try {
-      long failed = run(lines, pool, threads, tables, day);
-      spec.commandLine()
-          .getErr()
+      long failed = run(lines, pool, threads, tables);
+      err()
           .println(
               (lines.read() - Math.min(skip, lines.read()))
                   + " lines read, "
@@ -131,11 +110,10 @@ final class BatchCommand implements Callable<Integer> {
 
   /** Whoever stops reading has not got every answer, and a list is read to be answered. */
   private int printed() {
-    if (!spec.commandLine().getOut().checkError()) {
+    if (!out().checkError()) {
       return ExitCodes.DONE;
     }
-    spec.commandLine()
-        .getErr()
+    err()
         .println(
             "Cannot print all of the answers: the disk may be full, or the reader has gone. Go on"
                 + " with --skip.");
@@ -143,9 +121,8 @@ final class BatchCommand implements Callable<Integer> {
   }
 
   /** Answers come in the order of the lines, and no more lines are held than are worked on. */
-  private long run(FarmLines lines, ExecutorService pool, int threads, Tables tables, LocalDate day)
+  private long run(FarmLines lines, ExecutorService pool, int threads, Tables tables)
       throws IOException {
-    PrintWriter out = spec.commandLine().getOut();
     Deque<Line> waiting = new ArrayDeque<>();
     long failed = 0;
     boolean more = true;
@@ -155,7 +132,7 @@ final class BatchCommand implements Callable<Integer> {
         long number = lines.read();
         line.ifPresent(
             text -> {
-              Callable<Answer> work = () -> answer(number, text, tables, day);
+              Callable<Answer> work = () -> answer(number, text, tables);
               waiting.add(new Line(number, text, work, pool.submit(work)));
             });
         more = line.isPresent();
@@ -163,8 +140,8 @@ final class BatchCommand implements Callable<Integer> {
       if (!waiting.isEmpty()) {
         Answer answer = get(waiting.remove(), waiting, pool);
         failed += answer.failed() ? 1 : 0;
-        out.print(answer.json() + "\n");
-        if (out.checkError()) {
+        out().print(answer.json() + "\n");
+        if (out().checkError()) {
           return failed;
         }
       }
@@ -234,11 +211,11 @@ final class BatchCommand implements Callable<Integer> {
     return text.startsWith("{") ? Optional.empty() : Optional.of(text);
   }
 
-  private Answer answer(long number, String text, Tables tables, LocalDate day) {
-    return Answer.of(worked(number, text, tables, day));
+  private Answer answer(long number, String text, Tables tables) {
+    return Answer.of(worked(number, text, tables));
   }
 
-  private BatchResult worked(long number, String text, Tables tables, LocalDate day) {
+  private BatchResult worked(long number, String text, Tables tables) {
     Optional<String> folder = folder(text);
     boolean document = folder.isEmpty();
     try {
@@ -249,8 +226,7 @@ final class BatchCommand implements Callable<Integer> {
       }
       LoadedFarm farm =
           document ? FarmDocument.read(name, text, tables) : FarmFolder.read(Path.of(text), tables);
-      return BatchResult.of(
-          number, folder, decide(document ? name : text, farm, tables, day), whole);
+      return BatchResult.of(number, folder, decide(document ? name : text, farm, tables), whole);
     } catch (FaultsException faults) {
       List<String> messages = faults.faults().stream().map(Fault::message).toList();
       return BatchResult.failed(number, folder, messages);
@@ -260,14 +236,9 @@ final class BatchCommand implements Callable<Integer> {
     }
   }
 
-  private Decided decide(String folder, LoadedFarm loaded, Tables tables, LocalDate day) {
+  private Decided decide(String folder, LoadedFarm loaded, Tables tables) {
     FarmModel model = new FarmModel(sheet.signed(loaded.farm()), tables);
-    Decision decision = Decision.of(draws.of(model), List.of(), done -> {});
-    return new Decided(
-        folder,
-        Optional.empty(),
-        decision,
-        ReportBuilder.build(
-            decision, HowSure.of(decision), Version.text(), day, loaded.on(day).remarks()));
+    Decision decision = Decision.of(sheet.of(model), List.of(), done -> {});
+    return sheet.decided(folder, Optional.empty(), loaded, decision);
   }
 }

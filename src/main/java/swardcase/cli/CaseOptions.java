@@ -43,14 +43,15 @@ final class CaseOptions {
     return file;
   }
 
-  /** Refuses words that have no case to stand on, or that cannot be printed. */
-  void check() {
-    check("--prepared-by", preparedBy);
-    check("--prepared-for", preparedFor);
-    check("--notes", notes);
+  /** What stands at its head; refuses words that have no case to stand on or are too many. */
+  CaseHead head() {
+    return new CaseHead(
+        words("--prepared-by", preparedBy),
+        words("--prepared-for", preparedFor),
+        words("--notes", notes));
   }
 
-  private void check(String option, String text) {
+  private Optional<String> words(String option, String text) {
     if (text != null && file == null) {
       throw new ParameterException(spec.commandLine(), option + " needs --case FILE");
     }
@@ -58,12 +59,6 @@ final class CaseOptions {
       throw new ParameterException(
           spec.commandLine(), option + " must be 1 to " + MOST_SIGNS + " signs, not blank");
     }
-  }
-
-  CaseHead head() {
-    return new CaseHead(
-        Optional.ofNullable(preparedBy),
-        Optional.ofNullable(preparedFor),
-        Optional.ofNullable(notes));
+    return Optional.ofNullable(text);
   }
 }

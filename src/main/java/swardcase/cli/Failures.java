@@ -9,6 +9,8 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
+import swardcase.check.VisibleText;
+import swardcase.folder.CannotWriteException;
 
 /** Turns what went wrong into a message a person can act on, and into an exit code. */
 final class Failures {
@@ -19,7 +21,7 @@ final class Failures {
   static int wrongUse(ParameterException failure, String[] arguments) {
     CommandLine line = failure.getCommandLine();
     PrintWriter err = line.getErr();
-    err.println(PlainText.of(failure.getMessage()));
+    err.println(VisibleText.of(failure.getMessage()));
     UnmatchedArgumentException.printSuggestions(failure, err);
     err.print(line.getHelp().fullSynopsis());
     err.println("Try '" + line.getCommandSpec().qualifiedName() + " --help'.");
@@ -34,19 +36,19 @@ final class Failures {
       return ExitCodes.BAD_INPUT;
     }
     if (failure instanceof CannotWriteException) {
-      err.println(PlainText.of(failure.getMessage()));
+      err.println(VisibleText.of(failure.getMessage()));
       return ExitCodes.BAD_INPUT;
     }
     if (failure instanceof UncheckedIOException || failure instanceof IOException) {
       Throwable cause = failure instanceof IOException ? failure : failure.getCause();
       err.println(
-          "Cannot read: " + PlainText.of("" + cause.getMessage()) + ". Nothing was written.");
+          "Cannot read: " + VisibleText.of("" + cause.getMessage()) + ". Nothing was written.");
       return ExitCodes.BAD_INPUT;
     }
     if (failure instanceof IllegalArgumentException && usesOwnTables(parsed)) {
       err.println(
           "A number of your own tables cannot be worked with: "
-              + PlainText.of("" + failure.getMessage())
+              + VisibleText.of("" + failure.getMessage())
               + ". Nothing was written.");
       return ExitCodes.BAD_INPUT;
     }
@@ -71,7 +73,7 @@ final class Failures {
 
   static void print(FaultsException faults, PrintWriter err) {
     for (Fault fault : faults.faults()) {
-      err.println(PlainText.of(fault.message()));
+      err.println(VisibleText.of(fault.message()));
     }
     int count = faults.faults().size();
     err.println(

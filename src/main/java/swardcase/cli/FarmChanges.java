@@ -65,7 +65,7 @@ final class FarmChanges {
           finance.withDiscountRate(
               Assumption.ofFarm(was.name(), Range.exactly(rate / 100), was.unit()));
     }
-    throwIfAny(faults);
+    FaultsException.throwIfAny(faults);
     return farm.withFinance(finance);
   }
 
@@ -89,11 +89,5 @@ final class FarmChanges {
   /** The choices made beforehand; {@code firstYear} is the calendar year of the coming one. */
   List<FixedChoice> fixed(FarmModel model, int firstYear) {
     return FixedChoices.read(fixes, model, firstYear);
-  }
-
-  private static void throwIfAny(List<Fault> faults) {
-    if (!faults.isEmpty()) {
-      throw new FaultsException(faults);
-    }
   }
 }

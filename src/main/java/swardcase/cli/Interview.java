@@ -6,27 +6,12 @@ import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import swardcase.check.VisibleText;
+import swardcase.folder.NewFarm;
+import swardcase.folder.Question;
 
-/** Asks the questions that are still open, one after another. */
-final class Interview {
-
-  /** Keeps the answers so far. */
-  interface Keeper {
-    void keep(Map<String, String> answers) throws IOException;
-  }
-
-  private final List<Question> questions;
-  private final AnswerCheck check;
-  private final BufferedReader in;
-  private final PrintWriter out;
-
-  Interview(List<Question> questions, AnswerCheck check, BufferedReader in, PrintWriter out) {
-    this.questions = questions;
-    this.check = check;
-    this.in = in;
-    this.out = out;
-  }
+/** Asks the questions that are still open, one after another, and keeps each answer. */
+record Interview(NewFarm farm, SavedAnswers saved, BufferedReader in, PrintWriter out) {
 
   /** How an interview ended. */
   enum End {
@@ -38,13 +23,25 @@ final class Interview {
     NO_INPUT
   }
 
-  /**
-   * Fills {@code answers}.
-   *
-   * @param given keys of answers that came as options: they are not asked again
-   */
-  End fill(Map<String, String> answers, Set<String> given, Keeper keeper) throws IOException {
+  /** The answers of an earlier run, without those that do not hold any more. */
+  Map<String, String> accepted(Map<String, String> before) {
+    Map<String, String> answers = new LinkedHashMap<>();
+    for (Question question : farm.questions()) {
+      if (before.containsKey(question.key())) {
+        answers.put(
+            question.key(), question.settled(VisibleText.of(before.get(question.key())).strip()));
+        if (question.lacks(answers) || !farm.problem(answers).isEmpty()) {
+          answers.remove(question.key());
+        }
+      }
+    }
+    return answers;
+  }
+
+  /** Fills {@code answers}. */
+  End fill(Map<String, String> answers) throws IOException {
     End end = End.NO_INPUT;
+    List<Question> questions = farm.questions();
     int i = 0;
     while (i < questions.size()) {
       Question question = questions.get(i);
@@ -60,28 +57,32 @@ final class Interview {
         return end;
       }
       end = End.STOPPED;
-      String answer = PlainText.of(typed).strip();
+      String answer = VisibleText.of(typed).strip();
       if (answer.equals("?")) {
-        out.println("  " + question.help());
+        say(question.help());
       } else if (answer.equals("back")) {
-        i = back(i, answers, given);
+        i = back(i, answers);
       } else if (accepts(question, answer, answers)) {
-        keeper.keep(answers);
+        saved.write(answers);
       }
     }
     return End.ANSWERED;
   }
 
+  private void say(String text) {
+    out.println("  " + VisibleText.of(text));
+  }
+
   /** Forgets the answer before question {@code i}, of this run or of one before, and goes there. */
-  private int back(int i, Map<String, String> answers, Set<String> given) {
+  private int back(int i, Map<String, String> answers) {
     for (int before = i - 1; before >= 0; before--) {
-      Question question = questions.get(before);
-      if (question.asked().test(answers) && !given.contains(question.key())) {
+      Question question = farm.questions().get(before);
+      if (question.asked().test(answers)) {
         answers.remove(question.key());
         return before;
       }
     }
-    out.println("  This is the first question.");
+    say("This is the first question.");
     return i;
   }
 
@@ -89,18 +90,18 @@ final class Interview {
     Map<String, String> with = new LinkedHashMap<>(answers);
     with.put(question.key(), question.settled(typed));
     if (question.lacks(with)) {
-      out.println("  This one is needed. Write ? for help, back for the question before.");
+      say("This one is needed. Write ? for help, back for the question before.");
       return false;
     }
-    String problem = check.problem(with);
+    String problem = farm.problem(with);
     if (!problem.isEmpty()) {
-      out.println("  It " + PlainText.of(problem) + ". Write ? for help, back for the one before.");
+      say("It " + problem + ". Write ? for help, back for the one before.");
       return false;
     }
     answers.putAll(with);
-    String remark = check.remark(question.key(), answers);
+    String remark = farm.remark(question.key(), answers);
     if (!remark.isEmpty()) {
-      out.println("  " + PlainText.of(remark));
+      say(remark);
     }
     return true;
   }

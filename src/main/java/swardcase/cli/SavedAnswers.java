@@ -7,26 +7,22 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
+import swardcase.folder.CannotWriteException;
+import swardcase.folder.WholeFiles;
 
 /** Answers kept in the new folder until all of them are there, so that a stop loses nothing. */
-final class SavedAnswers {
+record SavedAnswers(Path folder) {
 
   static final String FILE = "start-answers.txt";
-
-  private final Path file;
-
-  SavedAnswers(Path folder) {
-    file = folder.resolve(FILE);
-  }
 
   /**
    * The answers of an earlier run; none if there was none. Lines that are no answers are passed.
    */
   Map<String, String> read() throws IOException {
     Map<String, String> answers = new LinkedHashMap<>();
-    if (Files.exists(file)) {
-      String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
-      for (String line : text.lines().toList()) {
+    if (Files.exists(folder.resolve(FILE))) {
+      byte[] bytes = Files.readAllBytes(folder.resolve(FILE));
+      for (String line : new String(bytes, StandardCharsets.UTF_8).lines().toList()) {
         int colon = line.indexOf(':');
         if (colon > 0) {
           answers.put(line.substring(0, colon), line.substring(colon + 1).strip());
@@ -41,13 +37,10 @@ final class SavedAnswers {
         answers.entrySet().stream()
             .map(answer -> answer.getKey() + ": " + answer.getValue() + "\n")
             .collect(Collectors.joining());
-    try (WholeFiles files = new WholeFiles(Inputs.none())) {
-      files.add(file, text);
-      files.commit();
-    }
+    WholeFiles.write(folder, Map.of(FILE, text));
   }
 
   void delete() throws IOException {
-    Files.deleteIfExists(file);
+    Files.deleteIfExists(folder.resolve(FILE));
   }
 }

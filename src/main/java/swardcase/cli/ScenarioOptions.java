@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.Predicate;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -70,23 +70,16 @@ final class ScenarioOptions {
    *
    * @throws FaultsException with all faults of the farm, or of the file and the scenario
    */
-  LoadedFarm one(FarmOptions options, Tables tables) {
-    LoadedFarm farm = options.load(tables);
+  LoadedFarm one(FarmTask task, Tables tables) {
+    LoadedFarm farm = task.load(tables);
     List<Fault> faults = new ArrayList<>();
-    Map<String, LoadedFarm> farms = read(options.folder(), tables, faults);
+    Map<String, LoadedFarm> farms = read(task.folder(), tables, faults);
     if (faults.isEmpty() && farms.size() > 1) {
       String rule = "must name the one scenario to be decided about: ";
       faults.add(new Fault("--only", 0, "", rule + String.join(", ", farms.keySet()), "", ""));
     }
-    if (!faults.isEmpty()) {
-      throw new FaultsException(faults);
-    }
+    FaultsException.throwIfAny(faults);
     return farms.isEmpty() ? farm : farms.values().iterator().next();
-  }
-
-  /** These inputs of a run and the file. */
-  Inputs inputs(Inputs others) {
-    return file == null ? others : others.and(List.of(file));
   }
 
   /** The scenarios asked for. */
@@ -101,24 +94,19 @@ final class ScenarioOptions {
 
   private List<Scenario> chosen(List<Scenario> all, List<Fault> faults) {
     List<String> names = all.stream().map(Scenario::name).toList();
-    List<Scenario> chosen = new ArrayList<>();
     for (String name : only) {
-      Stream<Scenario> found =
-          all.stream().filter(scenario -> scenario.name().equalsIgnoreCase(name.strip()));
-      found
-          .findFirst()
-          .ifPresentOrElse(
-              chosen::add,
-              () ->
-                  faults.add(
-                      new Fault(
-                          "--only",
-                          0,
-                          "",
-                          "must name a scenario of " + file + ": " + String.join(", ", names),
-                          name,
-                          NearestName.find(name, names).orElse(""))));
+      if (names.stream().noneMatch(name.strip()::equalsIgnoreCase)) {
+        String rule = "must name a scenario of " + file + ": " + String.join(", ", names);
+        String nearest = NearestName.find(name, names).orElse("");
+        faults.add(new Fault("--only", 0, "", rule, name, nearest));
+      }
     }
-    return only.isEmpty() ? all : all.stream().filter(chosen::contains).toList();
+    return all.stream()
+        .filter(one -> only.isEmpty() || only.stream().anyMatch(isNameOf(one)))
+        .toList();
+  }
+
+  private static Predicate<String> isNameOf(Scenario scenario) {
+    return typed -> typed.strip().equalsIgnoreCase(scenario.name());
   }
 }

@@ -3,7 +3,6 @@ package swardcase.page;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import swardcase.chance.Range;
 import swardcase.report.ComparisonReport.Difference;
 import swardcase.report.PaddockResult;
@@ -134,11 +133,8 @@ public final class ChangeView {
     }
     html.table(
         Texts.get("page.brings", now.farm().currency()),
-        Stream.of("page.brings.what", "column.value", "page.brings.error")
-            .map(Texts::get)
-            .toList());
-    ComparisonWords.rows(difference).forEach(html::row);
-    html.tableEnd();
+        Html.words("page.brings.what", "column.value", "page.brings.error"),
+        ComparisonWords.rows(difference));
   }
 
   /**

@@ -361,15 +361,11 @@ class PageCommandTest {
   @Test
   void emptyFolder_withAnswersOfThePage_becomesTheFarmThatStartMakes() throws IOException {
     Path typed = folder.resolve("typed");
-    List<Object> start = new ArrayList<>(List.of("start", typed, "--no-questions", "--date", DATE));
-    StringBuilder answers = new StringBuilder();
-    for (String answer :
-        List.of("name=New Farm", "growth=Katanning", "ewes=0", "paddocks=Hill 30, Flat 20")) {
-      start.addAll(List.of("--answer", answer));
-      String json = "\"" + answer.replace("=", "\":\"") + "\"";
-      answers.append(answers.length() == 0 ? "" : ",").append(json);
-    }
-    command(start.toArray());
+    String lines = "New Farm\n\nKatanning\n\n\n\n\n\n\n\nHill 30, Flat 20\n";
+    assertThat(Ran.typing(lines, "start", typed, "--date", DATE).code()).isZero();
+    String answers =
+        "\"name\":\"New Farm\",\"growth\":\"Katanning\",\"ewes\":\"0\","
+            + "\"paddocks\":\"Hill 30, Flat 20\"";
     Path farm = folder.resolve("farm");
     try (Open page = new Open(farm)) {
       assertThat(page.view("answer", "")).contains("Name of the farm").doesNotContain("rams go in");

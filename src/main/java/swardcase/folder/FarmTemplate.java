@@ -1,4 +1,4 @@
-package swardcase.cli;
+package swardcase.folder;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -6,6 +6,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,8 +17,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import swardcase.cli.Questions.AskedMob;
 import swardcase.farm.ScanningBasis;
+import swardcase.folder.Questions.AskedMob;
+import swardcase.tables.CsvEdit;
 
 /**
  * Turns answers into the files of a farm folder.
@@ -28,8 +31,6 @@ import swardcase.farm.ScanningBasis;
 final class FarmTemplate {
 
   private static final Pattern PLACE = Pattern.compile("\\{(\\??)([a-z-]+)}");
-  private static final Set<String> NAMES =
-      Set.of("name", "currency", "growth", "mob", "joining-start", "supplement", "sow");
   private static final Set<String> NONE_AT_ZERO = Set.of("ewes", "maidens", "other-dse");
   private static final Map<String, String> FIGURES =
       Map.of("yes", ScanningBasis.OBSERVED.label(), "no", ScanningBasis.UNAFFECTED.label());
@@ -54,13 +55,7 @@ final class FarmTemplate {
       dated.put(DATE, day.toString());
     }
     files.put("farm.yaml", farm(dated, joinings));
-    boolean ewes = given(answers, "ewes");
-    files.put(
-        "paddocks.csv",
-        text("paddocks.csv")
-            + paddocks(answers.getOrDefault("paddocks", "")).stream()
-                .map(row -> row + (ewes ? "ewes" : "other stock") + "\n")
-                .collect(Collectors.joining()));
+    files.put("paddocks.csv", paddocks(answers));
     files.put("plants.csv", text("plants.csv"));
     return files;
   }
@@ -101,8 +96,8 @@ final class FarmTemplate {
   private static List<Map<String, String>> mobs(Map<String, String> answers, int joinings) {
     List<Map<String, String>> mobs = new ArrayList<>();
     boolean apart = given(answers, "maidens");
-    for (AskedMob asked : Questions.mobs()) {
-      if (!asked.isThere().test(answers)) {
+    for (AskedMob asked : Questions.MOBS) {
+      if (!asked.isThere(answers)) {
         continue;
       }
       Map<String, String> mob = new LinkedHashMap<>();
@@ -159,28 +154,22 @@ final class FarmTemplate {
         && !(NONE_AT_ZERO.contains(key) && answers.get(key).equals("0"));
   }
 
-  /** Names in quotation marks; one number bare, several as a list. */
   private static String value(String key, Map<String, String> answers) {
     String answer = answers.get(key);
-    if (key.equals(AGES)) {
-      return answer;
-    }
-    if (key.equals("figures")) {
-      return FIGURES.getOrDefault(answer, answer);
-    }
-    if (NAMES.contains(key) || !answer.matches("[\\w.,;+\\s-]+")) {
-      return "'" + answer.replace("'", "''") + "'";
-    }
-    String[] numbers = answer.split("[,;\\s]+");
-    return numbers.length == 1 ? numbers[0] : "[" + String.join(", ", numbers) + "]";
+    return switch (key) {
+      case AGES -> answer;
+      case "figures" -> FIGURES.getOrDefault(answer, answer);
+      default -> Typed.yaml(answer);
+    };
   }
 
-  /** The first paddock of an answer that has no hectares behind its name; blank if all have. */
+  /** That a paddock of an answer has no hectares behind its name; blank if all have. */
   static String withoutArea(String answer) {
     return eachPaddock(answer).stream()
         .map(String::strip)
         .filter(paddock -> !AREA.matcher(paddock).matches())
         .findFirst()
+        .map(name -> "must have hectares behind each name, as House 28: '" + name + "' has none")
         .orElse("");
   }
 
@@ -189,22 +178,21 @@ final class FarmTemplate {
     return List.of(answer.split("[,;](?!\\d)"));
   }
 
-  /** Rows that lack only what grazes the paddock. */
-  private static List<String> paddocks(String answer) {
-    List<String> rows = new ArrayList<>();
-    for (String paddock : eachPaddock(answer)) {
+  /** A row for each paddock, with its area and what grazes it. */
+  private static String paddocks(Map<String, String> answers) {
+    CsvEdit table = new CsvEdit("paddocks.csv", text("paddocks.csv"));
+    String use = given(answers, "ewes") ? "ewes" : "other stock";
+    List<CsvEdit.Row> rows = new ArrayList<>();
+    for (String paddock : eachPaddock(answers.getOrDefault("paddocks", ""))) {
       Matcher area = AREA.matcher(paddock.strip());
       boolean both = area.matches();
-      String name = both ? area.group(1) : paddock.strip();
-      rows.add(cell(name) + "," + cell(both ? area.group(2) : "") + ",,,,,,,,,");
+      List<String> cells = new ArrayList<>(Collections.nCopies(table.columns().size(), ""));
+      cells.set(0, both ? area.group(1) : paddock.strip());
+      cells.set(table.columns().indexOf("area_ha"), both ? area.group(2) : "");
+      cells.set(table.columns().indexOf("use"), use);
+      rows.add(new CsvEdit.Row(0, cells));
     }
-    return rows;
-  }
-
-  private static String cell(String text) {
-    return text.matches("[\\p{L}\\d][\\p{L}\\d .'-]*")
-        ? text
-        : '"' + text.replace("\"", "\"\"") + '"';
+    return table.with(rows, new HashMap<>());
   }
 
   private static String text(String resource) {
