@@ -47,7 +47,7 @@ class ArchitectureTest {
           joining      check chance evidence farm tables sward feed reproduction grazing outcome \
                        draws
           intake       check chance evidence farm tables sward
-          folder       check evidence farm tables intake
+          folder       check chance evidence farm tables intake
           report       check chance evidence farm tables money sward outcome draws search \
                        decision joining
           wording      check chance evidence farm sward decision joining report

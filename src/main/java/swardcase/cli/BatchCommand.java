@@ -7,7 +7,6 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -77,6 +76,9 @@ final class BatchCommand extends Task {
       description = "Put the whole result document of each farm in its line.")
   private boolean whole;
 
+  private Tables tables;
+  private ExecutorService pool;
+
   /** The command, which reads lines from {@code in}. */
   BatchCommand(BufferedReader in) {
     this.in = in;
@@ -88,31 +90,23 @@ final class BatchCommand extends Task {
     if (threads < 1 || threads > MOST_WORKERS || skip < 0) {
       throw wrong("--workers must be from 1 to " + MOST_WORKERS + ", and --skip not below 0");
     }
-    Tables tables = ownTables.loader().load();
+    tables = ownTables.loader().load();
     FarmLines lines = new FarmLines(in);
     for (long passed = 0; passed < skip && lines.next().isPresent(); passed++) {
       // What was passed over has its answer already.
     }
-    ExecutorService pool = Executors.newFixedThreadPool(threads, SideBySide.Worker::new);
+    long passed = lines.read();
+    pool = Executors.newFixedThreadPool(threads, SideBySide.Worker::new);
     try {
-      long failed = run(lines, pool, threads, tables);
-      err()
-          .println(
-              (lines.read() - Math.min(skip, lines.read()))
-                  + " lines read, "
-                  + failed
-                  + " of them with faults.");
-      return printed();
+      long failed = run(lines, threads * AHEAD);
+      err().println(lines.read() - passed + " lines read, " + failed + " of them with faults.");
     } finally {
       pool.shutdownNow();
     }
-  }
-
-  /** Whoever stops reading has not got every answer, and a list is read to be answered. */
-  private int printed() {
     if (!out().checkError()) {
       return ExitCodes.DONE;
     }
+    // Whoever stops reading has not got every answer, and a list is read to be answered.
     err()
         .println(
             "Cannot print all of the answers: the disk may be full, or the reader has gone. Go on"
@@ -121,40 +115,23 @@ final class BatchCommand extends Task {
   }
 
   /** Answers come in the order of the lines, and no more lines are held than are worked on. */
-  private long run(FarmLines lines, ExecutorService pool, int threads, Tables tables)
-      throws IOException {
+  private long run(FarmLines lines, int mostWaiting) throws IOException {
     Deque<Line> waiting = new ArrayDeque<>();
     long failed = 0;
-    boolean more = true;
-    while (more || !waiting.isEmpty()) {
-      while (more && waiting.size() < threads * AHEAD) {
-        Optional<String> line = lines.next();
-        long number = lines.read();
-        line.ifPresent(
-            text -> {
-              Callable<Answer> work = () -> answer(number, text, tables);
-              waiting.add(new Line(number, text, work, pool.submit(work)));
-            });
-        more = line.isPresent();
+    Optional<String> next = lines.next();
+    while (next.isPresent() || !waiting.isEmpty()) {
+      while (next.isPresent() && waiting.size() < mostWaiting) {
+        waiting.add(new Line(lines.read(), next.get()));
+        next = lines.next();
       }
-      if (!waiting.isEmpty()) {
-        Answer answer = get(waiting.remove(), waiting, pool);
-        failed += answer.failed() ? 1 : 0;
-        out().print(answer.json() + "\n");
-        if (out().checkError()) {
-          return failed;
-        }
+      Answer answer = get(waiting.remove(), waiting);
+      failed += answer.failed() ? 1 : 0;
+      out().print(answer.json() + "\n");
+      if (out().checkError()) {
+        return failed;
       }
     }
     return failed;
-  }
-
-  /** A line that is worked on. */
-  private record Line(long number, String text, Callable<Answer> work, Future<Answer> answer) {
-
-    Answer failed(String message) {
-      return Answer.of(BatchResult.failed(number, folder(text), List.of(message)));
-    }
   }
 
   /** What is printed for a line, and whether it had faults. */
@@ -165,31 +142,68 @@ final class BatchCommand extends Task {
     }
   }
 
+  /** A line that is worked on. */
+  private final class Line {
+
+    private final long number;
+    private final String text;
+    private final Optional<String> folder;
+    private final Future<Answer> answer;
+
+    Line(long number, String text) {
+      this.number = number;
+      this.text = text;
+      folder = text.startsWith("{") ? Optional.empty() : Optional.of(text);
+      answer = pool.submit(this::work);
+    }
+
+    Answer work() {
+      try {
+        return Answer.of(result());
+      } catch (FaultsException faults) {
+        return failed(faults.faults().stream().map(Fault::message).toList());
+      } catch (RuntimeException | StackOverflowError failure) {
+        return failed(List.of("Swardcase has a fault of its own, please report it: " + failure));
+      }
+    }
+
+    private BatchResult result() {
+      String name = "line " + number;
+      if (text.isEmpty() || text.equals(FarmLines.TOO_LONG)) {
+        String rule = text.isEmpty() ? "must be a farm folder or a JSON document" : text;
+        return BatchResult.failed(number, Optional.empty(), List.of(name + ": " + rule));
+      }
+      LoadedFarm farm =
+          folder.isEmpty()
+              ? FarmDocument.read(name, text, tables)
+              : FarmFolder.read(Path.of(text), tables);
+      FarmModel model = new FarmModel(sheet.signed(farm.farm()), tables);
+      Decision decision = Decision.of(sheet.of(model), List.of(), done -> {});
+      Decided decided = sheet.decided(folder.orElse(name), Optional.empty(), farm, decision);
+      return BatchResult.of(number, folder, decided, whole);
+    }
+
+    Answer failed(List<String> messages) {
+      return Answer.of(BatchResult.failed(number, folder, messages));
+    }
+  }
+
   /**
    * The answer of a line. Where the memory ran out, the farms beside it may be to blame: the line
    * is worked on again when they are done, and only if it is too much alone that is its answer.
    */
-  private static Answer get(Line line, Deque<Line> beside, ExecutorService pool) {
-    Optional<Answer> answer = await(line.answer());
+  private Answer get(Line line, Deque<Line> beside) {
+    Optional<Answer> answer = await(line.answer);
     if (answer.isPresent()) {
       return answer.get();
     }
-    beside.forEach(other -> await(other.answer()));
-    return await(pool.submit(line.work()))
-        .orElseGet(
-            () ->
-                line.failed(
-                    "line "
-                        + line.number()
-                        + ": needs more memory than the program has; give it more, such as java"
-                        + " -Xmx2g, or fewer --draws"));
-  }
-
-  /** A class that found no memory when it was first used cannot be used any more either. */
-  private static boolean isOfMemory(Throwable failure) {
-    return failure instanceof OutOfMemoryError
-        || failure instanceof LinkageError
-        || failure.getCause() != null && isOfMemory(failure.getCause());
+    beside.forEach(other -> await(other.answer));
+    String tooMuch =
+        "line "
+            + line.number
+            + ": needs more memory than the program has; give it more, such as java -Xmx2g, or fewer"
+            + " --draws";
+    return await(pool.submit(line::work)).orElseGet(() -> line.failed(List.of(tooMuch)));
   }
 
   /** The answer, or empty where the memory ran out. */
@@ -207,38 +221,10 @@ final class BatchCommand extends Task {
     }
   }
 
-  private static Optional<String> folder(String text) {
-    return text.startsWith("{") ? Optional.empty() : Optional.of(text);
-  }
-
-  private Answer answer(long number, String text, Tables tables) {
-    return Answer.of(worked(number, text, tables));
-  }
-
-  private BatchResult worked(long number, String text, Tables tables) {
-    Optional<String> folder = folder(text);
-    boolean document = folder.isEmpty();
-    try {
-      String name = "line " + number;
-      if (text.isEmpty() || text.equals(FarmLines.TOO_LONG)) {
-        String rule = text.isEmpty() ? "must be a farm folder or a JSON document" : text;
-        return BatchResult.failed(number, Optional.empty(), List.of(name + ": " + rule));
-      }
-      LoadedFarm farm =
-          document ? FarmDocument.read(name, text, tables) : FarmFolder.read(Path.of(text), tables);
-      return BatchResult.of(number, folder, decide(document ? name : text, farm, tables), whole);
-    } catch (FaultsException faults) {
-      List<String> messages = faults.faults().stream().map(Fault::message).toList();
-      return BatchResult.failed(number, folder, messages);
-    } catch (RuntimeException | StackOverflowError failure) {
-      String message = "Swardcase has a fault of its own, please report it: " + failure;
-      return BatchResult.failed(number, folder, List.of(message));
-    }
-  }
-
-  private Decided decide(String folder, LoadedFarm loaded, Tables tables) {
-    FarmModel model = new FarmModel(sheet.signed(loaded.farm()), tables);
-    Decision decision = Decision.of(sheet.of(model), List.of(), done -> {});
-    return sheet.decided(folder, Optional.empty(), loaded, decision);
+  /** A class that found no memory when it was first used cannot be used any more either. */
+  private static boolean isOfMemory(Throwable failure) {
+    return failure instanceof OutOfMemoryError
+        || failure instanceof LinkageError
+        || failure.getCause() != null && isOfMemory(failure.getCause());
   }
 }

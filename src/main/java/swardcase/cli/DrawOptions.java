@@ -1,23 +1,16 @@
 package swardcase.cli;
 
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
-import picocli.CommandLine.Spec.Target;
 import swardcase.decision.Decision;
 import swardcase.draws.Draws;
 import swardcase.outcome.FarmModel;
 import swardcase.search.FixedChoice;
 
 /** How the uncertain numbers are drawn. */
-class DrawOptions {
+class DrawOptions extends Options {
 
   private static final int MOST_DRAWS = 100_000;
-
-  @Spec(Target.MIXEE)
-  private CommandSpec spec;
 
   private int draws;
 
@@ -43,11 +36,6 @@ class DrawOptions {
     this.draws = draws;
   }
 
-  /** A use of these options that is refused. */
-  final ParameterException wrong(String message) {
-    return new ParameterException(spec.commandLine(), message);
-  }
-
   final int count() {
     return draws;
   }
@@ -63,7 +51,7 @@ class DrawOptions {
 
   /** Decides by these draws, and says how far it is. */
   final Decision decide(FarmModel model, List<FixedChoice> fixed) {
-    Progress progress = new Progress(spec.commandLine().getErr());
+    Progress progress = new Progress(err());
     Decision decision = Decision.of(of(model), fixed, progress);
     progress.end();
     return decision;

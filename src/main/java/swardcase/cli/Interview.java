@@ -3,15 +3,27 @@ package swardcase.cli;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import swardcase.check.VisibleText;
+import swardcase.folder.CannotWriteException;
 import swardcase.folder.NewFarm;
 import swardcase.folder.Question;
+import swardcase.folder.WholeFiles;
 
-/** Asks the questions that are still open, one after another, and keeps each answer. */
-record Interview(NewFarm farm, SavedAnswers saved, BufferedReader in, PrintWriter out) {
+/**
+ * Asks the questions about a new farm that are still open, one after another. Answers are kept in
+ * the new folder until all of them are there, so that a stop loses nothing.
+ */
+record Interview(NewFarm farm, Path folder, BufferedReader in, PrintWriter out) {
+
+  /** The file in which the answers are kept. */
+  static final String FILE = "start-answers.txt";
 
   /** How an interview ended. */
   enum End {
@@ -23,19 +35,34 @@ record Interview(NewFarm farm, SavedAnswers saved, BufferedReader in, PrintWrite
     NO_INPUT
   }
 
-  /** The answers of an earlier run, without those that do not hold any more. */
-  Map<String, String> accepted(Map<String, String> before) {
+  /** The answers of an earlier run, if there was one, without those that do not hold any more. */
+  Map<String, String> kept() throws IOException {
     Map<String, String> answers = new LinkedHashMap<>();
+    if (!Files.exists(folder.resolve(FILE))) {
+      return answers;
+    }
+    byte[] bytes = Files.readAllBytes(folder.resolve(FILE));
+    List<String> lines = new String(bytes, StandardCharsets.UTF_8).lines().toList();
     for (Question question : farm.questions()) {
-      if (before.containsKey(question.key())) {
-        answers.put(
-            question.key(), question.settled(VisibleText.of(before.get(question.key())).strip()));
-        if (question.lacks(answers) || !farm.problem(answers).isEmpty()) {
-          answers.remove(question.key());
-        }
+      String start = question.key() + ":";
+      lines.stream()
+          .filter(line -> line.startsWith(start))
+          .map(line -> VisibleText.of(line.substring(start.length())).strip())
+          .forEach(answer -> answers.put(question.key(), question.settled(answer)));
+      boolean kept = answers.containsKey(question.key());
+      if (kept && (question.lacks(answers) || !farm.problem(answers).isEmpty())) {
+        answers.remove(question.key());
       }
     }
     return answers;
+  }
+
+  private void keep(Map<String, String> answers) throws CannotWriteException {
+    String text =
+        answers.entrySet().stream()
+            .map(answer -> answer.getKey() + ": " + answer.getValue() + "\n")
+            .collect(Collectors.joining());
+    WholeFiles.write(folder, Map.of(FILE, text));
   }
 
   /** Fills {@code answers}. */
@@ -63,7 +90,7 @@ record Interview(NewFarm farm, SavedAnswers saved, BufferedReader in, PrintWrite
       } else if (answer.equals("back")) {
         i = back(i, answers);
       } else if (accepts(question, answer, answers)) {
-        saved.write(answers);
+        keep(answers);
       }
     }
     return End.ANSWERED;
@@ -99,10 +126,7 @@ record Interview(NewFarm farm, SavedAnswers saved, BufferedReader in, PrintWrite
       return false;
     }
     answers.putAll(with);
-    String remark = farm.remark(question.key(), answers);
-    if (!remark.isEmpty()) {
-      say(remark);
-    }
+    farm.remark(question.key(), answers).ifPresent(this::say);
     return true;
   }
 }

@@ -61,8 +61,7 @@ public final class Main {
     line.registerConverter(LocalDate.class, SheetOptions::day)
         .setParameterExceptionHandler(Failures::wrongUse)
         .setExecutionExceptionHandler(Failures::whileRunning)
-        .setExpandAtFiles(false)
-        .setCaseInsensitiveEnumValuesAllowed(true);
+        .setExpandAtFiles(false);
     String columns = System.getenv("COLUMNS");
     return columns != null && columns.matches("[0-9]{1,4}")
         ? line.setUsageHelpWidth(Math.max(LEAST_WIDTH, Integer.parseInt(columns)))

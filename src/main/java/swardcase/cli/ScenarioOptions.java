@@ -7,11 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
-import picocli.CommandLine.Spec.Target;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.check.NearestName;
@@ -22,10 +18,7 @@ import swardcase.intake.ScenarioFile;
 import swardcase.tables.Tables;
 
 /** A file of scenarios, all of them or some. */
-final class ScenarioOptions {
-
-  @Spec(Target.MIXEE)
-  private CommandSpec spec;
+final class ScenarioOptions extends Options {
 
   @Option(
       names = "--scenario",
@@ -42,8 +35,7 @@ final class ScenarioOptions {
   /** The file, if there is one. */
   Optional<Path> file() {
     if (file == null && !only.isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(), "--only chooses from the file of --scenario, which was not given");
+      throw wrong("--only chooses from the file of --scenario, which was not given");
     }
     return Optional.ofNullable(file);
   }

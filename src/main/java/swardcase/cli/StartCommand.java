@@ -66,16 +66,15 @@ final class StartCommand extends Task {
       return ExitCodes.DONE;
     }
     NewFarm farm = new NewFarm(TablesLoader.standard().load());
-    SavedAnswers saved = new SavedAnswers(folder);
-    Interview interview = new Interview(farm, saved, in, out());
-    Map<String, String> answers = interview.accepted(saved.read());
+    Interview interview = new Interview(farm, folder, in, out());
+    Map<String, String> answers = interview.kept();
     Interview.End end = interview.fill(answers);
     if (end != Interview.End.ANSWERED) {
       err().println(stopped(end));
       return ExitCodes.BAD_INPUT;
     }
     write(farm.files(farm.withoutUnasked(answers), date));
-    saved.delete();
+    Files.deleteIfExists(folder.resolve(Interview.FILE));
     print("Put the clover per cent into paddocks.csv and the counts of the walk into");
     print("plants.csv, then: swardcase decide " + folder + " --pdf sheet.pdf");
     return ExitCodes.DONE;

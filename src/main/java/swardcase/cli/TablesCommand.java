@@ -2,11 +2,8 @@ package swardcase.cli;
 
 import java.util.List;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Help.Ansi;
-import picocli.CommandLine.Help.Ansi.Style;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import swardcase.check.VisibleText;
 import swardcase.tables.Source;
 import swardcase.tables.TableListing;
 import swardcase.tables.TablesLoader;
@@ -48,9 +45,7 @@ final class TablesCommand extends Task {
   }
 
   private void row(TableListing.Row row) {
-    String title = VisibleText.of(row.title());
-    String heading = Ansi.AUTO.enabled() ? Style.bold.on() + title + Style.bold.off() : title;
-    out().println(heading + (row.ofUser() ? " (yours)" : ""));
+    print(row.title() + (row.ofUser() ? " (yours)" : ""));
     row.cells()
         .forEach(cell -> print("  " + cell.heading().replace('_', ' ') + ": " + cell.text()));
   }

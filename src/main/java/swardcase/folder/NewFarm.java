@@ -119,8 +119,8 @@ public final class NewFarm {
         + (fault.nearest().isEmpty() ? "" : "; did you mean '" + fault.nearest() + "'?");
   }
 
-  /** What to say of an answer that is taken but may be a slip; blank if there is nothing. */
-  public String remark(String key, Map<String, String> answers) {
+  /** What to say of an answer that is taken but may be a slip. */
+  public Optional<String> remark(String key, Map<String, String> answers) {
     return questions.remark(key, answers);
   }
 

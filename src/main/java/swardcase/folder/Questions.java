@@ -258,22 +258,22 @@ final class Questions {
         .findFirst();
   }
 
-  /** What to say of an answer that is taken but may be a slip; blank if there is nothing. */
-  String remark(String key, Map<String, String> answers) {
+  /** What to say of an answer that is taken but may be a slip. */
+  Optional<String> remark(String key, Map<String, String> answers) {
     String answer = answers.getOrDefault(key, "");
     if (key.equals("supplement") && feed(answers).isEmpty()) {
-      return "The tables do not know '"
-          + answer
-          + "', so its energy and price are asked for."
-          + NearestName.find(answer, tables.supplements().keySet())
+      String hint =
+          NearestName.find(answer, tables.supplements().keySet())
               .map(near -> " If '" + near + "' is meant, write back.")
               .orElse("");
+      return Optional.of(
+          "The tables do not know '" + answer + "', so its energy and price are asked for." + hint);
     }
-    boolean old =
-        key.equals("sow")
-            && tables.cultivars().values().stream()
-                .anyMatch(c -> c.name().equalsIgnoreCase(answer) && !c.isCurrent());
-    return old ? "'" + answer + "' is not a current cultivar of the tables." : "";
+    return tables.cultivars().values().stream()
+        .filter(cultivar -> key.equals("sow") && !cultivar.isCurrent())
+        .filter(cultivar -> cultivar.name().equalsIgnoreCase(answer))
+        .map(old -> "'" + answer + "' is not a current cultivar of the tables.")
+        .findFirst();
   }
 
   static boolean given(Map<String, String> answers, String key) {

@@ -109,17 +109,18 @@ public final class EditViews {
     Html html = head(Shell.View.FLOCK, "page.keys", print);
     for (Key key : keys) {
       html.open("div class=ask").open("label for=?", key.id());
-      html.text(Texts.get(key.words(), key.of()));
-      html.element("small id=?", " " + now(key), "now-" + key.id()).close();
-      html.open(
-          "input id=? data-key=? value=? aria-describedby=? autocomplete=off",
-          key.id(),
-          key.id(),
-          key.typed(),
-          "now-" + key.id());
-      html.element("small", Texts.get(key.words() + ".help")).close();
+      html.text(Texts.get(key.words(), key.of())).element("small", " " + now(key)).close();
+      field(html, "key", key.id(), key.id(), key.typed(), Texts.get(key.words() + ".help"));
     }
     return end(html);
+  }
+
+  /** A field to type in with its help; ends what is asked. */
+  private static void field(
+      Html html, String data, String id, String key, String value, String help) {
+    String tag = "input id=? data-" + data + "=? value=? aria-describedby=? autocomplete=off";
+    html.open(tag, id, key, value, id + "-help");
+    html.element("small id=?", help, id + "-help").close();
   }
 
   private static String now(Key key) {
@@ -144,13 +145,8 @@ public final class EditViews {
     for (Question asked : questions) {
       String id = "answer-" + asked.key();
       html.open("div class=ask").element("label for=?", asked.whole(), id);
-      html.open(
-          "input id=? data-answer=? value=? aria-describedby=? autocomplete=off",
-          id,
-          asked.key(),
-          typed.getOrDefault(asked.key(), asked.usual()),
-          id + "-help");
-      html.element("small id=?", asked.help(), id + "-help").close();
+      String typedOrUsual = typed.getOrDefault(asked.key(), asked.usual());
+      field(html, "answer", id, asked.key(), typedOrUsual, asked.help());
     }
     return end(html);
   }

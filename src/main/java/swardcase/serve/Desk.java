@@ -150,15 +150,9 @@ final class Desk implements Site {
         case "/hand" -> hand(asked);
         case "/how" -> Reply.html(200, explanation(asked));
         case "/progress" -> Reply.text(200, Double.toString(answers.done()));
-        case "/drop" -> {
-          answers.drop();
-          yield Reply.text(200, "");
-        }
+        case "/drop" -> done(answers::drop);
+        case "/stop" -> done(stop);
         case "/alive" -> Reply.text(200, "");
-        case "/stop" -> {
-          stop.run();
-          yield Reply.text(200, "");
-        }
         default -> Reply.text(404, "There is nothing of this name.");
       };
     } catch (FaultsException faults) {
@@ -166,6 +160,11 @@ final class Desk implements Site {
     } catch (Worker.Dropped dropped) {
       return Reply.text(204, ""); // something newer was asked for
     }
+  }
+
+  private static Reply done(Runnable what) {
+    what.run();
+    return Reply.text(200, "");
   }
 
   private String view(Request question) throws Exception {

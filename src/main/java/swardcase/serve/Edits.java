@@ -84,10 +84,10 @@ final class Edits {
 
   /** What the page is told of changes: what is wrong with them, or what they do. */
   @JsonInclude(Include.NON_EMPTY)
-  private record Told(List<Wrong> faults, Optional<Boolean> saved, String told) {
+  record Told(List<Wrong> faults, Boolean saved, String told) {
 
     static Reply wrong(List<Wrong> faults) throws JsonProcessingException {
-      return new Told(faults, Optional.empty(), "").reply();
+      return new Told(faults, null, "").reply();
     }
 
     Reply reply() throws JsonProcessingException {
@@ -97,7 +97,7 @@ final class Edits {
 
   /** A fault with the table, column and row in which it is told, where it has them. */
   @JsonInclude(Include.NON_NULL)
-  private record Wrong(String says, String table, String column, Integer row) {}
+  record Wrong(String says, String table, String column, Integer row) {}
 
   /**
    * Checks changes and tells what they would do; saves them if that is asked for, nothing is wrong,
@@ -143,11 +143,7 @@ final class Edits {
       WholeFiles.write(setup.folder(), texts);
     }
     String key = saved ? "page.saved" : refusal.isEmpty() ? "page.fine" : refusal;
-    return new Told(
-            List.of(),
-            saved ? Optional.of(true) : Optional.empty(),
-            EditViews.told(key) + difference)
-        .reply();
+    return new Told(List.of(), saved ? true : null, EditViews.told(key) + difference).reply();
   }
 
   private String difference(String name, String text) {

@@ -10,9 +10,6 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import swardcase.chance.Range;
-import swardcase.check.Fault;
-import swardcase.check.FaultsException;
-import swardcase.check.NearestName;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Farm;
@@ -71,13 +68,11 @@ final class Levers {
   }
 
   /**
-   * The changes as the text of a scenario file with one scenario; empty if no number was moved.
-   *
-   * @throws FaultsException if a lever is moved that the farm does not have, or too far
+   * The changes as the text of a scenario file with one scenario; empty if no number was moved. A
+   * lever that the farm has no more moves nothing; how far is too far, the reader of farms says.
    */
   static Optional<String> scenario(Farm farm, Asked asked) {
     Levers levers = new Levers(farm, asked);
-    levers.refuseOthers();
     if (levers.lines.isEmpty()) {
       return Optional.empty();
     }
@@ -88,27 +83,6 @@ final class Levers {
           lines.forEach(line -> text.append("      ").append(line).append('\n'));
         });
     return Optional.of(text.toString());
-  }
-
-  private void refuseOthers() {
-    List<Fault> faults = new ArrayList<>();
-    List<String> known = levers.stream().map(Lever::key).toList();
-    asked
-        .levers()
-        .forEach(
-            (key, to) -> {
-              Optional<Lever> lever =
-                  levers.stream().filter(one -> one.key().equals(key)).findFirst();
-              if (lever.isEmpty()) {
-                String nearest = NearestName.find(key, known).orElse("");
-                faults.add(new Fault("page", 0, key, "must be a number of the farm", "", nearest));
-              } else if (!(to >= lever.get().low() && to <= lever.get().high())) {
-                String rule = "must be from %s to %s";
-                String limits = rule.formatted(plain(lever.get().low()), plain(lever.get().high()));
-                faults.add(new Fault("page", 0, key, limits, plain(to), ""));
-              }
-            });
-    FaultsException.throwIfAny(faults);
   }
 
   private void price(String key, Assumption price) {

@@ -131,12 +131,12 @@ class StartCommandTest {
   void start_savedAnswersDamaged_keepsThoseThatCanBe() throws IOException {
     Files.createDirectories(folder);
     Files.write(
-        folder.resolve(SavedAnswers.FILE),
+        folder.resolve(Interview.FILE),
         "name: Flats\ngrowth: Nowhere\newes: many\n\u0000\n: x\nnonsense: 3\ncurrency: NZ$\n"
             .getBytes(StandardCharsets.UTF_16BE));
     Ran broken = Ran.typing("", "start", folder);
     Files.writeString(
-        folder.resolve(SavedAnswers.FILE),
+        folder.resolve(Interview.FILE),
         "name: Flats\ngrowth: Nowhere\newes: many\nnonsense: 3\ncurrency: NZ$\n");
     Ran ran = Ran.typing("", "start", folder);
 
@@ -187,7 +187,7 @@ class StartCommandTest {
 
     assertThat(stopped.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(stopped.err()).startsWith("Stopped. To go on, run it again: swardcase start ");
-    assertThat(Ran.below(folder)).containsExactly(SavedAnswers.FILE);
+    assertThat(Ran.below(folder)).containsExactly(Interview.FILE);
 
     Ran ended = Ran.typing(ALL.substring(half), "start", folder);
 
