@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import swardcase.check.VisibleText;
 import swardcase.folder.CannotWriteException;
@@ -24,16 +25,6 @@ record Interview(NewFarm farm, Path folder, BufferedReader in, PrintWriter out) 
 
   /** The file in which the answers are kept. */
   static final String FILE = "start-answers.txt";
-
-  /** How an interview ended. */
-  enum End {
-    /** With an answer to every question. */
-    ANSWERED,
-    /** The input ended before the last question. */
-    STOPPED,
-    /** The input ended before anything was typed. */
-    NO_INPUT
-  }
 
   /** The answers of an earlier run, if there was one, without those that do not hold any more. */
   Map<String, String> kept() throws IOException {
@@ -65,9 +56,9 @@ record Interview(NewFarm farm, Path folder, BufferedReader in, PrintWriter out) 
     WholeFiles.write(folder, Map.of(FILE, text));
   }
 
-  /** Fills {@code answers}. */
-  End fill(Map<String, String> answers) throws IOException {
-    End end = End.NO_INPUT;
+  /** Fills {@code answers}; says what to do next if the input ended before the last question. */
+  Optional<String> fill(Map<String, String> answers) throws IOException {
+    String end = "Nothing was typed. Run it at a terminal, or take --blank.";
     List<Question> questions = farm.questions();
     int i = 0;
     while (i < questions.size()) {
@@ -81,9 +72,9 @@ record Interview(NewFarm farm, Path folder, BufferedReader in, PrintWriter out) 
       String typed = in.readLine();
       if (typed == null || typed.indexOf('\0') >= 0) { // a zero: not typed, but a file of bytes
         out.println();
-        return end;
+        return Optional.of(end);
       }
-      end = End.STOPPED;
+      end = "Stopped. To go on, run it again: swardcase start " + folder;
       String answer = VisibleText.of(typed).strip();
       if (answer.equals("?")) {
         say(question.help());
@@ -93,7 +84,7 @@ record Interview(NewFarm farm, Path folder, BufferedReader in, PrintWriter out) 
         keep(answers);
       }
     }
-    return End.ANSWERED;
+    return Optional.empty();
   }
 
   private void say(String text) {

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -68,9 +69,9 @@ final class StartCommand extends Task {
     NewFarm farm = new NewFarm(TablesLoader.standard().load());
     Interview interview = new Interview(farm, folder, in, out());
     Map<String, String> answers = interview.kept();
-    Interview.End end = interview.fill(answers);
-    if (end != Interview.End.ANSWERED) {
-      err().println(stopped(end));
+    Optional<String> stopped = interview.fill(answers);
+    if (stopped.isPresent()) {
+      err().println(stopped.get());
       return ExitCodes.BAD_INPUT;
     }
     write(farm.files(farm.withoutUnasked(answers), date));
@@ -78,12 +79,6 @@ final class StartCommand extends Task {
     print("Put the clover per cent into paddocks.csv and the counts of the walk into");
     print("plants.csv, then: swardcase decide " + folder + " --pdf sheet.pdf");
     return ExitCodes.DONE;
-  }
-
-  private String stopped(Interview.End end) {
-    return end == Interview.End.NO_INPUT
-        ? "Nothing was typed. Run it at a terminal, or take --blank."
-        : "Stopped. To go on, run it again: swardcase start " + folder;
   }
 
   private void write(Map<String, String> texts) throws CannotWriteException {

@@ -71,56 +71,51 @@ final class FarmTemplate {
 
   private static String farm(Map<String, String> answers, int joinings) {
     List<String> lines = new ArrayList<>();
-    fill("farm.yaml", answers, mobs(answers, joinings), lines);
+    for (String line : text("farm.yaml").lines().toList()) {
+      if (line.equals(MOBS)) {
+        Questions.MOBS.stream()
+            .filter(mob -> mob.isThere(answers))
+            .map(mob -> ofMob(mob, answers, joinings))
+            .forEach(mob -> text("mob.yaml").lines().forEach(row -> fill(row, mob, lines)));
+      } else {
+        fill(line, answers, lines);
+      }
+    }
     return String.join("\n", lines) + "\n";
   }
 
-  private static void fill(
-      String template,
-      Map<String, String> answers,
-      List<Map<String, String>> mobs,
-      List<String> lines) {
-    for (String line : text(template).lines().toList()) {
-      List<MatchResult> places = PLACE.matcher(line).results().toList();
-      if (line.equals(MOBS)) {
-        mobs.forEach(mob -> fill("mob.yaml", mob, List.of(), lines));
-      } else if (places.isEmpty()) {
-        addUnlessSecondBlank(lines, line);
-      } else if (places.stream().allMatch(place -> given(answers, place.group(2)))) {
-        lines.add(PLACE.matcher(line).replaceAll(place -> filled(place, answers)));
-      }
+  private static void fill(String line, Map<String, String> answers, List<String> lines) {
+    List<MatchResult> places = PLACE.matcher(line).results().toList();
+    if (places.isEmpty()) {
+      addUnlessSecondBlank(lines, line);
+    } else if (places.stream().allMatch(place -> given(answers, place.group(2)))) {
+      lines.add(PLACE.matcher(line).replaceAll(place -> filled(place, answers)));
     }
   }
 
-  /** The answers about each mob that there is, under the keys of the first. */
-  private static List<Map<String, String>> mobs(Map<String, String> answers, int joinings) {
-    List<Map<String, String>> mobs = new ArrayList<>();
+  /** The answers about a mob, under the keys of the first. */
+  private static Map<String, String> ofMob(
+      AskedMob asked, Map<String, String> answers, int joinings) {
+    Map<String, String> mob = new LinkedHashMap<>();
+    answers.forEach(
+        (key, answer) -> {
+          if (key.startsWith(asked.prefix())) {
+            mob.put(key.substring(asked.prefix().length()), answer);
+          }
+        });
+    String ewes = answers.get(asked.ewes());
     boolean apart = given(answers, "maidens");
-    for (AskedMob asked : Questions.MOBS) {
-      if (!asked.isThere(answers)) {
-        continue;
-      }
-      Map<String, String> mob = new LinkedHashMap<>();
-      answers.forEach(
-          (key, answer) -> {
-            if (key.startsWith(asked.prefix())) {
-              mob.put(key.substring(asked.prefix().length()), answer);
-            }
-          });
-      String ewes = answers.get(asked.ewes());
-      mob.put("ewes", ewes);
-      if (!asked.name().isEmpty()) {
-        mob.put("mob", answers.get(asked.name()));
-      } else if (asked.prefix().isEmpty()) {
-        mob.put("mob", apart ? "mature ewes" : "ewes");
-        mob.put(AGES, apart ? withoutMaidens(ewes, joinings) : "");
-      } else {
-        mob.put("mob", "maidens");
-        mob.put(AGES, "[" + ewes + "]");
-      }
-      mobs.add(mob);
+    mob.put("ewes", ewes);
+    if (!asked.name().isEmpty()) {
+      mob.put("mob", answers.get(asked.name()));
+    } else if (asked.prefix().isEmpty()) {
+      mob.put("mob", apart ? "mature ewes" : "ewes");
+      mob.put(AGES, apart ? withoutMaidens(ewes, joinings) : "");
+    } else {
+      mob.put("mob", "maidens");
+      mob.put(AGES, "[" + ewes + "]");
     }
-    return mobs;
+    return mob;
   }
 
   /** Equal numbers at each joining but the first, with a note that says so. */
