@@ -33,9 +33,7 @@ final class Failures {
   static int whileRunning(Exception failure, CommandLine line, ParseResult parsed) {
     PrintWriter err = line.getErr();
     if (failure instanceof FaultsException faults) {
-      faults.faults().forEach(fault -> err.println(VisibleText.of(fault.message())));
-      int count = faults.faults().size();
-      err.println(count + (count == 1 ? " fault" : " faults") + ". Nothing was written.");
+      print(faults, err);
       return ExitCodes.BAD_INPUT;
     }
     Optional<String> ofInput = ofInput(failure, parsed);
@@ -50,6 +48,12 @@ final class Failures {
                         .map(Object::toString)
                         .orElse("place unknown"))));
     return ofInput.isPresent() ? ExitCodes.BAD_INPUT : ExitCodes.INTERNAL_FAULT;
+  }
+
+  static void print(FaultsException faults, PrintWriter err) {
+    faults.faults().forEach(fault -> err.println(VisibleText.of(fault.message())));
+    int count = faults.faults().size();
+    err.println(count + (count == 1 ? " fault" : " faults") + ". Nothing was written.");
   }
 
   /** What is wrong with the files or the places of results; empty for a fault of the program. */
