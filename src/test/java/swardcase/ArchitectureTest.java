@@ -48,6 +48,7 @@ class ArchitectureTest {
           joining      check chance evidence farm tables sward feed reproduction grazing outcome \
                        draws
           intake       check chance evidence farm reading tables sward
+          folder       check chance evidence farm reading tables intake
           report       check chance evidence farm tables money sward outcome draws search \
                        decision joining
           wording      check chance evidence farm sward decision joining report
@@ -55,10 +56,10 @@ class ArchitectureTest {
           paper        check chance wording
           sheet        check chance evidence tables report wording paper
           workbook     check chance evidence tables report wording
-          page         check chance evidence decision report wording
-          serve        check chance evidence farm reading tables intake outcome draws search decision \
+          page         check chance evidence tables decision folder reading report wording
+          serve        check chance evidence farm reading tables intake folder outcome draws search decision \
                        joining report wording view sheet workbook page
-          cli          check chance evidence farm tables intake outcome draws search decision \
+          cli          check chance evidence farm tables intake folder outcome draws search decision \
                        joining report wording view paper sheet workbook page serve
           """);
 

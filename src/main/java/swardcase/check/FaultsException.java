@@ -17,6 +17,13 @@ public final class FaultsException extends RuntimeException {
     this.faults = faults.stream().sorted().toList();
   }
 
+  /** Throws these faults, if there are any. */
+  public static void throwIfAny(List<Fault> faults) {
+    if (!faults.isEmpty()) {
+      throw new FaultsException(faults);
+    }
+  }
+
   /** The faults in order of place. */
   public List<Fault> faults() {
     return faults;

@@ -2,51 +2,41 @@ package swardcase.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 import swardcase.chance.SideBySide;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.decision.Decision;
-import swardcase.decision.HowSure;
 import swardcase.intake.FarmDocument;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.outcome.FarmModel;
+import swardcase.report.Answer;
 import swardcase.report.BatchResult;
 import swardcase.report.ComparisonBuilder.Decided;
-import swardcase.report.ReportBuilder;
 import swardcase.tables.Tables;
 import swardcase.view.JsonView;
 
 /** Decides about many farms, one line each. */
 @Command(
     name = "batch",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
     description = {
       "Decides about many farms: reads one a line from standard input, prints one line of JSON for"
           + " each, in the same order.",
       "A line is a farm folder, or a JSON document {\"farm\": {...}, \"paddocks\": [...], \"plants\":"
           + " [...]}. A farm with faults gives a line that says which, and the rest goes on."
     },
-    exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:every line has its answer or its faults",
       ExitCodes.FAULT_LINE,
@@ -56,7 +46,7 @@ import swardcase.view.JsonView;
       "%nTo go on after an interruption, skip the lines that have their answer:",
       "  swardcase batch --skip $(wc -l < answers.jsonl) < farms.txt >> answers.jsonl"
     })
-final class BatchCommand implements Callable<Integer> {
+final class BatchCommand extends Task {
 
   /** Farms read ahead of the one to be printed, for each worker. */
   private static final int AHEAD = 4;
@@ -65,15 +55,8 @@ final class BatchCommand implements Callable<Integer> {
 
   private final BufferedReader in;
 
-  @Spec private CommandSpec spec;
   @Mixin private SheetOptions sheet;
-  @Mixin private DrawOptions draws;
-
-  @Option(
-      names = "--tables",
-      paramLabel = "DIR",
-      description = "Folder with rows of your own that replace rows of the program's tables.")
-  private Path ownTables;
+  @Mixin private TablesOption ownTables;
 
   @Option(
       names = "--skip",
@@ -93,6 +76,9 @@ final class BatchCommand implements Callable<Integer> {
       description = "Put the whole result document of each farm in its line.")
   private boolean whole;
 
+  private Tables tables;
+  private ExecutorService pool;
+
   /** The command, which reads lines from {@code in}. */
   BatchCommand(BufferedReader in) {
     this.in = in;
@@ -100,42 +86,28 @@ final class BatchCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    draws.check();
     int threads = workers == null ? Runtime.getRuntime().availableProcessors() : workers;
     if (threads < 1 || threads > MOST_WORKERS || skip < 0) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--workers must be from 1 to " + MOST_WORKERS + ", and --skip not below 0");
+      throw wrong("--workers must be from 1 to " + MOST_WORKERS + ", and --skip not below 0");
     }
-    Tables tables = TablesOption.loader(ownTables).load();
-    LocalDate day = sheet.date();
+    tables = ownTables.loader().load();
     FarmLines lines = new FarmLines(in);
     for (long passed = 0; passed < skip && lines.next().isPresent(); passed++) {
       // What was passed over has its answer already.
     }
-    ExecutorService pool = Executors.newFixedThreadPool(threads, SideBySide.Worker::new);
+    long passed = lines.read();
+    pool = Executors.newFixedThreadPool(threads, SideBySide.Worker::new);
     try {
-      long failed = run(lines, pool, threads, tables, day);
-      spec.commandLine()
-          .getErr()
-          .println(
-              (lines.read() - Math.min(skip, lines.read()))
-                  + " lines read, "
-                  + failed
-                  + " of them with faults.");
-      return printed();
+      long failed = run(lines, threads * AHEAD);
+      err().println(lines.read() - passed + " lines read, " + failed + " of them with faults.");
     } finally {
       pool.shutdownNow();
     }
-  }
-
-  /** Whoever stops reading has not got every answer, and a list is read to be answered. */
-  private int printed() {
-    if (!spec.commandLine().getOut().checkError()) {
+    if (!out().checkError()) {
       return ExitCodes.DONE;
     }
-    spec.commandLine()
-        .getErr()
+    // Whoever stops reading has not got every answer, and a list is read to be answered.
+    err()
         .println(
             "Cannot print all of the answers: the disk may be full, or the reader has gone. Go on"
                 + " with --skip.");
@@ -143,41 +115,23 @@ final class BatchCommand implements Callable<Integer> {
   }
 
   /** Answers come in the order of the lines, and no more lines are held than are worked on. */
-  private long run(FarmLines lines, ExecutorService pool, int threads, Tables tables, LocalDate day)
-      throws IOException {
-    PrintWriter out = spec.commandLine().getOut();
+  private long run(FarmLines lines, int mostWaiting) throws IOException {
     Deque<Line> waiting = new ArrayDeque<>();
     long failed = 0;
-    boolean more = true;
-    while (more || !waiting.isEmpty()) {
-      while (more && waiting.size() < threads * AHEAD) {
-        Optional<String> line = lines.next();
-        long number = lines.read();
-        line.ifPresent(
-            text -> {
-              Callable<Answer> work = () -> answer(number, text, tables, day);
-              waiting.add(new Line(number, text, work, pool.submit(work)));
-            });
-        more = line.isPresent();
+    Optional<String> next = lines.next();
+    while (next.isPresent() || !waiting.isEmpty()) {
+      while (next.isPresent() && waiting.size() < mostWaiting) {
+        waiting.add(new Line(lines.read(), next.get()));
+        next = lines.next();
       }
-      if (!waiting.isEmpty()) {
-        Answer answer = get(waiting.remove(), waiting, pool);
-        failed += answer.failed() ? 1 : 0;
-        out.print(answer.json() + "\n");
-        if (out.checkError()) {
-          return failed;
-        }
+      Answer answer = get(waiting.remove(), waiting);
+      failed += answer.failed() ? 1 : 0;
+      out().print(answer.json() + "\n");
+      if (out().checkError()) {
+        return failed;
       }
     }
     return failed;
-  }
-
-  /** A line that is worked on. */
-  private record Line(long number, String text, Callable<Answer> work, Future<Answer> answer) {
-
-    Answer failed(String message) {
-      return Answer.of(BatchResult.failed(number, folder(text), List.of(message)));
-    }
   }
 
   /** What is printed for a line, and whether it had faults. */
@@ -188,31 +142,68 @@ final class BatchCommand implements Callable<Integer> {
     }
   }
 
+  /** A line that is worked on. */
+  private final class Line {
+
+    private final long number;
+    private final String text;
+    private final Optional<String> folder;
+    private final Future<Answer> answer;
+
+    Line(long number, String text) {
+      this.number = number;
+      this.text = text;
+      folder = text.startsWith("{") ? Optional.empty() : Optional.of(text);
+      answer = pool.submit(this::work);
+    }
+
+    Answer work() {
+      try {
+        return Answer.of(result());
+      } catch (FaultsException faults) {
+        return failed(faults.faults().stream().map(Fault::message).toList());
+      } catch (RuntimeException | StackOverflowError failure) {
+        return failed(List.of("Swardcase has a fault of its own, please report it: " + failure));
+      }
+    }
+
+    private BatchResult result() {
+      String name = "line " + number;
+      if (text.isEmpty() || text.equals(FarmLines.TOO_LONG)) {
+        String rule = text.isEmpty() ? "must be a farm folder or a JSON document" : text;
+        return BatchResult.failed(number, Optional.empty(), List.of(name + ": " + rule));
+      }
+      LoadedFarm farm =
+          folder.isEmpty()
+              ? FarmDocument.read(name, text, tables)
+              : FarmFolder.read(Path.of(text), tables);
+      FarmModel model = new FarmModel(sheet.signed(farm.farm()), tables);
+      Decision decision = Decision.of(sheet.of(model), List.of(), done -> {});
+      Decided decided = sheet.decided(folder.orElse(name), Optional.empty(), farm, decision);
+      return BatchResult.of(number, folder, decided, whole);
+    }
+
+    Answer failed(List<String> messages) {
+      return Answer.of(BatchResult.failed(number, folder, messages));
+    }
+  }
+
   /**
    * The answer of a line. Where the memory ran out, the farms beside it may be to blame: the line
    * is worked on again when they are done, and only if it is too much alone that is its answer.
    */
-  private static Answer get(Line line, Deque<Line> beside, ExecutorService pool) {
-    Optional<Answer> answer = await(line.answer());
+  private Answer get(Line line, Deque<Line> beside) {
+    Optional<Answer> answer = await(line.answer);
     if (answer.isPresent()) {
       return answer.get();
     }
-    beside.forEach(other -> await(other.answer()));
-    return await(pool.submit(line.work()))
-        .orElseGet(
-            () ->
-                line.failed(
-                    "line "
-                        + line.number()
-                        + ": needs more memory than the program has; give it more, such as java"
-                        + " -Xmx2g, or fewer --draws"));
-  }
-
-  /** A class that found no memory when it was first used cannot be used any more either. */
-  private static boolean isOfMemory(Throwable failure) {
-    return failure instanceof OutOfMemoryError
-        || failure instanceof LinkageError
-        || failure.getCause() != null && isOfMemory(failure.getCause());
+    beside.forEach(other -> await(other.answer));
+    String tooMuch =
+        "line "
+            + line.number
+            + ": needs more memory than the program has; give it more, such as java -Xmx2g, or fewer"
+            + " --draws";
+    return await(pool.submit(line::work)).orElseGet(() -> line.failed(List.of(tooMuch)));
   }
 
   /** The answer, or empty where the memory ran out. */
@@ -230,44 +221,10 @@ final class BatchCommand implements Callable<Integer> {
     }
   }
 
-  private static Optional<String> folder(String text) {
-    return text.startsWith("{") ? Optional.empty() : Optional.of(text);
-  }
-
-  private Answer answer(long number, String text, Tables tables, LocalDate day) {
-    return Answer.of(worked(number, text, tables, day));
-  }
-
-  private BatchResult worked(long number, String text, Tables tables, LocalDate day) {
-    Optional<String> folder = folder(text);
-    boolean document = folder.isEmpty();
-    try {
-      String name = "line " + number;
-      if (text.isEmpty() || text.equals(FarmLines.TOO_LONG)) {
-        String rule = text.isEmpty() ? "must be a farm folder or a JSON document" : text;
-        return BatchResult.failed(number, Optional.empty(), List.of(name + ": " + rule));
-      }
-      LoadedFarm farm =
-          document ? FarmDocument.read(name, text, tables) : FarmFolder.read(Path.of(text), tables);
-      return BatchResult.of(
-          number, folder, decide(document ? name : text, farm, tables, day), whole);
-    } catch (FaultsException faults) {
-      List<String> messages = faults.faults().stream().map(Fault::message).toList();
-      return BatchResult.failed(number, folder, messages);
-    } catch (RuntimeException | StackOverflowError failure) {
-      String message = "Swardcase has a fault of its own, please report it: " + failure;
-      return BatchResult.failed(number, folder, List.of(message));
-    }
-  }
-
-  private Decided decide(String folder, LoadedFarm loaded, Tables tables, LocalDate day) {
-    FarmModel model = new FarmModel(sheet.signed(loaded.farm()), tables);
-    Decision decision = Decision.of(draws.of(model), List.of(), done -> {});
-    return new Decided(
-        folder,
-        Optional.empty(),
-        decision,
-        ReportBuilder.build(
-            decision, HowSure.of(decision), Version.text(), day, loaded.on(day).remarks()));
+  /** A class that found no memory when it was first used cannot be used any more either. */
+  private static boolean isOfMemory(Throwable failure) {
+    return failure instanceof OutOfMemoryError
+        || failure instanceof LinkageError
+        || failure.getCause() != null && isOfMemory(failure.getCause());
   }
 }

@@ -2,20 +2,13 @@ package swardcase.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
-import picocli.CommandLine.Spec.Target;
 import swardcase.sheet.CaseHead;
 
 /** The adviser's budget case, and what it is told. */
-final class CaseOptions {
+final class CaseOptions extends Options {
 
   private static final int MOST_SIGNS = 2000;
-
-  @Spec(Target.MIXEE)
-  private CommandSpec spec;
 
   @Option(
       names = "--case",
@@ -43,27 +36,21 @@ final class CaseOptions {
     return file;
   }
 
-  /** Refuses words that have no case to stand on, or that cannot be printed. */
-  void check() {
-    check("--prepared-by", preparedBy);
-    check("--prepared-for", preparedFor);
-    check("--notes", notes);
-  }
-
-  private void check(String option, String text) {
-    if (text != null && file == null) {
-      throw new ParameterException(spec.commandLine(), option + " needs --case FILE");
-    }
-    if (text != null && (text.isBlank() || text.length() > MOST_SIGNS)) {
-      throw new ParameterException(
-          spec.commandLine(), option + " must be 1 to " + MOST_SIGNS + " signs, not blank");
-    }
-  }
-
+  /** What stands at its head; refuses words that have no case to stand on or are too many. */
   CaseHead head() {
     return new CaseHead(
-        Optional.ofNullable(preparedBy),
-        Optional.ofNullable(preparedFor),
-        Optional.ofNullable(notes));
+        words("--prepared-by", preparedBy),
+        words("--prepared-for", preparedFor),
+        words("--notes", notes));
+  }
+
+  private Optional<String> words(String option, String text) {
+    if (text != null && file == null) {
+      throw wrong(option + " needs --case FILE");
+    }
+    if (text != null && (text.isBlank() || text.length() > MOST_SIGNS)) {
+      throw wrong(option + " must be 1 to " + MOST_SIGNS + " signs, not blank");
+    }
+    return Optional.ofNullable(text);
   }
 }

@@ -1,19 +1,15 @@
 package swardcase.cli;
 
-import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.farm.Action;
@@ -29,65 +25,56 @@ import swardcase.tables.Tables;
 /** Reads a farm folder and says everything that is wrong in it, or odd. */
 @Command(
     name = "check",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
     description = {
       "Reads a farm folder and lists every fault with its file, line and column.",
       "Without faults, lists doubts: what is allowed but odd, and what follows from it."
     },
-    exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:no faults; there may be doubts",
       ExitCodes.FAULT_LINE,
       "2:wrong use, or faults in the files"
     })
-final class CheckCommand implements Callable<Integer> {
+final class CheckCommand extends FarmTask {
 
-  @Spec private CommandSpec spec;
-  @Mixin private FarmOptions options;
   @Mixin private ScenarioOptions scenarios;
 
   @Option(
       names = "--date",
       paramLabel = "YYYY-MM-DD",
-      converter = SheetDate.class,
+      defaultValue = SheetOptions.TODAY,
       description = "Day on which the age of the prices is judged. Default: today.")
   private LocalDate date;
 
   @Override
   public Integer call() {
-    Tables tables = options.tables();
-    LocalDate day = date == null ? LocalDate.now() : date;
+    Tables tables = tables();
     try {
-      LoadedFarm loaded = options.load(tables).on(day);
+      LoadedFarm loaded = load(tables).on(date);
       List<Fault> faults = new ArrayList<>();
-      Map<String, LoadedFarm> changed = scenarios.read(options.folder(), tables, faults);
-      if (!faults.isEmpty()) {
-        throw new FaultsException(faults);
-      }
+      Map<String, LoadedFarm> changed = scenarios.read(folder(), tables, faults);
+      FaultsException.throwIfAny(faults);
       farm(loaded);
-      changed.forEach((name, under) -> scenario(name, under.on(day), doubts(loaded)));
+      changed.forEach((name, under) -> scenario(name, under.on(date), doubts(loaded)));
       return ExitCodes.DONE;
     } catch (FaultsException faults) {
-      spec.commandLine().getErr().println("Faults");
+      err().println("Faults");
       throw faults;
     }
   }
 
   private void farm(LoadedFarm loaded) {
-    PrintWriter out = spec.commandLine().getOut();
     Farm farm = loaded.farm();
-    out.printf(
-        "%s: no faults. %d paddocks, %d ewes joined.%n",
-        PlainText.of(farm.name()), farm.paddocks().size(), farm.ewesJoined());
-    out.println();
+    print(
+        "%s: no faults. %d paddocks, %d ewes joined."
+            .formatted(farm.name(), farm.paddocks().size(), farm.ewesJoined()));
+    out().println();
     List<Doubt> doubts = doubts(loaded);
-    out.println(doubts.isEmpty() ? "Doubts: none" : "Doubts: check that these are meant");
-    print(doubts);
+    print(doubts.isEmpty() ? "Doubts: none" : "Doubts: check that these are meant");
+    doubts(doubts);
     if (!loaded.notices().isEmpty()) {
-      out.println();
-      out.println("Left out");
-      loaded.notices().forEach(notice -> out.println("- " + PlainText.of(notice)));
+      out().println();
+      print("Left out");
+      loaded.notices().forEach(notice -> print("- " + notice));
     }
   }
 
@@ -126,19 +113,17 @@ final class CheckCommand implements Callable<Integer> {
 
   /** Doubts that the farm has already are not said again. */
   private void scenario(String name, LoadedFarm under, List<Doubt> ofFarm) {
-    PrintWriter out = spec.commandLine().getOut();
-    out.println();
+    out().println();
     List<Doubt> own = doubts(under).stream().filter(doubt -> !ofFarm.contains(doubt)).toList();
     String doubts = own.isEmpty() ? ", no further doubts" : ". Doubts: check that these are meant";
-    out.println("Scenario '" + PlainText.of(name) + "': no faults" + doubts);
-    print(own);
+    print("Scenario '" + name + "': no faults" + doubts);
+    doubts(own);
   }
 
-  private void print(List<Doubt> doubts) {
-    PrintWriter out = spec.commandLine().getOut();
+  private void doubts(List<Doubt> doubts) {
     for (Doubt doubt : doubts) {
-      out.println("- " + PlainText.of(doubt.what()));
-      out.println("  " + PlainText.of(doubt.consequence()));
+      print("- " + doubt.what());
+      print("  " + doubt.consequence());
     }
   }
 }

@@ -1,33 +1,26 @@
 package swardcase.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.decision.Decision;
-import swardcase.decision.HowSure;
-import swardcase.farm.Farm;
+import swardcase.folder.Inputs;
+import swardcase.folder.WholeFiles;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.outcome.FarmModel;
 import swardcase.report.ComparisonBuilder;
 import swardcase.report.ComparisonBuilder.Decided;
 import swardcase.report.ComparisonReport;
-import swardcase.report.ReportBuilder;
 import swardcase.tables.Tables;
 import swardcase.view.ComparisonTerminalView;
 import swardcase.view.JsonView;
@@ -36,16 +29,12 @@ import swardcase.wording.MoneyFaces;
 /** Decides about a farm and others, or scenarios of it, and takes the difference from it. */
 @Command(
     name = "compare",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
     description = {
       "Decides about a farm folder and about others, or about what-if scenarios of it, and prints the"
           + " results side by side.",
       "All are drawn alike, and the difference from the farm is taken draw by draw: first what the"
           + " change does by itself, then what the plan adds."
     },
-    exitCodeListHeading = "%nExit codes:%n",
-    exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE},
     footer = {
       "%nA scenario file has the keys of farm.yaml below a name:",
       "  scenarios:",
@@ -53,12 +42,9 @@ import swardcase.wording.MoneyFaces;
       "      prices:",
       "        net_value_per_lamb: -20 %%"
     })
-final class CompareCommand implements Callable<Integer> {
+final class CompareCommand extends FarmTask {
 
-  @Spec private CommandSpec spec;
-  @Mixin private FarmOptions options;
   @Mixin private SheetOptions sheet;
-  @Mixin private DrawOptions draws;
   @Mixin private ScenarioOptions scenarios;
 
   @Parameters(
@@ -76,45 +62,37 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    draws.check();
     if (scenarios.file().isEmpty() && folders.isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "Nothing to compare with: give another farm folder, or --scenario FILE");
+      throw wrong("Nothing to compare with: give another farm folder, or --scenario FILE");
     }
-    Tables tables = options.tables();
+    Tables tables = tables();
     List<Case> cases = read(tables);
-    LocalDate day = sheet.date();
-    List<Decided> decided = cases.stream().map(one -> decide(one, tables, day)).toList();
+    List<Decided> decided = cases.stream().map(one -> decide(one, tables)).toList();
     ComparisonReport report =
         ComparisonBuilder.build(decided.get(0), decided.subList(1, decided.size()));
-    if (json != null) {
-      try (WholeFiles files = new WholeFiles(inputs())) {
-        files.add(json, JsonView.of(report));
-        files.commit();
-      }
+    try (WholeFiles files = new WholeFiles(allInputs())) {
+      files.add(json, () -> JsonView.of(report));
+      files.commit();
     }
-    PrintWriter out = spec.commandLine().getOut();
     List<MoneyFaces> faces = decided.stream().map(one -> new MoneyFaces(one.report())).toList();
-    ComparisonTerminalView.of(report, faces, spec.commandLine().getUsageHelpWidth())
-        .forEach(line -> out.println(PlainText.of(line)));
+    print(ComparisonTerminalView.of(report, faces, width()));
     if (json != null) {
-      out.println();
-      out.println("Written: " + PlainText.of(json.toString()));
+      out().println();
+      printWritten(json);
     }
     return ExitCodes.DONE;
   }
 
-  private Inputs inputs() {
-    Stream<Path> others = folders.stream().flatMap(FarmOptions::files);
-    return options.inputs().and(Stream.concat(others, scenarios.file().stream()).toList());
+  private Inputs allInputs() {
+    Stream<Path> others = folders.stream().flatMap(FarmTask::files);
+    return inputs().and(Stream.concat(others, scenarios.file().stream()).toList());
   }
 
   /** The farm, the other farms and the scenarios, or the faults of all of them. */
   private List<Case> read(Tables tables) {
     List<Fault> faults = new ArrayList<>();
     List<Case> cases = new ArrayList<>();
-    Path first = options.folder();
+    Path first = folder();
     Optional<LoadedFarm> farm = find(first, tables, faults, cases);
     folders.forEach(folder -> find(folder, tables, faults, cases));
     if (farm.isPresent()) {
@@ -125,9 +103,7 @@ final class CompareCommand implements Callable<Integer> {
     } else {
       scenarios.find(faults);
     }
-    if (!faults.isEmpty()) {
-      throw new FaultsException(faults);
-    }
+    FaultsException.throwIfAny(faults);
     return cases;
   }
 
@@ -168,14 +144,9 @@ final class CompareCommand implements Callable<Integer> {
     }
   }
 
-  private Decided decide(Case one, Tables tables, LocalDate day) {
-    Farm farm = sheet.signed(one.farm().farm());
-    Decision decision = draws.decide(draws.of(new FarmModel(farm, tables)), List.of());
-    return new Decided(
-        one.folder().toString(),
-        one.scenario(),
-        decision,
-        ReportBuilder.build(
-            decision, HowSure.of(decision), Version.text(), day, one.farm().on(day).remarks()));
+  private Decided decide(Case one, Tables tables) {
+    FarmModel model = new FarmModel(sheet.signed(one.farm().farm()), tables);
+    Decision decision = sheet.decide(model, List.of());
+    return sheet.decided(one.folder().toString(), one.scenario(), one.farm(), decision);
   }
 }

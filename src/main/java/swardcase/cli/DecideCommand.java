@@ -1,56 +1,38 @@
 package swardcase.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
-import swardcase.farm.Farm;
+import swardcase.folder.WholeFiles;
+import swardcase.folder.WholeFiles.Content;
 import swardcase.intake.LoadedFarm;
 import swardcase.outcome.FarmModel;
 import swardcase.report.Answer;
-import swardcase.report.BudgetCase;
 import swardcase.report.FarmMap;
-import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
 import swardcase.search.FixedChoice;
-import swardcase.sheet.CaseSheet;
-import swardcase.sheet.DecisionSheet;
+import swardcase.serve.AnswerFiles;
+import swardcase.sheet.CaseHead;
 import swardcase.tables.Tables;
-import swardcase.view.CsvView;
-import swardcase.view.JsonView;
 import swardcase.view.TerminalView;
-import swardcase.workbook.BudgetWorkbook;
 
 /** The whole job: reads a farm folder, decides, prints and writes. */
 @Command(
     name = "decide",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
     description = {
       "Says for each paddock whether to resow or keep it, what that costs and brings, and writes the"
           + " decision sheet.",
       "Prints a summary; files are written only where an option asks for them."
-    },
-    exitCodeListHeading = "%nExit codes:%n",
-    exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE})
-final class DecideCommand implements Callable<Integer> {
+    })
+final class DecideCommand extends FarmTask {
 
-  @Spec private CommandSpec spec;
-  @Mixin private FarmOptions options;
   @Mixin private SheetOptions sheet;
   @Mixin private ScenarioOptions scenarios;
   @Mixin private FarmChanges changes;
-  @Mixin private DrawOptions draws;
 
   @Option(names = "--pdf", paramLabel = "FILE", description = "Write the decision sheet (A4, PDF).")
   private Path pdf;
@@ -71,63 +53,34 @@ final class DecideCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    draws.check();
-    budgetCase.check();
-    Tables tables = options.tables();
-    LoadedFarm loaded = scenarios.one(options, tables);
-    Farm farm = sheet.signed(changes.change(loaded.farm()));
-    LocalDate day = sheet.date();
-    FarmModel model = new FarmModel(farm, tables);
-    List<FixedChoice> fixed = changes.fixed(model, ReportBuilder.firstYear(day));
+    CaseHead head = budgetCase.head();
+    Tables tables = tables();
+    LoadedFarm loaded = scenarios.one(this, tables);
+    FarmModel model = new FarmModel(sheet.signed(changes.change(loaded.farm())), tables);
+    List<FixedChoice> fixed = changes.fixed(model, ReportBuilder.firstYear(sheet.date()));
     Answer answer =
         Answer.of(
-            draws.decide(draws.of(model), fixed),
+            sheet.decide(model, fixed),
             Version.text(),
-            day,
-            loaded.on(day).remarks(),
+            sheet.date(),
+            loaded.on(sheet.date()).remarks(),
             budgetCase.file() != null);
-    Optional<BudgetCase> asCase =
-        Optional.ofNullable(budgetCase.file())
-            .map(file -> BudgetCase.of(answer.decision(), answer.report()));
-    write(answer, asCase, FarmMap.of(loaded.shapes()));
-    return ExitCodes.DONE;
-  }
-
-  private void write(Answer answer, Optional<BudgetCase> asCase, Optional<FarmMap> map)
-      throws IOException {
-    Report report = answer.report();
-    PrintWriter out = spec.commandLine().getOut();
-    try (WholeFiles files = new WholeFiles(scenarios.inputs(options.inputs()))) {
-      if (pdf != null) {
-        files.add(pdf, to -> DecisionSheet.write(report, map, to));
-      }
-      if (asCase.isPresent()) {
-        files.add(
-            budgetCase.file(),
-            to ->
-                CaseSheet.write(
-                    report, asCase.get(), budgetCase.head(), answer.joiningReport(List.of()), to));
-      }
-      if (json != null) {
-        files.add(json, JsonView.of(report));
-      }
-      if (xlsx != null) {
-        files.add(xlsx, to -> BudgetWorkbook.write(report, answer.budget(), to));
-      }
+    Map<String, Content> made = AnswerFiles.of(answer, FarmMap.of(loaded.shapes()), head);
+    try (WholeFiles files = new WholeFiles(inputs().and(scenarios.file().stream().toList()))) {
       if (csv != null) {
-        for (Map.Entry<String, String> file : CsvView.of(report).entrySet()) {
-          files.add(csv.resolve(file.getKey()), file.getValue());
+        for (Map.Entry<String, Content> table : AnswerFiles.tables(answer.report()).entrySet()) {
+          files.add(csv.resolve(table.getKey()), table.getValue());
         }
       }
+      files.add(json, made.get(AnswerFiles.DOCUMENT));
+      files.add(pdf, made.get(AnswerFiles.SHEET));
+      files.add(budgetCase.file(), made.get(AnswerFiles.CASE));
+      files.add(xlsx, made.get(AnswerFiles.WORKBOOK));
       files.commit();
     }
-    TerminalView.of(report, spec.commandLine().getUsageHelpWidth())
-        .forEach(line -> out.println(PlainText.of(line)));
-    out.println();
-    for (Path written : Arrays.asList(csv, json, pdf, budgetCase.file(), xlsx)) {
-      if (written != null) {
-        out.println("Written: " + PlainText.of(written.toString()));
-      }
-    }
+    print(TerminalView.of(answer.report(), width()));
+    out().println();
+    printWritten(csv, json, pdf, budgetCase.file(), xlsx);
+    return ExitCodes.DONE;
   }
 }

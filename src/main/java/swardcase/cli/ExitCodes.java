@@ -7,9 +7,7 @@ final class ExitCodes {
   static final int INTERNAL_FAULT = 1;
   static final int BAD_INPUT = 2;
 
-  static final String DONE_LINE = "0:done";
   static final String FAULT_LINE = "1:a fault of the program itself: please report it";
-  static final String INPUT_LINE = "2:wrong use, or faults in the files; nothing was written";
 
   private ExitCodes() {}
 }

@@ -1,15 +1,10 @@
 package swardcase.cli;
 
-import java.io.PrintWriter;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import swardcase.decision.Decision;
 import swardcase.decision.ExplainTopic;
 import swardcase.decision.Explanation;
@@ -25,19 +20,13 @@ import swardcase.view.ExplainView;
 /** Says where a printed number comes from. */
 @Command(
     name = "explain",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
     description = {
       "Says where a number of the decision sheet comes from: its formula, its parts down to the"
           + " numbers of the farm folder and the tables, and what moves it most.",
       "Without WHAT, lists what can be explained."
-    },
-    exitCodeListHeading = "%nExit codes:%n",
-    exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE})
-final class ExplainCommand implements Callable<Integer> {
+    })
+final class ExplainCommand extends FarmTask {
 
-  @Spec private CommandSpec spec;
-  @Mixin private FarmOptions options;
   @Mixin private DrawOptions draws;
 
   @Parameters(
@@ -62,43 +51,35 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    draws.check();
-    PrintWriter out = spec.commandLine().getOut();
-    Tables tables = options.tables();
-    Farm farm = options.load(tables).farm();
+    Tables tables = tables();
+    Farm farm = load(tables).farm();
     if (what == null) {
-      list(out);
+      print("Of the farm");
+      list(false);
+      print("Of a paddock, with --paddock NAME");
+      list(true);
       return ExitCodes.DONE;
     }
     ExplainTopic topic =
-        ExplainTopic.find(what)
-            .orElseThrow(() -> UnknownName.of(spec, "number", what, ExplainTopic.keys()));
+        ExplainTopic.find(what).orElseThrow(() -> unknown("number", what, ExplainTopic.keys()));
     int place = topic.isOfPaddock() ? place(farm) : -1;
     if (!topic.isOfPaddock() && paddock != null) {
-      throw new ParameterException(
-          spec.commandLine(), "'" + topic.key() + "' is of the whole farm: leave out --paddock");
+      throw wrong("'" + topic.key() + "' is of the whole farm: leave out --paddock");
     }
-    Decision decision = draws.decide(draws.of(new FarmModel(farm, tables)), List.of());
+    Decision decision = draws.decide(new FarmModel(farm, tables), List.of());
     Explanation number = topic.explain(Explanations.of(decision), place);
     ExplanationReport report =
         topic == ExplainTopic.OESTROGEN
             ? ExplanationReportBuilder.ofOestrogen(decision, number, place)
             : ExplanationReportBuilder.build(decision, number);
-    ExplainView.of(report, Math.max(0, depth)).forEach(line -> out.println(PlainText.of(line)));
+    print(ExplainView.of(report, Math.max(0, depth)));
     return ExitCodes.DONE;
   }
 
-  private void list(PrintWriter out) {
-    out.println("Of the farm");
-    print(out, false);
-    out.println("Of a paddock, with --paddock NAME");
-    print(out, true);
-  }
-
-  private static void print(PrintWriter out, boolean ofPaddock) {
+  private void list(boolean ofPaddock) {
     for (ExplainTopic topic : ExplainTopic.values()) {
       if (topic.isOfPaddock() == ofPaddock) {
-        out.printf("  %-19s %s%n", topic.key(), topic.says());
+        out().printf("  %-19s %s%n", topic.key(), topic.says());
       }
     }
   }
@@ -106,8 +87,7 @@ final class ExplainCommand implements Callable<Integer> {
   private int place(Farm farm) {
     List<String> names = farm.paddocks().stream().map(Paddock::name).toList();
     if (paddock == null) {
-      throw new ParameterException(
-          spec.commandLine(),
+      throw wrong(
           "'" + what + "' is of a paddock: give --paddock and one of: " + String.join(", ", names));
     }
     for (int i = 0; i < names.size(); i++) {
@@ -115,6 +95,6 @@ final class ExplainCommand implements Callable<Integer> {
         return i;
       }
     }
-    throw UnknownName.of(spec, "paddock", paddock, names);
+    throw unknown("paddock", paddock, names);
   }
 }

@@ -3,12 +3,15 @@ package swardcase.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
-import swardcase.check.Fault;
 import swardcase.check.FaultsException;
+import swardcase.check.VisibleText;
+import swardcase.folder.CannotWriteException;
 
 /** Turns what went wrong into a message a person can act on, and into an exit code. */
 final class Failures {
@@ -19,7 +22,7 @@ final class Failures {
   static int wrongUse(ParameterException failure, String[] arguments) {
     CommandLine line = failure.getCommandLine();
     PrintWriter err = line.getErr();
-    err.println(PlainText.of(failure.getMessage()));
+    err.println(VisibleText.of(failure.getMessage()));
     UnmatchedArgumentException.printSuggestions(failure, err);
     err.print(line.getHelp().fullSynopsis());
     err.println("Try '" + line.getCommandSpec().qualifiedName() + " --help'.");
@@ -33,29 +36,42 @@ final class Failures {
       print(faults, err);
       return ExitCodes.BAD_INPUT;
     }
+    Optional<String> ofInput = ofInput(failure, parsed);
+    err.println(
+        VisibleText.of(
+            ofInput.orElse(
+                "Swardcase has a fault of its own: "
+                    + failure
+                    + ". Please report it with the farm folder and this line: "
+                    + Stream.of(failure.getStackTrace())
+                        .findFirst()
+                        .map(Object::toString)
+                        .orElse("place unknown"))));
+    return ofInput.isPresent() ? ExitCodes.BAD_INPUT : ExitCodes.INTERNAL_FAULT;
+  }
+
+  static void print(FaultsException faults, PrintWriter err) {
+    faults.faults().forEach(fault -> err.println(VisibleText.of(fault.message())));
+    int count = faults.faults().size();
+    err.println(count + (count == 1 ? " fault" : " faults") + ". Nothing was written.");
+  }
+
+  /** What is wrong with the files or the places of results; empty for a fault of the program. */
+  private static Optional<String> ofInput(Exception failure, ParseResult parsed) {
     if (failure instanceof CannotWriteException) {
-      err.println(PlainText.of(failure.getMessage()));
-      return ExitCodes.BAD_INPUT;
+      return Optional.of(failure.getMessage());
     }
+    String end = ". Nothing was written.";
     if (failure instanceof UncheckedIOException || failure instanceof IOException) {
       Throwable cause = failure instanceof IOException ? failure : failure.getCause();
-      err.println(
-          "Cannot read: " + PlainText.of("" + cause.getMessage()) + ". Nothing was written.");
-      return ExitCodes.BAD_INPUT;
+      return Optional.of("Cannot read: " + cause.getMessage() + end);
     }
-    if (failure instanceof IllegalArgumentException && usesOwnTables(parsed)) {
-      err.println(
-          "A number of your own tables cannot be worked with: "
-              + PlainText.of("" + failure.getMessage())
-              + ". Nothing was written.");
-      return ExitCodes.BAD_INPUT;
-    }
-    err.println(
-        "Swardcase has a fault of its own: "
-            + failure
-            + ". Please report it with the farm folder and this line: "
-            + place(failure));
-    return ExitCodes.INTERNAL_FAULT;
+    // The loader checks the form of a row; what a calculator can bear, only the calculator knows.
+    boolean ownTables = parsed.hasSubcommand() && parsed.subcommand().hasMatchedOption("--tables");
+    return failure instanceof IllegalArgumentException && ownTables
+        ? Optional.of(
+            "A number of your own tables cannot be worked with: " + failure.getMessage() + end)
+        : Optional.empty();
   }
 
   /** A farm that needs more memory than the program was given. */
@@ -67,24 +83,5 @@ final class Failures {
                 + "). Give it more, such as java -Xmx2g -jar swardcase.jar ..., or report it with the"
                 + " farm folder.");
     return ExitCodes.INTERNAL_FAULT;
-  }
-
-  static void print(FaultsException faults, PrintWriter err) {
-    for (Fault fault : faults.faults()) {
-      err.println(PlainText.of(fault.message()));
-    }
-    int count = faults.faults().size();
-    err.println(
-        count == 1 ? "1 fault. Nothing was written." : count + " faults. Nothing was written.");
-  }
-
-  /** The loader checks the form of a row; what a calculator can bear, only the calculator knows. */
-  private static boolean usesOwnTables(ParseResult parsed) {
-    return parsed.hasSubcommand() && parsed.subcommand().hasMatchedOption("--tables");
-  }
-
-  private static String place(Exception failure) {
-    StackTraceElement[] trace = failure.getStackTrace();
-    return trace.length == 0 ? "place unknown" : trace[0].toString();
   }
 }

@@ -65,35 +65,28 @@ final class FarmChanges {
           finance.withDiscountRate(
               Assumption.ofFarm(was.name(), Range.exactly(rate / 100), was.unit()));
     }
-    throwIfAny(faults);
+    FaultsException.throwIfAny(faults);
     return farm.withFinance(finance);
   }
 
   private static Fault fraction(double rate) {
     String rule = "must be in per cent a year: 0, or from %s to 100".formatted(LEAST_RATE);
-    String percent =
-        BigDecimal.valueOf(rate).movePointRight(2).stripTrailingZeros().toPlainString();
-    return new Fault("--rate", 0, "", rule, BigDecimal.valueOf(rate).toPlainString(), percent);
+    BigDecimal typed = BigDecimal.valueOf(rate);
+    String percent = typed.movePointRight(2).stripTrailingZeros().toPlainString();
+    return new Fault("--rate", 0, "", rule, typed.toPlainString(), percent);
   }
 
   private static boolean accepts(
       double value, double low, double high, String option, List<Fault> faults) {
-    boolean accepted = value >= low && value <= high;
-    if (!accepted) {
-      String rule = String.format(Locale.ROOT, "must be from %.0f to %.0f", low, high);
-      faults.add(new Fault(option, 0, "", rule, Double.toString(value), ""));
+    if (value >= low && value <= high) {
+      return true;
     }
-    return accepted;
+    String rule = String.format(Locale.ROOT, "must be from %.0f to %.0f", low, high);
+    return !faults.add(new Fault(option, 0, "", rule, Double.toString(value), ""));
   }
 
   /** The choices made beforehand; {@code firstYear} is the calendar year of the coming one. */
   List<FixedChoice> fixed(FarmModel model, int firstYear) {
     return FixedChoices.read(fixes, model, firstYear);
-  }
-
-  private static void throwIfAny(List<Fault> faults) {
-    if (!faults.isEmpty()) {
-      throw new FaultsException(faults);
-    }
   }
 }

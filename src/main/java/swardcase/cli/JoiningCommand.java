@@ -1,20 +1,16 @@
 package swardcase.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import swardcase.draws.Draws;
 import swardcase.farm.Farm;
+import swardcase.folder.WholeFiles;
 import swardcase.intake.LoadedFarm;
 import swardcase.joining.JoiningPlan;
 import swardcase.outcome.FarmModel;
@@ -31,21 +27,14 @@ import swardcase.view.JsonView;
 /** The job of whoever runs the ewes: where they may graze before and during joining. */
 @Command(
     name = "joining",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
     description = {
       "Says which paddocks the farm's plan shuts to which ewes before and during joining, where each"
           + " mob is instead, and what that saves in the coming year.",
       "Prints a summary; files are written only where an option asks for them."
-    },
-    exitCodeListHeading = "%nExit codes:%n",
-    exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE})
-final class JoiningCommand implements Callable<Integer> {
+    })
+final class JoiningCommand extends FarmTask {
 
-  @Spec private CommandSpec spec;
-  @Mixin private FarmOptions options;
   @Mixin private SheetOptions sheet;
-  @Mixin private DrawOptions draws;
 
   @Option(
       names = "--pdf",
@@ -72,39 +61,25 @@ final class JoiningCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    draws.check();
-    Tables tables = options.tables();
-    LoadedFarm loaded = options.load(tables);
+    Tables tables = tables();
+    LoadedFarm loaded = load(tables);
     Farm farm = sheet.signed(loaded.farm());
-    PrintWriter out = spec.commandLine().getOut();
-    Optional<JoiningPlan> plan = plan(draws.of(new FarmModel(farm, tables)));
+    Optional<JoiningPlan> plan = plan(sheet.of(new FarmModel(farm, tables)));
     if (plan.isEmpty()) {
-      out.println(
-          "No ewes are joined on this farm, so there is no plan to make. Nothing was written.");
+      print("No ewes are joined on this farm, so there is no plan to make. Nothing was written.");
       return ExitCodes.DONE;
     }
     LocalDate day = sheet.date();
     JoiningReport report =
         JoiningReportBuilder.build(plan.get(), Version.text(), day, loaded.on(day).remarks());
-    try (WholeFiles files = new WholeFiles(options.inputs())) {
-      if (pdf != null) {
-        files.add(pdf, to -> JoiningSheet.write(report, FarmMap.of(loaded.shapes()), to));
-      }
-      if (json != null) {
-        files.add(json, JsonView.of(report));
-      }
-      if (csv != null) {
-        files.add(csv, JoiningCsvView.of(report));
-      }
+    try (WholeFiles files = new WholeFiles(inputs())) {
+      files.add(csv, () -> JoiningCsvView.of(report));
+      files.add(json, () -> JsonView.of(report));
+      files.add(pdf, to -> JoiningSheet.write(report, FarmMap.of(loaded.shapes()), to));
       files.commit();
     }
-    JoiningTerminalView.of(report, spec.commandLine().getUsageHelpWidth())
-        .forEach(line -> out.println(PlainText.of(line)));
-    for (Path written : Arrays.asList(csv, json, pdf)) {
-      if (written != null) {
-        out.println("Written: " + PlainText.of(written.toString()));
-      }
-    }
+    print(JoiningTerminalView.of(report, width()));
+    printWritten(csv, json, pdf);
     return ExitCodes.DONE;
   }
 }

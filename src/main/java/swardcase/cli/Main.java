@@ -3,6 +3,7 @@ package swardcase.cli;
 import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.time.LocalDate;
 import java.util.function.BooleanSupplier;
 import picocli.CommandLine;
 
@@ -18,8 +19,8 @@ public final class Main {
   public static void main(String[] arguments) {
     CommandLine line = commandLine();
     StandardOutput out = new StandardOutput();
-    line.setOut(EncodableWriter.printer(out));
-    line.setErr(EncodableWriter.printer(new FileOutputStream(FileDescriptor.err)));
+    line.setOut(new Printer(out));
+    line.setErr(new Printer(new FileOutputStream(FileDescriptor.err)));
     int code = run(line, arguments);
     System.exit(heard(line, code, out::readerGone));
   }
@@ -57,10 +58,10 @@ public final class Main {
 
   private static CommandLine commandLine(Commands commands) {
     CommandLine line = new CommandLine(new Swardcase(), commands);
-    line.setParameterExceptionHandler(Failures::wrongUse)
+    line.registerConverter(LocalDate.class, SheetOptions::day)
+        .setParameterExceptionHandler(Failures::wrongUse)
         .setExecutionExceptionHandler(Failures::whileRunning)
-        .setExpandAtFiles(false)
-        .setCaseInsensitiveEnumValuesAllowed(true);
+        .setExpandAtFiles(false);
     String columns = System.getenv("COLUMNS");
     return columns != null && columns.matches("[0-9]{1,4}")
         ? line.setUsageHelpWidth(Math.max(LEAST_WIDTH, Integer.parseInt(columns)))

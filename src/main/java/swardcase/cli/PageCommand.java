@@ -1,42 +1,30 @@
 package swardcase.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
-import swardcase.serve.FarmPage;
+import swardcase.serve.LocalServer;
 import swardcase.serve.Setup;
 import swardcase.tables.Tables;
 
 /** Opens a farm in the browser of the same machine. */
 @Command(
     name = "page",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
     description = {
       "Opens a farm in the browser of this machine: the answer, what moves it, and what would change"
           + " it. No other machine can reach it.",
       "Prints the address to open. The files of the farm change only when you save. Stop it on the"
           + " page or with Ctrl-C; it stops by itself when nobody looks at it for a while."
-    },
-    exitCodeListHeading = "%nExit codes:%n",
-    exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE})
-final class PageCommand implements Callable<Integer> {
+    })
+final class PageCommand extends FarmTask {
 
   private static final int MOST_PORT = 65_535;
 
-  @Spec private CommandSpec spec;
-  @Mixin private FarmOptions options;
   @Mixin private SheetOptions sheet;
-  @Mixin private DrawOptions draws;
 
   @Option(
       names = "--port",
@@ -58,32 +46,29 @@ final class PageCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    draws.check();
     refuseUnless(port >= 0 && port <= MOST_PORT, "--port must be from 1 to 65535, but was " + port);
     refuseUnless(idleMinutes >= 1, "--idle must be 1 or more minutes, but was " + idleMinutes);
-    Tables tables = options.tables();
+    Tables tables = tables();
     Setup setup =
         new Setup(
-            options.folder(),
+            folder(),
             tables,
             sheet::signed,
             sheet.date(),
-            draws.count(),
-            draws.seed(),
-            Version.text(),
-            new PageStore(tables, sheet.date()));
-    PrintWriter out = spec.commandLine().getOut();
-    try (FarmPage page = open(setup)) {
+            sheet.count(),
+            sheet.seed(),
+            Version.text());
+    try (LocalServer page = open(setup)) {
       Runtime.getRuntime().addShutdownHook(new Thread(page::close));
-      out.println("The page is open on this machine, at");
-      out.println(page.address());
-      out.println("Stop it there, or with Ctrl-C.");
-      out.flush();
+      print("The page is open on this machine, at");
+      print(page.address());
+      print("Stop it there, or with Ctrl-C.");
+      out().flush();
       if (open) {
         browse(page.address());
       }
       page.await(Duration.ofMinutes(idleMinutes));
-      out.println("The page is closed.");
+      print("The page is closed.");
       return ExitCodes.DONE;
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
@@ -93,16 +78,15 @@ final class PageCommand implements Callable<Integer> {
 
   private void refuseUnless(boolean holds, String message) {
     if (!holds) {
-      throw new ParameterException(spec.commandLine(), message);
+      throw wrong(message);
     }
   }
 
-  private FarmPage open(Setup setup) {
+  private LocalServer open(Setup setup) {
     try {
-      return new FarmPage(setup, port);
+      return new LocalServer(setup, port);
     } catch (IOException taken) {
-      throw new ParameterException(
-          spec.commandLine(), "Port " + port + " cannot be used: " + taken.getMessage());
+      throw wrong("Port " + port + " cannot be used: " + taken.getMessage());
     }
   }
 
@@ -119,7 +103,7 @@ final class PageCommand implements Callable<Integer> {
           .redirectError(ProcessBuilder.Redirect.DISCARD)
           .start();
     } catch (IOException none) {
-      spec.commandLine().getErr().println("No browser could be opened: open the address yourself.");
+      err().println("No browser could be opened: open the address yourself.");
     }
   }
 }

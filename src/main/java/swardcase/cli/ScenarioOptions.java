@@ -6,12 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
-import picocli.CommandLine.Model.CommandSpec;
+import java.util.function.Predicate;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
-import picocli.CommandLine.Spec.Target;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
 import swardcase.check.NearestName;
@@ -22,10 +18,7 @@ import swardcase.intake.ScenarioFile;
 import swardcase.tables.Tables;
 
 /** A file of scenarios, all of them or some. */
-final class ScenarioOptions {
-
-  @Spec(Target.MIXEE)
-  private CommandSpec spec;
+final class ScenarioOptions extends Options {
 
   @Option(
       names = "--scenario",
@@ -42,8 +35,7 @@ final class ScenarioOptions {
   /** The file, if there is one. */
   Optional<Path> file() {
     if (file == null && !only.isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(), "--only chooses from the file of --scenario, which was not given");
+      throw wrong("--only chooses from the file of --scenario, which was not given");
     }
     return Optional.ofNullable(file);
   }
@@ -70,23 +62,16 @@ final class ScenarioOptions {
    *
    * @throws FaultsException with all faults of the farm, or of the file and the scenario
    */
-  LoadedFarm one(FarmOptions options, Tables tables) {
-    LoadedFarm farm = options.load(tables);
+  LoadedFarm one(FarmTask task, Tables tables) {
+    LoadedFarm farm = task.load(tables);
     List<Fault> faults = new ArrayList<>();
-    Map<String, LoadedFarm> farms = read(options.folder(), tables, faults);
+    Map<String, LoadedFarm> farms = read(task.folder(), tables, faults);
     if (faults.isEmpty() && farms.size() > 1) {
       String rule = "must name the one scenario to be decided about: ";
       faults.add(new Fault("--only", 0, "", rule + String.join(", ", farms.keySet()), "", ""));
     }
-    if (!faults.isEmpty()) {
-      throw new FaultsException(faults);
-    }
+    FaultsException.throwIfAny(faults);
     return farms.isEmpty() ? farm : farms.values().iterator().next();
-  }
-
-  /** These inputs of a run and the file. */
-  Inputs inputs(Inputs others) {
-    return file == null ? others : others.and(List.of(file));
   }
 
   /** The scenarios asked for. */
@@ -101,24 +86,19 @@ final class ScenarioOptions {
 
   private List<Scenario> chosen(List<Scenario> all, List<Fault> faults) {
     List<String> names = all.stream().map(Scenario::name).toList();
-    List<Scenario> chosen = new ArrayList<>();
     for (String name : only) {
-      Stream<Scenario> found =
-          all.stream().filter(scenario -> scenario.name().equalsIgnoreCase(name.strip()));
-      found
-          .findFirst()
-          .ifPresentOrElse(
-              chosen::add,
-              () ->
-                  faults.add(
-                      new Fault(
-                          "--only",
-                          0,
-                          "",
-                          "must name a scenario of " + file + ": " + String.join(", ", names),
-                          name,
-                          NearestName.find(name, names).orElse(""))));
+      if (names.stream().noneMatch(name.strip()::equalsIgnoreCase)) {
+        String rule = "must name a scenario of " + file + ": " + String.join(", ", names);
+        String nearest = NearestName.find(name, names).orElse("");
+        faults.add(new Fault("--only", 0, "", rule, name, nearest));
+      }
     }
-    return only.isEmpty() ? all : all.stream().filter(chosen::contains).toList();
+    return all.stream()
+        .filter(one -> only.isEmpty() || only.stream().anyMatch(isNameOf(one)))
+        .toList();
+  }
+
+  private static Predicate<String> isNameOf(Scenario scenario) {
+    return typed -> typed.strip().equalsIgnoreCase(scenario.name());
   }
 }

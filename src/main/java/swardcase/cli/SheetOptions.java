@@ -1,23 +1,31 @@
 package swardcase.cli;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
-import picocli.CommandLine.Model.CommandSpec;
+import java.util.Optional;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
-import picocli.CommandLine.Spec.Target;
+import picocli.CommandLine.TypeConversionException;
+import swardcase.check.VisibleText;
+import swardcase.decision.Decision;
+import swardcase.decision.HowSure;
 import swardcase.farm.Farm;
+import swardcase.intake.LoadedFarm;
+import swardcase.report.ComparisonBuilder.Decided;
+import swardcase.report.ReportBuilder;
 
-/** What every printed sheet may be told: its date, and the sign before money. */
-final class SheetOptions {
+/** What every printed sheet may be told: its draws, its date, and the sign before money. */
+final class SheetOptions extends DrawOptions {
 
-  @Spec(Target.MIXEE)
-  private CommandSpec spec;
+  /** The date that stands for the day of the run. */
+  static final String TODAY = "today";
+
+  private static final int FIRST_YEAR = 1900;
+  private static final int LAST_YEAR = 2999;
 
   @Option(
       names = "--date",
       paramLabel = "YYYY-MM-DD",
-      converter = SheetDate.class,
+      defaultValue = TODAY,
       description =
           "Date of the sheet; the year after it is the first one planned. Default: today.")
   private LocalDate date;
@@ -29,7 +37,22 @@ final class SheetOptions {
   private String currency;
 
   LocalDate date() {
-    return date == null ? LocalDate.now() : date;
+    return date;
+  }
+
+  /** Reads a date. */
+  static LocalDate day(String text) {
+    try {
+      LocalDate date = text.equals(TODAY) ? LocalDate.now() : LocalDate.parse(text);
+      if (date.getYear() >= FIRST_YEAR && date.getYear() <= LAST_YEAR) {
+        return date;
+      }
+    } catch (DateTimeException notADate) {
+      // The refusal below says what is wanted.
+    }
+    throw new TypeConversionException(
+        "'%s' must be a date such as 2026-11-25, from %d to %d"
+            .formatted(text, FIRST_YEAR, LAST_YEAR));
   }
 
   /** The farm with the sign that was asked for. */
@@ -37,9 +60,19 @@ final class SheetOptions {
     if (currency == null) {
       return farm;
     }
-    if (!currency.equals(PlainText.of(currency)) || !currency.matches(".{1,12}")) {
-      throw new ParameterException(spec.commandLine(), "--currency must be 1 to 12 plain signs");
+    if (!currency.equals(VisibleText.of(currency)) || !currency.matches(".{1,12}")) {
+      throw wrong("--currency must be 1 to 12 plain signs");
     }
     return farm.withCurrency(currency);
+  }
+
+  /** What was decided about a farm, with its report. */
+  Decided decided(String folder, Optional<String> scenario, LoadedFarm loaded, Decision decision) {
+    return new Decided(
+        folder,
+        scenario,
+        decision,
+        ReportBuilder.build(
+            decision, HowSure.of(decision), Version.text(), date, loaded.on(date).remarks()));
   }
 }

@@ -1,31 +1,19 @@
 package swardcase.cli;
 
-import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Help.Ansi;
-import picocli.CommandLine.Help.Ansi.Style;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import swardcase.tables.Source;
 import swardcase.tables.TableListing;
 import swardcase.tables.TablesLoader;
 
 /** Prints a reference table with the sources its rows name. */
 @Command(
     name = "tables",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
     description =
-        "Prints a reference table with its evidence marks and sources, or the names of all.",
-    exitCodeListHeading = "%nExit codes:%n",
-    exitCodeList = {ExitCodes.DONE_LINE, ExitCodes.FAULT_LINE, ExitCodes.INPUT_LINE})
-final class TablesCommand implements Callable<Integer> {
-
-  @Spec private CommandSpec spec;
+        "Prints a reference table with its evidence marks and sources, or the names of all.")
+final class TablesCommand extends Task {
 
   @Parameters(
       index = "0",
@@ -34,57 +22,35 @@ final class TablesCommand implements Callable<Integer> {
       description = "Name of a table; without one, the names are printed.")
   private String name;
 
-  @Option(
-      names = "--tables",
-      paramLabel = "DIR",
-      description = "Folder with rows of your own that replace rows of the program's tables.")
-  private Path overrides;
+  @Mixin private TablesOption tables;
 
   @Override
   public Integer call() {
-    PrintWriter out = spec.commandLine().getOut();
     List<String> names = TablesLoader.names();
     if (name == null) {
-      names.forEach(out::println);
+      print(names);
       return ExitCodes.DONE;
     }
     if (!names.contains(name)) {
-      throw UnknownName.of(spec, "table", name, names);
+      throw unknown("table", name, names);
     }
-    print(TablesOption.loader(overrides).list(name), out);
+    TableListing table = tables.loader().list(name);
+    table.rows().forEach(this::row);
+    if (!table.sources().isEmpty()) {
+      out().println();
+      print("Sources");
+      table.sources().forEach(this::source);
+    }
     return ExitCodes.DONE;
   }
 
-  private static void print(TableListing table, PrintWriter out) {
-    boolean bold = Ansi.AUTO.enabled();
-    for (TableListing.Row row : table.rows()) {
-      String title = PlainText.of(row.title());
-      String heading = bold ? Style.bold.on() + title + Style.bold.off() : title;
-      out.println(heading + (row.ofUser() ? " (yours)" : ""));
-      row.cells()
-          .forEach(
-              cell -> out.println("  " + label(cell.heading()) + ": " + PlainText.of(cell.text())));
-    }
-    if (!table.sources().isEmpty()) {
-      out.println();
-      out.println("Sources");
-      table
-          .sources()
-          .forEach(
-              source ->
-                  out.println(
-                      PlainText.of(
-                          "  "
-                              + source.key()
-                              + ": "
-                              + source.citation()
-                              + " ["
-                              + source.read()
-                              + "]")));
-    }
+  private void row(TableListing.Row row) {
+    print(row.title() + (row.ofUser() ? " (yours)" : ""));
+    row.cells()
+        .forEach(cell -> print("  " + cell.heading().replace('_', ' ') + ": " + cell.text()));
   }
 
-  private static String label(String heading) {
-    return heading.replace('_', ' ');
+  private void source(Source source) {
+    print("  " + source.key() + ": " + source.citation() + " [" + source.read() + "]");
   }
 }

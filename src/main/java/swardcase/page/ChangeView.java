@@ -1,9 +1,9 @@
 package swardcase.page;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import swardcase.chance.Range;
 import swardcase.report.ComparisonReport.Difference;
 import swardcase.report.PaddockResult;
@@ -99,32 +99,29 @@ public final class ChangeView {
   }
 
   private static void fix(Html html, PaddockResult paddock, String choice, List<Integer> years) {
-    String action = choice.replaceFirst("@.*", "");
-    html.open("div class=fix").element("span", paddock.name());
-    html.open(
-        "select data-fix=? aria-label=?",
-        paddock.name(),
-        Texts.get("page.fix.what", paddock.name()));
-    option(html, "", Texts.get("page.fix.free"), action);
-    option(html, "keep", Texts.get("reason.KEEP"), action);
-    paddock.options().forEach(option -> option(html, option.action(), option.name(), action));
+    String name = paddock.name();
+    Map<String, String> actions = new LinkedHashMap<>();
+    actions.put("", Texts.get("page.fix.free"));
+    actions.put("keep", Texts.get("reason.KEEP"));
+    paddock.options().forEach(option -> actions.put(option.action(), option.name()));
+    Map<String, String> starts = new LinkedHashMap<>();
+    starts.put("", Texts.get("page.fix.anyYear"));
+    years.forEach(year -> starts.put(year.toString(), year.toString()));
+    html.open("div class=fix").element("span", name);
+    html.open("select data-fix=? aria-label=?", name, Texts.get("page.fix.what", name));
+    options(html, actions, choice.replaceFirst("@.*", ""));
+    html.open("select data-year=? aria-label=?", name, Texts.get("page.fix.year", name));
+    options(html, starts, choice.contains("@") ? choice.replaceFirst(".*@", "") : "");
     html.close();
-    html.open(
-        "select data-year=? aria-label=?",
-        paddock.name(),
-        Texts.get("page.fix.year", paddock.name()));
-    option(html, "", Texts.get("page.fix.anyYear"), "");
-    String year = choice.contains("@") ? choice.replaceFirst(".*@", "") : "";
-    years.forEach(one -> option(html, one.toString(), one.toString(), year));
-    html.close().close();
   }
 
-  private static void option(Html html, String value, String text, String chosen) {
-    if (value.equals(chosen)) {
-      html.element("option value=? selected", text, value);
-    } else {
-      html.element("option value=?", text, value);
-    }
+  /** The options of a selection by their values, which ends with them. */
+  private static void options(Html html, Map<String, String> all, String chosen) {
+    all.forEach(
+        (value, text) ->
+            html.element(
+                value.equals(chosen) ? "option value=? selected" : "option value=?", text, value));
+    html.close();
   }
 
   private static void brought(Html html, Report now, Difference difference) {
@@ -134,11 +131,8 @@ public final class ChangeView {
     }
     html.table(
         Texts.get("page.brings", now.farm().currency()),
-        Stream.of("page.brings.what", "column.value", "page.brings.error")
-            .map(Texts::get)
-            .toList());
-    ComparisonWords.rows(difference).forEach(html::row);
-    html.tableEnd();
+        Html.words("page.brings.what", "column.value", "page.brings.error"),
+        ComparisonWords.rows(difference));
   }
 
   /**

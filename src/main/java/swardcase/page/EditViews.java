@@ -2,9 +2,12 @@ package swardcase.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import swardcase.evidence.Assumption;
+import swardcase.folder.Question;
+import swardcase.reading.CsvEdit;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -17,18 +20,6 @@ public final class EditViews {
   private EditViews() {}
 
   /**
-   * A table to be changed.
-   *
-   * @param name such as {@code plants}
-   * @param columns its headings
-   * @param rows line in its file, and cells
-   */
-  public record Table(String name, List<String> columns, List<Row> rows) {}
-
-  /** A row with the line of the file it stands in. */
-  public record Row(int line, List<String> cells) {}
-
-  /**
    * A key of {@code farm.yaml} to be changed.
    *
    * @param id names it in requests
@@ -36,18 +27,15 @@ public final class EditViews {
    * @param of the user's own name of what it belongs to; blank if there is none
    * @param typed as it stands in the file; blank if it does not
    * @param now the number it stands for now; empty for what is no uncertain number
+   * @param path from the top of the file
    */
-  public record Key(String id, String words, String of, String typed, Optional<Assumption> now) {}
-
-  /**
-   * A question about a new farm.
-   *
-   * @param key names its answer
-   * @param text the question with its unit
-   * @param help what is behind it
-   * @param answer given so far, or the usual one
-   */
-  public record Asked(String key, String text, String help, String answer) {}
+  public record Key(
+      String id,
+      String words,
+      String of,
+      String typed,
+      Optional<Assumption> now,
+      List<String> path) {}
 
   private static Html head(Shell.View view, String note, String print) {
     Html html = new Html().open("section data-print=?", print);
@@ -67,35 +55,36 @@ public final class EditViews {
   /**
    * Tables to be changed.
    *
+   * @param tables by their names
    * @param print of the files as they were read
    * @param names of clover, offered where one is typed
    */
-  public static String tables(List<Table> tables, String print, List<String> names) {
+  public static String tables(Map<String, CsvEdit> tables, String print, List<String> names) {
     Html html = head(Shell.View.PADDOCKS, "page.tables", print);
     html.open("datalist id=cultivars");
     names.forEach(name -> html.element("option value=?", "", name));
     html.close();
-    tables.forEach(table -> table(html, table));
+    tables.forEach((name, table) -> table(html, name, table));
     return end(html);
   }
 
-  private static void table(Html html, Table table) {
+  private static void table(Html html, String name, CsvEdit table) {
     List<String> headings = new ArrayList<>(table.columns());
     headings.add(Texts.get("page.row"));
-    html.element("h2", Texts.get("page.table", table.name()));
-    html.open("div data-table=? class=cells", table.name()).table(table.name(), headings);
-    table.rows().forEach(row -> row(html, table, row));
+    html.element("h2", Texts.get("page.table", name));
+    html.open("div data-table=? class=cells", name).openTable(name, headings);
+    table.rows().forEach(row -> row(html, table.columns(), row));
     if (table.rows().isEmpty()) {
-      row(html, table, new Row(0, List.of()));
+      row(html, table.columns(), new CsvEdit.Row(0, List.of()));
     }
-    html.tableEnd();
+    html.closeTable();
     html.element("button type=button data-add", Texts.get("page.addRow")).close();
   }
 
-  private static void row(Html html, Table table, Row row) {
+  private static void row(Html html, List<String> columns, CsvEdit.Row row) {
     html.open("tr data-line=?", row.line());
-    for (int k = 0; k < table.columns().size(); k++) {
-      String column = table.columns().get(k);
+    for (int k = 0; k < columns.size(); k++) {
+      String column = columns.get(k);
       html.open("td class=?", column);
       String names = column.equals("cultivar") ? " list=cultivars" : "";
       String cell = k < row.cells().size() ? row.cells().get(k) : "";
@@ -120,17 +109,18 @@ public final class EditViews {
     Html html = head(Shell.View.FLOCK, "page.keys", print);
     for (Key key : keys) {
       html.open("div class=ask").open("label for=?", key.id());
-      html.text(Texts.get(key.words(), key.of()));
-      html.element("small id=?", " " + now(key), "now-" + key.id()).close();
-      html.open(
-          "input id=? data-key=? value=? aria-describedby=? autocomplete=off",
-          key.id(),
-          key.id(),
-          key.typed(),
-          "now-" + key.id());
-      html.element("small", Texts.get(key.words() + ".help")).close();
+      html.text(Texts.get(key.words(), key.of())).element("small", " " + now(key)).close();
+      field(html, "key", key.id(), key.id(), key.typed(), Texts.get(key.words() + ".help"));
     }
     return end(html);
+  }
+
+  /** A field to type in with its help; ends what is asked. */
+  private static void field(
+      Html html, String data, String id, String key, String value, String help) {
+    String tag = "input id=? data-" + data + "=? value=? aria-describedby=? autocomplete=off";
+    html.open(tag, id, key, value, id + "-help");
+    html.element("small id=?", help, id + "-help").close();
   }
 
   private static String now(Key key) {
@@ -147,21 +137,16 @@ public final class EditViews {
         .orElse("");
   }
 
-  /** The questions about a new farm. */
-  public static String begin(List<Asked> questions) {
+  /** The questions about a new farm, with what was typed so far. */
+  public static String begin(List<Question> questions, Map<String, String> typed) {
     Html html = new Html().open("section data-begin data-print");
     html.element("h1 tabindex=-1", Texts.get("page.begin"));
     html.element("p class=note", Texts.get("page.begin.note"));
-    for (Asked asked : questions) {
+    for (Question asked : questions) {
       String id = "answer-" + asked.key();
-      html.open("div class=ask").element("label for=?", asked.text(), id);
-      html.open(
-          "input id=? data-answer=? value=? aria-describedby=? autocomplete=off",
-          id,
-          asked.key(),
-          asked.answer(),
-          id + "-help");
-      html.element("small id=?", asked.help(), id + "-help").close();
+      html.open("div class=ask").element("label for=?", asked.whole(), id);
+      String typedOrUsual = typed.getOrDefault(asked.key(), asked.usual());
+      field(html, "answer", id, asked.key(), typedOrUsual, asked.help());
     }
     return end(html);
   }

@@ -4,8 +4,10 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import swardcase.check.Check;
 import swardcase.check.VisibleText;
+import swardcase.wording.Texts;
 
 /**
  * HTML as it grows. Every text and every value of an attribute is escaped and has nothing hidden in
@@ -67,21 +69,28 @@ final class Html {
     return items.isEmpty() ? this : open("ul").each("li", items).close();
   }
 
-  /** A row of cells; the first heads the row. */
-  Html row(List<String> cells) {
-    open("tr");
-    for (int k = 0; k < cells.size(); k++) {
-      if (k == 0) {
-        element("th scope=row", cells.get(0));
-      } else {
-        element("td", cells.get(k));
+  /** The words under some keys, for the headings of a table. */
+  static List<String> words(String... keys) {
+    return Stream.of(keys).map(Texts::get).toList();
+  }
+
+  /** A table; a cell is a text or a picture, and the first heads its row. */
+  Html table(String caption, List<String> headings, List<? extends List<?>> rows) {
+    openTable(caption, headings);
+    for (List<?> cells : rows) {
+      open("tr");
+      for (int k = 0; k < cells.size(); k++) {
+        open(k == 0 ? "th scope=row" : "td");
+        Html cell = cells.get(k) instanceof Html html ? html : new Html().text("" + cells.get(k));
+        add(cell).close();
       }
+      close();
     }
-    return close();
+    return closeTable();
   }
 
   /** Opens a table that can be scrolled where it is wider than the window. */
-  Html table(String caption, List<String> headings) {
+  Html openTable(String caption, List<String> headings) {
     open("div class=wide tabindex=0 role=region aria-label=?", caption);
     open("table").element("caption", caption).open("thead").open("tr");
     headings.forEach(heading -> element("th scope=col", heading));
@@ -89,7 +98,7 @@ final class Html {
   }
 
   /** Closes a table. */
-  Html tableEnd() {
+  Html closeTable() {
     return close().close().close();
   }
 

@@ -57,24 +57,22 @@ public final class JoiningView {
     } else {
       html.table(
           Texts.get("joining.break"),
-          List.of(
-              Texts.get("joining.break.column"),
-              Texts.get("joining.break.years"),
-              Texts.get("joining.break.do"),
-              Texts.get("joining.break.feed"),
-              Texts.get("joining.break.lost")));
-      report
-          .seasons()
-          .forEach(
-              season ->
-                  html.row(
+          Html.words(
+              "joining.break.column",
+              "joining.break.years",
+              "joining.break.do",
+              "joining.break.feed",
+              "joining.break.lost"),
+          report.seasons().stream()
+              .map(
+                  season ->
                       List.of(
                           Texts.of("joining.break", season.comes()),
                           Words.rounded(10 * season.chance(), 0.1),
                           JoiningWords.out(season),
                           JoiningWords.feed(season),
-                          JoiningWords.lost(season))));
-      html.tableEnd();
+                          JoiningWords.lost(season)))
+              .toList());
     }
     html.each("p", List.of(Texts.get("joining.break.rule")));
   }
@@ -87,20 +85,19 @@ public final class JoiningView {
             Texts.get("joining.column.shutTo"),
             Texts.get("joining.column.why"),
             Texts.get("joining.column.lost"),
-            JoiningWords.sureHeading(report)));
-    report
-        .shut()
-        .forEach(
-            shut ->
-                html.row(
+            JoiningWords.sureHeading(report)),
+        report.shut().stream()
+            .map(
+                shut ->
                     List.of(
                         shut.paddock(),
                         JoiningWords.shutTo(shut),
                         JoiningWords.reason(shut),
                         JoiningWords.lost(shut),
-                        JoiningWords.sure(shut))));
+                        JoiningWords.sure(shut)))
+            .toList());
     String note = Texts.get("joining.behind.note", Words.exact(report.answer().tellable()));
-    html.tableEnd().element("p class=note", note);
+    html.element("p class=note", note);
   }
 
   private void last() {

@@ -39,7 +39,10 @@ final class MapView {
     html.open("figure class=map");
     svg(map.widthKm() * scale + 2, map.heightKm() * scale + 2, "role=img");
     html.open("title").text(alternative(map)).close().open("defs");
-    PATTERNS.forEach(this::pattern);
+    for (Call call : Call.values()) {
+      html.open("pattern id=? width=? height=? patternUnits=userSpaceOnUse", "map-" + call, 8, 8);
+      html.open("path d=? class=stroke", PATTERNS.get(call)).close();
+    }
     html.close();
     map.outlines().forEach(this::area);
     map.outlines().forEach(this::label);
@@ -60,11 +63,6 @@ final class MapView {
 
   private void svg(double width, double height, String more) {
     html.open("svg viewBox=? width=? " + more, "0 0 " + s(width) + " " + s(height), s(width));
-  }
-
-  private void pattern(Call call, String strokes) {
-    html.open("pattern id=? width=? height=? patternUnits=userSpaceOnUse", "map-" + call, 8, 8);
-    html.open("path d=? class=stroke", strokes).close();
   }
 
   private static String fill(Call call) {

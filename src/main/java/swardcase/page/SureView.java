@@ -1,11 +1,9 @@
 package swardcase.page;
 
 import java.util.List;
-import java.util.stream.Stream;
 import swardcase.chance.Drawn;
 import swardcase.report.FindOut;
 import swardcase.report.HowSureReport;
-import swardcase.report.PlanResult;
 import swardcase.report.RecordsReport;
 import swardcase.report.Report;
 import swardcase.report.Swing;
@@ -13,7 +11,6 @@ import swardcase.wording.FindOutWords;
 import swardcase.wording.HowSureWords;
 import swardcase.wording.MoneyFaces;
 import swardcase.wording.RecordsWords;
-import swardcase.wording.ReturnsWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -30,13 +27,12 @@ public final class SureView {
   }
 
   /** The view as HTML. */
-  public static String of(Change change) {
-    SureView view = new SureView(change.now());
+  public static String of(Report report) {
+    SureView view = new SureView(report);
     view.html.open("section").element("h1 tabindex=-1", Texts.get("page.view.SURE"));
-    change.now().howSure().ifPresent(view::drawn);
-    view.totals();
+    report.howSure().ifPresent(view::drawn);
     view.swings();
-    change.now().records().ifPresent(view::records);
+    report.records().ifPresent(view::records);
     return view.html.close().toString();
   }
 
@@ -51,46 +47,19 @@ public final class SureView {
     Figures scale = new Figures(worth.stream().map(row -> Drawn.exactly(row.worth())).toList());
     html.table(
         Texts.get("page.findOut", report.farm().currency()),
-        Stream.of("column.what", "column.worth", "column.price", "column.advice", "page.bar")
-            .map(Texts::get)
+        Html.words("column.what", "column.worth", "column.price", "column.advice", "page.bar"),
+        worth.stream()
+            .map(
+                row ->
+                    List.of(
+                        FindOutWords.what(row),
+                        Words.about(row.worth()),
+                        row.price().isPresent()
+                            ? Words.about(row.price().getAsDouble())
+                            : Texts.get("none"),
+                        FindOutWords.advice(row),
+                        scale.bar(Drawn.of(row.worth(), 0, row.worth()))))
             .toList());
-    for (FindOut row : worth) {
-      html.open("tr").element("th scope=row", FindOutWords.what(row));
-      html.element("td", Words.about(row.worth()));
-      html.element(
-          "td",
-          row.price().isPresent() ? Words.about(row.price().getAsDouble()) : Texts.get("none"));
-      html.element("td", FindOutWords.advice(row));
-      html.open("td").add(scale.bar(Drawn.of(row.worth(), 0, row.worth()))).close().close();
-    }
-    html.tableEnd();
-  }
-
-  private void totals() {
-    PlanResult plan = report.plan();
-    if (plan.keepsAll()) {
-      return;
-    }
-    String currency = report.farm().currency();
-    ReturnsWords returns = ReturnsWords.of(plan.returns(), report.farm().horizonYears());
-    html.table(
-        Texts.get("sure.totals"),
-        Stream.of("column.total", "column.value", "column.means").map(Texts::get).toList());
-    total("npv", currency + " " + faces.withEnds(faces.gain(), plan.gain()));
-    total("annuity", Words.money(currency, plan.annuity()));
-    total("cost", currency + " " + faces.withEnds(faces.cost(), plan.cost()));
-    total(
-        "peakDebt",
-        currency + " " + faces.withEnds(faces.rounded(plan.peakDebt().mean()), plan.peakDebt()));
-    total("irr", returns.irr());
-    total("mirr", returns.mirr());
-    total("payback", returns.payback());
-    total("benefitCost", returns.benefitCost());
-    html.tableEnd();
-  }
-
-  private void total(String key, String value) {
-    html.row(List.of(Texts.get("total." + key), value, Texts.get("total." + key + ".means")));
   }
 
   private void swings() {
@@ -103,16 +72,16 @@ public final class SureView {
     Figures scale = new Figures(all);
     html.table(
         Texts.get("page.swings", report.farm().currency()),
-        Stream.of("column.input", "column.low", "column.high", "page.bar")
-            .map(Texts::get)
+        Html.words("column.input", "column.low", "column.high", "page.bar"),
+        report.swings().stream()
+            .map(
+                swing ->
+                    List.of(
+                        swing.input(),
+                        faces.number(faces.rounded(swing.gainAtLow())),
+                        faces.number(faces.rounded(swing.gainAtHigh())),
+                        scale.bar(ends(swing))))
             .toList());
-    for (Swing swing : report.swings()) {
-      html.open("tr").element("th scope=row", swing.input());
-      html.element("td", faces.number(faces.rounded(swing.gainAtLow())));
-      html.element("td", faces.number(faces.rounded(swing.gainAtHigh())));
-      html.open("td").add(scale.bar(ends(swing))).close().close();
-    }
-    html.tableEnd();
   }
 
   private static Drawn ends(Swing swing) {

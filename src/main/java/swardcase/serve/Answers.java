@@ -12,6 +12,7 @@ import swardcase.draws.Draws;
 import swardcase.outcome.FarmModel;
 import swardcase.report.Answer;
 import swardcase.report.PlanInHand;
+import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
 import swardcase.search.FixedChoice;
 import swardcase.search.FixedChoices;
@@ -21,6 +22,9 @@ final class Answers implements AutoCloseable {
 
   /** Draws of a rough answer, which is shown while the full one is worked out. */
   static final int ROUGH_DRAWS = 100;
+
+  /** Draws in each block for the plan in hand: few, since it is shown while a slider moves. */
+  static final int HAND_DRAWS = 5;
 
   private static final int MOST_KEPT = 8;
 
@@ -38,9 +42,9 @@ final class Answers implements AutoCloseable {
             }
           });
 
-  Answers(Setup setup) {
+  Answers(Setup setup, Disk disk) {
     this.setup = setup;
-    disk = new Disk(setup);
+    this.disk = disk;
   }
 
   /**
@@ -54,16 +58,15 @@ final class Answers implements AutoCloseable {
    * @param inHand its plan in the draws in which it is shown while numbers move
    */
   record Kept(
-      String id, Asked asked, Disk.Read read, Answer answer, boolean rough, PlanInHand inHand) {}
+      String id, Asked asked, Disk.Read read, Answer answer, boolean rough, PlanInHand inHand) {
 
-  /** The farm with these changes, as its files are now. */
-  Disk.Read read(Asked asked) {
-    return disk.read(asked);
-  }
+    Decision decision() {
+      return answer.decision();
+    }
 
-  /** Tells the files of the farm as they are now from any other state of them. */
-  String print() {
-    return disk.print();
+    Report report() {
+      return answer.report();
+    }
   }
 
   /** An answer by its name, if it is still kept. */
@@ -99,9 +102,8 @@ final class Answers implements AutoCloseable {
     progress.accept(1);
     Answer answer =
         Answer.of(decision, setup.program(), setup.day(), read.farm().remarks(), !rough);
-    Draws few = draws.at(model, Decision.BLOCKS, Desk.HAND_DRAWS);
-    PlanInHand inHand = PlanInHand.of(few, decision.plan());
-    return new Kept(id, asked, read, answer, rough, inHand);
+    Draws few = draws.at(model, Decision.BLOCKS, HAND_DRAWS);
+    return new Kept(id, asked, read, answer, rough, PlanInHand.of(few, decision.plan()));
   }
 
   /** How far the newest answer is, 0 to 1. */

@@ -1,12 +1,14 @@
 package swardcase.serve;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import swardcase.check.FaultsException;
 import swardcase.decision.Decision;
@@ -15,12 +17,12 @@ import swardcase.decision.Explanation;
 import swardcase.decision.Explanations;
 import swardcase.draws.Draws;
 import swardcase.farm.Farm;
-import swardcase.intake.FarmFolder;
+import swardcase.folder.WholeFiles.Content;
+import swardcase.intake.LoadedFarm;
 import swardcase.outcome.FarmModel;
 import swardcase.page.AnswerView;
 import swardcase.page.Change;
 import swardcase.page.ChangeView;
-import swardcase.page.EditViews;
 import swardcase.page.ExplanationView;
 import swardcase.page.FaultsView;
 import swardcase.page.FilesView;
@@ -37,25 +39,21 @@ import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
 import swardcase.search.LikelySearch;
 import swardcase.serve.Answers.Kept;
+import swardcase.sheet.CaseHead;
+import swardcase.sheet.JoiningSheet;
 
 /** What each request is answered with. */
-final class Desk implements Site, AutoCloseable {
+final class Desk implements Site {
 
-  /** The files of the page itself, by name. */
-  private static final Map<String, String> RESOURCES =
-      Map.of(
-          "/page.js", "text/javascript; charset=utf-8",
-          "/change.js", "text/javascript; charset=utf-8",
-          "/edit.js", "text/javascript; charset=utf-8",
-          "/page.css", "text/css; charset=utf-8",
-          "/icon.svg", "image/svg+xml");
+  /** The files of the page itself. */
+  private static final Set<String> RESOURCES =
+      Set.of("/page.js", "/change.js", "/edit.js", "/page.css", "/icon.svg");
 
   private static final String FILE = "/file/";
-
-  /** Draws in each block for the plan in hand: few, since it is shown while a slider moves. */
-  static final int HAND_DRAWS = 5;
+  private static final String SCENARIO = "scenario.yaml";
 
   private final Setup setup;
+  private final Disk disk;
   private final Answers answers;
   private final Edits edits;
   private final Runnable stop;
@@ -64,8 +62,9 @@ final class Desk implements Site, AutoCloseable {
   Desk(Setup setup, Runnable stop) {
     this.setup = setup;
     this.stop = stop;
-    answers = new Answers(setup);
-    edits = new Edits(setup);
+    disk = new Disk(setup);
+    answers = new Answers(setup, disk);
+    edits = new Edits(setup, disk);
   }
 
   @Override
@@ -73,16 +72,16 @@ final class Desk implements Site, AutoCloseable {
     if (name.equals("/")) {
       return Reply.html(200, Shell.of(farmName()));
     }
-    if (RESOURCES.containsKey(name)) {
+    if (RESOURCES.contains(name)) {
       try (InputStream in = Shell.class.getResourceAsStream(name.substring(1))) {
-        return new Reply(200, RESOURCES.get(name), in.readAllBytes(), "");
+        return Reply.of(200, name, in.readAllBytes());
       }
     }
     if (name.startsWith(FILE) && name.indexOf('/', FILE.length()) > 0) {
       int slash = name.indexOf('/', FILE.length());
       Optional<Kept> kept = answers.find(name.substring(FILE.length(), slash));
       return kept.isPresent()
-          ? FarmFiles.get(kept.get(), name.substring(slash + 1))
+          ? file(kept.get(), name.substring(slash + 1))
           : Reply.text(404, "This answer is no longer kept: open the page's files again.");
     }
     return Reply.text(404, "There is nothing of this name.");
@@ -90,31 +89,70 @@ final class Desk implements Site, AutoCloseable {
 
   private String farmName() {
     try {
-      return answers.read(Asked.NOTHING).base().farm().name();
+      return disk.base().farm().name();
     } catch (FaultsException faults) {
       return setup.folder().getFileName().toString();
     }
   }
 
+  private static Reply file(Kept kept, String name) throws IOException {
+    Content content = files(kept).get(name);
+    if (content == null) {
+      return Reply.text(404, "There is no such file.");
+    }
+    ByteArrayOutputStream to = new ByteArrayOutputStream();
+    content.write(to);
+    return Reply.of(200, name, to.toByteArray())
+        .with("Content-Disposition", "attachment; filename=\"" + name + "\"");
+  }
+
+  /** The files of a full answer by name, byte for byte as the commands write them. */
+  private static Map<String, Content> files(Kept kept) {
+    LoadedFarm farm = kept.read().farm();
+    Optional<FarmMap> map = FarmMap.of(farm.shapes());
+    Map<String, Content> files = new LinkedHashMap<>();
+    if (!kept.rough()) {
+      files.putAll(AnswerFiles.of(kept.answer(), map, CaseHead.NONE));
+      kept.answer()
+          .joiningReport(farm.remarks())
+          .ifPresent(
+              report -> files.put("joining-sheet.pdf", to -> JoiningSheet.write(report, map, to)));
+      Levers.scenario(kept.read().base().farm(), kept.asked())
+          .ifPresent(text -> files.put(SCENARIO, AnswerFiles.text(text)));
+      files.putAll(AnswerFiles.tables(kept.report()));
+    }
+    return files;
+  }
+
+  /** What would make the same files at a terminal. */
+  private String command(Asked asked) {
+    StringBuilder command = new StringBuilder("swardcase decide " + quoted(setup.folder() + ""));
+    if (!asked.levers().isEmpty()) {
+      command.append(" --scenario ").append(SCENARIO);
+    }
+    asked.typedFixes().forEach(fix -> command.append(" --fix ").append(quoted(fix)));
+    return command
+        .append(" --pdf decision-sheet.pdf --case budget-case.pdf --json result.json")
+        .toString();
+  }
+
+  private static String quoted(String word) {
+    return word.matches("[\\w./=@-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
+  }
+
   @Override
   public Reply post(String name, JsonNode request) throws Exception {
+    Request asked = Request.of(request);
     try {
-      Asked asked = Asked.of(request);
       return switch (name) {
-        case "/view" -> Reply.html(200, view(request, asked));
-        case "/edit" -> request.has("answers") ? edits.begin(request) : edits.edit(request);
-        case "/hand" -> hand(request, asked);
-        case "/how" -> Reply.html(200, explanation(request, asked));
+        case "/view" -> Reply.html(200, view(asked));
+        case "/edit" -> asked.answers().isEmpty() ? edits.edit(asked) : edits.begin(asked);
+        case "/hand" -> hand(asked);
+        case "/how" -> Reply.html(200, explanation(asked));
         case "/progress" -> Reply.text(200, Double.toString(answers.done()));
-        case "/drop" -> {
-          answers.drop();
-          yield Reply.text(200, "");
-        }
+        case "/drop" -> done(answers::drop);
+        case "/stop" -> done(stop);
         case "/alive" -> Reply.text(200, "");
-        case "/stop" -> {
-          stop.run();
-          yield Reply.text(200, "");
-        }
         default -> Reply.text(404, "There is nothing of this name.");
       };
     } catch (FaultsException faults) {
@@ -124,34 +162,31 @@ final class Desk implements Site, AutoCloseable {
     }
   }
 
-  private String view(JsonNode request, Asked asked) throws Exception {
-    Shell.View view = Shell.View.find(request.path("view").asText()).orElse(Shell.View.ANSWER);
-    boolean rough = request.path("rough").asBoolean();
-    if (FarmFolder.FILES.stream().map(setup.folder()::resolve).noneMatch(Files::exists)) {
-      return EditViews.begin(setup.store().questions(Edits.answers(request)));
+  private static Reply done(Runnable what) {
+    what.run();
+    return Reply.text(200, "");
+  }
+
+  private String view(Request question) throws Exception {
+    if (setup.isEmpty()) {
+      return edits.questions(question.answers());
     }
-    return switch (view) {
-      case PADDOCKS ->
-          EditViews.tables(
-              edits.tables(), answers.print(), List.copyOf(setup.tables().cultivars().keySet()));
-      case FLOCK -> {
-        Disk.Read read = answers.read(Asked.NOTHING);
-        List<Keys.Placed> keys = Keys.of(read.base().farm(), edits.text("farm.yaml", ""));
-        yield EditViews.keys(keys.stream().map(Keys.Placed::key).toList(), read.print());
-      }
+    Asked asked = question.asked();
+    boolean rough = question.rough();
+    return switch (Shell.View.find(question.view()).orElse(Shell.View.ANSWER)) {
+      case PADDOCKS -> edits.tables();
+      case FLOCK -> edits.keys();
       case JOINING -> {
         Kept kept = answers.get(asked, false);
         yield JoiningView.of(kept.answer().joiningReport(kept.read().farm().remarks()));
       }
-      case SURE -> SureView.of(change(asked, rough));
-      case CHANGE -> changed(asked, rough, request.path("part").asBoolean());
-      case FILES ->
-          FilesView.of(
-              change(asked, false),
-              FarmFiles.names(answers.get(asked, false)),
-              FarmFiles.command(setup.folder(), asked));
-      case ANSWER ->
-          AnswerView.of(change(asked, rough), FarmMap.of(answers.read(asked).base().shapes()));
+      case SURE -> SureView.of(answers.get(asked, rough).report());
+      case CHANGE -> changed(question, asked);
+      case FILES -> {
+        Kept kept = answers.get(asked, false);
+        yield FilesView.of(kept.id(), files(kept).keySet(), command(asked));
+      }
+      case ANSWER -> AnswerView.of(change(asked, rough), FarmMap.of(disk.base().shapes()));
     };
   }
 
@@ -160,22 +195,22 @@ final class Desk implements Site, AutoCloseable {
     Optional<Report> before =
         asked.isNothing()
             ? Optional.empty()
-            : Optional.of(answers.get(Asked.NOTHING, false).answer().report());
+            : Optional.of(answers.get(Asked.NOTHING, false).report());
     Kept kept = answers.get(asked, rough);
-    return new Change(kept.id(), kept.answer().report(), before, rough);
+    return new Change(kept.id(), kept.report(), before, rough);
   }
 
-  private String changed(Asked asked, boolean rough, boolean part) throws Exception {
-    Change change = change(asked, rough);
+  private String changed(Request question, Asked asked) throws Exception {
+    Change change = change(asked, question.rough());
     Optional<Difference> difference =
-        change.before().isEmpty() || rough ? Optional.empty() : difference(asked);
-    if (part) {
+        change.before().isEmpty() || change.rough() ? Optional.empty() : difference(asked);
+    if (question.part()) {
       return ChangeView.part(change, difference);
     }
     int first = ReportBuilder.firstYear(setup.day());
     return ChangeView.of(
         change,
-        Levers.of(answers.read(asked).base().farm(), asked),
+        Levers.of(disk.base().farm(), asked),
         asked.fixes(),
         IntStream.range(first, first + FarmModel.START_YEARS).boxed().toList(),
         difference);
@@ -189,42 +224,41 @@ final class Desk implements Site, AutoCloseable {
   }
 
   private static Decided decided(Kept kept) {
-    return new Decided("", Optional.empty(), kept.answer().decision(), kept.answer().report());
+    return new Decided("", Optional.empty(), kept.decision(), kept.report());
   }
 
   /** The plan of an answer that is kept, at the numbers as they are being moved. */
-  private Reply hand(JsonNode request, Asked asked) {
-    Optional<Kept> kept = answers.find(request.path("id").asText());
-    return kept.isEmpty()
-        ? Reply.text(204, "") // the page will ask anew
-        : Reply.html(200, hand(kept.get(), asked));
+  private Reply hand(Request asked) {
+    return answers
+        .find(asked.id())
+        .map(kept -> Reply.html(200, hand(kept, asked.asked())))
+        .orElse(Reply.text(204, "")); // the page will ask anew
   }
 
   private String hand(Kept kept, Asked asked) {
-    Farm farm = answers.read(asked).farm().farm();
+    Farm farm = disk.read(asked).farm().farm();
     FarmModel model = new FarmModel(farm, setup.tables());
-    Decision decision = kept.answer().decision();
-    Draws few = decision.simulation().draws().at(model, Decision.BLOCKS, HAND_DRAWS);
+    Decision decision = kept.decision();
+    Draws few = decision.simulation().draws().at(model, Decision.BLOCKS, Answers.HAND_DRAWS);
     boolean can = PlanInHand.canBeDone(model, decision.plan());
     return ChangeView.inHand(
-        kept.answer().report(),
+        kept.report(),
         kept.inHand(),
         can ? Optional.of(PlanInHand.of(few, decision.plan())) : Optional.empty(),
         !can || new LikelySearch(model).feasible(decision.plan()),
         Levers.of(farm, asked).stream().filter(lever -> lever.to().isPresent()).toList());
   }
 
-  private String explanation(JsonNode request, Asked asked) throws Exception {
-    Kept kept = answers.get(asked, false);
-    ExplainTopic topic =
-        ExplainTopic.find(request.path("what").asText()).orElse(ExplainTopic.PLAN_GAIN);
-    int paddocks = kept.answer().report().paddocks().size();
-    int paddock = Math.max(0, Math.min(paddocks - 1, request.path("paddock").asInt()));
-    Explanation number = topic.explain(Explanations.of(kept.answer().decision()), paddock);
+  private String explanation(Request asked) throws Exception {
+    Kept kept = answers.get(asked.asked(), false);
+    ExplainTopic topic = ExplainTopic.find(asked.what()).orElse(ExplainTopic.PLAN_GAIN);
+    int paddocks = kept.report().paddocks().size();
+    int paddock = Math.max(0, Math.min(paddocks - 1, asked.paddock()));
+    Explanation number = topic.explain(Explanations.of(kept.decision()), paddock);
     return ExplanationView.of(
         topic == ExplainTopic.OESTROGEN
-            ? ExplanationReportBuilder.ofOestrogen(kept.answer().decision(), number, paddock)
-            : ExplanationReportBuilder.build(kept.answer().decision(), number));
+            ? ExplanationReportBuilder.ofOestrogen(kept.decision(), number, paddock)
+            : ExplanationReportBuilder.build(kept.decision(), number));
   }
 
   @Override

@@ -8,9 +8,9 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.stream.Collectors;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
-import swardcase.intake.Scenario;
 import swardcase.intake.ScenarioFile;
 
 /** The farm folder, which is read anew for every request. */
@@ -34,6 +34,11 @@ final class Disk {
    */
   record Read(String print, LoadedFarm base, LoadedFarm farm) {}
 
+  /** The farm as its files have it. */
+  LoadedFarm base() {
+    return read(Asked.NOTHING).base();
+  }
+
   /** The farm with these changes; what is read stands in the files at one moment. */
   Read read(Asked asked) {
     String before = print();
@@ -49,18 +54,18 @@ final class Disk {
         : read(asked);
   }
 
-  private LoadedFarm under(String text) {
-    Scenario scenario = ScenarioFile.parse("page", text).get(0);
-    return FarmFolder.read(setup.folder(), setup.tables(), scenario);
+  private LoadedFarm under(String scenario) {
+    return FarmFolder.read(
+        setup.folder(), setup.tables(), ScenarioFile.parse("page", scenario).get(0));
   }
 
   /** Tells the files of the folder as they are now from any other state of them. */
   String print() {
-    StringBuilder all = new StringBuilder();
-    for (String name : FarmFolder.FILES) {
-      all.append(name).append(' ').append(print(setup.folder().resolve(name))).append('\n');
-    }
-    return hash(all.toString().getBytes(StandardCharsets.UTF_8));
+    return hash(
+        FarmFolder.FILES.stream()
+            .map(name -> name + " " + print(setup.folder().resolve(name)) + "\n")
+            .collect(Collectors.joining())
+            .getBytes(StandardCharsets.UTF_8));
   }
 
   private static String print(Path file) {

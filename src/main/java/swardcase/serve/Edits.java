@@ -1,22 +1,25 @@
 package swardcase.serve;
 
-import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonInclude.Include;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
-import swardcase.intake.FarmFolder;
+import swardcase.folder.FarmTrial;
+import swardcase.folder.NewFarm;
+import swardcase.folder.Typed;
+import swardcase.folder.WholeFiles;
 import swardcase.page.EditViews;
 import swardcase.reading.CsvEdit;
 import swardcase.reading.YamlEdit;
@@ -26,6 +29,7 @@ final class Edits {
 
   private static final String YAML = "farm.yaml";
   private static final String CSV = ".csv";
+  private static final JsonMapper JSON = new JsonMapper();
 
   /** The tables that can be changed, with the headings of one that is not there yet. */
   private static final Map<String, String> TABLES =
@@ -37,27 +41,38 @@ final class Edits {
 
   private final Setup setup;
   private final Disk disk;
+  private final NewFarm begun;
 
-  Edits(Setup setup) {
+  Edits(Setup setup, Disk disk) {
     this.setup = setup;
-    disk = new Disk(setup);
+    this.disk = disk;
+    begun = new NewFarm(setup.tables());
   }
 
-  /** The tables as they stand in the files. */
-  List<EditViews.Table> tables() {
-    List<EditViews.Table> tables = new ArrayList<>();
-    TABLES.forEach(
-        (name, headings) -> {
-          CsvEdit edit = new CsvEdit(name + CSV, text(name + CSV, headings));
-          List<EditViews.Row> rows =
-              edit.rows().stream().map(row -> new EditViews.Row(row.line(), row.cells())).toList();
-          tables.add(new EditViews.Table(name, edit.columns(), rows));
-        });
-    return tables;
+  /** The view in which tables are changed. */
+  String tables() {
+    Map<String, CsvEdit> tables = new TreeMap<>();
+    TABLES.keySet().forEach(name -> tables.put(name, table(name)));
+    return EditViews.tables(tables, disk.print(), List.copyOf(setup.tables().cultivars().keySet()));
+  }
+
+  private CsvEdit table(String name) {
+    return new CsvEdit(name + CSV, text(name + CSV, TABLES.get(name)));
+  }
+
+  /** The view in which keys of the farm are changed. */
+  String keys() {
+    Disk.Read read = disk.read(Asked.NOTHING);
+    return EditViews.keys(Keys.of(read.base().farm(), text(YAML, "")), read.print());
+  }
+
+  /** The view in which a new farm is begun, after what was answered so far. */
+  String questions(Map<String, String> typed) {
+    return EditViews.begin(begun.asked(begun.settled(typed)), typed);
   }
 
   /** The text of a file of the farm; another if it is not there. */
-  String text(String name, String otherwise) {
+  private String text(String name, String otherwise) {
     try {
       Path file = setup.folder().resolve(name);
       return Files.exists(file) ? Files.readString(file) : otherwise;
@@ -67,149 +82,105 @@ final class Edits {
     }
   }
 
-  /** New texts of files, and where the rows of the tables stand in them. */
-  private record Changed(Map<String, String> texts, Map<String, Map<Integer, Integer>> lines) {}
+  /** What the page is told of changes: what is wrong with them, or what they do. */
+  @JsonInclude(Include.NON_EMPTY)
+  record Told(List<Wrong> faults, Boolean saved, String told) {
+
+    static Reply wrong(List<Wrong> faults) throws JsonProcessingException {
+      return new Told(faults, null, "").reply();
+    }
+
+    Reply reply() throws JsonProcessingException {
+      return Reply.of(200, "json", JSON.writeValueAsBytes(this));
+    }
+  }
+
+  /** A fault with the table, column and row in which it is told, where it has them. */
+  @JsonInclude(Include.NON_NULL)
+  record Wrong(String says, String table, String column, Integer row) {}
 
   /**
    * Checks changes and tells what they would do; saves them if that is asked for, nothing is wrong,
    * and the files are as they were when the page read them.
    */
-  Reply edit(JsonNode request) throws IOException {
-    Changed changed = changed(request);
-    ObjectNode told = JsonMapper.builder().build().createObjectNode();
+  Reply edit(Request asked) throws IOException {
+    Map<String, String> texts = new LinkedHashMap<>();
+    Map<String, Map<Integer, Integer>> rowOfLine = new HashMap<>();
+    TABLES.keySet().stream()
+        .filter(asked.tables()::containsKey)
+        .forEach(name -> table(name, asked.tables().get(name), texts, rowOfLine));
+    if (!asked.keys().isEmpty()) {
+      texts.put(YAML, yaml(asked.keys()));
+    }
     try {
-      check(changed.texts());
+      FarmTrial.read(texts, Optional.of(setup.folder()), setup.tables());
     } catch (FaultsException faults) {
-      faults(faults, changed, told.putArray("faults"));
-      return json(told);
+      return Told.wrong(faults.faults().stream().map(fault -> wrong(fault, rowOfLine)).toList());
     }
-    StringBuilder difference = new StringBuilder();
-    changed
-        .texts()
-        .forEach(
-            (name, text) ->
-                difference.append(
-                    EditViews.difference(
-                        name, text(name, "").lines().toList(), text.lines().toList())));
-    if (!disk.print().equals(request.path("print").asText())) {
-      told.put("told", EditViews.told("page.elsewhere") + difference);
-    } else if (difference.isEmpty()) {
-      told.put("told", EditViews.told("page.noChange"));
-    } else if (request.path("save").asBoolean()) {
-      Map<Path, String> files = new LinkedHashMap<>();
-      changed.texts().forEach((name, text) -> files.put(setup.folder().resolve(name), text));
-      setup.store().write(files);
-      told.put("saved", true).put("told", EditViews.told("page.saved") + difference);
-    } else {
-      told.put("told", EditViews.told("page.fine") + difference);
-    }
-    return json(told);
+    String difference =
+        texts.entrySet().stream()
+            .map(file -> difference(file.getKey(), file.getValue()))
+            .collect(Collectors.joining());
+    boolean same = disk.print().equals(asked.print());
+    String refusal = same ? difference.isEmpty() ? "page.noChange" : "" : "page.elsewhere";
+    return outcome(asked, texts, refusal, difference);
   }
 
   /** Makes the files of a new farm, where nothing stands yet. */
-  Reply begin(JsonNode request) throws IOException {
-    Map<String, String> answers = answers(request);
-    ObjectNode told = JsonMapper.builder().build().createObjectNode();
-    String problem = setup.store().problem(answers);
-    boolean there = FarmFolder.FILES.stream().map(setup.folder()::resolve).anyMatch(Files::exists);
-    if (!problem.isEmpty()) {
-      told.putArray("faults").addObject().put("says", problem);
-    } else if (there) {
-      told.put("told", EditViews.told("page.there"));
-    } else if (request.path("save").asBoolean()) {
-      Map<Path, String> files = new LinkedHashMap<>();
-      setup
-          .store()
-          .files(answers)
-          .forEach((name, text) -> files.put(setup.folder().resolve(name), text));
-      setup.store().write(files);
-      told.put("saved", true).put("told", EditViews.told("page.saved"));
-    } else {
-      told.put("told", EditViews.told("page.fine"));
+  Reply begin(Request asked) throws IOException {
+    Map<String, String> answers = begun.settled(asked.answers());
+    String problem = begun.refusal(answers);
+    return problem.isEmpty()
+        ? outcome(asked, begun.files(answers, setup.day()), setup.isEmpty() ? "" : "page.there", "")
+        : Told.wrong(List.of(new Wrong(problem, null, null, null)));
+  }
+
+  /** What becomes of changes in which nothing is wrong. */
+  private Reply outcome(Request asked, Map<String, String> texts, String refusal, String difference)
+      throws IOException {
+    boolean saved = refusal.isEmpty() && asked.save();
+    if (saved) {
+      WholeFiles.write(setup.folder(), texts);
     }
-    return json(told);
+    String key = saved ? "page.saved" : refusal.isEmpty() ? "page.fine" : refusal;
+    return new Told(List.of(), saved ? true : null, EditViews.told(key) + difference).reply();
   }
 
-  static Map<String, String> answers(JsonNode request) {
-    Map<String, String> answers = new LinkedHashMap<>();
-    request
-        .path("answers")
-        .properties()
-        .forEach(one -> answers.put(one.getKey(), one.getValue().asText()));
-    return answers;
+  private String difference(String name, String text) {
+    return EditViews.difference(name, text(name, "").lines().toList(), text.lines().toList());
   }
 
-  private static Reply json(ObjectNode told) {
-    return new Reply(
-        200,
-        "application/json; charset=utf-8",
-        told.toString().getBytes(StandardCharsets.UTF_8),
-        "");
+  private void table(
+      String name,
+      List<CsvEdit.Row> rows,
+      Map<String, String> texts,
+      Map<String, Map<Integer, Integer>> rowOfLine) {
+    Map<Integer, Integer> lineOfRow = new HashMap<>();
+    String text = table(name).with(rows, lineOfRow);
+    if (!text.equals(TABLES.get(name))) {
+      texts.put(name + CSV, text);
+      Map<Integer, Integer> rowOf = new HashMap<>();
+      lineOfRow.forEach((row, line) -> rowOf.put(line, row));
+      rowOfLine.put(name + CSV, rowOf);
+    }
   }
 
-  private Changed changed(JsonNode request) {
-    Map<String, String> texts = new LinkedHashMap<>();
-    Map<String, Map<Integer, Integer>> lines = new HashMap<>();
-    TABLES.forEach(
-        (name, headings) -> {
-          if (request.path("tables").has(name)) {
-            List<CsvEdit.Row> rows = new ArrayList<>();
-            for (JsonNode row : request.path("tables").path(name)) {
-              List<String> cells = new ArrayList<>();
-              row.path("cells").forEach(cell -> cells.add(cell.asText()));
-              rows.add(new CsvEdit.Row(row.path("line").asInt(), cells));
-            }
-            Map<Integer, Integer> lineOfRow = new HashMap<>();
-            CsvEdit edit = new CsvEdit(name + CSV, text(name + CSV, headings));
-            String text = edit.with(rows, lineOfRow);
-            if (!text.equals(headings)) {
-              texts.put(name + CSV, text);
-              lines.put(name + CSV, lineOfRow);
-            }
-          }
-        });
-    if (request.has("keys")) {
-      String before = text(YAML, "");
-      YamlEdit yaml = new YamlEdit(before);
-      for (Keys.Placed placed : Keys.of(disk.read(Asked.NOTHING).base().farm(), before)) {
-        String typed = request.path("keys").path(placed.key().id()).asText();
-        if (!typed.equals(placed.key().typed())) {
-          yaml.set(placed.path(), Keys.yaml(typed));
-        }
+  private String yaml(Map<String, String> typed) {
+    YamlEdit yaml = new YamlEdit(text(YAML, ""));
+    for (EditViews.Key key : Keys.of(disk.base().farm(), yaml.text())) {
+      String now = typed.getOrDefault(key.id(), "");
+      if (!now.equals(key.typed())) {
+        yaml.set(key.path(), Typed.yaml(now));
       }
-      texts.put(YAML, yaml.text());
     }
-    return new Changed(texts, lines);
+    return yaml.text();
   }
 
-  /** Reads the farm as it would be, in a folder of its own. */
-  private void check(Map<String, String> texts) throws IOException {
-    Path trial = Files.createTempDirectory("swardcase");
-    try {
-      for (String name : FarmFolder.FILES) {
-        Path file = setup.folder().resolve(name);
-        if (texts.containsKey(name)) {
-          Files.writeString(trial.resolve(name), texts.get(name));
-        } else if (Files.isRegularFile(file)) {
-          Files.copy(file, trial.resolve(name));
-        }
-      }
-      FarmFolder.read(trial, setup.tables());
-    } finally {
-      for (String name : FarmFolder.FILES) {
-        Files.deleteIfExists(trial.resolve(name));
-      }
-      Files.delete(trial);
-    }
-  }
-
-  private static void faults(FaultsException all, Changed changed, ArrayNode to) {
-    for (Fault fault : all.faults()) {
-      ObjectNode one = to.addObject().put("says", fault.message());
-      one.put("table", fault.file().replace(CSV, "")).put("column", fault.column());
-      changed.lines().getOrDefault(fault.file(), Map.of()).entrySet().stream()
-          .filter(row -> row.getValue() == fault.line())
-          .forEach(row -> one.put("row", row.getKey()));
-    }
+  private static Wrong wrong(Fault fault, Map<String, Map<Integer, Integer>> rowOfLine) {
+    return new Wrong(
+        fault.message(),
+        fault.file().replace(CSV, ""),
+        fault.column(),
+        rowOfLine.getOrDefault(fault.file(), Map.of()).get(fault.line()));
   }
 }

@@ -8,6 +8,7 @@ import java.security.SecureRandom;
 import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -19,7 +20,23 @@ final class Guard {
 
   private static final int KEY_BYTES = 32;
   private static final String OPEN = "/open?key=";
-  private static final Set<String> METHODS = Set.of("GET", "POST");
+
+  /** Headers of every answer: what a browser may do with it. */
+  static final Map<String, String> PROTECTION =
+      Map.of(
+          "Content-Security-Policy",
+          "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src"
+              + " 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'",
+          "X-Content-Type-Options",
+          "nosniff",
+          "Referrer-Policy",
+          "no-referrer",
+          "Cross-Origin-Resource-Policy",
+          "same-origin",
+          "Cross-Origin-Opener-Policy",
+          "same-origin",
+          "Cache-Control",
+          "no-store");
 
   private final int port;
   private final Set<String> hosts;
@@ -43,56 +60,40 @@ final class Guard {
     return "http://127.0.0.1:" + port + OPEN + key;
   }
 
-  /** Headers of every answer: what a browser may do with it. */
-  static void protect(Headers headers) {
-    headers.set(
-        "Content-Security-Policy",
-        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src"
-            + " 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'");
-    headers.set("X-Content-Type-Options", "nosniff");
-    headers.set("Referrer-Policy", "no-referrer");
-    headers.set("Cross-Origin-Resource-Policy", "same-origin");
-    headers.set("Cross-Origin-Opener-Policy", "same-origin");
-    headers.set("Cache-Control", "no-store");
-  }
-
-  /** Whether a request brings the key; the cookie to be set is then {@link #cookie}. */
-  boolean opens(HttpExchange exchange) {
-    String asked = exchange.getRequestURI().toString();
-    return asked.startsWith(OPEN) && isSame(asked.substring(OPEN.length()), key);
-  }
-
-  /** The cookie of a browser that was let in; browsers tell ports apart by its name only. */
-  String cookie() {
-    return name() + "=" + cookie + "; HttpOnly; SameSite=Strict; Path=/";
-  }
-
-  private String name() {
-    return "swardcase-" + port;
-  }
-
-  /** Why a request is refused at its headers, whatever it asks for; empty if it is not. */
-  Optional<Reply> stranger(HttpExchange exchange) {
+  /**
+   * What is answered to a request that is not let in: a refusal, or, to one that brings the key,
+   * the cookie that lets its browser in from now on. Empty if the request is let in.
+   */
+  Optional<Reply> reply(HttpExchange exchange) {
     Headers headers = exchange.getRequestHeaders();
+    String method = exchange.getRequestMethod();
     List<String> host = headers.getOrDefault("Host", List.of());
     if (host.size() != 1 || !hosts.contains(host.get(0))) {
       return Optional.of(Reply.text(421, "This server answers to its own address only."));
     }
-    if (!METHODS.contains(exchange.getRequestMethod())) {
-      return Optional.of(Reply.text(405, "Only GET and POST are answered."));
+    if (!method.equals("GET") && !method.equals("POST")) {
+      Reply refusal = Reply.text(405, "Only GET and POST are answered.");
+      return Optional.of(refusal.with("Allow", "GET, POST"));
+    }
+    String asked = exchange.getRequestURI().toString();
+    if (method.equals("GET")
+        && asked.startsWith(OPEN)
+        && isSame(asked.substring(OPEN.length()), key)) {
+      String let = name() + "=" + cookie + "; HttpOnly; SameSite=Strict; Path=/";
+      return Optional.of(Reply.text(303, "").with("Set-Cookie", let).with("Location", "/"));
+    }
+    if (!hasCookie(exchange)) {
+      return Optional.of(Reply.text(403, "Open the address that swardcase printed."));
+    }
+    if (method.equals("POST") && !isOwnQuestion(headers)) {
+      return Optional.of(Reply.text(403, "This was not asked by the page itself."));
     }
     return Optional.empty();
   }
 
-  /** Why a request that does not bring the key is refused; empty if it is not. */
-  Optional<Reply> refusal(HttpExchange exchange) {
-    if (!hasCookie(exchange)) {
-      return Optional.of(Reply.text(403, "Open the address that swardcase printed."));
-    }
-    if (exchange.getRequestMethod().equals("POST") && !isOwnQuestion(exchange)) {
-      return Optional.of(Reply.text(403, "This was not asked by the page itself."));
-    }
-    return Optional.empty();
+  /** Name of the cookie; browsers tell ports apart by it only. */
+  private String name() {
+    return "swardcase-" + port;
   }
 
   private boolean hasCookie(HttpExchange exchange) {
@@ -103,8 +104,7 @@ final class Guard {
         .anyMatch(one -> isSame(one.substring(name().length() + 1), cookie));
   }
 
-  private boolean isOwnQuestion(HttpExchange exchange) {
-    Headers headers = exchange.getRequestHeaders();
+  private static boolean isOwnQuestion(Headers headers) {
     String host = headers.getFirst("Host");
     String type = Optional.ofNullable(headers.getFirst("Content-Type")).orElse("");
     return headers.getOrDefault("Origin", List.of()).equals(List.of("http://" + host))

@@ -10,9 +10,6 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import swardcase.chance.Range;
-import swardcase.check.Fault;
-import swardcase.check.FaultsException;
-import swardcase.check.NearestName;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.SetBy;
 import swardcase.farm.Farm;
@@ -20,6 +17,7 @@ import swardcase.farm.Finance;
 import swardcase.farm.Mob;
 import swardcase.farm.OtherStock;
 import swardcase.farm.Prices;
+import swardcase.folder.Typed;
 import swardcase.page.Lever;
 
 /**
@@ -29,15 +27,11 @@ import swardcase.page.Lever;
  */
 final class Levers {
 
-  private static final double LEAST_PERCENT = -60;
-  private static final double MOST_PERCENT = 100;
-  private static final double STEP_PERCENT = 5;
   private static final double BUDGET_STEP = 1000;
 
   /** The name of the scenario that is made of the changes. */
   static final String SCENARIO = "from the page";
 
-  private final Farm farm;
   private final Asked asked;
   private final List<Lever> levers = new ArrayList<>();
 
@@ -45,13 +39,14 @@ final class Levers {
   private final Map<String, List<String>> lines = new LinkedHashMap<>();
 
   private Levers(Farm farm, Asked asked) {
-    this.farm = farm;
     this.asked = asked;
     Prices prices = farm.prices();
     price("prices.net_value_per_lamb", prices.netValuePerLamb());
     Assumption feed = farm.supplement().pricePerTonne();
-    if (to("supplement.price_per_tonne").isPresent() && feed.setBy() != SetBy.USER) {
-      line("supplement", "name: " + quoted(farm.supplement().name())); // it may stand nowhere yet
+    if (asked.levers().containsKey("supplement.price_per_tonne") && feed.setBy() != SetBy.USER) {
+      line(
+          "supplement",
+          "name: " + Typed.quoted(farm.supplement().name())); // it may stand nowhere yet
     }
     price("supplement.price_per_tonne", feed);
     price("prices.replacement_ewe", prices.replacementEwe());
@@ -59,10 +54,12 @@ final class Levers {
     price("prices.spare_feed_per_tonne_dm", prices.spareFeedPerTonneDm());
     Finance finance = farm.finance();
     percent("finance.discount_rate_percent", finance.discountRate(), 100, "% a year");
-    budget(finance.budgetPerYear());
-    number("finance.horizon_years", finance.horizonYears(), 1, 40);
+    budget(finance.budgetPerYear(), farm.currency());
+    Optional<Range> years = Optional.of(Range.exactly(finance.horizonYears()));
+    add("finance.horizon_years", "", "years", years, false, 1, 40, 1)
+        .ifPresent(to -> line("finance", "horizon_years: " + Math.round(to)));
     farm.mobs().forEach(this::ewes);
-    farm.otherStock().forEach(this::head);
+    farm.otherStock().stream().filter(stock -> stock.head() > 0).forEach(this::head);
   }
 
   /** The levers of a farm as its files have it, where the user has moved them. */
@@ -71,13 +68,11 @@ final class Levers {
   }
 
   /**
-   * The changes as the text of a scenario file with one scenario; empty if no number was moved.
-   *
-   * @throws FaultsException if a lever is moved that the farm does not have, or too far
+   * The changes as the text of a scenario file with one scenario; empty if no number was moved. A
+   * lever that the farm has no more moves nothing; how far is too far, the reader of farms says.
    */
   static Optional<String> scenario(Farm farm, Asked asked) {
     Levers levers = new Levers(farm, asked);
-    levers.refuseOthers();
     if (levers.lines.isEmpty()) {
       return Optional.empty();
     }
@@ -88,29 +83,6 @@ final class Levers {
           lines.forEach(line -> text.append("      ").append(line).append('\n'));
         });
     return Optional.of(text.toString());
-  }
-
-  private void refuseOthers() {
-    List<Fault> faults = new ArrayList<>();
-    List<String> known = levers.stream().map(Lever::key).toList();
-    asked
-        .levers()
-        .forEach(
-            (key, to) -> {
-              Optional<Lever> lever =
-                  levers.stream().filter(one -> one.key().equals(key)).findFirst();
-              if (lever.isEmpty()) {
-                String nearest = NearestName.find(key, known).orElse("");
-                faults.add(new Fault("page", 0, key, "must be a number of the farm", "", nearest));
-              } else if (!(to >= lever.get().low() && to <= lever.get().high())) {
-                String rule = "must be from %s to %s";
-                String limits = rule.formatted(plain(lever.get().low()), plain(lever.get().high()));
-                faults.add(new Fault("page", 0, key, limits, plain(to), ""));
-              }
-            });
-    if (!faults.isEmpty()) {
-      throw new FaultsException(faults);
-    }
   }
 
   private void price(String key, Assumption price) {
@@ -131,61 +103,46 @@ final class Levers {
   /** A change that the file's own number takes, or the default's numbers moved. */
   private static String moved(Range range, SetBy by, double percent) {
     if (by == SetBy.USER) {
-      return signed(percent);
+      return (percent < 0 ? "" : "+") + plain(percent) + " %";
     }
     return DoubleStream.of(range.low(), range.likely(), range.high())
         .mapToObj(value -> plain(value * (100 + percent) / 100))
         .collect(Collectors.joining(", ", "[", "]"));
   }
 
-  private static String signed(double percent) {
-    return (percent < 0 ? "" : "+") + plain(percent) + " %";
-  }
-
+  /** A lever that moves the whole range by per cent. */
   private Optional<Double> lever(String key, String name, String unit, Range now) {
-    return add(
-        new Lever(
-            key,
-            name,
-            unit,
-            Optional.of(now),
-            true,
-            LEAST_PERCENT,
-            MOST_PERCENT,
-            STEP_PERCENT,
-            to(key)));
+    return add(key, name, unit, Optional.of(now), true, -60, 100, 5);
   }
 
-  private Optional<Double> to(String key) {
-    return Optional.ofNullable(asked.levers().get(key));
+  /** Adds a lever; where the user has moved it, if so. */
+  private Optional<Double> add(
+      String key,
+      String name,
+      String unit,
+      Optional<Range> now,
+      boolean inPercent,
+      double low,
+      double high,
+      double step) {
+    Optional<Double> to = Optional.ofNullable(asked.levers().get(key));
+    levers.add(new Lever(key, name, unit, now, inPercent, low, high, step, to));
+    return to;
   }
 
-  private Optional<Double> add(Lever lever) {
-    levers.add(lever);
-    return lever.to();
-  }
-
-  private void budget(OptionalDouble now) {
-    String key = "finance.budget_per_year";
+  private void budget(OptionalDouble now, String currency) {
     Optional<Range> range = now.stream().mapToObj(Range::exactly).findFirst();
     double most = Math.max(100_000, 3 * now.orElse(0));
     double high = Math.ceil(most / BUDGET_STEP) * BUDGET_STEP;
-    add(new Lever(key, "", farm.currency(), range, false, 0, high, BUDGET_STEP, to(key)))
+    add("finance.budget_per_year", "", currency, range, false, 0, high, BUDGET_STEP)
         .ifPresent(to -> line("finance", "budget_per_year: " + plain(to)));
   }
 
-  private void number(String key, double now, double low, double high) {
-    Optional<Range> range = Optional.of(Range.exactly(now));
-    add(new Lever(key, "", "years", range, false, low, high, 1, to(key)))
-        .ifPresent(to -> line("finance", "horizon_years: " + Math.round(to)));
-  }
-
   private void ewes(Mob mob) {
-    Range now = Range.exactly(mob.ewes());
-    lever("mobs." + mob.name() + ".ewes", mob.name(), "head", now)
+    lever("mobs." + mob.name() + ".ewes", mob.name(), "head", Range.exactly(mob.ewes()))
         .ifPresent(
             percent -> {
-              line("mobs", "- name: " + quoted(mob.name()));
+              line("mobs", "- name: " + Typed.quoted(mob.name()));
               line("mobs", "  ewes: " + head(mob.ewes(), percent));
               if (mob.agesSetBy() == SetBy.USER) {
                 line("mobs", "  ages: " + ages(mob, head(mob.ewes(), percent)));
@@ -205,24 +162,20 @@ final class Levers {
   }
 
   private void head(OtherStock stock) {
-    Range now = Range.exactly(stock.head());
-    if (stock.head() > 0) {
-      lever("other_stock." + stock.name() + ".head", stock.name(), "head", now)
-          .ifPresent(
-              percent -> {
-                line("other_stock", "- name: " + quoted(stock.name()));
-                line("other_stock", "  head: " + head(stock.head(), percent));
-              });
-    }
+    lever(
+            "other_stock." + stock.name() + ".head",
+            stock.name(),
+            "head",
+            Range.exactly(stock.head()))
+        .ifPresent(
+            percent -> {
+              line("other_stock", "- name: " + Typed.quoted(stock.name()));
+              line("other_stock", "  head: " + head(stock.head(), percent));
+            });
   }
 
   private void line(String section, String line) {
     lines.computeIfAbsent(section, none -> new ArrayList<>()).add(line);
-  }
-
-  /** A name as YAML, whatever signs are in it. */
-  private static String quoted(String name) {
-    return "\"" + name.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
   }
 
   private static String plain(double value) {

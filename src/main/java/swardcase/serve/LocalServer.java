@@ -16,12 +16,13 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Function;
 
 /**
- * A server that this machine alone can reach, for one browser that has the key. It stops when told
- * to, and when nobody has asked for anything for a while.
+ * The page of a farm, on a server that this machine alone can reach, for one browser that has the
+ * key. It stops when told to, and when nobody has asked for anything for a while.
  */
-final class LocalServer implements AutoCloseable {
+public final class LocalServer implements AutoCloseable {
 
   /** Largest question, in bytes. */
   static final int MOST_BYTES = 1 << 20;
@@ -47,13 +48,18 @@ final class LocalServer implements AutoCloseable {
   private final AtomicLong lastAsked = new AtomicLong(System.nanoTime());
 
   /**
-   * Starts.
+   * Opens the page of a farm.
    *
    * @param port 0 for any that is free
    * @throws IOException if the port is taken
    */
-  LocalServer(int port, Site site) throws IOException {
-    this.site = site;
+  public LocalServer(Setup setup, int port) throws IOException {
+    this(port, stop -> new Desk(setup, stop));
+  }
+
+  /** Starts a server for what is behind it, which is given a way to stop it. */
+  LocalServer(int port, Function<Runnable, Site> behind) throws IOException {
+    site = behind.apply(this::stop);
     server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 0);
     guard = new Guard(server.getAddress().getPort());
     server.createContext("/", this::answer);
@@ -61,14 +67,14 @@ final class LocalServer implements AutoCloseable {
     server.start();
   }
 
-  private static Thread daemon(Runnable work) {
+  static Thread daemon(Runnable work) {
     Thread thread = new Thread(work, "page");
     thread.setDaemon(true);
     return thread;
   }
 
-  /** The address to be opened in the browser. */
-  String address() {
+  /** The address for the browser; it holds the key. */
+  public String address() {
     return guard.address();
   }
 
@@ -78,7 +84,7 @@ final class LocalServer implements AutoCloseable {
   }
 
   /** Waits until it is stopped, or until nobody has asked for anything for so long. */
-  void await(Duration idle) throws InterruptedException {
+  public void await(Duration idle) throws InterruptedException {
     long left = idle.toNanos();
     while (left > 0 && !stopped.await(left, TimeUnit.NANOSECONDS)) {
       left = idle.toNanos() - (System.nanoTime() - lastAsked.get());
@@ -97,28 +103,18 @@ final class LocalServer implements AutoCloseable {
     stop();
     server.stop(0);
     threads.shutdownNow();
+    site.close();
   }
 
   /** Whatever goes wrong is told: an exception that leaves here would only cut the line. */
   private void answer(HttpExchange exchange) throws IOException {
     lastAsked.set(System.nanoTime());
     try (exchange) {
-      Guard.protect(exchange.getResponseHeaders());
-      Optional<Reply> stranger = guard.stranger(exchange);
-      if (stranger.isPresent()) {
+      Optional<Reply> guards = guard.reply(exchange);
+      if (guards.isPresent()) {
         drain(exchange);
-        send(exchange, stranger.get());
-      } else if (exchange.getRequestMethod().equals("GET") && guard.opens(exchange)) {
-        exchange.getResponseHeaders().set("Set-Cookie", guard.cookie());
-        exchange.getResponseHeaders().set("Location", "/");
-        exchange.sendResponseHeaders(303, -1);
-      } else {
-        Optional<Reply> refusal = guard.refusal(exchange);
-        if (refusal.isPresent()) {
-          drain(exchange);
-        }
-        send(exchange, refusal.isPresent() ? refusal.get() : reply(exchange));
       }
+      send(exchange, guards.isPresent() ? guards.get() : reply(exchange));
     }
   }
 
@@ -156,14 +152,8 @@ final class LocalServer implements AutoCloseable {
   }
 
   private static void send(HttpExchange exchange, Reply reply) throws IOException {
-    exchange.getResponseHeaders().set("Content-Type", reply.type());
-    if (!reply.saveAs().isEmpty()) {
-      String name = "attachment; filename=\"" + reply.saveAs() + "\"";
-      exchange.getResponseHeaders().set("Content-Disposition", name);
-    }
-    if (reply.status() == 405) {
-      exchange.getResponseHeaders().set("Allow", "GET, POST");
-    }
+    Guard.PROTECTION.forEach(exchange.getResponseHeaders()::set);
+    reply.headers().forEach(exchange.getResponseHeaders()::set);
     boolean bodiless = exchange.getRequestMethod().equals("HEAD") || reply.body().length == 0;
     exchange.sendResponseHeaders(reply.status(), bodiless ? -1 : reply.body().length);
     if (!bodiless) {

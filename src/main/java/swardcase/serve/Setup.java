@@ -1,9 +1,11 @@
 package swardcase.serve;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.function.UnaryOperator;
 import swardcase.farm.Farm;
+import swardcase.intake.FarmFolder;
 import swardcase.tables.Tables;
 
 /**
@@ -16,7 +18,6 @@ import swardcase.tables.Tables;
  * @param draws how many, for an answer that is saved or printed
  * @param seed where they start
  * @param program name and version of the program
- * @param store writes files, and begins a new farm
  */
 public record Setup(
     Path folder,
@@ -25,5 +26,10 @@ public record Setup(
     LocalDate day,
     int draws,
     long seed,
-    String program,
-    Store store) {}
+    String program) {
+
+  /** Whether no farm stands in the folder yet. */
+  boolean isEmpty() {
+    return FarmFolder.FILES.stream().map(folder::resolve).noneMatch(Files::exists);
+  }
+}

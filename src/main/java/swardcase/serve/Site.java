@@ -3,11 +3,14 @@ package swardcase.serve;
 import com.fasterxml.jackson.databind.JsonNode;
 
 /** What stands behind the guard. It knows names, not files: no path of a request is ever opened. */
-interface Site {
+interface Site extends AutoCloseable {
 
-  /** What stands under a name; empty is told as not found. */
+  /** What stands under a name. */
   Reply get(String name) throws Exception;
 
   /** What is answered to a question. */
   Reply post(String name, JsonNode asked) throws Exception;
+
+  @Override
+  default void close() {}
 }

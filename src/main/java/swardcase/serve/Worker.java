@@ -23,19 +23,13 @@ final class Worker<T> implements AutoCloseable {
   }
 
   private final ExecutorService thread =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread one = new Thread(work, "decisions");
-            one.setDaemon(true);
-            return one;
-          });
+      Executors.newSingleThreadExecutor(work -> LocalServer.daemon(work));
   private Task newest = new Task("");
 
   /** A job with its result, and how far it is. */
-  private final class Task {
+  private final class Task extends CompletableFuture<T> {
 
     private final String key;
-    private final CompletableFuture<T> result = new CompletableFuture<>();
     private volatile boolean dropped;
     private volatile double done;
 
@@ -46,9 +40,9 @@ final class Worker<T> implements AutoCloseable {
     private void run(Job<T> job) {
       try {
         tell(0);
-        result.complete(job.run(this::tell));
+        complete(job.run(this::tell));
       } catch (Exception | StackOverflowError | OutOfMemoryError failed) {
-        result.completeExceptionally(failed);
+        completeExceptionally(failed);
       }
     }
 
@@ -67,31 +61,26 @@ final class Worker<T> implements AutoCloseable {
    * @throws Dropped if a newer one came before it was done
    */
   T newest(String key, Job<T> job) throws Exception {
-    Task task;
-    synchronized (this) {
-      if (!newest.key.equals(key) || newest.dropped || newest.result.isDone()) {
-        drop();
-        Task next = new Task(key);
-        newest = next;
-        thread.execute(() -> next.run(job));
-      }
-      task = newest;
-    }
     try {
-      return task.result.get();
+      return task(key, job).get();
     } catch (ExecutionException failed) {
       throw failed.getCause() instanceof Exception cause ? cause : failed;
     }
   }
 
+  private synchronized Task task(String key, Job<T> job) {
+    if (!newest.key.equals(key) || newest.dropped || newest.isDone()) {
+      drop();
+      Task next = new Task(key);
+      newest = next;
+      thread.execute(() -> next.run(job));
+    }
+    return newest;
+  }
+
   /** Drops what is being done. */
   synchronized void drop() {
     newest.dropped = true;
-  }
-
-  /** Whether no job of another key was asked for since. */
-  synchronized boolean isNewest(String key) {
-    return newest.key.equals(key);
   }
 
   /** How far the newest job is, 0 to 1. */

@@ -19,6 +19,8 @@ import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import swardcase.folder.Inputs;
+import swardcase.folder.WholeFiles;
 
 /**
  * Kills runs while they write, and lets runs write the same files at a time. Takes minutes, so it
@@ -52,9 +54,9 @@ class CrashTrialTest {
     public static void main(String[] arguments) throws IOException {
       for (int round = 0; ; round++) {
         String text = Character.toString('a' + round % 26).repeat(SIZE);
-        try (WholeFiles files = new WholeFiles(Inputs.none())) {
+        try (WholeFiles files = new WholeFiles(Inputs.NONE)) {
           for (int i = 0; i < FILES; i++) {
-            files.add(Path.of(arguments[0], "file-" + i), text);
+            files.add(Path.of(arguments[0], "file-" + i), () -> text);
           }
           files.commit();
         }

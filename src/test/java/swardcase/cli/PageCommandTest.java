@@ -201,7 +201,7 @@ class PageCommandTest {
     Set<String> known = new HashSet<>(numbers(sheet));
     assertThat(known).contains("622", "2,050").hasSizeGreaterThan(300);
     assertThat(numbers(words(answer))).hasSizeGreaterThan(300).isSubsetOf(known);
-    assertThat(numbers(words(sure))).hasSizeGreaterThan(20).isSubsetOf(known);
+    assertThat(numbers(words(sure))).hasSizeGreaterThan(15).isSubsetOf(known);
   }
 
   private static List<String> numbers(String text) {
@@ -361,15 +361,11 @@ class PageCommandTest {
   @Test
   void emptyFolder_withAnswersOfThePage_becomesTheFarmThatStartMakes() throws IOException {
     Path typed = folder.resolve("typed");
-    List<Object> start = new ArrayList<>(List.of("start", typed, "--no-questions", "--date", DATE));
-    StringBuilder answers = new StringBuilder();
-    for (String answer :
-        List.of("name=New Farm", "growth=Katanning", "ewes=0", "paddocks=Hill 30, Flat 20")) {
-      start.addAll(List.of("--answer", answer));
-      String json = "\"" + answer.replace("=", "\":\"") + "\"";
-      answers.append(answers.length() == 0 ? "" : ",").append(json);
-    }
-    command(start.toArray());
+    String lines = "New Farm\n\nKatanning\n\n\n\n\n\n\n\nHill 30, Flat 20\n";
+    assertThat(Ran.typing(lines, "start", typed, "--date", DATE).code()).isZero();
+    String answers =
+        "\"name\":\"New Farm\",\"growth\":\"Katanning\",\"ewes\":\"0\","
+            + "\"paddocks\":\"Hill 30, Flat 20\"";
     Path farm = folder.resolve("farm");
     try (Open page = new Open(farm)) {
       assertThat(page.view("answer", "")).contains("Name of the farm").doesNotContain("rams go in");
@@ -406,11 +402,8 @@ class PageCommandTest {
   void changes_thatCannotBe_areRefusedInWords() throws IOException {
     Path farm = SmallFarm.write(folder.resolve("farm"));
     try (Open page = new Open(farm, "--draws", 100)) {
-      assertThat(page.view("answer", ",\"levers\":{\"prices.net_value_per_lam\":5}"))
-          .contains(
-              "must be a number of the farm; did you mean &#39;prices.net_value_per_lamb&#39;?");
-      assertThat(page.view("answer", ",\"levers\":{\"prices.net_value_per_lamb\":500}"))
-          .contains("must be from -60 to 100; found &#39;500&#39;");
+      assertThat(page.view("answer", ",\"levers\":{\"prices.net_value_per_lamb\":-500}"))
+          .contains("net_value_per_lamb[1]: must be from 0");
       assertThat(page.view("answer", ",\"fixes\":{\"Hil\":\"keep\"}"))
           .contains("must name a paddock of the farm", "did you mean &#39;Hill&#39;?");
     }

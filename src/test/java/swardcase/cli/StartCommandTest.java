@@ -8,8 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,6 +42,9 @@ class StartCommandTest {
           "Narrikup",
           "House 28, Bottom Flat 46.5 ha, Long 62",
           "");
+
+  /** What is needed, and no more. */
+  private static final String LEAST = "Flats\n\nEsperance\n\n\n\n\n\n\n\nOne 20\n";
 
   @TempDir private Path place;
   private Path folder;
@@ -89,53 +90,19 @@ class StartCommandTest {
 
   @Test
   void start_withoutPrices_leavesTheirDayOut() {
-    String[] unpriced = {"start", folder + "", "--no-questions", "--answer", "name=A"};
-    Object[] all =
-        Stream.concat(
-                Stream.of(unpriced),
-                Stream.of("--answer", "growth=Katanning", "--answer", "paddocks=House 28"))
-            .toArray();
-
-    assertThat(Ran.command(all).code()).isZero();
+    assertThat(Ran.typing(LEAST, "start", folder).code()).isZero();
     assertThat(FarmFolder.read(folder, TABLES).priceDate()).isEmpty();
   }
 
   @Test
   void start_onlyWhatIsNeeded_takesDefaultsForTheRest() {
-    Ran ran =
-        Ran.command(
-            "start",
-            folder,
-            "--no-questions",
-            "--answer=name=Flats",
-            "--answer=growth=Esperance",
-            "--answer=paddocks=One 20");
+    Ran ran = Ran.typing(LEAST, "start", folder);
 
     assertThat(ran.code()).isZero();
-    assertThat(ran.out()).doesNotContain("Name of the farm");
     Farm farm = FarmFolder.read(folder, TABLES).farm();
     assertThat(farm.mobs()).isEmpty();
     assertThat(farm.sownCultivar()).isEqualTo("current cultivar");
     assertThat(Ran.command("check", folder).code()).isZero();
-  }
-
-  @Test
-  void start_withoutWhatIsNeeded_saysAllThatIsMissing() {
-    Ran ran = Ran.command("start", folder, "--no-questions", "--answer=ewes=300");
-
-    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
-    assertThat(ran.err())
-        .startsWith("These answers are needed: name, growth, joining-start, paddocks");
-    assertThat(folder).doesNotExist();
-  }
-
-  @Test
-  void start_answersAsOptions_areNotAskedAgain() {
-    Ran ran = Ran.typing(ALL.replace("900\n", ""), "start", folder, "--answer", "ewes=900");
-
-    assertThat(ran.code()).isZero();
-    assertThat(ran.out()).doesNotContain("Ewes joined");
-    assertThat(FarmFolder.read(folder, TABLES).farm().ewesJoined()).isEqualTo(900);
   }
 
   @Test
@@ -146,18 +113,6 @@ class StartCommandTest {
     assertThat(ran.out())
         .contains(
             "It must be a district of the tables; found 'Kataning'; did you mean 'Katanning'?");
-  }
-
-  @Test
-  void start_optionThatCannotBe_isRefused() {
-    Ran value = Ran.command("start", folder, "--answer", "ewes=many");
-    Ran key = Ran.command("start", folder, "--answer", "ews=900");
-
-    assertThat(value.code()).isEqualTo(ExitCodes.BAD_INPUT);
-    assertThat(value.err()).startsWith("Answer 'ewes' must be one number, without words (head)");
-    assertThat(key.code()).isEqualTo(ExitCodes.BAD_INPUT);
-    assertThat(key.err()).startsWith("There is no question 'ews'; did you mean 'ewes'?");
-    assertThat(folder).doesNotExist();
   }
 
   @Test
@@ -173,49 +128,15 @@ class StartCommandTest {
   }
 
   @Test
-  void start_optionsThatDoNotFitTogether_areRefused() {
-    Ran ran =
-        Ran.command(
-            "start",
-            folder,
-            "--no-questions",
-            "--answer=name=A",
-            "--answer=growth=Katanning",
-            "--answer=paddocks=B 1",
-            "--answer=ewes=9",
-            "--answer=joining-start=1 Feb",
-            "--answer=marked=150");
-
-    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
-    assertThat(ran.err())
-        .startsWith("These answers do not fit together: must not be above scanning_percent");
-    assertThat(folder).doesNotExist();
-  }
-
-  @Test
-  void start_neededAnswerGivenBlank_isRefused() {
-    Ran ran =
-        Ran.command(
-            "start",
-            folder,
-            "--no-questions",
-            "--answer=name=",
-            "--answer=growth=Katanning",
-            "--answer=paddocks=B 1");
-
-    assertThat(ran.err()).startsWith("Answer 'name' must be given");
-  }
-
-  @Test
   void start_savedAnswersDamaged_keepsThoseThatCanBe() throws IOException {
     Files.createDirectories(folder);
     Files.write(
-        folder.resolve(SavedAnswers.FILE),
+        folder.resolve(Interview.FILE),
         "name: Flats\ngrowth: Nowhere\newes: many\n\u0000\n: x\nnonsense: 3\ncurrency: NZ$\n"
             .getBytes(StandardCharsets.UTF_16BE));
     Ran broken = Ran.typing("", "start", folder);
     Files.writeString(
-        folder.resolve(SavedAnswers.FILE),
+        folder.resolve(Interview.FILE),
         "name: Flats\ngrowth: Nowhere\newes: many\nnonsense: 3\ncurrency: NZ$\n");
     Ran ran = Ran.typing("", "start", folder);
 
@@ -266,7 +187,7 @@ class StartCommandTest {
 
     assertThat(stopped.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(stopped.err()).startsWith("Stopped. To go on, run it again: swardcase start ");
-    assertThat(Ran.below(folder)).containsExactly(SavedAnswers.FILE);
+    assertThat(Ran.below(folder)).containsExactly(Interview.FILE);
 
     Ran ended = Ran.typing(ALL.substring(half), "start", folder);
 
@@ -281,8 +202,8 @@ class StartCommandTest {
     Files.createDirectories(folder);
     Files.writeString(folder.resolve("plants.csv"), "mine");
 
-    for (List<String> options : List.of(List.of("--blank"), List.of("--no-questions"))) {
-      Ran ran = Ran.command("start", folder, options.get(0));
+    for (Ran ran :
+        List.of(Ran.command("start", folder, "--blank"), Ran.typing(LEAST, "start", folder))) {
 
       assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
       assertThat(ran.err()).contains("already holds plants.csv: nothing is overwritten");
@@ -338,19 +259,5 @@ class StartCommandTest {
     Farm farm = FarmFolder.read(folder, TABLES).farm();
     assertThat(farm.name()).isEqualTo("[31m'}: &a *b !!int {name}");
     assertThat(farm.paddocks().get(0).name()).isEqualTo("=cmd|' \"x\"");
-  }
-
-  @Test
-  void question_keys_areThoseOfTheHelp() {
-    String help = Ran.command("start", "--help").out().replaceAll("\\s+", " ");
-
-    assertThat(help)
-        .contains(
-            "Keys: "
-                + Questions.of(TABLES).stream()
-                    .map(Question::key)
-                    .filter(key -> !key.startsWith("maidens-") && !key.startsWith("mob-"))
-                    .collect(Collectors.joining(", "))
-                + ".");
   }
 }

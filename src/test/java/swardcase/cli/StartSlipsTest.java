@@ -19,6 +19,8 @@ import swardcase.evidence.SetBy;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
 import swardcase.farm.ScanningBasis;
+import swardcase.folder.NewFarm;
+import swardcase.folder.Question;
 import swardcase.intake.FarmFolder;
 import swardcase.tables.Tables;
 import swardcase.tables.TablesLoader;
@@ -47,7 +49,7 @@ class StartSlipsTest {
       said.put(keysAndAnswers[i], keysAndAnswers[i + 1]);
     }
     Map<String, String> settled = new LinkedHashMap<>();
-    for (Question question : Questions.of(TABLES)) {
+    for (Question question : new NewFarm(TABLES).questions()) {
       if (question.asked().test(settled)) {
         String answer = said.getOrDefault(question.key(), "");
         typed.append(answer).append('\n');
@@ -87,16 +89,6 @@ class StartSlipsTest {
     assertThat(ran.out())
         .contains("money per tonne:   This one is needed.")
         .doesNotContain("money per tonne [leave out]");
-    Ran silent =
-        Ran.command(
-            "start",
-            place.resolve("other"),
-            "--no-questions",
-            "--answer=name=A",
-            "--answer=growth=Katanning",
-            "--answer=paddocks=B 1",
-            "--answer=supplement=sheep pellets");
-    assertThat(silent.err()).startsWith("These answers are needed: supplement-price");
   }
 
   @Test
@@ -175,24 +167,6 @@ class StartSlipsTest {
     assertThat(farm.mobs()).extracting(Mob::name).containsExactly("ewes", "late joined", "lambs");
     assertThat(farm.ewesJoined()).isEqualTo(780);
     assertThat(farm.mobs().get(0).agesSetBy()).isEqualTo(SetBy.DEFAULT);
-  }
-
-  @Test
-  void option_toAQuestionThatIsNotAsked_isRefused() {
-    Ran ran =
-        Ran.command(
-            "start",
-            folder,
-            "--no-questions",
-            "--answer=name=A",
-            "--answer=growth=Katanning",
-            "--answer=paddocks=B 1",
-            "--answer=maidens=20");
-
-    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
-    assertThat(ran.err())
-        .startsWith("Answer 'maidens' is to a question that the other answers leave out");
-    assertThat(folder).doesNotExist();
   }
 
   // Yes, no, numbers.
@@ -310,14 +284,6 @@ class StartSlipsTest {
   }
 
   @Test
-  void back_overAnAnswerGivenAsAnOption_leavesItAlone() {
-    Ran ran = Ran.typing("A\nback\nB\nKatanning\n", "start", folder, "--answer", "currency=NZ$");
-
-    assertThat(ran.out()).doesNotContain("Sign before money");
-    assertThat(place.resolve("farm/start-answers.txt")).content().contains("currency: NZ$");
-  }
-
-  @Test
   void input_thatIsNoneOrNotTyped_endsAtOnceAndSaysWhatToDo() {
     for (String input : List.of("", "PK\u0003\u0004\0\0\n\0\n")) {
       Ran ran = Ran.typing(input, "start", folder);
@@ -325,9 +291,7 @@ class StartSlipsTest {
       assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
       assertThat(ran.out()).isEqualTo("Name of the farm: \n");
       assertThat(ran.err())
-          .isEqualTo(
-              "Nothing was typed. Run it at a terminal, give answers with --answer, or take"
-                  + " --blank.\n");
+          .isEqualTo("Nothing was typed. Run it at a terminal, or take --blank.\n");
       assertThat(folder).doesNotExist();
     }
   }
@@ -354,11 +318,12 @@ class StartSlipsTest {
   @Test
   void sow_currentCultivars_areThoseThatCheckDoesNotDoubt() {
     String help =
-        Questions.of(TABLES).stream()
-            .filter(question -> question.key().equals("sow"))
-            .findFirst()
-            .orElseThrow()
-            .help();
+        new NewFarm(TABLES)
+            .questions().stream()
+                .filter(question -> question.key().equals("sow"))
+                .findFirst()
+                .orElseThrow()
+                .help();
     List<String> listed =
         List.of(help.replaceFirst(".*: ", "").replaceFirst("\\. Ask.*", "").split(", "));
     assertThat(listed).contains("Narrikup").doesNotContain("Seaton Park", "Dalkeith", "Yarloop");

@@ -11,6 +11,8 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import swardcase.folder.NewFarm;
+import swardcase.folder.Question;
 import swardcase.tables.TablesLoader;
 
 /** Does what the tutorial says, block by block. */
@@ -25,7 +27,7 @@ class TutorialTest {
 
   @Test
   void tutorial_followedWordForWord_works() throws IOException {
-    List<Question> questions = Questions.of(TablesLoader.standard().load());
+    List<Question> questions = new NewFarm(TablesLoader.standard().load()).questions();
     int commands = 0;
     for (MatchResult block :
         BLOCK.matcher(Files.readString(Path.of("docs/tutorial.md"))).results().toList()) {

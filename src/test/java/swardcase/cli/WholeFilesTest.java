@@ -24,6 +24,9 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import swardcase.folder.CannotWriteException;
+import swardcase.folder.Inputs;
+import swardcase.folder.WholeFiles;
 
 class WholeFilesTest {
 
@@ -38,8 +41,8 @@ class WholeFilesTest {
   void files_beforeTheyAreCommitted_leaveTheOldOnes() throws IOException {
     Path old = Files.writeString(folder.resolve("a.txt"), "old");
 
-    try (WholeFiles files = new WholeFiles(Inputs.none())) {
-      files.add(old, "new");
+    try (WholeFiles files = new WholeFiles(Inputs.NONE)) {
+      files.add(old, () -> "new");
       assertThat(old).hasContent("old");
     }
 
@@ -51,9 +54,9 @@ class WholeFilesTest {
   void files_committed_replaceTheOldOnes() throws IOException {
     Path old = Files.writeString(folder.resolve("a.txt"), "old");
 
-    try (WholeFiles files = new WholeFiles(Inputs.none())) {
-      files.add(old, "new");
-      files.add(folder.resolve("b/c.txt"), "other");
+    try (WholeFiles files = new WholeFiles(Inputs.NONE)) {
+      files.add(old, () -> "new");
+      files.add(folder.resolve("b/c.txt"), () -> "other");
       files.commit();
     }
 
@@ -67,7 +70,7 @@ class WholeFilesTest {
 
     assertThatThrownBy(
             () -> {
-              try (WholeFiles files = new WholeFiles(Inputs.none())) {
+              try (WholeFiles files = new WholeFiles(Inputs.NONE)) {
                 files.add(
                     old,
                     to -> {
@@ -136,8 +139,8 @@ class WholeFilesTest {
 
     assertThatThrownBy(
             () -> {
-              try (WholeFiles files = new WholeFiles(Inputs.none())) {
-                files.add(first, "new");
+              try (WholeFiles files = new WholeFiles(Inputs.NONE)) {
+                files.add(first, () -> "new");
                 files.add(
                     folder.resolve("second.txt"),
                     to -> {
@@ -239,7 +242,7 @@ class WholeFilesTest {
   }
 
   private static void write(Path file, WholeFiles.Content content) throws IOException {
-    try (WholeFiles files = new WholeFiles(Inputs.none())) {
+    try (WholeFiles files = new WholeFiles(Inputs.NONE)) {
       files.add(file, content);
       files.commit();
     }
@@ -250,8 +253,8 @@ class WholeFilesTest {
     Path input = Files.writeString(folder.resolve("input.csv"), "mine");
     Path link = Files.createSymbolicLink(folder.resolve("link.csv"), input);
 
-    try (WholeFiles files = new WholeFiles(Inputs.of(List.of(input)))) {
-      assertThatThrownBy(() -> files.add(link, "new"))
+    try (WholeFiles files = new WholeFiles(new Inputs(List.of(input), List.of()))) {
+      assertThatThrownBy(() -> files.add(link, () -> "new"))
           .isInstanceOf(CannotWriteException.class)
           .hasMessageContaining("one of the files that were read");
     }
@@ -394,10 +397,10 @@ class WholeFilesTest {
     Path second = folder.resolve("second.txt");
     Path third = Files.writeString(folder.resolve("third.txt"), "old");
 
-    try (WholeFiles files = new WholeFiles(Inputs.none())) {
-      files.add(first, "new");
-      files.add(second, "new");
-      files.add(third, "new");
+    try (WholeFiles files = new WholeFiles(Inputs.NONE)) {
+      files.add(first, () -> "new");
+      files.add(second, () -> "new");
+      files.add(third, () -> "new");
       Files.createDirectory(second);
       assertThatThrownBy(files::commit)
           .isInstanceOf(CannotWriteException.class)
@@ -413,9 +416,9 @@ class WholeFilesTest {
 
   @Test
   void file_whereTheFolderOfAnotherShouldBe_isRefused() throws IOException {
-    try (WholeFiles files = new WholeFiles(Inputs.none())) {
-      files.add(folder.resolve("out"), "new");
-      assertThatThrownBy(() -> files.add(folder.resolve("out/b.csv"), "new"))
+    try (WholeFiles files = new WholeFiles(Inputs.NONE)) {
+      files.add(folder.resolve("out"), () -> "new");
+      assertThatThrownBy(() -> files.add(folder.resolve("out/b.csv"), () -> "new"))
           .hasMessageContaining("another result would stand where its folder should be");
     }
     assertThat(Ran.below(folder)).isEmpty();

@@ -45,7 +45,7 @@ class LocalServerTest {
 
   @BeforeEach
   void start() throws IOException {
-    server = new LocalServer(0, new Echo());
+    server = new LocalServer(0, stop -> new Echo());
     browser = new Browser(server.address());
     port = URI.create(browser.root()).getPort();
   }

@@ -44,11 +44,11 @@ class WorkerTest {
               });
       running.await();
       CompletableFuture<String> never = start(worker, "between", progress -> "between");
-      while (!worker.isNewest("between")) {
+      while (waiting("between") < 1) {
         Thread.onSpinWait();
       }
       CompletableFuture<String> next = start(worker, "new", progress -> "new");
-      while (!worker.isNewest("new")) {
+      while (waiting("new") < 1) {
         Thread.onSpinWait();
       }
       goOn.countDown();

@@ -1,4 +1,4 @@
-package swardcase.cli;
+package swardcase.folder;
 
 import java.util.Arrays;
 import java.util.List;
@@ -7,21 +7,22 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Numbers as people type them: one, or low, likely and high, perhaps with a sign of money before
- * them or with the unit that was asked for behind them. What could be read in two ways is refused
- * with the way to write it.
+ * Answers as people type them. Numbers are one, or low, likely and high, perhaps with a sign of
+ * money before them or with the unit that was asked for behind them; what could be read in two ways
+ * is refused with the way to write it.
  */
-final class TypedNumbers {
+public final class Typed {
 
   private static final String NUMBER = "[+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)";
-  private static final Pattern LIST = Pattern.compile(NUMBER + "(?:[,;\\s]+" + NUMBER + ")*");
+  private static final String BETWEEN = "[,;\\s]+";
+  private static final Pattern LIST = Pattern.compile(NUMBER + "(?:" + BETWEEN + NUMBER + ")*");
   private static final Pattern SIGN_OF_MONEY = Pattern.compile("\\p{Lu}{0,3}\\p{Sc}\\s*");
   private static final Pattern WORDS_BEHIND =
       Pattern.compile("(.*[\\d.])\\s*([\\p{L}%][\\p{L}% ]*)");
   private static final Pattern THOUSANDS = Pattern.compile("[+-]?\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?");
   private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+");
 
-  private TypedNumbers() {}
+  private Typed() {}
 
   /**
    * The numbers alone, if all that stands beside them is a sign of money or words of the question.
@@ -37,12 +38,10 @@ final class TypedNumbers {
   }
 
   private static boolean areOf(String words, String asked) {
-    List<String> known = Arrays.stream(asked.split("[ ,]+")).map(TypedNumbers::plain).toList();
+    List<String> known = Arrays.stream(asked.split("[ ,]+")).map(Typed::plain).toList();
     return words.strip().equals("%")
         ? known.contains("per") && known.contains("100")
-        : Arrays.stream(words.strip().split(" +"))
-            .map(TypedNumbers::plain)
-            .allMatch(known::contains);
+        : Arrays.stream(words.strip().split(" +")).map(Typed::plain).allMatch(known::contains);
   }
 
   /** In small letters, without the s of the plural. */
@@ -57,7 +56,7 @@ final class TypedNumbers {
    * @param one whether one number is wanted, and not three
    */
   static String refusal(String text, String unit, boolean one) {
-    List<String> parts = List.of(text.split("[,;\\s]+"));
+    List<String> parts = List.of(text.split(BETWEEN));
     if (THOUSANDS.matcher(text).matches() && (one || !areThreeRising(parts))) {
       return "can be read in two ways: write "
           + text.replace(",", "")
@@ -80,5 +79,20 @@ final class TypedNumbers {
     return parts.size() == 3
         && Double.parseDouble(parts.get(0)) <= Double.parseDouble(parts.get(1))
         && Double.parseDouble(parts.get(1)) <= Double.parseDouble(parts.get(2));
+  }
+
+  /** What was typed as YAML: several numbers become a list, and odd signs are put in quotes. */
+  public static String yaml(String typed) {
+    String text = typed.strip().replaceAll("\\R", " ");
+    if (LIST.matcher(text).matches() && text.matches(".*" + BETWEEN + ".*")) {
+      return "[" + text.replaceAll(BETWEEN, ", ") + "]";
+    }
+    boolean plain = text.matches("\\[[\\d.,+ -]*]|[\\p{L}\\p{N}][\\p{L}\\p{N} .%+-]*|");
+    return plain ? text : quoted(text);
+  }
+
+  /** A text as YAML, whatever signs are in it. */
+  public static String quoted(String text) {
+    return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
   }
 }

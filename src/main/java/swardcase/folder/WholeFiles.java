@@ -1,4 +1,4 @@
-package swardcase.cli;
+package swardcase.folder;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -9,8 +9,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * Files that are written all together or not at all. Each goes into a {@linkplain Temporary
@@ -18,10 +20,10 @@ import java.util.Set;
  * their places, one after the other, each in one step: whoever looks finds the old file or the new
  * one, whole, at any moment and after any crash.
  */
-final class WholeFiles implements AutoCloseable {
+public final class WholeFiles implements AutoCloseable {
 
   /** Writes the content; what it is given stays open when it closes it. */
-  interface Content {
+  public interface Content {
     void write(OutputStream to) throws IOException;
   }
 
@@ -32,17 +34,36 @@ final class WholeFiles implements AutoCloseable {
   private final Set<Path> folders = new LinkedHashSet<>();
 
   /** Files to come, none of which may stand where {@code inputs} are read. */
-  WholeFiles(Inputs inputs) {
+  public WholeFiles(Inputs inputs) {
     this.inputs = inputs;
   }
 
-  void add(Path file, String text) throws CannotWriteException {
-    add(file, to -> to.write(text.getBytes(StandardCharsets.UTF_8)));
+  /** Writes texts into a folder, by the names of their files. */
+  public static void write(Path folder, Map<String, String> texts) throws CannotWriteException {
+    try (WholeFiles files = new WholeFiles(Inputs.NONE)) {
+      for (Map.Entry<String, String> text : texts.entrySet()) {
+        files.add(folder.resolve(text.getKey()), text::getValue);
+      }
+      files.commit();
+    }
   }
 
-  void add(Path file, Content content) throws CannotWriteException {
+  /** Adds a text. */
+  public void add(Path file, Supplier<String> text) throws CannotWriteException {
+    add(file, to -> to.write(text.get().getBytes(StandardCharsets.UTF_8)));
+  }
+
+  /** Adds a file; null is none. */
+  public void add(Path file, Content content) throws CannotWriteException {
+    if (file == null) {
+      return;
+    }
     try {
-      refuseDevice(file);
+      if (Files.exists(file) && !Files.isRegularFile(file)) {
+        boolean folder = Files.isDirectory(file);
+        throw new CannotWriteException(
+            file, folder ? "a folder stands there" : "it is a device or a pipe, not a file");
+      }
       // Where a link leads to the file, the link stays.
       Path target = RealPath.of(file);
       refuseBadPlace(file, target);
@@ -59,15 +80,6 @@ final class WholeFiles implements AutoCloseable {
       throw new CannotWriteException(file, failure);
     } catch (UncheckedIOException failure) {
       throw new CannotWriteException(file, failure.getCause());
-    }
-  }
-
-  private static void refuseDevice(Path file) throws CannotWriteException {
-    if (Files.isDirectory(file)) {
-      throw new CannotWriteException(file, "a folder stands there");
-    }
-    if (Files.exists(file) && !Files.isRegularFile(file)) {
-      throw new CannotWriteException(file, "it is a device or a pipe, not a file");
     }
   }
 
@@ -95,7 +107,7 @@ final class WholeFiles implements AutoCloseable {
   /**
    * Moves all files to their places. If one cannot be moved, says which were and which were not.
    */
-  void commit() throws CannotWriteException {
+  public void commit() throws CannotWriteException {
     for (int i = 0; i < staged.size(); i++) {
       Staged one = staged.get(i);
       try {

@@ -8,7 +8,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 
-class EncodableWriterTest {
+class PrinterTest {
 
   @Test
   void minus_inACharsetWithoutIt_becomesAHyphen() {
@@ -22,10 +22,9 @@ class EncodableWriterTest {
 
   private static String written(Charset charset) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (PrintWriter printer = new PrintWriter(new EncodableWriter(bytes, charset))) {
+    try (PrintWriter printer = new Printer(bytes, charset)) {
       printer.print("a loss of \u22125");
-      printer.print(" and ".toCharArray());
-      printer.print('\u2212');
+      printer.print(" and \u2212");
       printer.print(7);
     }
     return bytes.toString(charset);

@@ -1,4 +1,4 @@
-package swardcase.cli;
+package swardcase.folder;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -7,15 +7,14 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Says which file could not be written and why, in plain words. */
-final class CannotWriteException extends IOException {
+public final class CannotWriteException extends IOException {
 
   private static final long serialVersionUID = 1L;
 
   CannotWriteException(Path file, String reason) {
-    this(file, reason, List.of(), List.of());
+    super(message(file, reason));
   }
 
   CannotWriteException(Path file, IOException cause) {
@@ -24,23 +23,23 @@ final class CannotWriteException extends IOException {
 
   /** The same, some files of the run being in their places already and some not. */
   CannotWriteException(Path file, IOException cause, List<Path> written, List<Path> left) {
-    this(file, reason(file, cause), written, left);
-    initCause(cause);
-  }
-
-  private CannotWriteException(Path file, String reason, List<Path> written, List<Path> left) {
     super(
-        "Cannot write "
-            + file
-            + ": "
-            + reason
-            + ". What stood there before still stands."
-            + (written.isEmpty() ? "" : " Written before it: " + names(written) + ".")
-            + (left.isEmpty() ? "" : " Not written either: " + names(left) + "."));
+        message(file, reason(file, cause))
+            + names(" Written before it: ", written)
+            + names(" Not written either: ", left),
+        cause);
   }
 
-  private static String names(List<Path> files) {
-    return files.stream().map(Path::toString).collect(Collectors.joining(", "));
+  private static String message(Path file, String reason) {
+    return "Cannot write " + file + ": " + reason + ". What stood there before still stands.";
+  }
+
+  private static String names(String before, List<Path> files) {
+    return files.stream()
+        .map(Path::toString)
+        .reduce((all, next) -> all + ", " + next)
+        .map(all -> before + all + ".")
+        .orElse("");
   }
 
   private static String reason(Path file, IOException failure) {
@@ -52,9 +51,8 @@ final class CannotWriteException extends IOException {
           ? "no file can be made in that folder"
           : "its folder does not exist and cannot be made";
     }
-    if (failure instanceof FileSystemException other && other.getReason() != null) {
-      return other.getReason();
-    }
-    return failure.getMessage();
+    return failure instanceof FileSystemException other && other.getReason() != null
+        ? other.getReason()
+        : failure.getMessage();
   }
 }

@@ -1,53 +1,45 @@
-package swardcase.cli;
+package swardcase.folder;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import swardcase.tables.TablesLoader;
 
 /**
  * What a run reads, or would read if it were there: no result may stand in such a place, or the
  * next run would take it for the user's own numbers.
+ *
+ * @param files some of which may not exist
+ * @param tables folders of the user's own tables, in which every CSV file is read as one
  */
-final class Inputs {
+public record Inputs(List<Path> files, List<Path> tables) {
+
+  /** Nothing. */
+  public static final Inputs NONE = new Inputs(List.of(), List.of());
 
   private static final String TABLE = ".csv";
 
-  private final List<Path> files;
-  private final List<Path> tableFolders;
-
-  private Inputs(List<Path> files, List<Path> tableFolders) {
-    this.files = List.copyOf(files);
-    this.tableFolders = List.copyOf(tableFolders);
-  }
-
-  /** These files, some of which may not exist. */
-  static Inputs of(Collection<Path> files) {
-    return new Inputs(List.copyOf(files), List.of());
-  }
-
-  /** No files. */
-  static Inputs none() {
-    return of(List.of());
+  /** Copies the lists. */
+  public Inputs {
+    files = List.copyOf(files);
+    tables = List.copyOf(tables);
   }
 
   /** These and more files. */
-  Inputs and(Collection<Path> more) {
-    List<Path> all = new ArrayList<>(files);
-    all.addAll(more);
-    return new Inputs(all, tableFolders);
+  public Inputs and(Collection<Path> more) {
+    return new Inputs(Stream.concat(files.stream(), more.stream()).toList(), tables);
   }
 
-  /** These and a folder of the user's own tables, in which every CSV file is read as one. */
-  Inputs andTables(Path folder) {
-    List<Path> tables =
+  /** These and a folder of the user's own tables. */
+  public Inputs andTables(Path folder) {
+    List<Path> known =
         TablesLoader.names().stream().map(name -> folder.resolve(name + TABLE)).toList();
-    return new Inputs(and(tables).files, List.of(folder));
+    return new Inputs(and(known).files, List.of(folder));
   }
 
   /** Why nothing may be written to a place, in a few words; empty if something may. */
@@ -61,7 +53,7 @@ final class Inputs {
         return Optional.of("a file of that name there would be read the next time");
       }
     }
-    for (Path folder : tableFolders) {
+    for (Path folder : tables) {
       if (target.getParent().equals(RealPath.of(folder)) && lower(target).endsWith(TABLE)) {
         return Optional.of("it would be read as one of your own tables");
       }

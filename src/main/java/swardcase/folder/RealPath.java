@@ -1,4 +1,4 @@
-package swardcase.cli;
+package swardcase.folder;
 
 import java.io.IOException;
 import java.nio.file.FileSystemLoopException;

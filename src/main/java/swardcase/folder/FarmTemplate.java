@@ -1,4 +1,4 @@
-package swardcase.cli;
+package swardcase.folder;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -6,6 +6,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,8 +17,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import swardcase.cli.Questions.AskedMob;
 import swardcase.farm.ScanningBasis;
+import swardcase.folder.Questions.AskedMob;
+import swardcase.reading.CsvEdit;
 
 /**
  * Turns answers into the files of a farm folder.
@@ -28,8 +31,6 @@ import swardcase.farm.ScanningBasis;
 final class FarmTemplate {
 
   private static final Pattern PLACE = Pattern.compile("\\{(\\??)([a-z-]+)}");
-  private static final Set<String> NAMES =
-      Set.of("name", "currency", "growth", "mob", "joining-start", "supplement", "sow");
   private static final Set<String> NONE_AT_ZERO = Set.of("ewes", "maidens", "other-dse");
   private static final Map<String, String> FIGURES =
       Map.of("yes", ScanningBasis.OBSERVED.label(), "no", ScanningBasis.UNAFFECTED.label());
@@ -54,13 +55,7 @@ final class FarmTemplate {
       dated.put(DATE, day.toString());
     }
     files.put("farm.yaml", farm(dated, joinings));
-    boolean ewes = given(answers, "ewes");
-    files.put(
-        "paddocks.csv",
-        text("paddocks.csv")
-            + paddocks(answers.getOrDefault("paddocks", "")).stream()
-                .map(row -> row + (ewes ? "ewes" : "other stock") + "\n")
-                .collect(Collectors.joining()));
+    files.put("paddocks.csv", paddocks(answers));
     files.put("plants.csv", text("plants.csv"));
     return files;
   }
@@ -76,56 +71,51 @@ final class FarmTemplate {
 
   private static String farm(Map<String, String> answers, int joinings) {
     List<String> lines = new ArrayList<>();
-    fill("farm.yaml", answers, mobs(answers, joinings), lines);
+    for (String line : text("farm.yaml").lines().toList()) {
+      if (line.equals(MOBS)) {
+        Questions.MOBS.stream()
+            .filter(mob -> mob.isThere(answers))
+            .map(mob -> ofMob(mob, answers, joinings))
+            .forEach(mob -> text("mob.yaml").lines().forEach(row -> fill(row, mob, lines)));
+      } else {
+        fill(line, answers, lines);
+      }
+    }
     return String.join("\n", lines) + "\n";
   }
 
-  private static void fill(
-      String template,
-      Map<String, String> answers,
-      List<Map<String, String>> mobs,
-      List<String> lines) {
-    for (String line : text(template).lines().toList()) {
-      List<MatchResult> places = PLACE.matcher(line).results().toList();
-      if (line.equals(MOBS)) {
-        mobs.forEach(mob -> fill("mob.yaml", mob, List.of(), lines));
-      } else if (places.isEmpty()) {
-        addUnlessSecondBlank(lines, line);
-      } else if (places.stream().allMatch(place -> given(answers, place.group(2)))) {
-        lines.add(PLACE.matcher(line).replaceAll(place -> filled(place, answers)));
-      }
+  private static void fill(String line, Map<String, String> answers, List<String> lines) {
+    List<MatchResult> places = PLACE.matcher(line).results().toList();
+    if (places.isEmpty()) {
+      addUnlessSecondBlank(lines, line);
+    } else if (places.stream().allMatch(place -> given(answers, place.group(2)))) {
+      lines.add(PLACE.matcher(line).replaceAll(place -> filled(place, answers)));
     }
   }
 
-  /** The answers about each mob that there is, under the keys of the first. */
-  private static List<Map<String, String>> mobs(Map<String, String> answers, int joinings) {
-    List<Map<String, String>> mobs = new ArrayList<>();
+  /** The answers about a mob, under the keys of the first. */
+  private static Map<String, String> ofMob(
+      AskedMob asked, Map<String, String> answers, int joinings) {
+    Map<String, String> mob = new LinkedHashMap<>();
+    answers.forEach(
+        (key, answer) -> {
+          if (key.startsWith(asked.prefix())) {
+            mob.put(key.substring(asked.prefix().length()), answer);
+          }
+        });
+    String ewes = answers.get(asked.ewes());
     boolean apart = given(answers, "maidens");
-    for (AskedMob asked : Questions.mobs()) {
-      if (!asked.isThere().test(answers)) {
-        continue;
-      }
-      Map<String, String> mob = new LinkedHashMap<>();
-      answers.forEach(
-          (key, answer) -> {
-            if (key.startsWith(asked.prefix())) {
-              mob.put(key.substring(asked.prefix().length()), answer);
-            }
-          });
-      String ewes = answers.get(asked.ewes());
-      mob.put("ewes", ewes);
-      if (!asked.name().isEmpty()) {
-        mob.put("mob", answers.get(asked.name()));
-      } else if (asked.prefix().isEmpty()) {
-        mob.put("mob", apart ? "mature ewes" : "ewes");
-        mob.put(AGES, apart ? withoutMaidens(ewes, joinings) : "");
-      } else {
-        mob.put("mob", "maidens");
-        mob.put(AGES, "[" + ewes + "]");
-      }
-      mobs.add(mob);
+    mob.put("ewes", ewes);
+    if (!asked.name().isEmpty()) {
+      mob.put("mob", answers.get(asked.name()));
+    } else if (asked.prefix().isEmpty()) {
+      mob.put("mob", apart ? "mature ewes" : "ewes");
+      mob.put(AGES, apart ? withoutMaidens(ewes, joinings) : "");
+    } else {
+      mob.put("mob", "maidens");
+      mob.put(AGES, "[" + ewes + "]");
     }
-    return mobs;
+    return mob;
   }
 
   /** Equal numbers at each joining but the first, with a note that says so. */
@@ -159,28 +149,22 @@ final class FarmTemplate {
         && !(NONE_AT_ZERO.contains(key) && answers.get(key).equals("0"));
   }
 
-  /** Names in quotation marks; one number bare, several as a list. */
   private static String value(String key, Map<String, String> answers) {
     String answer = answers.get(key);
-    if (key.equals(AGES)) {
-      return answer;
-    }
-    if (key.equals("figures")) {
-      return FIGURES.getOrDefault(answer, answer);
-    }
-    if (NAMES.contains(key) || !answer.matches("[\\w.,;+\\s-]+")) {
-      return "'" + answer.replace("'", "''") + "'";
-    }
-    String[] numbers = answer.split("[,;\\s]+");
-    return numbers.length == 1 ? numbers[0] : "[" + String.join(", ", numbers) + "]";
+    return switch (key) {
+      case AGES -> answer;
+      case "figures" -> FIGURES.getOrDefault(answer, answer);
+      default -> Typed.yaml(answer);
+    };
   }
 
-  /** The first paddock of an answer that has no hectares behind its name; blank if all have. */
+  /** That a paddock of an answer has no hectares behind its name; blank if all have. */
   static String withoutArea(String answer) {
     return eachPaddock(answer).stream()
         .map(String::strip)
         .filter(paddock -> !AREA.matcher(paddock).matches())
         .findFirst()
+        .map(name -> "must have hectares behind each name, as House 28: '" + name + "' has none")
         .orElse("");
   }
 
@@ -189,22 +173,21 @@ final class FarmTemplate {
     return List.of(answer.split("[,;](?!\\d)"));
   }
 
-  /** Rows that lack only what grazes the paddock. */
-  private static List<String> paddocks(String answer) {
-    List<String> rows = new ArrayList<>();
-    for (String paddock : eachPaddock(answer)) {
+  /** A row for each paddock, with its area and what grazes it. */
+  private static String paddocks(Map<String, String> answers) {
+    CsvEdit table = new CsvEdit("paddocks.csv", text("paddocks.csv"));
+    String use = given(answers, "ewes") ? "ewes" : "other stock";
+    List<CsvEdit.Row> rows = new ArrayList<>();
+    for (String paddock : eachPaddock(answers.getOrDefault("paddocks", ""))) {
       Matcher area = AREA.matcher(paddock.strip());
       boolean both = area.matches();
-      String name = both ? area.group(1) : paddock.strip();
-      rows.add(cell(name) + "," + cell(both ? area.group(2) : "") + ",,,,,,,,,");
+      List<String> cells = new ArrayList<>(Collections.nCopies(table.columns().size(), ""));
+      cells.set(0, both ? area.group(1) : paddock.strip());
+      cells.set(table.columns().indexOf("area_ha"), both ? area.group(2) : "");
+      cells.set(table.columns().indexOf("use"), use);
+      rows.add(new CsvEdit.Row(0, cells));
     }
-    return rows;
-  }
-
-  private static String cell(String text) {
-    return text.matches("[\\p{L}\\d][\\p{L}\\d .'-]*")
-        ? text
-        : '"' + text.replace("\"", "\"\"") + '"';
+    return table.with(rows, new HashMap<>());
   }
 
   private static String text(String resource) {

@@ -1,4 +1,4 @@
-package swardcase.cli;
+package swardcase.folder;
 
 import java.io.BufferedOutputStream;
 import java.io.IOException;

@@ -1,4 +1,4 @@
-package swardcase.cli;
+package swardcase.folder;
 
 import java.util.Locale;
 import java.util.Map;
@@ -11,19 +11,19 @@ import java.util.function.Predicate;
  * @param kind what an answer looks like
  * @param text the question in the trade's words
  * @param unit unit of the answer, perhaps with a comma and what an answer means; blank for a name
+ * @param help what is behind the question
  * @param usual taken for an empty answer; blank where there is none
  * @param needed whether an empty answer without a usual one is refused, after the answers so far
- * @param help what is behind the question
  * @param asked whether it is asked at all, after the answers so far
  */
-record Question(
+public record Question(
     String key,
     Kind kind,
     String text,
     String unit,
+    String help,
     String usual,
     Predicate<Map<String, String>> needed,
-    String help,
     Predicate<Map<String, String>> asked) {
 
   /** What an answer looks like. */
@@ -35,21 +35,46 @@ record Question(
     PADDOCKS
   }
 
-  /** The question as one line, after the answers so far. */
-  String line(Map<String, String> answers) {
+  /** A question that is always asked and may be left unanswered. */
+  Question(String key, Kind kind, String text, String unit, String help) {
+    this(key, kind, text, unit, help, "", answers -> false, answers -> true);
+  }
+
+  /** The same with an answer that is taken for none. */
+  Question usually(String answer) {
+    return new Question(key, kind, text, unit, help, answer, needed, asked);
+  }
+
+  /** The same, an answer being needed after such answers. */
+  Question neededAfter(Predicate<Map<String, String>> answers) {
+    return new Question(key, kind, text, unit, help, usual, answers, asked);
+  }
+
+  /** The same, asked after such answers only. */
+  Question askedAfter(Predicate<Map<String, String>> answers) {
+    return new Question(key, kind, text, unit, help, usual, needed, answers);
+  }
+
+  /** The question with its unit. */
+  public String whole() {
+    return text + (unit.isEmpty() ? "" : ", " + unit);
+  }
+
+  /** The question as one line with what is taken for no answer, after the answers so far. */
+  public String line(Map<String, String> answers) {
     String behind =
         usual.isEmpty() ? (needed.test(answers) ? "" : " [leave out]") : " [" + usual + "]";
-    return text + (unit.isEmpty() ? "" : ", " + unit) + behind + ": ";
+    return whole() + behind + ": ";
   }
 
   /** What was typed in its plain form, or the usual answer if nothing was. */
-  String settled(String typed) {
+  public String settled(String typed) {
     if (typed.isEmpty()) {
       return usual;
     }
     return switch (kind) {
       case TEXT, PADDOCKS -> typed;
-      case ONE_NUMBER, NUMBERS -> TypedNumbers.settled(typed, text + ", " + unit);
+      case ONE_NUMBER, NUMBERS -> Typed.settled(typed, text + ", " + unit);
       case YES_NO -> yesOrNo(typed.toLowerCase(Locale.ROOT));
     };
   }
@@ -66,21 +91,15 @@ record Question(
     String counted = unit.replaceFirst(",.*", "");
     return switch (kind) {
       case TEXT -> "";
-      case ONE_NUMBER -> TypedNumbers.refusal(settled, counted, true);
-      case NUMBERS -> TypedNumbers.refusal(settled, counted, false);
-      case PADDOCKS -> areas(FarmTemplate.withoutArea(settled));
-      case YES_NO -> settled.equals("yes") || settled.equals("no") ? "" : "must be yes or no";
+      case ONE_NUMBER -> Typed.refusal(settled, counted, true);
+      case NUMBERS -> Typed.refusal(settled, counted, false);
+      case PADDOCKS -> FarmTemplate.withoutArea(settled);
+      case YES_NO -> settled.matches("yes|no") ? "" : "must be yes or no";
     };
   }
 
-  private static String areas(String without) {
-    return without.isEmpty()
-        ? ""
-        : "must have hectares behind each name, as House 28: '" + without + "' has none";
-  }
-
   /** Whether these answers lack a needed one to this question. */
-  boolean lacks(Map<String, String> answers) {
+  public boolean lacks(Map<String, String> answers) {
     return needed.test(answers) && answers.getOrDefault(key, "").isEmpty();
   }
 }
