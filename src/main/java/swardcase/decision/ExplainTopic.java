@@ -16,20 +16,16 @@ public enum ExplainTopic {
   LAMB_COST("lamb-cost", "what they cost", Explanations::lambCost),
   PLAN_COST("plan-cost", "cost of the plan", Explanations::planCost),
   PLAN_GAIN("plan-gain", "gain of the plan", Explanations::planGain),
-  COST("cost", "cost of the planned action", (all, i) -> all.paddocks().cost(i)),
-  GAIN("gain", "gain of the planned action", (all, i) -> all.paddocks().gain(i)),
-  CREDIT("credit", "where that gain comes from", (all, i) -> all.paddocks().credit(i)),
-  GROWTH_LOST(
-      "growth-lost", "winter growth lost, kg DM/ha", (all, i) -> all.paddocks().growthLost(i)),
-  SUPPLEMENT("supplement", "its part of the winter feed", (all, i) -> all.paddocks().supplement(i)),
-  SUPPLEMENT_COST(
-      "supplement-cost", "the same, money", (all, i) -> all.paddocks().supplementCost(i)),
-  NITROGEN("nitrogen", "nitrogen fixed, kg N/ha", (all, i) -> all.paddocks().nitrogen(i)),
-  OESTROGEN(
-      "oestrogen", "oestrogen rating and the dose behind it", (all, i) -> all.paddocks().dose(i)),
-  FORMONONETIN(
-      "formononetin", "formononetin in the leaf", (all, i) -> all.paddocks().formononetin(i)),
-  OLD_SHARE("old-share", "share of old cultivars", (all, i) -> all.paddocks().oldShare(i));
+  COST("cost", "cost of the planned action", PaddockExplanations::cost),
+  GAIN("gain", "gain of the planned action", PaddockExplanations::gain),
+  CREDIT("credit", "where that gain comes from", PaddockExplanations::credit),
+  GROWTH_LOST("growth-lost", "winter growth lost, kg DM/ha", PaddockExplanations::growthLost),
+  SUPPLEMENT("supplement", "its part of the winter feed", PaddockExplanations::supplement),
+  SUPPLEMENT_COST("supplement-cost", "the same, money", PaddockExplanations::supplementCost),
+  NITROGEN("nitrogen", "nitrogen fixed, kg N/ha", PaddockExplanations::nitrogen),
+  OESTROGEN("oestrogen", "oestrogen rating and the dose behind it", PaddockExplanations::dose),
+  FORMONONETIN("formononetin", "formononetin in the leaf", PaddockExplanations::formononetin),
+  OLD_SHARE("old-share", "share of old cultivars", PaddockExplanations::oldShare);
 
   private final String key;
   private final String says;
@@ -43,11 +39,12 @@ public enum ExplainTopic {
     this.explain = (all, none) -> explain.apply(all);
   }
 
-  ExplainTopic(String key, String says, BiFunction<Explanations, Integer, Explanation> explain) {
+  ExplainTopic(
+      String key, String says, BiFunction<PaddockExplanations, Integer, Explanation> explain) {
     this.key = key;
     this.says = says;
     this.ofPaddock = true;
-    this.explain = explain;
+    this.explain = (all, paddock) -> explain.apply(all.paddocks(), paddock);
   }
 
   /** The topic of a key, capitals or not. */
@@ -75,8 +72,11 @@ public enum ExplainTopic {
     return ofPaddock;
   }
 
-  /** The explanation; the place of the paddock counts only for a number of a paddock. */
+  /**
+   * The explanation, with the inputs that move it; the place of the paddock counts only for a
+   * number of a paddock.
+   */
   public Explanation explain(Explanations all, int paddock) {
-    return explain.apply(all, paddock);
+    return all.moved(explain.apply(all, paddock));
   }
 }
