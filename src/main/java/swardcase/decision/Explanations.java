@@ -42,7 +42,7 @@ public final class Explanations {
     farm = decision.model().farm();
     run = decision.likely();
     simulation = decision.simulation();
-    measures = new FarmMeasures(decision.model(), decision.plan());
+    measures = new FarmMeasures(decision.model(), decision.plan(), decision.otherDates());
     atLikely = new double[measures.size()];
     measures.read(run, decision.model().inputs().likely(), atLikely);
     paddocks = new PaddockExplanations(decision, this);

@@ -58,7 +58,7 @@ public record FarmDifference(
         others.count(),
         others.seed());
     HeldPlan plan = HeldPlan.of(first, other);
-    double[] held = plan.gain(other);
+    double[] held = other.npv(plan.plan());
     double[] standing = Sample.difference(standing(other), standing(first));
     double[] kept = Sample.difference(held, first.simulation().npv(Alternatives.PLAN));
     double[] planAdds = Sample.difference(other.simulation().npv(Alternatives.PLAN), held);

@@ -144,10 +144,6 @@ public final class FarmMeasures implements Measures {
   private final FeedResult withCurrent = new FeedResult();
   private final double[] inLamb;
 
-  FarmMeasures(FarmModel model, Plan plan) {
-    this(model, plan, OtherDates.none(model));
-  }
-
   FarmMeasures(FarmModel model, Plan plan, OtherDates dates) {
     this.model = model;
     this.plan = plan;

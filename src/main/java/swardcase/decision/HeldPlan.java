@@ -2,9 +2,6 @@ package swardcase.decision;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
-import swardcase.draws.Alternatives;
-import swardcase.draws.Simulation;
 import swardcase.farm.Action;
 import swardcase.farm.Paddock;
 import swardcase.outcome.FarmModel;
@@ -57,15 +54,5 @@ record HeldPlan(Plan plan, List<String> notHeld, boolean withinLimits) {
       }
     }
     return new HeldPlan(held, notHeld, new LikelySearch(there, List.of()).feasible(held));
-  }
-
-  /** What it gains there over keeping everything, in each draw of the other farm. */
-  double[] gain(Decision other) {
-    Simulation simulation = other.simulation();
-    return IntStream.of(Alternatives.PLAN, Alternatives.KEEP_ALL)
-        .filter(k -> simulation.alternatives().plan(k).equals(plan))
-        .mapToObj(simulation::npv)
-        .findFirst()
-        .orElseGet(() -> Simulation.measured(simulation.draws(), () -> new PlanGain(plan))[0]);
   }
 }

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import swardcase.chance.Sample;
 import swardcase.decision.FarmMeasures.OfFarm;
 import swardcase.decision.FarmMeasures.OfPaddock;
 import swardcase.draws.Alternatives;
@@ -67,19 +66,15 @@ final class PaddockExplanations {
         Explanation.of(Quantity.COST_PER_HA, name(i), perHa));
   }
 
-  private double[] npvWithout(int i) {
-    Simulation simulation = decision.simulation();
-    return simulation.npv(simulation.alternatives().place(i, PaddockStudy.KEEPING));
-  }
-
   /** What the plan would lose without its action on the paddock. */
   Explanation gain(int i) {
-    double[] plan = decision.simulation().npv(Alternatives.PLAN);
-    double[] without = npvWithout(i);
+    Simulation simulation = decision.simulation();
+    double[] plan = simulation.npv(Alternatives.PLAN);
+    double[] without = simulation.npv(simulation.alternatives().place(i, PaddockStudy.KEEPING));
     return Explanation.of(
         decision.isActedOn(i) ? Quantity.GAIN : Quantity.GAIN_OF_KEEPING,
         name(i),
-        farmWide.amount(Sample.difference(plan, without)),
+        farmWide.amount(decision.gain(i)),
         Explanation.of(Quantity.GAIN_OF_PLAN, farmWide.amount(plan)),
         Explanation.of(Quantity.GAIN_OF_PLAN_WITHOUT, farmWide.amount(without)));
   }
@@ -97,8 +92,7 @@ final class PaddockExplanations {
                         Quantity.valueOf("CREDIT_" + cause.name()),
                         Amount.mean(means[cause.ordinal()])))
             .toArray(Explanation[]::new);
-    double[] gain = Sample.difference(simulation.npv(Alternatives.PLAN), npvWithout(i));
-    return Explanation.of(Quantity.CREDIT, name(i), farmWide.amount(gain), parts);
+    return Explanation.of(Quantity.CREDIT, name(i), farmWide.amount(decision.gain(i)), parts);
   }
 
   /** Winter growth lost, per ha and year. */
