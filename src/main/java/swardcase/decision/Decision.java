@@ -94,14 +94,7 @@ public record Decision(
     Alternatives alternatives = new Alternatives(model, plan, courses, search::feasible);
     Simulation simulation = Simulation.of(draws, alternatives, measures, progress);
     return new Decision(
-        model,
-        List.copyOf(fixed),
-        likely,
-        found,
-        costOfFixing,
-        dates,
-        measures.get(),
-        simulation);
+        model, List.copyOf(fixed), likely, found, costOfFixing, dates, measures.get(), simulation);
   }
 
   /** Decides by the usual draws. */

@@ -69,7 +69,7 @@ final class Enquiries {
     this.decision = decision;
     simulation = decision.simulation();
     model = decision.model();
-    leafError = model.tables().parameter(LEAF_TEST_ERROR).likely();
+    leafError = model.tables().likely(LEAF_TEST_ERROR);
     seed = simulation.draws().seed();
     draws = simulation.draws().count();
   }

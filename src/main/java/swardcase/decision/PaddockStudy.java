@@ -129,8 +129,7 @@ final class PaddockStudy {
       CertaintyGain overKeeping = new CertaintyGain(kept, weight, decision.tolerance());
       double[] certainty =
           IntStream.range(0, n).mapToDouble(c -> overKeeping.of(npv(paddock, c))).toArray();
-      double[] costNow =
-          said.courses().stream().mapToDouble(CourseFindings::costNow).toArray();
+      double[] costNow = said.courses().stream().mapToDouble(CourseFindings::costNow).toArray();
       double[] cheaper = npv(paddock, bestCheaper(paddock, PLANNED, certainty, costNow));
       double[] step = Sample.difference(npv(paddock, PLANNED), cheaper);
       sure = Optional.of(Judgement.of(step, weight).isSure());
@@ -152,8 +151,7 @@ final class PaddockStudy {
 
   /** The choices that can be made; one that passes a limit cannot. */
   private IntStream fitting(int paddock) {
-    return IntStream.range(0, alternatives.choices(paddock).size())
-        .filter(c -> fits(paddock, c));
+    return IntStream.range(0, alternatives.choices(paddock).size()).filter(c -> fits(paddock, c));
   }
 
   private boolean fits(int paddock, int choice) {

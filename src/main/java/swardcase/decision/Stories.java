@@ -56,8 +56,7 @@ final class Stories {
             ? (double) gain.length / ofDraw.length
             : chances[story.ordinal()],
         gain.length,
-        Drawn.of(
-            Sample.mean(gain), Sample.quantile(sorted, 0.05), Sample.quantile(sorted, 0.95)),
+        Drawn.of(Sample.mean(gain), Sample.quantile(sorted, 0.05), Sample.quantile(sorted, 0.95)),
         Sample.standardDeviation(gain) / Math.sqrt(gain.length),
         Sample.share(gain, value -> value > 0));
   }

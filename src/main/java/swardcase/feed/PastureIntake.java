@@ -39,22 +39,20 @@ public final class PastureIntake {
 
   /** Reads the coefficients once. */
   public PastureIntake(Tables tables) {
-    potential = tables.parameter("feed.intake-potential").likely();
-    potentialSize = tables.parameter("feed.intake-size").likely();
-    availabilityPerKg = tables.parameter("feed.intake-availability").likely();
-    availabilityRise = tables.parameter("feed.intake-availability-rise").likely();
-    qualitySlope = tables.parameter("feed.intake-quality-slope").likely();
-    qualityFull = tables.parameter("feed.intake-quality-full").likely();
-    legumeRise = tables.parameter("feed.intake-legume").likely();
-    energySlope = tables.parameter("feed.forage-energy-slope").likely();
-    energyAtZero = tables.parameter("feed.forage-energy-intercept").likely();
-    milkPeakDays = tables.parameter("feed.intake-milk-peak-day").likely();
-    milkShape = tables.parameter("feed.intake-milk-shape").likely();
+    potential = tables.likely("feed.intake-potential");
+    potentialSize = tables.likely("feed.intake-size");
+    availabilityPerKg = tables.likely("feed.intake-availability");
+    availabilityRise = tables.likely("feed.intake-availability-rise");
+    qualitySlope = tables.likely("feed.intake-quality-slope");
+    qualityFull = tables.likely("feed.intake-quality-full");
+    legumeRise = tables.likely("feed.intake-legume");
+    energySlope = tables.likely("feed.forage-energy-slope");
+    energyAtZero = tables.likely("feed.forage-energy-intercept");
+    milkPeakDays = tables.likely("feed.intake-milk-peak-day");
+    milkShape = tables.likely("feed.intake-milk-shape");
     milkRise =
         new double[] {
-          0,
-          tables.parameter("feed.intake-milk-single").likely(),
-          tables.parameter("feed.intake-milk-twins").likely()
+          0, tables.likely("feed.intake-milk-single"), tables.likely("feed.intake-milk-twins")
         };
     availabilityTable = availabilityTable();
   }

@@ -150,8 +150,7 @@ class FarmDifferenceTest {
     assertThat(dearer.plan()).isNotEqualTo(now.plan());
     double held =
         Sample.mean(
-            Simulation.measured(
-                dearer.simulation().draws(), () -> new GainOf(now.plan()))[0]);
+            Simulation.measured(dearer.simulation().draws(), () -> new GainOf(now.plan()))[0]);
     assertThat(difference.planAdds().mean())
         .isCloseTo(dearer.gain().mean() - held, within(MILLIONTH))
         .isPositive();

@@ -187,7 +187,7 @@ public final class FeedChecks {
             .mobs(List.of())
             .otherStock(List.of(stock))
             .build();
-    StockDemand demand = StockDemand.of(farm, tables, EnergyMethod.SCA_1990, new double[0]);
+    StockDemand demand = new StockDemand(farm, tables, EnergyMethod.SCA_1990, new double[0]);
     return new PublishedCheck(
         "%s, %s kg, MJ of %s equivalents"
             .formatted(row.get("state"), row.get("weightKg"), row.get("dse")),

@@ -177,7 +177,7 @@ class FeedBudgetTest {
 
   private static double grainKgPerEwe(int ewes, EnergyMethod method, double[] growth) {
     Farm farm = FeedFixtures.farm(ewes);
-    StockDemand demand = StockDemand.of(farm, TABLES, method, new double[] {0.92});
+    StockDemand demand = new StockDemand(farm, TABLES, method, new double[] {0.92});
     FeedResult result = new FeedResult();
     FeedBudget budget = new FeedBudget(farm, demand, TABLES);
     budget.run(1, growth, budget.rates(FeedParameters.likely(farm, TABLES), 1), result);
