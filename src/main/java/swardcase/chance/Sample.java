@@ -71,25 +71,4 @@ public final class Sample {
     int above = Math.min(below + 1, sorted.length - 1);
     return sorted[below] + (position - below) * (sorted[above] - sorted[below]);
   }
-
-  /**
-   * Squared linear correlation: the share of the variance of one that a straight line in the other
-   * explains. 0 if either never varies.
-   */
-  public static double varianceShare(double[] x, double[] y) {
-    Check.that(x.length == y.length, "samples must be equally long");
-    double meanX = mean(x);
-    double meanY = mean(y);
-    double xx = 0;
-    double yy = 0;
-    double xy = 0;
-    for (int i = 0; i < x.length; i++) {
-      double dx = x[i] - meanX;
-      double dy = y[i] - meanY;
-      xx += dx * dx;
-      yy += dy * dy;
-      xy += dx * dy;
-    }
-    return xx > 0 && yy > 0 ? Math.min(1, xy * xy / (xx * yy)) : 0;
-  }
 }

@@ -37,12 +37,6 @@ public record Enquiry(
 
   private static final double ERRORS = 2;
 
-  /** Copies the lists. */
-  public Enquiry {
-    changes = List.copyOf(changes);
-    settles = List.copyOf(settles);
-  }
-
   /** Which kind of thing. */
   public enum Kind {
     /** A first walk through a paddock that nobody looked at, so many plants identified. */

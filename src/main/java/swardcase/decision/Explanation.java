@@ -54,13 +54,6 @@ public record Explanation(
    */
   public record Mover(String name, Assumption input, double atLow, double atHigh) {}
 
-  /** Copies the lists. */
-  public Explanation {
-    names = List.copyOf(names);
-    parts = List.copyOf(parts);
-    movers = List.copyOf(movers);
-  }
-
   /** An input by itself. */
   static Explanation of(Assumption input) {
     return new Explanation(

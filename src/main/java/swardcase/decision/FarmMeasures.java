@@ -158,10 +158,7 @@ public final class FarmMeasures implements Measures {
 
   /** What a rule of the plan costs in all. */
   static OfFarm costOf(FarmRule rule) {
-    return switch (rule) {
-      case IN_ORDER -> OfFarm.IN_ORDER_COST;
-      case SELL_DRY -> OfFarm.SELL_DRY_COST;
-    };
+    return OfFarm.valueOf(rule.name() + "_COST");
   }
 
   int at(OfFarm measure) {

@@ -110,8 +110,9 @@ public record HowSure(
         SideBySide.of(IntStream.range(0, alternatives.paddocks())).mapToObj(study::of).toList();
     List<RuleFindings> rules = Stream.of(FarmRule.values()).map(study::of).toList();
     Stories stories = new Stories(simulation);
+    List<StoryMeaning> meanings = stories.meanings();
     List<OtherChances> otherChances =
-        stories.meanings().isEmpty()
+        meanings.isEmpty()
             ? List.of()
             : ResponseStory.otherChances(model.tables()).stream()
                 .map(chances -> study.otherwise(paddocks, chances, stories.weights(chances)))
@@ -144,7 +145,7 @@ public record HowSure(
         regret[Alternatives.PLAN],
         regret[Alternatives.KEEP_ALL],
         payoffs.perfect(),
-        stories.meanings(),
+        meanings,
         otherChances,
         simulation.thrownAway(),
         simulation.unexplained(),

@@ -31,13 +31,6 @@ public record PaddockFindings(
     Optional<Integer> sureInstead,
     List<Enquiry> enquiries) {
 
-  /** Copies the lists. */
-  public PaddockFindings {
-    lookFirst = List.copyOf(lookFirst);
-    courses = List.copyOf(courses);
-    enquiries = List.copyOf(enquiries);
-  }
-
   /** The choice that the plan makes. */
   public CourseFindings planned() {
     return courses.get(sure.isPresent() ? 1 : 0);

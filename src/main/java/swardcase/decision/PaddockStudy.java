@@ -165,40 +165,42 @@ final class PaddockStudy {
   private List<CourseFindings> courses(int paddock, boolean poor) {
     int n = alternatives.choices(paddock).size();
     double[] kept = npv(paddock, KEEPING);
-    double[] nothing = new double[kept.length];
-    double[][] gain = new double[n][];
     double[] certainty = new double[n];
     double[] costNow = new double[n];
     CertaintyGain overKeeping = new CertaintyGain(kept, decision.tolerance());
     for (int c = 0; c < n; c++) {
-      gain[c] = Sample.difference(npv(paddock, c), kept);
       certainty[c] = overKeeping.of(npv(paddock, c));
       costNow[c] = costNow(paddock, c) - costNow(paddock, KEEPING);
     }
-    List<CourseFindings> courses = new ArrayList<>();
-    for (int c = 0; c < n; c++) {
-      int over = bestCheaper(paddock, c, certainty, costNow);
-      double[] step = Sample.difference(gain[c], gain[over]);
-      double[] sorted = gain[c].clone();
-      Arrays.sort(sorted);
-      courses.add(
-          new CourseFindings(
-              alternatives.choices(paddock).get(c),
-              alternatives.place(paddock, c),
-              passes(paddock, c),
-              Spread.of(gain[c], sorted, simulation.draws().uniforms()),
-              certainty[c],
-              costPerHa(paddock, c),
-              costNow[c],
-              over,
-              decision.spread(step),
-              Judgement.of(step),
-              poor && sows(alternatives.choices(paddock).get(c)),
-              Judgement.of(gain[c]),
-              Dominance.firstDegree(sorted, nothing),
-              Dominance.secondDegree(sorted, nothing)));
-    }
-    return courses;
+    return IntStream.range(0, n)
+        .mapToObj(c -> course(paddock, c, poor, kept, certainty, costNow))
+        .toList();
+  }
+
+  private CourseFindings course(
+      int paddock, int c, boolean poor, double[] kept, double[] certainty, double[] costNow) {
+    Course choice = alternatives.choices(paddock).get(c);
+    int over = bestCheaper(paddock, c, certainty, costNow);
+    double[] gain = Sample.difference(npv(paddock, c), kept);
+    double[] step = Sample.difference(gain, Sample.difference(npv(paddock, over), kept));
+    double[] nothing = new double[gain.length];
+    double[] sorted = gain.clone();
+    Arrays.sort(sorted);
+    return new CourseFindings(
+        choice,
+        alternatives.place(paddock, c),
+        passes(paddock, c),
+        Spread.of(gain, sorted, simulation.draws().uniforms()),
+        certainty[c],
+        costPerHa(paddock, c),
+        costNow[c],
+        over,
+        decision.spread(step),
+        Judgement.of(step),
+        poor && sows(choice),
+        Judgement.of(gain),
+        Dominance.firstDegree(sorted, nothing),
+        Dominance.secondDegree(sorted, nothing));
   }
 
   /** The planned choice is the plan itself, whose costs stand among the measures. */

@@ -163,11 +163,13 @@ class FarmDifferenceTest {
     List<Paddock> others = new ArrayList<>(FARM.paddocks());
     String gone = others.remove(acted).name();
 
-    HeldPlan held = HeldPlan.of(now, decide(FarmCopy.of(FARM).paddocks(others).build(), 1));
+    List<String> notHeld = new ArrayList<>();
+    Decision fewer = decide(FarmCopy.of(FARM).paddocks(others).build(), 1);
+    Plan held = FarmDifference.held(now, fewer, notHeld);
 
-    assertThat(held.notHeld()).containsExactly(gone);
+    assertThat(notHeld).containsExactly(gone);
     for (int i = 0; i < others.size(); i++) {
-      assertThat(held.plan().course(i)).isEqualTo(now.plan().course(i < acted ? i : i + 1));
+      assertThat(held.course(i)).isEqualTo(now.plan().course(i < acted ? i : i + 1));
     }
   }
 
