@@ -17,6 +17,7 @@ import swardcase.draws.Simulation;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
+import swardcase.farm.Supplement;
 import swardcase.feed.SupplementCost;
 import swardcase.outcome.FarmRule;
 import swardcase.outcome.Outcome;
@@ -139,13 +140,19 @@ public final class Explanations {
   }
 
   private Explanation energyPerTonne() {
+    Supplement fed = farm.supplement();
+    double energy =
+        SupplementCost.energyMjPerTonne(
+            fed.energyMjPerKgDm().likely(),
+            fed.dryMatterFraction().likely(),
+            fed.wasteFraction().likely());
     return Explanation.of(
         Quantity.ENERGY_PER_TONNE,
-        farm.supplement().name(),
-        Amount.atLikely(SupplementCost.of(farm.supplement()).energyMjPerTonne()),
-        Explanation.of(farm.supplement().dryMatterFraction()),
-        Explanation.of(farm.supplement().energyMjPerKgDm()),
-        Explanation.of(farm.supplement().wasteFraction()));
+        fed.name(),
+        Amount.atLikely(energy),
+        Explanation.of(fed.dryMatterFraction()),
+        Explanation.of(fed.energyMjPerKgDm()),
+        Explanation.of(fed.wasteFraction()));
   }
 
   Explanation winterGrowthLost() {

@@ -108,8 +108,7 @@ final class Unknowns {
     return Math.max(reach.getMin(), Math.min(reach.getMax(), value));
   }
 
-  private Unknown of(
-      int j, Map<Integer, StraightLine> lines, Payoffs payoffs, double[] gain) {
+  private Unknown of(int j, Map<Integer, StraightLine> lines, Payoffs payoffs, double[] gain) {
     boolean tellsStory = inputs.find(ResponseStory.KEY).equals(OptionalInt.of(j));
     Learnt learnt = payoffs.learnt(tellsStory ? withinStories(gain) : simulation.drawn(j));
     return new Unknown(
@@ -174,7 +173,10 @@ final class Unknowns {
     }
     Map<Integer, StraightLine> told = new LinkedHashMap<>();
     for (int j = 0; j < lines.length; j++) {
-      boolean ofStories = ResponseStory.NUMBERS.stream().map(inputs::find).anyMatch(Predicate.isEqual(OptionalInt.of(j)));
+      boolean ofStories =
+          ResponseStory.NUMBERS.stream()
+              .map(inputs::find)
+              .anyMatch(Predicate.isEqual(OptionalInt.of(j)));
       if (spokesman[simulation.draws().dimension(j)] == j
           && !inputs.get(j).range().isExact()
           && !ofStories) {

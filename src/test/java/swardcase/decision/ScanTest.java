@@ -7,8 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.NormalDistribution;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.api.Test;
 import swardcase.Answers;
 import swardcase.RandomFarms;
 import swardcase.chance.BetaBinomial;
@@ -27,6 +26,8 @@ class ScanTest {
 
   private static final int DRAWS = 1000;
   private static final int CELLS = 500;
+  private static final String FARM = "one-mob-farm";
+  private static final Answers.Answer ANSWER = Answers.of(FARM, RandomFarms.demo(FARM), 1, DRAWS);
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
   /**
@@ -34,10 +35,9 @@ class ScanTest {
    * that pays nothing. What a scan is worth is worked from the chances of every result in every
    * draw; the sixteen cells and the halves of the draws may miss a tenth of it.
    */
-  @ParameterizedTest
-  @ValueSource(strings = {"risky-farm", "one-mob-farm"})
-  void scan_beforeAChoiceThatHangsOnTheShareInLamb_isWorthWhatAllResultsSay(String name) {
-    Decision decision = Answers.of(name, RandomFarms.demo(name), 1, DRAWS).decision();
+  @Test
+  void scan_beforeAChoiceThatHangsOnTheShareInLamb_isWorthWhatAllResultsSay() {
+    Decision decision = ANSWER.decision();
     Enquiries enquiries = new Enquiries(decision);
     for (int g = 0; g < decision.model().farm().mobs().size(); g++) {
       double[] inLamb = decision.drawn(g, OfMob.PREGNANT_PERCENT);
@@ -62,8 +62,7 @@ class ScanTest {
     for (int d = 0; d < pays.length; d++) {
       for (int k = 0; k < RecordsFit.correlations(); k++) {
         double share = inLamb[d] / 100;
-        double deviation =
-            Math.sqrt(BetaBinomial.varianceOfShare(ewes, share, fit.correlation(k)));
+        double deviation = Math.sqrt(BetaBinomial.varianceOfShare(ewes, share, fit.correlation(k)));
         double below = 0;
         for (int cell = 0; cell < CELLS; cell++) {
           double end = ((cell + 1.0) / CELLS - share) / deviation;
@@ -77,11 +76,9 @@ class ScanTest {
   }
 
   /** The row of the list is the same worth, for the plans that the farm can follow. */
-  @ParameterizedTest
-  @ValueSource(strings = {"mixed-farm", "one-mob-farm"})
-  void scans_inTheList_areWorthWhatTheyTellOfThePlans(String name) {
-    Answers.Answer answer = Answers.of(name, RandomFarms.demo(name), 1, 200);
-    Simulation simulation = answer.decision().simulation();
+  @Test
+  void scans_inTheList_areWorthWhatTheyTellOfThePlans() {
+    Simulation simulation = ANSWER.decision().simulation();
     Alternatives alternatives = simulation.alternatives();
     Payoffs payoffs =
         new Payoffs(
@@ -89,16 +86,16 @@ class ScanTest {
                 .filter(alternatives::fits)
                 .mapToObj(simulation::npv)
                 .toArray(double[][]::new));
-    List<Mob> mobs = answer.model().farm().mobs();
+    List<Mob> mobs = ANSWER.model().farm().mobs();
     List<Enquiry> scans =
-        answer.howSure().enquiries().stream().filter(each -> each.kind() == Kind.SCAN).toList();
+        ANSWER.howSure().enquiries().stream().filter(each -> each.kind() == Kind.SCAN).toList();
     assertThat(scans).hasSameSizeAs(mobs);
     for (Enquiry scan : scans) {
       int mob = scan.mob().orElseThrow();
-      double each = answer.model().farm().management().scanPerEwe().likely();
+      double each = ANSWER.model().farm().management().scanPerEwe().likely();
       assertThat(scan.price().orElseThrow()).isCloseTo(mobs.get(mob).ewes() * each, within(1e-9));
       assertThat(scan.worth())
-          .isEqualTo(payoffs.learnt(new Enquiries(answer.decision()).scan(mob)).worth());
+          .isEqualTo(payoffs.learnt(new Enquiries(ANSWER.decision()).scan(mob)).worth());
     }
   }
 }

@@ -241,17 +241,15 @@ public final class FeedChecks {
     return published("supplement-cost.csv").stream()
         .map(
             row -> {
-              SupplementCost cost =
-                  new SupplementCost(
-                      number(row, "price_per_tonne"),
-                      number(row, "energy_mj"),
-                      number(row, "dry_matter"),
-                      0);
+              double energy = number(row, "energy_mj");
+              double ofTonne =
+                  SupplementCost.energyMjPerTonne(energy, number(row, "dry_matter"), 0);
+              double perMj = 100 * number(row, "price_per_tonne") / ofTonne;
               double ours =
                   switch (row.get("what")) {
-                    case "cents per MJ" -> centsPerMj(cost);
-                    case "cents per kg DM" -> centsPerMj(cost) * number(row, "energy_mj");
-                    case "g for 6.2 MJ" -> 6.2 / cost.energyMjPerTonne() * 1e6;
+                    case "cents per MJ" -> perMj;
+                    case "cents per kg DM" -> perMj * energy;
+                    case "g for 6.2 MJ" -> 6.2 / ofTonne * 1e6;
                     default -> throw new IllegalArgumentException(row.toString());
                   };
               String what =
@@ -264,10 +262,5 @@ public final class FeedChecks {
               return PublishedCheck.ofRow(what, row, ours, Part.EQUATION);
             })
         .toList();
-  }
-
-  /** Cents a MJ that reaches the stock. */
-  public static double centsPerMj(SupplementCost cost) {
-    return 100 * cost.pricePerTonne() / cost.energyMjPerTonne();
   }
 }
