@@ -53,7 +53,7 @@ public class CalculatorBenchmark {
     Farm farm = DemoFarms.farm("mixed-farm").farm();
     double[] pregnant =
         farm.mobs().stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
-    StockDemand demand = StockDemand.of(farm, DemoFarms.tables(), EnergyMethod.SCA_1990, pregnant);
+    StockDemand demand = new StockDemand(farm, DemoFarms.tables(), EnergyMethod.SCA_1990, pregnant);
     budget = new FeedBudget(farm, demand, DemoFarms.tables());
     parameters =
         FeedParameters.likely(farm, DemoFarms.tables()).set(FeedNumber.LEAF_AREA_PENALTY, 0.3);

@@ -10,11 +10,6 @@ import java.util.List;
  */
 public record Learnt(DrawnInformation worth, List<Pick> picks) {
 
-  /** Copies the list. */
-  public Learnt {
-    picks = List.copyOf(picks);
-  }
-
   /**
    * A choice picked by the number.
    *

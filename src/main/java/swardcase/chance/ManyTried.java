@@ -1,5 +1,6 @@
 package swardcase.chance;
 
+import org.apache.commons.math3.distribution.NormalDistribution;
 import swardcase.check.Check;
 
 /**
@@ -20,6 +21,7 @@ public final class ManyTried {
    */
   public static double quantile(int tried) {
     Check.that(tried >= 1, "number tried must be one or more, but was %d", tried);
-    return Proportion.zOf(1 - 2 * ANY_BY_CHANCE / tried);
+    return new NormalDistribution(null, 0, 1)
+        .inverseCumulativeProbability(1 - ANY_BY_CHANCE / tried);
   }
 }

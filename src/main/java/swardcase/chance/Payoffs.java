@@ -90,13 +90,8 @@ public final class Payoffs {
     return most;
   }
 
-  /** Expected value of knowing one number before choosing. */
-  public DrawnInformation partial(double[] known) {
-    return learnt(known).worth();
-  }
-
   /**
-   * The same with the choices that would be picked.
+   * Expected value of knowing one number before choosing, and the choices that would be picked.
    *
    * @param known what would be known in each draw: an input, or a simulated test result
    */

@@ -1,9 +1,7 @@
 package swardcase.chance;
 
 import org.apache.commons.math3.distribution.BetaDistribution;
-import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.special.Beta;
-import swardcase.check.Check;
 
 /**
  * Chances and quantiles of a proportion that is Beta(a, b): with a flat prior, a is one more than
@@ -31,14 +29,5 @@ public final class Proportion {
   /** Quantile of Beta({@code a}, {@code b}). */
   static double quantile(double p, double a, double b) {
     return new BetaDistribution(null, a, b).inverseCumulativeProbability(p);
-  }
-
-  /** The normal quantile that leaves half of 1 − {@code confidence} above it: 1.96 for 0.95. */
-  static double zOf(double confidence) {
-    Check.that(
-        confidence > 0 && confidence < 1,
-        "confidence must be between 0 and 1, but was %s",
-        confidence);
-    return new NormalDistribution(null, 0, 1).inverseCumulativeProbability((1 + confidence) / 2);
   }
 }

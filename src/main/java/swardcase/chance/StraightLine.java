@@ -34,19 +34,24 @@ public record StraightLine(
 
   /** The line of results {@code y} over inputs {@code x}, draw by draw. */
   public static StraightLine of(double[] x, double[] y) {
-    double share = Sample.varianceShare(x, y);
+    Check.that(x.length == y.length, "samples must be equally long");
     double meanX = Sample.mean(x);
     double meanY = Sample.mean(y);
     double xx = 0;
+    double yy = 0;
     double xy = 0;
     boolean varies = false;
     for (int i = 0; i < x.length; i++) {
+      double dx = x[i] - meanX;
+      double dy = y[i] - meanY;
       varies |= x[i] != x[0];
-      xx += (x[i] - meanX) * (x[i] - meanX);
-      xy += (x[i] - meanX) * (y[i] - meanY);
+      xx += dx * dx;
+      yy += dy * dy;
+      xy += dx * dy;
     }
     // The mean of equal values may miss them by a rounding, so xx alone does not show them equal.
-    return new StraightLine(meanX, meanY, varies ? xy / xx : 0, varies ? share : 0, x.length);
+    double share = varies && yy > 0 ? Math.min(1, xy * xy / (xx * yy)) : 0;
+    return new StraightLine(meanX, meanY, varies ? xy / xx : 0, share, x.length);
   }
 
   /** The result that the line gives at an input of {@code value}. */

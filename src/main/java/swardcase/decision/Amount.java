@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import swardcase.chance.Drawn;
 import swardcase.chance.Range;
-import swardcase.check.Check;
 
 /**
  * How much an explained number is: as it was given, over the draws, worked once at the likely
@@ -15,23 +14,26 @@ import swardcase.check.Check;
  * @param drawn the number that every sheet prints
  * @param mean over the draws; that of {@code drawn}, or alone where only means are kept
  * @param atLikely worked once at the likely inputs
+ * @param draws the number in each draw; none unless it is {@code drawn}
  */
 public record Amount(
-    Optional<Range> given, Optional<Drawn> drawn, OptionalDouble mean, OptionalDouble atLikely) {
+    Optional<Range> given,
+    Optional<Drawn> drawn,
+    OptionalDouble mean,
+    OptionalDouble atLikely,
+    double[] draws) {
 
-  /** Checks that there is a number at all, and one mean only. */
-  public Amount {
-    Check.that(
-        given.isPresent() || mean.isPresent() || atLikely.isPresent(), "an amount needs a number");
-    Check.that(
-        drawn.isEmpty() || mean.orElseThrow() == drawn.get().mean(), "an amount has one mean only");
+  private static final double[] NO_DRAWS = {};
+
+  private Amount(Optional<Range> given, OptionalDouble mean, OptionalDouble atLikely) {
+    this(given, Optional.empty(), mean, atLikely, NO_DRAWS);
   }
 
   /** A number that is told. */
   static Amount given(Range range) {
     OptionalDouble mean =
         range.isExact() ? OptionalDouble.of(range.likely()) : OptionalDouble.empty();
-    return new Amount(Optional.of(range), Optional.empty(), mean, OptionalDouble.empty());
+    return new Amount(Optional.of(range), mean, OptionalDouble.empty());
   }
 
   /** A number that is the same in every draw. */
@@ -39,30 +41,19 @@ public record Amount(
     return given(Range.exactly(value));
   }
 
-  /** A number of the draws. */
-  static Amount drawn(Drawn drawn) {
-    return new Amount(
-        Optional.empty(),
-        Optional.of(drawn),
-        OptionalDouble.of(drawn.mean()),
-        OptionalDouble.empty());
-  }
-
   /** A mean of the draws. */
   static Amount mean(double mean) {
-    return new Amount(
-        Optional.empty(), Optional.empty(), OptionalDouble.of(mean), OptionalDouble.empty());
+    return new Amount(Optional.empty(), OptionalDouble.of(mean), OptionalDouble.empty());
   }
 
   /** A number that is worked once at the likely inputs. */
   static Amount atLikely(double value) {
-    return new Amount(
-        Optional.empty(), Optional.empty(), OptionalDouble.empty(), OptionalDouble.of(value));
+    return new Amount(Optional.empty(), OptionalDouble.empty(), OptionalDouble.of(value));
   }
 
   /** The same with what it is at the likely inputs. */
   Amount withLikely(double value) {
-    return new Amount(given, drawn, mean, OptionalDouble.of(value));
+    return new Amount(given, drawn, mean, OptionalDouble.of(value), draws);
   }
 
   /** The number at the likely inputs; empty where only the draws tell it. */

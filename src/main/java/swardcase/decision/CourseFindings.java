@@ -1,6 +1,5 @@
 package swardcase.decision;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import swardcase.chance.Drawn;
@@ -24,11 +23,9 @@ import swardcase.search.PlanLimit;
  * @param held whether it sows a stand that something known to be poor holds back, so that it is not
  *     sure whatever the draws say
  * @param overKeeping of the gain over keeping
- * @param expectedRegret what is missed on average against the best choice of each draw
- * @param betterForAll choices (places in the paddock's list) that this one beats whatever one
- *     thinks of risk: first-degree dominance
- * @param betterForCautious choices it beats for everybody who dislikes risk: second degree, those
- *     of the first degree among them
+ * @param betterForAll whether it beats keeping whatever one thinks of risk: first-degree dominance
+ * @param betterForCautious whether it beats keeping for everybody who dislikes risk: second degree,
+ *     which the first implies
  */
 public record CourseFindings(
     Course choice,
@@ -43,15 +40,12 @@ public record CourseFindings(
     Judgement judgement,
     boolean held,
     Judgement overKeeping,
-    double expectedRegret,
-    List<Integer> betterForAll,
-    List<Integer> betterForCautious) {
+    boolean betterForAll,
+    boolean betterForCautious) {
 
-  /** Copies the lists. */
+  /** Copies the limits. */
   public CourseFindings {
     passes = Set.copyOf(passes);
-    betterForAll = List.copyOf(betterForAll);
-    betterForCautious = List.copyOf(betterForCautious);
   }
 
   /** Whether it is right beyond the error of the draws, and nothing known to be poor holds it. */

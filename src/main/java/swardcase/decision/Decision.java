@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleConsumer;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import swardcase.chance.Drawn;
+import swardcase.chance.Sample;
 import swardcase.check.Check;
 import swardcase.decision.FarmMeasures.OfFarm;
 import swardcase.decision.FarmMeasures.OfMob;
@@ -15,6 +17,7 @@ import swardcase.decision.FarmMeasures.OfMonth;
 import swardcase.decision.FarmMeasures.OfPaddock;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Draws;
+import swardcase.draws.Measures;
 import swardcase.draws.Simulation;
 import swardcase.draws.Spread;
 import swardcase.money.RunningBalance;
@@ -31,8 +34,27 @@ import swardcase.search.PlanSearch;
  * The answer for a farm, as numbers: the plan, and what it and every alternative bring in each of
  * the common draws, none of which the search has seen. Every result is read from these draws. The
  * words are made elsewhere.
+ *
+ * @param model the farm made ready
+ * @param fixed choices that were made beforehand
+ * @param likely a run at likely inputs; the caller may ask it, but must not set it
+ * @param found what the search found
+ * @param costOfFixing what the choices made beforehand cost: the certainty equivalent of the plan
+ *     found without them less this one's; empty without such choices. A search that misses
+ *     something can make it negative
+ * @param otherDates another day for each mob's rams
+ * @param measures the places of the numbers that are read in each draw
+ * @param simulation what the plan and its alternatives bring in each draw
  */
-public final class Decision {
+public record Decision(
+    FarmModel model,
+    List<FixedChoice> fixed,
+    OutcomeFunction likely,
+    Found found,
+    OptionalDouble costOfFixing,
+    OtherDates otherDates,
+    FarmMeasures measures,
+    Simulation simulation) {
 
   /** Seed where none is given. */
   public static final long USUAL_SEED = 1;
@@ -43,28 +65,18 @@ public final class Decision {
   /** Blocks the draws come in, from whose means the standard errors are taken. */
   public static final int BLOCKS = 20;
 
-  private final FarmModel model;
-  private final List<FixedChoice> fixed;
-  private final OutcomeFunction likely;
-  private final Found found;
-  private final OptionalDouble costOfFixing;
-  private final OtherDates otherDates;
-  private final FarmMeasures measures;
-  private final Simulation simulation;
-
-  private Decision(Draws draws, List<FixedChoice> fixed, boolean rough, DoubleConsumer progress) {
-    model = draws.model();
-    this.fixed = List.copyOf(fixed);
-    likely = model.newRun();
+  private static Decision of(
+      Draws draws, List<FixedChoice> fixed, boolean rough, DoubleConsumer progress) {
+    FarmModel model = draws.model();
     PlanSearch search = new PlanSearch(draws, fixed, rough);
-    found =
+    Found found =
         search
             .find()
             .orElseThrow(
                 () ->
                     new IllegalArgumentException(
                         "no plan with the choices made beforehand keeps within the limits"));
-    costOfFixing =
+    OptionalDouble costOfFixing =
         fixed.isEmpty()
             ? OptionalDouble.empty()
             : OptionalDouble.of(
@@ -75,15 +87,14 @@ public final class Decision {
         found.bestStarts().stream()
             .map(starts -> starts.stream().map(Found.BestStart::course).toList())
             .toList();
-    Alternatives alternatives = new Alternatives(model, plan(), courses, search::feasible);
-    otherDates = OtherDates.of(model, likely);
-    measures = new FarmMeasures(model, plan());
-    simulation =
-        Simulation.of(
-            draws,
-            alternatives,
-            () -> new FarmMeasures(model, plan(), otherDates.forThread()),
-            progress);
+    Plan plan = found.plan().plan();
+    OutcomeFunction likely = model.newRun();
+    OtherDates dates = OtherDates.of(model, likely);
+    Supplier<FarmMeasures> measures = () -> new FarmMeasures(model, plan, dates);
+    Alternatives alternatives = new Alternatives(model, plan, courses, search::feasible);
+    Simulation simulation = Simulation.of(draws, alternatives, measures, progress);
+    return new Decision(
+        model, List.copyOf(fixed), likely, found, costOfFixing, dates, measures.get(), simulation);
   }
 
   /** Decides by the usual draws. */
@@ -98,12 +109,12 @@ public final class Decision {
    * @throws IllegalArgumentException if no plan with them keeps within the limits
    */
   public static Decision of(Draws draws, List<FixedChoice> fixed, DoubleConsumer progress) {
-    return new Decision(draws, fixed, false, progress);
+    return of(draws, fixed, false, progress);
   }
 
   /** The same by a rough search: to be shown while the whole one is waited for. */
   public static Decision rough(Draws draws, List<FixedChoice> fixed, DoubleConsumer progress) {
-    return new Decision(draws, fixed, true, progress);
+    return of(draws, fixed, true, progress);
   }
 
   /**
@@ -120,37 +131,9 @@ public final class Decision {
     return new Draws(model, seed, BLOCKS, count / BLOCKS);
   }
 
-  /** The farm made ready. */
-  public FarmModel model() {
-    return model;
-  }
-
-  /** A run at likely inputs; the caller may ask it, but must not set it. */
-  public OutcomeFunction likely() {
-    return likely;
-  }
-
-  /** Choices that were made beforehand. */
-  public List<FixedChoice> fixed() {
-    return fixed;
-  }
-
-  /**
-   * What these choices cost: the certainty equivalent of the plan found without them less this
-   * one's; empty without such choices. A search that misses something can make it negative.
-   */
-  public OptionalDouble costOfFixing() {
-    return costOfFixing;
-  }
-
   /** Risk that the farm bears, in money. */
   public double tolerance() {
     return model.farm().finance().riskTolerance().likely();
-  }
-
-  /** What the search found. */
-  public Found found() {
-    return found;
   }
 
   /** The plan. */
@@ -163,11 +146,6 @@ public final class Decision {
     return plan().action(paddock) != model.keep();
   }
 
-  /** What the plan and its alternatives bring in each draw. */
-  public Simulation simulation() {
-    return simulation;
-  }
-
   /** What the plan brings, mean over the draws. */
   public Outcome outcome() {
     return simulation.mean(Alternatives.PLAN);
@@ -176,6 +154,36 @@ public final class Decision {
   /** The plan's gain over keeping everything: net present value. */
   public Spread gain() {
     return spread(simulation.npv(Alternatives.PLAN));
+  }
+
+  /** What any other plan gains over keeping everything, in each draw. */
+  double[] npv(Plan plan) {
+    Alternatives alternatives = simulation.alternatives();
+    return IntStream.range(0, alternatives.size())
+        .filter(k -> alternatives.plan(k).equals(plan))
+        .mapToObj(simulation::npv)
+        .findFirst()
+        .orElseGet(() -> Simulation.measured(simulation.draws(), () -> new Gain(plan))[0]);
+  }
+
+  private record Gain(Plan plan) implements Measures {
+
+    @Override
+    public int size() {
+      return 1;
+    }
+
+    @Override
+    public void read(OutcomeFunction run, double[] numbers, double[] into) {
+      into[0] = run.setBase(plan);
+    }
+  }
+
+  /** What the plan would lose without its choice for a paddock, in each draw. */
+  double[] gain(int paddock) {
+    double[] without =
+        simulation.npv(simulation.alternatives().place(paddock, PaddockStudy.KEEPING));
+    return Sample.difference(simulation.npv(Alternatives.PLAN), without);
   }
 
   /** How a number that is given in each draw spreads. */
@@ -198,7 +206,7 @@ public final class Decision {
    * grazed as now; empty if there is none.
    */
   public Optional<MonthDay> otherDate(int mob) {
-    return otherDates.isFound(mob) ? Optional.of(otherDates.of(mob)) : Optional.empty();
+    return otherDates.days().get(mob);
   }
 
   /** A number of a paddock. */

@@ -1,12 +1,12 @@
 package swardcase.decision;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -16,8 +16,10 @@ import swardcase.chance.Payoffs;
 import swardcase.decision.Enquiry.Advice;
 import swardcase.decision.Enquiry.Change;
 import swardcase.decision.Enquiry.Kind;
+import swardcase.decision.FarmMeasures.OfMob;
+import swardcase.draws.RecordsFit;
 import swardcase.draws.Simulation;
-import swardcase.farm.Prices;
+import swardcase.farm.Mob;
 import swardcase.outcome.FarmModel;
 import swardcase.sward.Composition;
 import swardcase.sward.StandingClover;
@@ -53,21 +55,21 @@ final class Enquiries {
   private static final Comparator<Enquiry> MOST_WORTH_KNOWING =
       Comparator.<Enquiry>comparingDouble(each -> -each.worth().value())
           .thenComparing(Enquiry::kind)
-          .thenComparing(each -> each.paddock().orElse(each.mob().orElse(0)))
+          .thenComparing(Enquiry::place)
           .thenComparing(each -> each.number().map(Unknown::place).orElse(0));
 
+  private final Decision decision;
   private final Simulation simulation;
   private final FarmModel model;
-  private final Prices prices;
   private final double leafError;
   private final long seed;
   private final int draws;
 
-  Enquiries(Simulation simulation) {
-    this.simulation = simulation;
-    model = simulation.draws().model();
-    prices = model.farm().prices();
-    leafError = model.tables().parameter(LEAF_TEST_ERROR).likely();
+  Enquiries(Decision decision) {
+    this.decision = decision;
+    simulation = decision.simulation();
+    model = decision.model();
+    leafError = model.tables().likely(LEAF_TEST_ERROR);
     seed = simulation.draws().seed();
     draws = simulation.draws().count();
   }
@@ -82,33 +84,36 @@ final class Enquiries {
   List<Enquiry> tests(
       int paddock, Payoffs payoffs, Function<Learnt.Pick, Optional<Change>> change) {
     Learnt leaf = payoffs.learnt(leafTest(paddock));
+    double price = model.farm().prices().leafTest().likely();
     return List.of(
-        plants(paddock, payoffs, change),
-        bought(Kind.LEAF_TEST, paddock, 0, leaf, prices.leafTest().likely(), change));
+        plants(paddock, payoffs, change), bought(Kind.LEAF_TEST, paddock, 0, leaf, price, change));
   }
 
-  /** One more scan of each mob, and what its result would change. */
-  static Stream<Enquiry> scans(
-      Decision decision, Payoffs payoffs, Function<Learnt.Pick, Optional<Change>> change) {
-    ScanningWorth scanning = new ScanningWorth(decision);
-    return IntStream.range(0, decision.model().farm().mobs().size())
-        .mapToObj(
-            mob ->
-                bought(
-                    Kind.SCAN,
-                    mob,
-                    0,
-                    payoffs.learnt(scanning.result(mob)),
-                    scanning.price(mob),
-                    change));
+  /** One more scan of each mob, and the numbers that count. */
+  Stream<Enquiry> ofFarm(
+      Payoffs payoffs, List<Unknown> numbers, Function<Learnt.Pick, Optional<Change>> change) {
+    double scan = model.farm().management().scanPerEwe().likely();
+    List<Mob> mobs = model.farm().mobs();
+    Stream<Enquiry> scans =
+        IntStream.range(0, mobs.size())
+            .mapToObj(
+                g ->
+                    bought(
+                        Kind.SCAN,
+                        g,
+                        0,
+                        payoffs.learnt(scan(g)),
+                        mobs.get(g).ewes() * scan,
+                        change));
+    return Stream.concat(
+        scans, numbers.stream().filter(Unknown::counts).map(number -> of(number, change)));
   }
 
   /** A number, and what knowing it would change. */
   Enquiry of(Unknown number, Function<Learnt.Pick, Optional<Change>> change) {
     return new Enquiry(
         Kind.NUMBER,
-        OptionalInt.empty(),
-        OptionalInt.empty(),
+        0,
         Optional.of(number),
         0,
         number.value(),
@@ -123,28 +128,8 @@ final class Enquiries {
     Map<Object, Enquiry> one = new LinkedHashMap<>();
     all.forEach(
         each ->
-            one.merge(
-                each.number().<Object>map(Unknown::name).orElse(each), each, Enquiries::both));
+            one.merge(each.number().<Object>map(Unknown::name).orElse(each), each, Enquiry::and));
     return one.values().stream().sorted(MOST_WORTH_KNOWING).toList();
-  }
-
-  /** The same number, known for two reasons: the greater worth, and all that it would change. */
-  private static Enquiry both(Enquiry one, Enquiry other) {
-    Enquiry more = one.worth().value() < other.worth().value() ? other : one;
-    return new Enquiry(
-        more.kind(),
-        more.paddock(),
-        more.mob(),
-        more.number(),
-        more.plants(),
-        more.worth(),
-        more.price(),
-        more.advice(),
-        Stream.concat(
-                one.changes().stream(),
-                other.changes().stream().filter(change -> !one.changes(change.place())))
-            .toList(),
-        Stream.concat(one.settles().stream(), other.settles().stream()).distinct().toList());
   }
 
   private static Enquiry bought(
@@ -156,8 +141,7 @@ final class Enquiries {
       Function<Learnt.Pick, Optional<Change>> change) {
     return new Enquiry(
         kind,
-        kind == Kind.SCAN ? OptionalInt.empty() : OptionalInt.of(place),
-        kind == Kind.SCAN ? OptionalInt.of(place) : OptionalInt.empty(),
+        place,
         Optional.empty(),
         plants,
         learnt.worth(),
@@ -183,19 +167,44 @@ final class Enquiries {
   }
 
   private double[] leafTest(int paddock) {
-    CountedRandom random = new CountedRandom(seed);
-    long stream = stream("leaf test of ", paddock);
     double[] leaf = simulation.leaf(paddock);
-    double[] result = new double[draws];
-    for (int d = 0; d < draws; d++) {
-      random.restart(seed, d, stream);
-      result[d] = leaf[d] * (1 + leafError * random.nextGaussian());
-    }
-    return result;
+    return drawn(
+        "leaf test of " + name(paddock),
+        (d, random) -> leaf[d] * (1 + leafError * random.nextGaussian()));
   }
 
-  private long stream(String test, int paddock) {
-    return CountedRandom.part(test + model.farm().paddocks().get(paddock).name());
+  /**
+   * Share of a mob's ewes that a scan after the coming joining would find in lamb in each draw, the
+   * farm grazed as now, chance of the year counted in.
+   */
+  double[] scan(int mob) {
+    RecordsFit fit = new RecordsFit(model);
+    Mob of = model.farm().mobs().get(mob);
+    double[] expected = decision.drawn(mob, OfMob.PREGNANT_PERCENT);
+    return drawn(
+        "one more scan of " + of.name(),
+        (d, random) -> fit.seen(of.ewes(), expected[d] / 100, random));
+  }
+
+  /** What one draw brings, with random numbers of its own. */
+  private interface Result {
+    double of(int draw, CountedRandom random);
+  }
+
+  private double[] drawn(String what, Result result) {
+    CountedRandom random = new CountedRandom(seed);
+    double[] results = new double[draws];
+    Arrays.setAll(
+        results,
+        d -> {
+          random.restart(seed, d, CountedRandom.part(what));
+          return result.of(d, random);
+        });
+    return results;
+  }
+
+  private String name(int paddock) {
+    return model.farm().paddocks().get(paddock).name();
   }
 
   private Enquiry plants(
@@ -215,7 +224,7 @@ final class Enquiries {
               paddock,
               PLANTS[k],
               ofHigh.worth().value() > ofOld.worth().value() ? ofHigh : ofOld,
-              PLANTS[k] * prices.plantIdentification().likely(),
+              PLANTS[k] * model.farm().prices().plantIdentification().likely(),
               change);
       best = best == null || each.net() > best.net() ? each : best;
     }
@@ -263,7 +272,7 @@ final class Enquiries {
   private void count(
       int paddock, double designEffect, double[][] shares, double[][] old, double[][] high) {
     CountedRandom random = new CountedRandom(seed);
-    long stream = stream("plants of ", paddock);
+    long stream = CountedRandom.part("plants of " + name(paddock));
     for (int d = 0; d < draws; d++) {
       random.restart(seed, d, stream);
       double oldHigh = shares[0][d];

@@ -13,8 +13,8 @@ import swardcase.outcome.Course;
  * result would change.
  *
  * @param kind which kind of thing
- * @param paddock the paddock that is walked or sampled; empty for a number or a scan
- * @param mob the mob that is scanned; empty for anything else
+ * @param place of the paddock that is walked or sampled, or of the mob that is scanned; of no
+ *     account for a number
  * @param number the number that would be known; empty for a walk, plants, a leaf test or a scan
  * @param plants plants to identify; 0 for anything else
  * @param worth on average, present value
@@ -26,8 +26,7 @@ import swardcase.outcome.Course;
  */
 public record Enquiry(
     Kind kind,
-    OptionalInt paddock,
-    OptionalInt mob,
+    int place,
     Optional<Unknown> number,
     int plants,
     DrawnInformation worth,
@@ -37,12 +36,6 @@ public record Enquiry(
     List<Integer> settles) {
 
   private static final double ERRORS = 2;
-
-  /** Copies the lists. */
-  public Enquiry {
-    changes = List.copyOf(changes);
-    settles = List.copyOf(settles);
-  }
 
   /** Which kind of thing. */
   public enum Kind {
@@ -98,28 +91,39 @@ public record Enquiry(
     return net < -margin || worth.value() == 0 ? Advice.NOT_WORTH_DOING : Advice.ABOUT_EVEN;
   }
 
+  /** The paddock that is walked or sampled; empty for a number or a scan. */
+  public OptionalInt paddock() {
+    return kind == Kind.NUMBER || kind == Kind.SCAN ? OptionalInt.empty() : OptionalInt.of(place);
+  }
+
+  /** The mob that is scanned; empty for anything else. */
+  public OptionalInt mob() {
+    return kind == Kind.SCAN ? OptionalInt.of(place) : OptionalInt.empty();
+  }
+
   /** Value less price. */
   double net() {
     return worth.value() - price.orElse(0);
   }
 
-  /** Whether its result may change the answer of a place. */
-  boolean changes(OptionalInt place) {
-    return changes.stream().anyMatch(change -> change.place().equals(place));
-  }
-
   /** The same, said to settle a paddock too. */
   Enquiry settling(int paddock) {
-    return new Enquiry(
-        kind,
-        this.paddock,
-        mob,
-        number,
-        plants,
-        worth,
-        price,
-        advice,
-        changes,
-        Stream.concat(settles.stream(), Stream.of(paddock)).toList());
+    return with(changes, Stream.concat(settles.stream(), Stream.of(paddock)).toList());
+  }
+
+  /** The same number, known for two reasons: the greater worth, and all that it would change. */
+  Enquiry and(Enquiry other) {
+    List<OptionalInt> places = changes.stream().map(Change::place).toList();
+    Enquiry more = worth.value() < other.worth.value() ? other : this;
+    return more.with(
+        Stream.concat(
+                changes.stream(),
+                other.changes.stream().filter(change -> !places.contains(change.place())))
+            .toList(),
+        Stream.concat(settles.stream(), other.settles.stream()).distinct().toList());
+  }
+
+  private Enquiry with(List<Change> changes, List<Integer> settles) {
+    return new Enquiry(kind, place, number, plants, worth, price, advice, changes, settles);
   }
 }

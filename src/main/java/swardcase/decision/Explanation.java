@@ -1,12 +1,8 @@
 package swardcase.decision;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.stream.Stream;
-import swardcase.check.Check;
 import swardcase.evidence.Assumption;
 
 /**
@@ -16,8 +12,6 @@ import swardcase.evidence.Assumption;
  * @param names of which paddock, mob, cultivar, action or year it is, as its words need them; of an
  *     input its name
  * @param amount how much
- * @param unit its unit; {@code money} for a sum in the farm's currency
- * @param joined how the parts make the number
  * @param parts what it is made from
  * @param input of an input, where it is from
  * @param movers the inputs that move it in the draws, most first; told of the number that is asked
@@ -27,8 +21,6 @@ public record Explanation(
     Quantity what,
     List<String> names,
     Amount amount,
-    String unit,
-    Joined joined,
     List<Explanation> parts,
     Optional<Assumption> input,
     List<Mover> movers) {
@@ -62,46 +54,44 @@ public record Explanation(
    */
   public record Mover(String name, Assumption input, double atLow, double atHigh) {}
 
-  /** Checks that nothing is missing and copies the lists. */
-  public Explanation {
-    Check.notNull(what, "what a number is");
-    Check.notNull(amount, "amount of " + what);
-    Check.notNull(unit, "unit of " + what);
-    Check.notNull(joined, "how " + what + " is made");
-    Check.notNull(input, "input of " + what);
-    names = List.copyOf(names);
-    parts = List.copyOf(parts);
-    movers = List.copyOf(movers);
-  }
-
   /** An input by itself. */
   static Explanation of(Assumption input) {
     return new Explanation(
         Quantity.INPUT,
         List.of(input.name()),
         Amount.given(input.range()),
-        input.unit(),
-        Joined.INPUT,
         List.of(),
         Optional.of(input),
         List.of());
   }
 
   /** A number with its parts. */
-  static Explanation of(
-      Quantity what,
-      List<String> names,
-      Amount amount,
-      String unit,
-      Joined joined,
-      Explanation... parts) {
-    return new Explanation(
-        what, names, amount, unit, joined, List.of(parts), Optional.empty(), List.of());
+  static Explanation of(Quantity what, Amount amount, Explanation... parts) {
+    return of(what, List.of(), amount, parts);
+  }
+
+  /** A number of something that has a name. */
+  static Explanation of(Quantity what, String name, Amount amount, Explanation... parts) {
+    return of(what, List.of(name), amount, parts);
+  }
+
+  static Explanation of(Quantity what, List<String> names, Amount amount, Explanation... parts) {
+    return new Explanation(what, names, amount, List.of(parts), Optional.empty(), List.of());
   }
 
   /** The same number with what moves it. */
   Explanation movedBy(List<Mover> by) {
-    return new Explanation(what, names, amount, unit, joined, parts, input, by);
+    return new Explanation(what, names, amount, parts, input, by);
+  }
+
+  /** Its unit; {@code money} for a sum in the farm's currency. */
+  public String unit() {
+    return input.map(Assumption::unit).orElse(what.unit());
+  }
+
+  /** How the parts make the number. */
+  public Joined joined() {
+    return what.joined();
   }
 
   /**
@@ -110,7 +100,7 @@ public record Explanation(
    */
   public boolean isOfMeans() {
     boolean straight =
-        switch (joined) {
+        switch (joined()) {
           case SUM, DIFFERENCE -> true;
           case PRODUCT -> parts.stream().filter(part -> !part.amount.isFixed()).count() <= 1;
           case EXCESS, QUOTIENT, MODEL, INPUT -> false;
@@ -118,20 +108,5 @@ public record Explanation(
     return straight
         && Stream.concat(Stream.of(this), parts.stream())
             .allMatch(one -> one.amount.mean().isPresent());
-  }
-
-  /** What the parts make; of a model or an input, its own. */
-  public double joinedValue() {
-    Function<Explanation, OptionalDouble> value =
-        one -> isOfMeans() ? one.amount.mean() : one.amount.likely();
-    double[] of = parts.stream().mapToDouble(part -> value.apply(part).orElseThrow()).toArray();
-    return switch (joined) {
-      case SUM -> Arrays.stream(of).sum();
-      case DIFFERENCE -> of[0] - of[1];
-      case EXCESS -> Math.max(0, of[0] - of[1]);
-      case PRODUCT -> Arrays.stream(of).reduce(1, (a, b) -> a * b);
-      case QUOTIENT -> of[0] / of[1];
-      case MODEL, INPUT -> amount.mean().orElseGet(() -> amount.likely().orElseThrow());
-    };
   }
 }

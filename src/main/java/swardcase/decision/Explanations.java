@@ -2,11 +2,12 @@ package swardcase.decision;
 
 import java.time.Month;
 import java.util.Arrays;
-import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import swardcase.decision.Explanation.Joined;
+import swardcase.chance.Drawn;
 import swardcase.decision.FarmMeasures.OfFarm;
 import swardcase.decision.FarmMeasures.OfMob;
 import swardcase.decision.FarmMeasures.OfMonth;
@@ -14,9 +15,9 @@ import swardcase.decision.FarmMeasures.OfPaddock;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Simulation;
 import swardcase.evidence.Assumption;
-import swardcase.evidence.UncertainNumbers;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
+import swardcase.farm.Supplement;
 import swardcase.feed.SupplementCost;
 import swardcase.outcome.FarmRule;
 import swardcase.outcome.Outcome;
@@ -28,8 +29,6 @@ import swardcase.outcome.OutcomeFunction;
  * explanation cannot tell of another calculation than the one made.
  */
 public final class Explanations {
-
-  static final String MONEY = "money";
 
   private final Decision decision;
   private final Farm farm;
@@ -44,7 +43,7 @@ public final class Explanations {
     farm = decision.model().farm();
     run = decision.likely();
     simulation = decision.simulation();
-    measures = new FarmMeasures(decision.model(), decision.plan());
+    measures = new FarmMeasures(decision.model(), decision.plan(), decision.otherDates());
     atLikely = new double[measures.size()];
     measures.read(run, decision.model().inputs().likely(), atLikely);
     paddocks = new PaddockExplanations(decision, this);
@@ -56,8 +55,15 @@ public final class Explanations {
   }
 
   /** Those of the numbers of paddocks. */
-  public PaddockExplanations paddocks() {
+  PaddockExplanations paddocks() {
     return paddocks;
+  }
+
+  /** A number with the inputs that move it, if it is drawn. */
+  Explanation moved(Explanation number) {
+    return number.amount().drawn().isEmpty()
+        ? number
+        : number.movedBy(new Unknowns(simulation).moving(number.amount().draws()));
   }
 
   Values values(OfFarm measure) {
@@ -76,59 +82,47 @@ public final class Explanations {
     return new Values(simulation.measured(measure), atLikely[measure]);
   }
 
+  private Amount amount(OfFarm measure) {
+    return amount(values(measure));
+  }
+
+  private Amount amount(int mob, OfMob measure) {
+    return amount(values(mob, measure));
+  }
+
   /** Over the draws, and at the likely inputs. */
   Amount amount(Values values) {
     return amount(values.drawn()).withLikely(values.likely());
   }
 
   /** Over the draws alone. */
-  Amount amount(double[] drawn) {
-    return Amount.drawn(decision.spread(drawn).drawn());
+  Amount amount(double[] draws) {
+    Drawn drawn = decision.spread(draws).drawn();
+    OptionalDouble mean = OptionalDouble.of(drawn.mean());
+    return new Amount(Optional.empty(), Optional.of(drawn), mean, OptionalDouble.empty(), draws);
   }
 
-  /** The number with the inputs that move it. */
-  Explanation moved(Explanation number, double[] drawn) {
-    return number.movedBy(new Unknowns(simulation).moving(drawn));
-  }
-
-  /** Supplement bought in winter because of outdated clover, t as fed. */
-  public Explanation winterFeed() {
-    return moved(winterFeedAlone(), values(OfFarm.WINTER_SUPPLEMENT_TONNES).drawn());
-  }
-
-  Explanation winterFeedAlone() {
+  /** Supplement bought in winter because of outdated clover. */
+  Explanation winterFeed() {
     return Explanation.of(
         Quantity.WINTER_FEED,
-        List.of(),
-        amount(values(OfFarm.WINTER_SUPPLEMENT_TONNES)),
-        "t as fed",
-        Joined.QUOTIENT,
+        amount(OfFarm.WINTER_SUPPLEMENT_TONNES),
         winterShortfall(),
         energyPerTonne());
   }
 
-  /** The same as money. */
-  public Explanation winterFeedCost() {
-    Values cost = values(OfFarm.WINTER_SUPPLEMENT_COST);
-    return moved(
-        Explanation.of(
-            Quantity.WINTER_FEED_COST,
-            List.of(),
-            amount(cost),
-            MONEY,
-            Joined.PRODUCT,
-            winterFeedAlone(),
-            Explanation.of(farm.supplement().pricePerTonne())),
-        cost.drawn());
+  Explanation winterFeedCost() {
+    return Explanation.of(
+        Quantity.WINTER_FEED_COST,
+        amount(OfFarm.WINTER_SUPPLEMENT_COST),
+        winterFeed(),
+        Explanation.of(farm.supplement().pricePerTonne()));
   }
 
   private Explanation winterShortfall() {
     return Explanation.of(
         Quantity.WINTER_SHORTFALL,
-        List.of(),
-        amount(values(OfFarm.WINTER_SHORTFALL_MJ)),
-        "MJ",
-        Joined.EXCESS,
+        amount(OfFarm.WINTER_SHORTFALL_MJ),
         bought(Quantity.BOUGHT_NOW, OfMonth.BOUGHT_MJ, Amount.atLikely(run.winterGrowthNow())),
         bought(Quantity.BOUGHT_WITH_CURRENT, OfMonth.BOUGHT_WITH_CURRENT_MJ, Amount.fixed(1)));
   }
@@ -142,32 +136,29 @@ public final class Explanations {
             .orElseThrow()
             .times(farm.areaHa());
     return Explanation.of(
-        what,
-        List.of(),
-        amount(bought),
-        "MJ",
-        Joined.MODEL,
-        Explanation.of(Quantity.WINTER_GROWTH, List.of(), winterGrowth, "", Joined.MODEL));
+        what, amount(bought), Explanation.of(Quantity.WINTER_GROWTH, winterGrowth));
   }
 
   private Explanation energyPerTonne() {
+    Supplement fed = farm.supplement();
+    double energy =
+        SupplementCost.energyMjPerTonne(
+            fed.energyMjPerKgDm().likely(),
+            fed.dryMatterFraction().likely(),
+            fed.wasteFraction().likely());
     return Explanation.of(
         Quantity.ENERGY_PER_TONNE,
-        List.of(farm.supplement().name()),
-        Amount.atLikely(SupplementCost.of(farm.supplement()).energyMjPerTonne()),
-        "MJ/t",
-        Joined.MODEL,
-        Explanation.of(farm.supplement().dryMatterFraction()),
-        Explanation.of(farm.supplement().energyMjPerKgDm()),
-        Explanation.of(farm.supplement().wasteFraction()));
+        fed.name(),
+        Amount.atLikely(energy),
+        Explanation.of(fed.dryMatterFraction()),
+        Explanation.of(fed.energyMjPerKgDm()),
+        Explanation.of(fed.wasteFraction()));
   }
 
-  /** Winter growth lost on the whole farm, kg DM a year. */
-  public Explanation winterGrowthLost() {
-    return sum(
+  Explanation winterGrowthLost() {
+    return Explanation.of(
         Quantity.WINTER_GROWTH_LOST,
-        values(OfFarm.WINTER_LOSS_KG_DM),
-        "kg DM",
+        amount(OfFarm.WINTER_LOSS_KG_DM),
         each(farm.paddocks().size(), paddocks::growthLostInAll));
   }
 
@@ -175,36 +166,22 @@ public final class Explanations {
     return IntStream.range(0, count).mapToObj(of).toArray(Explanation[]::new);
   }
 
-  private Explanation sum(Quantity what, Values values, String unit, Explanation... parts) {
-    return moved(
-        Explanation.of(what, List.of(), amount(values), unit, Joined.SUM, parts), values.drawn());
-  }
-
   /** Lambs not marked in a year because of oestrogen. */
-  public Explanation lambs() {
-    return sum(
-        Quantity.LAMBS_LOST,
-        values(OfFarm.LAMBS_LOST),
-        "lambs",
-        each(farm.mobs().size(), this::lambsOf));
+  Explanation lambs() {
+    return Explanation.of(
+        Quantity.LAMBS_LOST, amount(OfFarm.LAMBS_LOST), each(farm.mobs().size(), this::lambsOf));
   }
 
   private Explanation lambsOf(int g) {
     Mob mob = farm.mobs().get(g);
-    double each = run.lambsPerPregnantEwe(g);
     return Explanation.of(
         Quantity.LAMBS_LOST_OF_MOB,
-        List.of(mob.name()),
-        amount(values(g, OfMob.LAMBS_LOST)),
-        "lambs",
-        Joined.PRODUCT,
+        mob.name(),
+        amount(g, OfMob.LAMBS_LOST),
         fewerInLamb(g),
         Explanation.of(
             Quantity.LAMBS_PER_EWE_IN_LAMB,
-            List.of(),
-            Amount.fixed(each),
-            "lambs",
-            Joined.QUOTIENT,
+            Amount.fixed(run.lambsPerPregnantEwe(g)),
             Explanation.of(mob.markingPercent()),
             Explanation.of(mob.pregnantPercent())));
   }
@@ -215,47 +192,28 @@ public final class Explanations {
 
   private Explanation fewerInLamb(int g) {
     Mob mob = farm.mobs().get(g);
+    Amount without = amount(values(g, OfMob.UNAFFECTED_PERCENT).times(0.01));
+    Amount now = amount(values(g, OfMob.PREGNANT_PERCENT).times(0.01));
+    Amount dose = amount(g, OfMob.DOSE_AT_JOINING);
     return Explanation.of(
         Quantity.EWES_FEWER_IN_LAMB,
-        List.of(mob.name()),
+        mob.name(),
         amount(shareLost(g).times(mob.ewes())),
-        "ewes",
-        Joined.PRODUCT,
-        Explanation.of(
-            Quantity.EWES_JOINED, List.of(), Amount.fixed(mob.ewes()), "ewes", Joined.MODEL),
+        Explanation.of(Quantity.EWES_JOINED, Amount.fixed(mob.ewes())),
         Explanation.of(
             Quantity.SHARE_LOST,
-            List.of(),
             amount(shareLost(g)),
-            "",
-            Joined.DIFFERENCE,
-            Explanation.of(
-                Quantity.IN_LAMB_WITHOUT_OESTROGEN,
-                List.of(),
-                amount(values(g, OfMob.UNAFFECTED_PERCENT).times(0.01)),
-                "",
-                Joined.MODEL),
+            Explanation.of(Quantity.IN_LAMB_WITHOUT_OESTROGEN, without),
             Explanation.of(
                 Quantity.IN_LAMB_NOW,
-                List.of(),
-                amount(values(g, OfMob.PREGNANT_PERCENT).times(0.01)),
-                "",
-                Joined.MODEL,
-                Explanation.of(
-                    Quantity.DOSE_OVER_JOINING,
-                    List.of(mob.name()),
-                    amount(values(g, OfMob.DOSE_AT_JOINING)),
-                    "% of intake",
-                    Joined.MODEL))));
+                now,
+                Explanation.of(Quantity.DOSE_OVER_JOINING, mob.name(), dose))));
   }
 
   /** Money lost in a year because of oestrogen. */
-  public Explanation lambCost() {
-    return sum(
-        Quantity.LAMB_COST,
-        values(OfFarm.LAMB_COST),
-        MONEY,
-        each(farm.mobs().size(), this::lambCostOf));
+  Explanation lambCost() {
+    return Explanation.of(
+        Quantity.LAMB_COST, amount(OfFarm.LAMB_COST), each(farm.mobs().size(), this::lambCostOf));
   }
 
   private Explanation lambCostOf(int g) {
@@ -263,38 +221,27 @@ public final class Explanations {
     Values ewes = shareLost(g).times(farm.mobs().get(g).ewes());
     return Explanation.of(
         Quantity.LAMB_COST_OF_MOB,
-        List.of(farm.mobs().get(g).name()),
-        amount(values(g, OfMob.LAMB_COST)),
-        MONEY,
-        Joined.SUM,
+        farm.mobs().get(g).name(),
+        amount(g, OfMob.LAMB_COST),
         priced(Quantity.LAMB_VALUE, lambsOf(g), lambs, OutcomeFunction.LAMB_VALUE),
         priced(Quantity.DRY_EWE_COST, fewerInLamb(g), ewes, OutcomeFunction.DRY_EWE_COST));
   }
 
   private Explanation priced(Quantity what, Explanation count, Values number, String price) {
-    UncertainNumbers inputs = decision.model().inputs();
-    int place = inputs.place(price);
-    Assumption each = inputs.get(place);
-    return Explanation.of(
-        what,
-        List.of(),
-        amount(number.times(new Values(simulation.drawn(place), each.likely()))),
-        MONEY,
-        Joined.PRODUCT,
-        count,
-        Explanation.of(each));
+    int place = decision.model().inputs().place(price);
+    Assumption each = decision.model().inputs().get(place);
+    Values prices = new Values(simulation.drawn(place), each.likely());
+    return Explanation.of(what, amount(number.times(prices)), count, Explanation.of(each));
   }
 
-  /** All costs of the plan. */
-  public Explanation planCost() {
-    return sum(
+  Explanation planCost() {
+    return Explanation.of(
         Quantity.PLAN_COST,
-        values(OfFarm.PLAN_COST),
-        MONEY,
+        amount(OfFarm.PLAN_COST),
         Stream.concat(
                 IntStream.range(0, farm.paddocks().size())
                     .filter(decision::isActedOn)
-                    .mapToObj(paddocks::costAlone),
+                    .mapToObj(paddocks::cost),
                 Stream.of(FarmRule.values())
                     .filter(rule -> decision.plan().choice(rule) > 0)
                     .map(this::costOf))
@@ -302,42 +249,31 @@ public final class Explanations {
   }
 
   private Explanation costOf(FarmRule rule) {
-    Quantity what =
-        switch (rule) {
-          case IN_ORDER -> Quantity.IN_ORDER_COST;
-          case SELL_DRY -> Quantity.SELL_DRY_COST;
-        };
     return Explanation.of(
-        what, List.of(), amount(values(FarmMeasures.costOf(rule))), MONEY, Joined.MODEL);
+        Quantity.valueOf(rule.name() + "_COST"), amount(FarmMeasures.costOf(rule)));
   }
 
   /** Net present value of the plan. */
-  public Explanation planGain() {
-    double[] gain = simulation.npv(Alternatives.PLAN);
-    Explanation[] years = each(decision.outcome().years(), this::year);
-    return moved(
-        Explanation.of(Quantity.PLAN_GAIN, List.of(), amount(gain), MONEY, Joined.SUM, years),
-        gain);
+  Explanation planGain() {
+    return Explanation.of(
+        Quantity.PLAN_GAIN,
+        amount(simulation.npv(Alternatives.PLAN)),
+        each(decision.outcome().years(), this::year));
   }
 
   private Explanation year(int t) {
     double[] net = new double[simulation.draws().count()];
     Arrays.setAll(net, d -> simulation.cashFlow(d)[t]);
     double factor = run.discount(t);
-    List<String> name = List.of(Integer.toString(t + 1));
+    String name = Integer.toString(t + 1);
     return Explanation.of(
         Quantity.YEAR,
         name,
         amount(Arrays.stream(net).map(each -> each * factor).toArray()),
-        MONEY,
-        Joined.PRODUCT,
-        Explanation.of(Quantity.NET_OF_YEAR, name, amount(net), MONEY, Joined.SUM, lines(t)),
+        Explanation.of(Quantity.NET_OF_YEAR, name, amount(net), lines(t)),
         Explanation.of(
             Quantity.DISCOUNT_FACTOR,
-            List.of(),
             Amount.fixed(factor),
-            "",
-            Joined.MODEL,
             Explanation.of(farm.finance().discountRate())));
   }
 
@@ -358,7 +294,7 @@ public final class Explanations {
   }
 
   private static Explanation line(Quantity what, double mean) {
-    return Explanation.of(what, List.of(), Amount.mean(mean), MONEY, Joined.MODEL);
+    return Explanation.of(what, Amount.mean(mean));
   }
 
   private Explanation endValue() {
@@ -371,11 +307,8 @@ public final class Explanations {
     Assumption perHa = farm.finance().endValuePerHa();
     return Explanation.of(
         Quantity.END_VALUE,
-        List.of(),
         Amount.mean(outcome.endValue(outcome.years() - 1)).withLikely(sown * perHa.likely()),
-        MONEY,
-        Joined.PRODUCT,
-        Explanation.of(Quantity.HECTARES_SOWN, List.of(), Amount.fixed(sown), "ha", Joined.MODEL),
+        Explanation.of(Quantity.HECTARES_SOWN, Amount.fixed(sown)),
         Explanation.of(perHa));
   }
 }

@@ -1,5 +1,6 @@
 package swardcase.decision;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -9,6 +10,12 @@ import swardcase.decision.FarmMeasures.OfFarm;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Draws;
 import swardcase.draws.Spread;
+import swardcase.farm.Action;
+import swardcase.farm.Paddock;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.FarmRule;
+import swardcase.outcome.Plan;
+import swardcase.search.LikelySearch;
 
 /**
  * What another farm brings more than a first one with its plan, in the same draws: first by itself,
@@ -37,11 +44,6 @@ public record FarmDifference(
     List<String> notHeld,
     boolean heldWithinLimits) {
 
-  /** Copies the list. */
-  public FarmDifference {
-    notHeld = List.copyOf(notHeld);
-  }
-
   /**
    * The difference from {@code first} to {@code other}.
    *
@@ -57,8 +59,9 @@ public record FarmDifference(
         draws.seed(),
         others.count(),
         others.seed());
-    HeldPlan plan = HeldPlan.of(first, other);
-    double[] held = plan.gain(other);
+    List<String> notHeld = new ArrayList<>();
+    Plan plan = held(first, other, notHeld);
+    double[] held = other.npv(plan);
     double[] standing = Sample.difference(standing(other), standing(first));
     double[] kept = Sample.difference(held, first.simulation().npv(Alternatives.PLAN));
     double[] planAdds = Sample.difference(other.simulation().npv(Alternatives.PLAN), held);
@@ -72,8 +75,45 @@ public record FarmDifference(
         first.spread(byItself),
         first.spread(planAdds),
         first.spread(together),
-        plan.notHeld(),
-        plan.withinLimits());
+        List.copyOf(notHeld),
+        new LikelySearch(other.model(), List.of()).feasible(plan));
+  }
+
+  /**
+   * The plan of one farm, held on another: on each paddock of the same name what the plan does with
+   * it, in the same year. Where the other farm has no such paddock, or the action cannot be done or
+   * seen through there, nothing is done.
+   *
+   * @param notHeld takes the paddocks of the first farm on which something is planned that is not
+   *     held
+   */
+  static Plan held(Decision first, Decision other, List<String> notHeld) {
+    FarmModel there = other.model();
+    List<String> names = there.farm().paddocks().stream().map(Paddock::name).toList();
+    List<String> keys = there.actions().stream().map(Action::key).toList();
+    Plan held = there.keepAll();
+    for (int i = 0; i < first.plan().paddocks(); i++) {
+      if (first.isActedOn(i)) {
+        String name = first.model().farm().paddocks().get(i).name();
+        int place = names.indexOf(name);
+        int action = keys.indexOf(first.model().actions().get(first.plan().action(i)).key());
+        int start = first.plan().start(i);
+        if (place >= 0
+            && action >= 0
+            && other.likely().allowed(place, action)
+            && start < there.startYears(action)) {
+          held = held.with(place, action, start);
+        } else {
+          notHeld.add(name);
+        }
+      }
+    }
+    for (FarmRule rule : FarmRule.values()) {
+      if (first.plan().choice(rule) < there.choices(rule)) {
+        held = held.with(names.size() + rule.ordinal(), first.plan().choice(rule), 0);
+      }
+    }
+    return held;
   }
 
   /** The standing result in each draw, over the years counted. */

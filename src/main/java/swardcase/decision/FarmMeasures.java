@@ -144,10 +144,6 @@ public final class FarmMeasures implements Measures {
   private final FeedResult withCurrent = new FeedResult();
   private final double[] inLamb;
 
-  FarmMeasures(FarmModel model, Plan plan) {
-    this(model, plan, OtherDates.none(model));
-  }
-
   FarmMeasures(FarmModel model, Plan plan, OtherDates dates) {
     this.model = model;
     this.plan = plan;
@@ -162,10 +158,7 @@ public final class FarmMeasures implements Measures {
 
   /** What a rule of the plan costs in all. */
   static OfFarm costOf(FarmRule rule) {
-    return switch (rule) {
-      case IN_ORDER -> OfFarm.IN_ORDER_COST;
-      case SELL_DRY -> OfFarm.SELL_DRY_COST;
-    };
+    return OfFarm.valueOf(rule.name() + "_COST");
   }
 
   int at(OfFarm measure) {

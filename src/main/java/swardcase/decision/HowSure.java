@@ -12,7 +12,6 @@ import swardcase.chance.Drawn;
 import swardcase.chance.DrawnInformation;
 import swardcase.chance.Learnt;
 import swardcase.chance.Payoffs;
-import swardcase.chance.Quantiles;
 import swardcase.chance.Sample;
 import swardcase.chance.SideBySide;
 import swardcase.decision.Enquiry.Change;
@@ -29,97 +28,137 @@ import swardcase.tables.ResponseStory;
  * How sure the answer for a farm is, and what should be found out first.
  *
  * <p>The same farm, plan, seed and number of draws give the same findings to the last bit.
+ *
+ * @param seed the draws came from
+ * @param draws how many there were
+ * @param gain of the plan
+ * @param annuity that gain as an equal yearly sum, at the discount rate
+ * @param sureGain gain of the plan with those of its changes alone that are sure
+ * @param carefulGain gain of the careful plan, where it is another one
+ * @param gainQuantiles gain of the plan below which 0, 5, 10 … 100 of 100 draws lie: 21 values
+ * @param lossLimit loss the user would not bear
+ * @param chanceOfUnbearableLoss chance of losing more than that with the plan, 0 to 1
+ * @param certainty what the plan is worth for certain, by rising tolerance of risk
+ * @param expectedRegretOfPlan what the plan falls short, on average, of the best of all plans
+ *     looked at in each draw
+ * @param expectedRegretOfKeeping the same for keeping everything
+ * @param perfect what it would be worth to know everything before choosing among the plans looked
+ *     at
+ * @param stories what each story of the response would mean for the plan; none for a farm without
+ *     ewes
+ * @param otherChances what is said of the paddocks with other chances of these stories
+ * @param thrownAway draws thrown away because an observed figure could not have come about with
+ *     them
+ * @param unexplained draws for which none was found with which every observed figure could have
+ *     come about
+ * @param paddocks findings of each paddock
+ * @param rules findings of the rules for the whole farm
+ * @param unknowns every uncertain input, the one most worth knowing first
+ * @param enquiries what can be found out before choosing, the most worth first
+ * @param breakEvens break-even values
  */
-public final class HowSure {
+public record HowSure(
+    long seed,
+    int draws,
+    Spread gain,
+    Drawn annuity,
+    Spread sureGain,
+    Optional<Spread> carefulGain,
+    double[] gainQuantiles,
+    double lossLimit,
+    double chanceOfUnbearableLoss,
+    List<Certainty> certainty,
+    double expectedRegretOfPlan,
+    double expectedRegretOfKeeping,
+    DrawnInformation perfect,
+    List<StoryMeaning> stories,
+    List<OtherChances> otherChances,
+    int thrownAway,
+    int unexplained,
+    List<PaddockFindings> paddocks,
+    List<RuleFindings> rules,
+    List<Unknown> unknowns,
+    List<Enquiry> enquiries,
+    List<BreakEvenValue> breakEvens) {
 
   /** Multiples of the farm's tolerance at which the plan's certain worth is told. */
   private static final double[] TOLERANCES = {0.5, 1, 2, 4};
 
-  private final Decision decision;
-  private final Simulation simulation;
-  private final Alternatives alternatives;
-  private final Spread gain;
-  private final double lossLimit;
-  private final double chanceOfUnbearableLoss;
-  private final List<Certainty> certainty;
-  private final double[] expectedRegret;
-  private final DrawnInformation perfect;
-  private final List<PaddockFindings> paddocks;
-  private final List<RuleFindings> rules;
-  private final List<Unknown> unknowns;
-  private final List<Enquiry> enquiries;
-  private final List<BreakEvenValue> breakEvens;
-  private final List<StoryMeaning> stories;
-  private final List<OtherChances> otherChances;
-  private final Spread sureGain;
-  private final Optional<Spread> carefulGain;
+  private static final int TWENTIETHS = 20;
 
-  private HowSure(Decision decision) {
-    this.decision = decision;
-    simulation = decision.simulation();
-    alternatives = simulation.alternatives();
-    FarmModel model = decision.model();
-    double[] ofPlan = simulation.npv(Alternatives.PLAN);
-    gain = decision.gain();
-    lossLimit = model.farm().management().lossLimit().likely();
-    chanceOfUnbearableLoss = Sample.share(ofPlan, value -> value < -lossLimit);
-    certainty =
-        Arrays.stream(TOLERANCES)
-            .map(multiple -> multiple * decision.tolerance())
-            .mapToObj(of -> new Certainty(of, CertaintyEquivalent.ofSample(ofPlan, of)))
-            .toList();
-    int[] fitting = IntStream.range(0, alternatives.size()).filter(alternatives::fits).toArray();
-    Payoffs payoffs =
-        new Payoffs(IntStream.of(fitting).mapToObj(simulation::npv).toArray(double[][]::new));
-    expectedRegret = payoffs.expectedRegret();
-    perfect = payoffs.perfect();
-    Unknowns all = new Unknowns(simulation);
-    Enquiries ways = new Enquiries(simulation);
-    PaddockStudy study = new PaddockStudy(decision, all, ways);
-    paddocks =
-        SideBySide.of(IntStream.range(0, alternatives.paddocks())).mapToObj(study::of).toList();
-    rules = Stream.of(FarmRule.values()).map(study::of).toList();
-    Stories ofResponse = new Stories(simulation);
-    stories = ofResponse.meanings();
-    otherChances =
-        stories.isEmpty()
-            ? List.of()
-            : ResponseStory.otherChances(model.tables()).stream()
-                .map(chances -> otherwise(study, chances, ofResponse.weights(chances)))
-                .toList();
-    unknowns = all.of(payoffs, simulation.npv(subject()));
-    enquiries =
-        Enquiries.inOrder(
-            Stream.of(
-                    paddocks.stream().flatMap(paddock -> paddock.enquiries().stream()),
-                    Enquiries.scans(decision, payoffs, pick -> change(fitting, pick)),
-                    unknowns.stream()
-                        .filter(Unknown::counts)
-                        .map(number -> ways.of(number, pick -> change(fitting, pick))))
-                .flatMap(each -> each));
-    breakEvens = BreakEvens.of(decision);
-    sureGain = gainOfSureChanges();
-    carefulGain = decision.found().careful().map(careful -> gainOf(careful.plan()));
-  }
+  /**
+   * What the plan is worth for certain to somebody with a given tolerance of risk.
+   *
+   * @param tolerance in money; infinite for somebody who looks at the mean alone
+   * @param worth certainty equivalent of the plan's net present value
+   */
+  public record Certainty(double tolerance, double worth) {}
 
   /** The findings for a decision. */
   public static HowSure of(Decision decision) {
-    return new HowSure(decision);
-  }
-
-  private OtherChances otherwise(PaddockStudy study, double[] chances, double[] weight) {
-    return new OtherChances(
-        chances[0],
-        chances[1],
-        chances[2],
-        IntStream.range(0, paddocks.size())
-            .mapToObj(i -> study.otherwise(i, paddocks.get(i), weight))
-            .flatMap(Optional::stream)
-            .toList());
+    Simulation simulation = decision.simulation();
+    Alternatives alternatives = simulation.alternatives();
+    FarmModel model = decision.model();
+    int[] fitting = IntStream.range(0, alternatives.size()).filter(alternatives::fits).toArray();
+    Payoffs payoffs =
+        new Payoffs(IntStream.of(fitting).mapToObj(simulation::npv).toArray(double[][]::new));
+    double[] regret = payoffs.expectedRegret();
+    Unknowns all = new Unknowns(simulation);
+    Enquiries ways = new Enquiries(decision);
+    PaddockStudy study = new PaddockStudy(decision, all, ways);
+    List<PaddockFindings> paddocks =
+        SideBySide.of(IntStream.range(0, alternatives.paddocks())).mapToObj(study::of).toList();
+    List<RuleFindings> rules = Stream.of(FarmRule.values()).map(study::of).toList();
+    Stories stories = new Stories(simulation);
+    List<StoryMeaning> meanings = stories.meanings();
+    List<OtherChances> otherChances =
+        meanings.isEmpty()
+            ? List.of()
+            : ResponseStory.otherChances(model.tables()).stream()
+                .map(chances -> study.otherwise(paddocks, chances, stories.weights(chances)))
+                .toList();
+    List<Unknown> unknowns = all.of(payoffs, simulation.npv(subject(decision)));
+    Stream<Enquiry> ofFarm =
+        ways.ofFarm(payoffs, unknowns, pick -> change(alternatives, fitting, pick));
+    Stream<Enquiry> ofPaddocks = paddocks.stream().flatMap(each -> each.enquiries().stream());
+    double[] ofPlan = simulation.npv(Alternatives.PLAN);
+    double[] sorted = ofPlan.clone();
+    Arrays.sort(sorted);
+    double lossLimit = model.farm().management().lossLimit().likely();
+    double rate = model.farm().finance().discountRate().likely();
+    return new HowSure(
+        simulation.draws().seed(),
+        simulation.draws().count(),
+        decision.gain(),
+        decision.gain().drawn().times(NetPresentValue.annuity(1, rate, model.years())),
+        gainOfSureChanges(decision, paddocks, rules),
+        decision.found().careful().map(careful -> decision.spread(decision.npv(careful.plan()))),
+        IntStream.rangeClosed(0, TWENTIETHS)
+            .mapToDouble(k -> Sample.quantile(sorted, (double) k / TWENTIETHS))
+            .toArray(),
+        lossLimit,
+        Sample.share(ofPlan, value -> value < -lossLimit),
+        Arrays.stream(TOLERANCES)
+            .map(multiple -> multiple * decision.tolerance())
+            .mapToObj(of -> new Certainty(of, CertaintyEquivalent.ofSample(ofPlan, of)))
+            .toList(),
+        regret[Alternatives.PLAN],
+        regret[Alternatives.KEEP_ALL],
+        payoffs.perfect(),
+        meanings,
+        otherChances,
+        simulation.thrownAway(),
+        simulation.unexplained(),
+        paddocks,
+        rules,
+        unknowns,
+        Enquiries.inOrder(Stream.concat(ofPaddocks, ofFarm)),
+        BreakEvenValue.of(decision));
   }
 
   /** What a plan would change that is picked among those that can be followed. */
-  private Optional<Change> change(int[] fitting, Learnt.Pick pick) {
+  private static Optional<Change> change(
+      Alternatives alternatives, int[] fitting, Learnt.Pick pick) {
     int place = fitting[pick.choice()];
     OptionalInt changed = alternatives.changed(place);
     return place == Alternatives.PLAN
@@ -132,155 +171,33 @@ public final class HowSure {
                 pick.ifHigh()));
   }
 
-  /** Gain of the plan with those of its changes alone that are sure. */
-  private Spread gainOfSureChanges() {
-    List<Integer> unsure =
-        IntStream.range(0, alternatives.places()).boxed().filter(i -> !isSure(i)).toList();
-    if (unsure.isEmpty()) {
-      return gain;
-    }
-    if (unsure.size() == 1) {
-      int keeping = alternatives.place(unsure.get(0), PaddockStudy.KEEPING);
-      return decision.spread(simulation.npv(keeping));
-    }
+  private static Spread gainOfSureChanges(
+      Decision decision, List<PaddockFindings> paddocks, List<RuleFindings> rules) {
     Plan plan = decision.plan();
-    for (int i : unsure) {
-      plan = plan.with(i, i < paddocks.size() ? decision.model().keep() : 0, 0);
+    for (int i = 0; i < paddocks.size(); i++) {
+      plan = paddocks.get(i).sure().orElse(true) ? plan : plan.with(i, decision.model().keep(), 0);
     }
-    return gainOf(plan);
-  }
-
-  /** Whether the plan's choice of a place is sure, or none. */
-  private boolean isSure(int place) {
-    int n = paddocks.size();
-    return place < n ? paddocks.get(place).sure().orElse(true) : rules.get(place - n).isSure();
-  }
-
-  /** Gain of any other plan, in the same draws. */
-  private Spread gainOf(Plan plan) {
-    return decision.spread(Simulation.measured(simulation.draws(), () -> new PlanGain(plan))[0]);
+    for (int k = 0; k < rules.size(); k++) {
+      plan = rules.get(k).isSure() ? plan : plan.with(paddocks.size() + k, 0, 0);
+    }
+    return decision.spread(decision.npv(plan));
   }
 
   /** The plan; if it keeps everything, the best of the others, which would be done instead. */
-  private int subject() {
+  private static int subject(Decision decision) {
+    Simulation simulation = decision.simulation();
     if (!decision.plan().equals(decision.model().keepAll())) {
       return Alternatives.PLAN;
     }
-    return IntStream.range(Alternatives.KEEP_ALL + 1, alternatives.size())
+    return IntStream.range(Alternatives.KEEP_ALL + 1, simulation.alternatives().size())
         .boxed()
         .max(Comparator.comparingDouble(k -> Sample.mean(simulation.npv(k))))
         .orElse(Alternatives.PLAN);
   }
 
-  /** Seed the draws came from. */
-  public long seed() {
-    return simulation.draws().seed();
-  }
-
-  /** How many draws there were. */
-  public int draws() {
-    return simulation.draws().count();
-  }
-
-  /** Gain of the plan. */
-  public Spread gain() {
-    return gain;
-  }
-
-  /** The gain of the plan as an equal yearly sum, at the discount rate. */
-  public Drawn annuity() {
-    FarmModel model = decision.model();
-    double rate = model.farm().finance().discountRate().likely();
-    return gain.drawn().times(NetPresentValue.annuity(1, rate, model.years()));
-  }
-
-  /** Gain of the plan's sure changes alone. */
-  public Spread sureGain() {
-    return sureGain;
-  }
-
-  /** Gain of the careful plan, where it is another one. */
-  public Optional<Spread> carefulGain() {
-    return carefulGain;
-  }
-
-  /** Gain of the plan below which 0, 5, 10 … 100 of 100 draws lie: 21 values. */
-  public double[] gainQuantiles() {
-    double[] sorted = simulation.npv(Alternatives.PLAN).clone();
-    Arrays.sort(sorted);
-    double[] quantiles = new double[21];
-    Arrays.setAll(quantiles, k -> Quantiles.ofSorted(sorted, k / 20.0));
-    return quantiles;
-  }
-
-  /** Loss the user would not bear. */
-  public double lossLimit() {
-    return lossLimit;
-  }
-
-  /** Chance of losing more than that with the plan, 0 to 1. */
-  public double chanceOfUnbearableLoss() {
-    return chanceOfUnbearableLoss;
-  }
-
-  /** What the plan is worth for certain, by rising tolerance of risk. */
-  public List<Certainty> certainty() {
-    return certainty;
-  }
-
-  /** What the plan falls short, on average, of the best of all plans looked at in each draw. */
-  public double expectedRegretOfPlan() {
-    return expectedRegret[Alternatives.PLAN];
-  }
-
-  /** The same for keeping everything. */
-  public double expectedRegretOfKeeping() {
-    return expectedRegret[Alternatives.KEEP_ALL];
-  }
-
-  /** What it would be worth to know everything before choosing among the plans looked at. */
-  public DrawnInformation perfect() {
-    return perfect;
-  }
-
-  /** What each story of the response would mean for the plan; none for a farm without ewes. */
-  public List<StoryMeaning> stories() {
-    return stories;
-  }
-
-  /** What is said of the paddocks with other chances of these stories. */
-  public List<OtherChances> otherChances() {
-    return otherChances;
-  }
-
-  /** Draws thrown away because an observed figure could not have come about with them. */
-  public int thrownAway() {
-    return simulation.thrownAway();
-  }
-
-  /** Draws for which none was found with which every observed figure could have come about. */
-  public int unexplained() {
-    return simulation.unexplained();
-  }
-
   /** Findings of a paddock. */
   public PaddockFindings paddock(int paddock) {
     return paddocks.get(paddock);
-  }
-
-  /** Findings of the rules for the whole farm. */
-  public List<RuleFindings> rules() {
-    return rules;
-  }
-
-  /** Every uncertain input, the one most worth knowing first. */
-  public List<Unknown> unknowns() {
-    return unknowns;
-  }
-
-  /** What can be found out before choosing, the most worth first. */
-  public List<Enquiry> enquiries() {
-    return enquiries;
   }
 
   /**
@@ -293,10 +210,5 @@ public final class HowSure {
         .filter(Unknown::moves)
         .sorted(Comparator.comparingDouble(unknown -> -unknown.varianceShare()))
         .toList();
-  }
-
-  /** Break-even values. */
-  public List<BreakEvenValue> breakEvens() {
-    return breakEvens;
   }
 }

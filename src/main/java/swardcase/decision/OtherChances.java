@@ -13,11 +13,6 @@ import java.util.Optional;
  */
 public record OtherChances(double none, double trial, double outbreaks, List<Changed> changed) {
 
-  /** Copies the list. */
-  public OtherChances {
-    changed = List.copyOf(changed);
-  }
-
   /**
    * A paddock of which something else is said.
    *

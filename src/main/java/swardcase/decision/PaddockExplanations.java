@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import swardcase.chance.Sample;
-import swardcase.decision.Explanation.Joined;
+import java.util.stream.Stream;
 import swardcase.decision.FarmMeasures.OfFarm;
 import swardcase.decision.FarmMeasures.OfPaddock;
 import swardcase.draws.Alternatives;
@@ -22,7 +21,7 @@ import swardcase.tables.Cultivar;
 import swardcase.tables.Tables;
 
 /** Where the numbers of a paddock come from; paddocks are named by their place. */
-public final class PaddockExplanations {
+final class PaddockExplanations {
 
   private final Decision decision;
   private final Explanations farmWide;
@@ -47,67 +46,42 @@ public final class PaddockExplanations {
   }
 
   private Explanation area(Quantity what, int i) {
-    return Explanation.of(what, List.of(name(i)), Amount.fixed(areaHa(i)), "ha", Joined.MODEL);
+    return Explanation.of(what, name(i), Amount.fixed(areaHa(i)));
   }
 
-  private Explanation measured(
-      int i, Quantity what, OfPaddock measure, String unit, Joined joined, Explanation... parts) {
-    return Explanation.of(
-        what, List.of(name(i)), farmWide.amount(farmWide.values(i, measure)), unit, joined, parts);
-  }
-
-  private Explanation moved(int i, OfPaddock measure, Explanation number) {
-    return farmWide.moved(number, farmWide.values(i, measure).drawn());
+  private Explanation measured(int i, Quantity what, OfPaddock measure, Explanation... parts) {
+    return Explanation.of(what, name(i), farmWide.amount(farmWide.values(i, measure)), parts);
   }
 
   /** What the planned action costs. */
-  public Explanation cost(int i) {
-    return moved(i, OfPaddock.PLAN_COST, costAlone(i));
-  }
-
-  Explanation costAlone(int i) {
+  Explanation cost(int i) {
     Values cost = farmWide.values(i, OfPaddock.PLAN_COST);
+    Amount perHa = farmWide.amount(cost.times(1 / areaHa(i)));
     String action = decision.model().actions().get(decision.plan().action(i)).name();
     return Explanation.of(
         Quantity.COST,
         List.of(name(i), action),
         farmWide.amount(cost),
-        Explanations.MONEY,
-        Joined.PRODUCT,
         area(Quantity.AREA_OF_PADDOCK, i),
-        Explanation.of(
-            Quantity.COST_PER_HA,
-            List.of(name(i)),
-            farmWide.amount(cost.times(1 / areaHa(i))),
-            "money/ha",
-            Joined.MODEL));
+        Explanation.of(Quantity.COST_PER_HA, name(i), perHa));
   }
 
   /** What the plan would lose without its action on the paddock. */
-  public Explanation gain(int i) {
+  Explanation gain(int i) {
     Simulation simulation = decision.simulation();
     double[] plan = simulation.npv(Alternatives.PLAN);
     double[] without = simulation.npv(simulation.alternatives().place(i, PaddockStudy.KEEPING));
-    double[] gain = Sample.difference(plan, without);
-    return farmWide.moved(
-        Explanation.of(
-            decision.isActedOn(i) ? Quantity.GAIN : Quantity.GAIN_OF_KEEPING,
-            List.of(name(i)),
-            farmWide.amount(gain),
-            Explanations.MONEY,
-            Joined.DIFFERENCE,
-            npv(Quantity.GAIN_OF_PLAN, plan),
-            npv(Quantity.GAIN_OF_PLAN_WITHOUT, without)),
-        gain);
+    return Explanation.of(
+        decision.isActedOn(i) ? Quantity.GAIN : Quantity.GAIN_OF_KEEPING,
+        name(i),
+        farmWide.amount(decision.gain(i)),
+        Explanation.of(Quantity.GAIN_OF_PLAN, farmWide.amount(plan)),
+        Explanation.of(Quantity.GAIN_OF_PLAN_WITHOUT, farmWide.amount(without)));
   }
 
   /** Where that gain comes from. */
-  public Explanation credit(int i) {
+  Explanation credit(int i) {
     Simulation simulation = decision.simulation();
-    double[] gain =
-        Sample.difference(
-            simulation.npv(Alternatives.PLAN),
-            simulation.npv(simulation.alternatives().place(i, PaddockStudy.KEEPING)));
     double[] means =
         decision.isActedOn(i) ? simulation.credit(i, 1) : new double[Cause.values().length];
     Explanation[] parts =
@@ -116,80 +90,46 @@ public final class PaddockExplanations {
                 cause ->
                     Explanation.of(
                         Quantity.valueOf("CREDIT_" + cause.name()),
-                        List.of(),
-                        Amount.mean(means[cause.ordinal()]),
-                        Explanations.MONEY,
-                        Joined.MODEL))
+                        Amount.mean(means[cause.ordinal()])))
             .toArray(Explanation[]::new);
-    return farmWide.moved(
-        Explanation.of(
-            Quantity.CREDIT,
-            List.of(name(i)),
-            farmWide.amount(gain),
-            Explanations.MONEY,
-            Joined.SUM,
-            parts),
-        gain);
+    return Explanation.of(Quantity.CREDIT, name(i), farmWide.amount(decision.gain(i)), parts);
   }
 
-  private Explanation npv(Quantity what, double[] npv) {
-    return Explanation.of(what, List.of(), farmWide.amount(npv), Explanations.MONEY, Joined.MODEL);
-  }
-
-  /** Winter growth lost, kg DM per ha and year. */
-  public Explanation growthLost(int i) {
-    return moved(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA, growthLostAlone(i));
-  }
-
-  private Explanation growthLostAlone(int i) {
+  /** Winter growth lost, per ha and year. */
+  Explanation growthLost(int i) {
     Paddock paddock = farm.paddocks().get(i);
+    double profile = decision.model().year().winterGrowthKgDmPerHa();
     Explanation toCultivar =
         measured(
             i,
             Quantity.LOST_TO_CULTIVAR,
             OfPaddock.LOST_TO_CULTIVAR_KG_DM_PER_HA,
-            "kg DM/ha",
-            Joined.PRODUCT,
-            Explanation.of(
-                Quantity.GROWTH_OF_PROFILE,
-                List.of(),
-                Amount.fixed(decision.model().year().winterGrowthKgDmPerHa()),
-                "kg DM/ha",
-                Joined.MODEL),
+            Explanation.of(Quantity.GROWTH_OF_PROFILE, Amount.fixed(profile)),
             Explanation.of(paddock.growthIndex()),
             Explanation.of(paddock.cloverShare()),
             shortfall(i));
-    return measured(
-        i,
-        Quantity.GROWTH_LOST,
-        OfPaddock.WINTER_LOSS_KG_DM_PER_HA,
-        "kg DM/ha",
-        Joined.SUM,
-        toCultivar,
+    Explanation toThinStand =
         measured(
             i,
             Quantity.LOST_TO_THIN_STAND,
             OfPaddock.LOST_TO_THIN_STAND_KG_DM_PER_HA,
-            "kg DM/ha",
-            Joined.MODEL,
-            thinNumbers(i)));
+            thinNumbers(i));
+    return measured(
+        i, Quantity.GROWTH_LOST, OfPaddock.WINTER_LOSS_KG_DM_PER_HA, toCultivar, toThinStand);
   }
 
   /** What the thin part rests on. */
   private Explanation[] thinNumbers(int i) {
-    List<Explanation> numbers = new ArrayList<>();
     UncertainNumbers inputs = decision.model().inputs();
     String count = StandingClover.keyOfSeedlings(farm.paddocks().get(i));
     String own = inputs.find(count).isPresent() ? count : "density.seed-weight";
-    for (String key :
-        List.of(own, "density.reference", "density.half-growth", "density.rest-fills")) {
-      numbers.add(Explanation.of(inputs.get(inputs.place(key))));
-    }
-    return numbers.toArray(Explanation[]::new);
+    return Stream.of(own, "density.reference", "density.half-growth", "density.rest-fills")
+        .map(key -> Explanation.of(inputs.get(inputs.place(key))))
+        .toArray(Explanation[]::new);
   }
 
-  /** Nitrogen that the clover fixes as it stands, kg per ha and year. */
-  public Explanation nitrogen(int i) {
+  /** Nitrogen that the clover fixes as it stands, per ha and year. */
+  Explanation nitrogen(int i) {
     Paddock paddock = farm.paddocks().get(i);
     double grown = decision.model().year().growthKgDmPerHa() / 1000;
     double index = paddock.growthIndex().likely();
@@ -197,39 +137,27 @@ public final class PaddockExplanations {
     Explanation clover =
         Explanation.of(
             Quantity.CLOVER_GROWN,
-            List.of(),
             Amount.atLikely(grown * index * relative * paddock.cloverShare().likely()),
-            "t DM/ha",
-            Joined.PRODUCT,
-            Explanation.of(
-                Quantity.GROWTH_OF_YEAR, List.of(), Amount.fixed(grown), "t DM/ha", Joined.MODEL),
+            Explanation.of(Quantity.GROWTH_OF_YEAR, Amount.fixed(grown)),
             Explanation.of(paddock.growthIndex()),
-            Explanation.of(
-                Quantity.RELATIVE_GROWTH, List.of(), Amount.atLikely(relative), "", Joined.MODEL),
+            Explanation.of(Quantity.RELATIVE_GROWTH, Amount.atLikely(relative)),
             Explanation.of(paddock.cloverShare()));
-    return moved(
+    return measured(
         i,
+        Quantity.NITROGEN_FIXED,
         OfPaddock.NITROGEN_KG_PER_HA,
-        measured(
-            i,
-            Quantity.NITROGEN_FIXED,
-            OfPaddock.NITROGEN_KG_PER_HA,
-            "kg N/ha",
-            Joined.PRODUCT,
-            clover,
-            Explanation.of(tables.parameter("clover.nitrogen-fixed"))));
+        clover,
+        Explanation.of(tables.parameter("clover.nitrogen-fixed")));
   }
 
-  /** Winter growth lost on the whole paddock, kg DM a year. */
+  /** Winter growth lost on the whole paddock in a year. */
   Explanation growthLostInAll(int i) {
     Values perHa = farmWide.values(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA);
     return Explanation.of(
         Quantity.GROWTH_LOST_OF_PADDOCK,
-        List.of(name(i)),
+        name(i),
         farmWide.amount(perHa.times(areaHa(i))),
-        "kg DM",
-        Joined.PRODUCT,
-        growthLostAlone(i),
+        growthLost(i),
         area(Quantity.AREA, i));
   }
 
@@ -238,159 +166,105 @@ public final class PaddockExplanations {
     List<Explanation> parts = new ArrayList<>();
     double sum = 0;
     for (int c = 0; c < clover.size(); c++) {
-      Cultivar cultivar = clover.cultivar(c);
-      double lost = 1 - cultivar.relativeWinterYield().likely();
+      Assumption yield = clover.cultivar(c).relativeWinterYield();
+      double lost = 1 - yield.likely();
       sum += clover.likelyShare(c) * lost;
-      parts.add(
-          ofCultivar(
-              Quantity.SHORTFALL_OF_CULTIVAR,
-              clover,
-              c,
-              lost,
-              "",
-              Explanation.of(
-                  Quantity.SHORT_OF_CURRENT,
-                  List.of(),
-                  Amount.atLikely(lost),
-                  "",
-                  Joined.MODEL,
-                  Explanation.of(cultivar.relativeWinterYield()))));
+      Explanation ofEach =
+          Explanation.of(Quantity.SHORT_OF_CURRENT, Amount.atLikely(lost), Explanation.of(yield));
+      parts.add(ofCultivar(Quantity.SHORTFALL_OF_CULTIVAR, clover, c, lost, ofEach));
     }
     return Explanation.of(
-        Quantity.SHORTFALL,
-        List.of(),
-        Amount.atLikely(sum),
-        "",
-        Joined.SUM,
-        parts.toArray(Explanation[]::new));
+        Quantity.SHORTFALL, Amount.atLikely(sum), parts.toArray(Explanation[]::new));
   }
 
   private static Explanation ofCultivar(
-      Quantity what, Composition clover, int c, double each, String unit, Explanation ofEach) {
-    return Explanation.of(
-        what,
-        List.of(clover.cultivar(c).name()),
-        Amount.atLikely(clover.likelyShare(c) * each),
-        unit,
-        Joined.PRODUCT,
-        share(clover, c),
-        ofEach);
+      Quantity what, Composition clover, int c, double each, Explanation ofEach) {
+    Amount amount = Amount.atLikely(clover.likelyShare(c) * each);
+    return Explanation.of(what, clover.cultivar(c).name(), amount, share(clover, c), ofEach);
   }
 
   private static Explanation share(Composition clover, int c) {
     return Explanation.of(
         clover.lookedAt() ? Quantity.SHARE_OF_CLOVER : Quantity.SHARE_ASSUMED,
-        List.of(clover.cultivar(c).name()),
-        Amount.given(clover.estimate(c)),
-        "",
-        Joined.MODEL);
+        clover.cultivar(c).name(),
+        Amount.given(clover.estimate(c)));
   }
 
-  /** The paddock's part of the supplement bought because of outdated clover, t as fed. */
-  public Explanation supplement(int i) {
-    return moved(i, OfPaddock.SUPPLEMENT_TONNES, supplementAlone(i));
-  }
-
-  private Explanation supplementAlone(int i) {
+  /** The paddock's part of the supplement bought because of outdated clover. */
+  Explanation supplement(int i) {
     double lost = farmWide.values(OfFarm.WINTER_LOSS_KG_DM).likely();
     double mine = farmWide.values(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA).likely() * areaHa(i);
+    Amount part = Amount.atLikely(lost > 0 ? mine / lost : 0);
     return measured(
         i,
         Quantity.SUPPLEMENT,
         OfPaddock.SUPPLEMENT_TONNES,
-        "t as fed",
-        Joined.PRODUCT,
-        farmWide.winterFeedAlone(),
-        Explanation.of(
-            Quantity.PART_OF_GROWTH_LOST,
-            List.of(),
-            Amount.atLikely(lost > 0 ? mine / lost : 0),
-            "",
-            Joined.MODEL,
-            growthLostAlone(i)));
+        farmWide.winterFeed(),
+        Explanation.of(Quantity.PART_OF_GROWTH_LOST, part, growthLost(i)));
   }
 
-  /** The same as money. */
-  public Explanation supplementCost(int i) {
-    return moved(
+  Explanation supplementCost(int i) {
+    return measured(
         i,
+        Quantity.SUPPLEMENT_COST,
         OfPaddock.SUPPLEMENT_COST,
-        measured(
-            i,
-            Quantity.SUPPLEMENT_COST,
-            OfPaddock.SUPPLEMENT_COST,
-            Explanations.MONEY,
-            Joined.PRODUCT,
-            supplementAlone(i),
-            Explanation.of(farm.supplement().pricePerTonne())));
+        supplement(i),
+        Explanation.of(farm.supplement().pricePerTonne()));
   }
 
-  /** Formononetin of the clover, per cent of leaf dry matter. */
-  public Explanation formononetin(int i) {
-    return moved(i, OfPaddock.LEAF_FORMONONETIN, formononetinAlone(i));
-  }
-
-  private Explanation formononetinAlone(int i) {
+  /** Formononetin of the clover leaf. */
+  Explanation formononetin(int i) {
     boolean tested = farm.paddocks().get(i).leafTest().isPresent();
     List<Explanation> parts = new ArrayList<>();
     Composition clover = run.composition(i);
     for (int c = 0; c < clover.size() && !tested; c++) {
       Assumption content =
-          clover.cultivar(c).formononetin().orElse(tables.parameter("dose.unknown-formononetin"));
+          clover
+              .cultivar(c)
+              .formononetin()
+              .orElse(tables.parameter(StandingClover.UNKNOWN_FORMONONETIN));
       parts.add(
           ofCultivar(
               Quantity.FORMONONETIN_OF_CULTIVAR,
               clover,
               c,
               content.likely(),
-              "% of leaf",
               Explanation.of(content)));
     }
     return measured(
         i,
         tested ? Quantity.FORMONONETIN_TESTED : Quantity.FORMONONETIN,
         OfPaddock.LEAF_FORMONONETIN,
-        "% of leaf",
-        tested ? Joined.MODEL : Joined.SUM,
         parts.toArray(Explanation[]::new));
   }
 
-  /** Formononetin, per cent of intake, of a ewe on green feed of this paddock only. */
-  public Explanation dose(int i) {
+  /** Formononetin in what a ewe on green feed of this paddock only eats. */
+  Explanation dose(int i) {
     Paddock paddock = farm.paddocks().get(i);
     List<Explanation> parts = new ArrayList<>();
-    parts.add(formononetinAlone(i));
+    parts.add(formononetin(i));
     parts.add(Explanation.of(paddock.cloverShare()));
     parts.add(Explanation.of(tables.parameter("dose.leaf-share")));
     if (paddock.waterlogged()) {
       parts.add(Explanation.of(tables.parameter("dose.waterlogged-factor")));
     }
-    return moved(
+    return measured(
         i,
+        paddock.waterlogged() ? Quantity.DOSE_ON_WET_GROUND : Quantity.DOSE,
         OfPaddock.GREEN_DOSE,
-        measured(
-            i,
-            paddock.waterlogged() ? Quantity.DOSE_ON_WET_GROUND : Quantity.DOSE,
-            OfPaddock.GREEN_DOSE,
-            "% of intake",
-            Joined.PRODUCT,
-            parts.toArray(Explanation[]::new)));
+        parts.toArray(Explanation[]::new));
   }
 
   /** Share of old cultivars in the clover, as it was counted. */
-  public Explanation oldShare(int i) {
+  Explanation oldShare(int i) {
     Composition clover = run.composition(i);
-    Explanation[] parts =
+    return Explanation.of(
+        clover.lookedAt() ? Quantity.OLD_SHARE : Quantity.OLD_SHARE_ASSUMED,
+        name(i),
+        Amount.given(clover.estimate(Cultivar::isOld)),
         IntStream.range(0, clover.size())
             .filter(c -> clover.cultivar(c).isOld())
             .mapToObj(c -> share(clover, c))
-            .toArray(Explanation[]::new);
-    return Explanation.of(
-        clover.lookedAt() ? Quantity.OLD_SHARE : Quantity.OLD_SHARE_ASSUMED,
-        List.of(name(i)),
-        Amount.given(clover.estimate(Cultivar::isOld)),
-        "",
-        Joined.SUM,
-        parts);
+            .toArray(Explanation[]::new));
   }
 }

@@ -2,7 +2,6 @@ package swardcase.decision;
 
 import java.util.List;
 import java.util.Optional;
-import swardcase.chance.DrawnInformation;
 import swardcase.sward.StandGate;
 
 /**
@@ -18,7 +17,6 @@ import swardcase.sward.StandGate;
  *     most to say against keeping; 0 if nothing else can be done
  * @param sureInstead where the change is not sure, the place of the best choice that is; empty if
  *     that is keeping
- * @param perfect value of knowing everything before choosing for this paddock
  * @param enquiries what can be found out about it: plants, a leaf test, and where neither would
  *     settle whether to make the change the one number that would
  */
@@ -31,15 +29,7 @@ public record PaddockFindings(
     List<CourseFindings> courses,
     int weighed,
     Optional<Integer> sureInstead,
-    DrawnInformation perfect,
     List<Enquiry> enquiries) {
-
-  /** Copies the lists. */
-  public PaddockFindings {
-    lookFirst = List.copyOf(lookFirst);
-    courses = List.copyOf(courses);
-    enquiries = List.copyOf(enquiries);
-  }
 
   /** The choice that the plan makes. */
   public CourseFindings planned() {

@@ -86,7 +86,6 @@ final class PaddockStudy {
         courses,
         weighed,
         acts && !isSure ? sureInstead(courses) : Optional.empty(),
-        payoffs.perfect(),
         enquiries(
             paddock,
             payoffs,
@@ -102,29 +101,36 @@ final class PaddockStudy {
   }
 
   /**
-   * What is said of a paddock if its draws do not count alike; empty if that is what is said
-   * anyway. The best cheaper choice is looked for anew.
+   * What is said of the paddocks where the stories have other chances.
    *
-   * @param weight of each draw, 1 on average
+   * @param chances of the stories in their order
+   * @param weight that each draw then has, 1 on average
    */
-  Optional<OtherChances.Changed> otherwise(int paddock, PaddockFindings said, double[] weight) {
-    List<CourseFindings> courses = said.courses();
-    int n = courses.size();
+  OtherChances otherwise(List<PaddockFindings> said, double[] chances, double[] weight) {
+    return new OtherChances(
+        chances[0],
+        chances[1],
+        chances[2],
+        IntStream.range(0, said.size())
+            .mapToObj(i -> otherwise(i, said.get(i), weight))
+            .flatMap(Optional::stream)
+            .toList());
+  }
+
+  /** Empty if the same is said of the paddock. The best cheaper choice is looked for anew. */
+  private Optional<OtherChances.Changed> otherwise(
+      int paddock, PaddockFindings said, double[] weight) {
+    int n = said.courses().size();
     double[] kept = npv(paddock, KEEPING);
     boolean acts = said.sure().isPresent();
     Optional<Boolean> sure = Optional.empty();
     boolean open = false;
     if (acts) {
       CertaintyGain overKeeping = new CertaintyGain(kept, weight, decision.tolerance());
-      double[] certainty = new double[n];
-      double[] costNow = new double[n];
-      boolean[] fits = new boolean[n];
-      for (int c = 0; c < n; c++) {
-        certainty[c] = overKeeping.of(npv(paddock, c));
-        costNow[c] = courses.get(c).costNow();
-        fits[c] = courses.get(c).fits();
-      }
-      double[] cheaper = npv(paddock, bestCheaper(PLANNED, certainty, costNow, fits));
+      double[] certainty =
+          IntStream.range(0, n).mapToDouble(c -> overKeeping.of(npv(paddock, c))).toArray();
+      double[] costNow = said.courses().stream().mapToDouble(CourseFindings::costNow).toArray();
+      double[] cheaper = npv(paddock, bestCheaper(paddock, PLANNED, certainty, costNow));
       double[] step = Sample.difference(npv(paddock, PLANNED), cheaper);
       sure = Optional.of(Judgement.of(step, weight).isSure());
     } else {
@@ -145,8 +151,11 @@ final class PaddockStudy {
 
   /** The choices that can be made; one that passes a limit cannot. */
   private IntStream fitting(int paddock) {
-    return IntStream.range(0, alternatives.choices(paddock).size())
-        .filter(c -> alternatives.fits(alternatives.place(paddock, c)));
+    return IntStream.range(0, alternatives.choices(paddock).size()).filter(c -> fits(paddock, c));
+  }
+
+  private boolean fits(int paddock, int choice) {
+    return alternatives.fits(alternatives.place(paddock, choice));
   }
 
   private boolean sows(Course choice) {
@@ -155,49 +164,43 @@ final class PaddockStudy {
 
   private List<CourseFindings> courses(int paddock, boolean poor) {
     int n = alternatives.choices(paddock).size();
-    double[][] gain = new double[n][];
-    double[][] sorted = new double[n][];
+    double[] kept = npv(paddock, KEEPING);
     double[] certainty = new double[n];
     double[] costNow = new double[n];
-    boolean[] fits = new boolean[n];
-    CertaintyGain overKeeping = new CertaintyGain(npv(paddock, KEEPING), decision.tolerance());
-    Outcome kept = simulation.mean(alternatives.place(paddock, KEEPING));
-    double[][] payoff = new double[n][];
+    CertaintyGain overKeeping = new CertaintyGain(kept, decision.tolerance());
     for (int c = 0; c < n; c++) {
-      payoff[c] = npv(paddock, c);
-      gain[c] = Sample.difference(payoff[c], payoff[KEEPING]);
-      sorted[c] = gain[c].clone();
-      Arrays.sort(sorted[c]);
-      certainty[c] = overKeeping.of(payoff[c]);
-      int place = alternatives.place(paddock, c);
-      costNow[c] = costNow(simulation.mean(place)) - costNow(kept);
-      fits[c] = alternatives.fits(place);
+      certainty[c] = overKeeping.of(npv(paddock, c));
+      costNow[c] = costNow(paddock, c) - costNow(paddock, KEEPING);
     }
-    double[] regret = new Payoffs(payoff).expectedRegret();
-    List<CourseFindings> courses = new ArrayList<>();
-    for (int c = 0; c < n; c++) {
-      int over = bestCheaper(c, certainty, costNow, fits);
-      double[] step = Sample.difference(gain[c], gain[over]);
-      int place = alternatives.place(paddock, c);
-      courses.add(
-          new CourseFindings(
-              alternatives.choices(paddock).get(c),
-              place,
-              passes(paddock, c),
-              Spread.of(gain[c], sorted[c], simulation.draws().uniforms()),
-              certainty[c],
-              costPerHa(paddock, c),
-              costNow[c],
-              over,
-              decision.spread(step),
-              Judgement.of(step),
-              poor && sows(alternatives.choices(paddock).get(c)),
-              Judgement.of(gain[c]),
-              regret[c],
-              beaten(sorted, c, true),
-              beaten(sorted, c, false)));
-    }
-    return courses;
+    return IntStream.range(0, n)
+        .mapToObj(c -> course(paddock, c, poor, kept, certainty, costNow))
+        .toList();
+  }
+
+  private CourseFindings course(
+      int paddock, int c, boolean poor, double[] kept, double[] certainty, double[] costNow) {
+    Course choice = alternatives.choices(paddock).get(c);
+    int over = bestCheaper(paddock, c, certainty, costNow);
+    double[] gain = Sample.difference(npv(paddock, c), kept);
+    double[] step = Sample.difference(gain, Sample.difference(npv(paddock, over), kept));
+    double[] nothing = new double[gain.length];
+    double[] sorted = gain.clone();
+    Arrays.sort(sorted);
+    return new CourseFindings(
+        choice,
+        alternatives.place(paddock, c),
+        passes(paddock, c),
+        Spread.of(gain, sorted, simulation.draws().uniforms()),
+        certainty[c],
+        costPerHa(paddock, c),
+        costNow[c],
+        over,
+        decision.spread(step),
+        Judgement.of(step),
+        poor && sows(choice),
+        Judgement.of(gain),
+        Dominance.firstDegree(sorted, nothing),
+        Dominance.secondDegree(sorted, nothing));
   }
 
   /** The planned choice is the plan itself, whose costs stand among the measures. */
@@ -215,8 +218,9 @@ final class PaddockStudy {
     return decision.spread(simulation.costPerHa(place)).drawn();
   }
 
-  private double costNow(Outcome outcome) {
+  private double costNow(int paddock, int choice) {
     OutcomeFunction run = decision.likely();
+    Outcome outcome = simulation.mean(alternatives.place(paddock, choice));
     double sum = 0;
     for (int t = 0; t < outcome.years(); t++) {
       sum += run.discount(t) * outcome.cost(t);
@@ -225,15 +229,11 @@ final class PaddockStudy {
   }
 
   /** The best of the choices that cost less and fit; keeping if none is better than that. */
-  private static int bestCheaper(int choice, double[] certainty, double[] costNow, boolean[] fits) {
+  private int bestCheaper(int paddock, int choice, double[] certainty, double[] costNow) {
     int best = KEEPING;
     for (int c = 1; c < certainty.length; c++) {
-      if (c != choice
-          && fits[c]
-          && costNow[c] < costNow[choice]
-          && certainty[c] > certainty[best]) {
-        best = c;
-      }
+      boolean better = costNow[c] < costNow[choice] && certainty[c] > certainty[best];
+      best = better && fits(paddock, c) ? c : best;
     }
     return best;
   }
@@ -246,20 +246,6 @@ final class PaddockStudy {
         .findFirst()
         .map(Found.BestStart::passes)
         .orElse(EnumSet.noneOf(PlanLimit.class));
-  }
-
-  private static List<Integer> beaten(double[][] sorted, int c, boolean firstDegree) {
-    List<Integer> beaten = new ArrayList<>();
-    for (int other = 0; other < sorted.length; other++) {
-      boolean beats =
-          firstDegree
-              ? Dominance.firstDegree(sorted[c], sorted[other])
-              : Dominance.secondDegree(sorted[c], sorted[other]);
-      if (other != c && beats) {
-        beaten.add(other);
-      }
-    }
-    return beaten;
   }
 
   /**

@@ -24,6 +24,7 @@ import swardcase.farm.Mob;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
+import swardcase.outcome.RecordedYears;
 import swardcase.search.PlanSearch;
 import swardcase.tables.ResponseStory;
 
@@ -44,6 +45,7 @@ public final class RecordsStudy {
   private final Weighing weighing;
   private final Plan without;
   private final Reading reading;
+  private final RecordsFit fit;
   private final Draws before;
   private final Draws after;
   private final double[][] was;
@@ -89,6 +91,7 @@ public final class RecordsStudy {
     before = after.withoutRecords();
     without = new PlanSearch(before, decision.fixed()).find().orElseThrow().plan().plan();
     reading = new Reading();
+    fit = new RecordsFit(model);
     was = Simulation.measured(before, Reader::new);
     is = Simulation.measured(after, Reader::new);
   }
@@ -115,7 +118,7 @@ public final class RecordsStudy {
 
   /** Reads a run. */
   private final class Reader implements Measures {
-    private final RecordsFit fit = new RecordsFit(model);
+    private final RecordedYears years = new RecordedYears(farm);
     private final int story = model.inputs().place(ResponseStory.KEY);
 
     @Override
@@ -131,9 +134,9 @@ public final class RecordsStudy {
       }
       into[reading.supplement] = run.boughtMj(run.winterGrowthNow()) * run.tonnesPerMj();
       into[reading.story] = numbers[story];
-      fit.years().read(run);
+      years.read(run);
       for (int r = 0; r < farm.records().size(); r++) {
-        into[reading.records + r] = fit.years().inLamb(r);
+        into[reading.records + r] = years.inLamb(r);
       }
       into[reading.gainOfPlan] = run.setBase(decision.plan());
       into[reading.gainOfWithout] = run.setBase(without);
@@ -245,7 +248,6 @@ public final class RecordsStudy {
 
   private Drawn expected(int r, double[][] read, Draws draws) {
     FlockRecord record = farm.records().get(r);
-    RecordsFit fit = new RecordsFit(model);
     double[] share = read[reading.records + r].clone();
     CountedRandom random = new CountedRandom(0);
     long part = CountedRandom.part("recorded " + record.year() + " " + record.mob());
@@ -278,7 +280,6 @@ public final class RecordsStudy {
 
   /** Twice the lesser chance of as many and of as few, mean over the draws. */
   private double chanceOfSuch(int[] scanned) {
-    RecordsFit fit = new RecordsFit(model);
     double fewer = 0;
     int draws = after.count();
     for (int d = 0; d < draws; d++) {

@@ -14,11 +14,6 @@ import swardcase.outcome.FarmRule;
  */
 public record RuleFindings(FarmRule rule, int planned, List<CourseFindings> courses) {
 
-  /** Copies the list. */
-  public RuleFindings {
-    courses = List.copyOf(courses);
-  }
-
   /** The choice that the plan makes, or the best of those it does not; empty if there is none. */
   public Optional<CourseFindings> told() {
     return isPlanned()

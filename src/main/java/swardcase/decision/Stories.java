@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import swardcase.chance.Drawn;
-import swardcase.chance.Quantiles;
 import swardcase.chance.Sample;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Simulation;
@@ -57,8 +56,7 @@ final class Stories {
             ? (double) gain.length / ofDraw.length
             : chances[story.ordinal()],
         gain.length,
-        Drawn.of(
-            Sample.mean(gain), Quantiles.ofSorted(sorted, 0.05), Quantiles.ofSorted(sorted, 0.95)),
+        Drawn.of(Sample.mean(gain), Sample.quantile(sorted, 0.05), Sample.quantile(sorted, 0.95)),
         Sample.standardDeviation(gain) / Math.sqrt(gain.length),
         Sample.share(gain, value -> value > 0));
   }

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import swardcase.chance.Learnt;
 import swardcase.chance.Payoffs;
@@ -55,9 +55,9 @@ final class Unknowns {
    * @param gain the gain that they move, in each draw
    */
   List<Unknown> of(Payoffs payoffs, double[] gain) {
-    List<Integer> places = spokesmen(gain);
-    return SideBySide.of(places.stream())
-        .map(j -> of(j, places.size(), payoffs, gain))
+    Map<Integer, StraightLine> lines = spokesmen(gain);
+    return SideBySide.of(lines.keySet().stream())
+        .map(j -> of(j, lines, payoffs, gain))
         .sorted(MOST_WORTH_KNOWING)
         .toList();
   }
@@ -69,13 +69,13 @@ final class Unknowns {
    * @param beside places of numbers that have nothing to do with the paddock
    */
   Optional<Unknown> settling(int paddock, Payoffs payoffs, double[] gain, Set<Integer> beside) {
-    List<Integer> places = spokesmen(gain);
-    return places.stream()
+    Map<Integer, StraightLine> lines = spokesmen(gain);
+    return lines.keySet().stream()
         .filter(j -> !beside.contains(j))
         .filter(j -> inputs.isOf(paddock, j) || inputs.isOf(UncertainNumbers.WHOLE_FARM, j))
-        .sorted(Comparator.comparingDouble(j -> -Sample.varianceShare(simulation.drawn(j), gain)))
+        .sorted(Comparator.comparingDouble(j -> -lines.get(j).varianceShare()))
         .limit(SETTLING)
-        .map(j -> of(j, places.size(), payoffs, gain))
+        .map(j -> of(j, lines, payoffs, gain))
         .filter(Unknown::counts)
         .min(MOST_WORTH_KNOWING);
   }
@@ -86,11 +86,9 @@ final class Unknowns {
    */
   List<Mover> moving(double[] number) {
     DoubleSummaryStatistics reach = Arrays.stream(number).summaryStatistics();
-    List<Integer> places = spokesmen(number);
-    Map<Integer, StraightLine> lines = new LinkedHashMap<>();
-    places.forEach(j -> lines.put(j, StraightLine.of(simulation.drawn(j), number)));
-    return places.stream()
-        .filter(j -> lines.get(j).differsFromNothing(places.size()))
+    Map<Integer, StraightLine> lines = spokesmen(number);
+    return lines.keySet().stream()
+        .filter(j -> lines.get(j).differsFromNothing(lines.size()))
         .sorted(Comparator.comparingDouble(j -> -lines.get(j).varianceShare()))
         .map(
             j -> {
@@ -110,18 +108,17 @@ final class Unknowns {
     return Math.max(reach.getMin(), Math.min(reach.getMax(), value));
   }
 
-  private Unknown of(int j, int tried, Payoffs payoffs, double[] gain) {
+  private Unknown of(int j, Map<Integer, StraightLine> lines, Payoffs payoffs, double[] gain) {
     boolean tellsStory = inputs.find(ResponseStory.KEY).equals(OptionalInt.of(j));
     Learnt learnt = payoffs.learnt(tellsStory ? withinStories(gain) : simulation.drawn(j));
-    StraightLine line = StraightLine.of(simulation.drawn(j), gain);
     return new Unknown(
         inputs.doubt(j),
         j,
         inputs.get(j),
         learnt,
-        learnt.worth().countsAmong(tried),
-        line,
-        line.differsFromNothing(tried));
+        learnt.worth().countsAmong(lines.size()),
+        lines.get(j),
+        lines.get(j).differsFromNothing(lines.size()));
   }
 
   /**
@@ -160,28 +157,32 @@ final class Unknowns {
     return Arrays.stream(draws).mapToDouble(d -> values[d]).toArray();
   }
 
-  /** Inputs that move together are one unknown; the one that moves the gain most stands for it. */
-  private List<Integer> spokesmen(double[] gain) {
-    double[] explained = new double[inputs.size()];
-    int[] spokesman = new int[inputs.size()];
-    Set<Integer> ofStories =
-        ResponseStory.NUMBERS.stream()
-            .map(inputs::find)
-            .filter(OptionalInt::isPresent)
-            .map(OptionalInt::getAsInt)
-            .collect(Collectors.toSet());
-    for (int j = 0; j < explained.length; j++) {
-      explained[j] = Sample.varianceShare(simulation.drawn(j), gain);
+  /**
+   * Inputs that move together are one unknown; the one that moves the gain most stands for it, with
+   * the gain over it.
+   */
+  private Map<Integer, StraightLine> spokesmen(double[] gain) {
+    StraightLine[] lines = new StraightLine[inputs.size()];
+    Arrays.setAll(lines, j -> StraightLine.of(simulation.drawn(j), gain));
+    int[] spokesman = new int[lines.length];
+    for (int j = 0; j < lines.length; j++) {
       int first = simulation.draws().dimension(j);
-      if (j == first || explained[j] > explained[spokesman[first]]) {
+      if (j == first || lines[j].varianceShare() > lines[spokesman[first]].varianceShare()) {
         spokesman[first] = j;
       }
     }
-    return IntStream.range(0, explained.length)
-        .filter(j -> spokesman[simulation.draws().dimension(j)] == j)
-        .filter(j -> !inputs.get(j).range().isExact())
-        .filter(j -> !ofStories.contains(j))
-        .boxed()
-        .toList();
+    Map<Integer, StraightLine> told = new LinkedHashMap<>();
+    for (int j = 0; j < lines.length; j++) {
+      boolean ofStories =
+          ResponseStory.NUMBERS.stream()
+              .map(inputs::find)
+              .anyMatch(Predicate.isEqual(OptionalInt.of(j)));
+      if (spokesman[simulation.draws().dimension(j)] == j
+          && !inputs.get(j).range().isExact()
+          && !ofStories) {
+        told.put(j, lines[j]);
+      }
+    }
+    return told;
   }
 }

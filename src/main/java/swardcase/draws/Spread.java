@@ -3,7 +3,6 @@ package swardcase.draws;
 import java.util.Arrays;
 import swardcase.chance.Drawn;
 import swardcase.chance.LatinHypercube;
-import swardcase.chance.Quantiles;
 import swardcase.chance.Sample;
 
 /**
@@ -39,9 +38,9 @@ public record Spread(
         Sample.mean(values),
         draws.standardError(values),
         Sample.standardDeviation(values),
-        Quantiles.ofSorted(sorted, 0.05),
-        Quantiles.ofSorted(sorted, 0.5),
-        Quantiles.ofSorted(sorted, 0.95),
+        Sample.quantile(sorted, 0.05),
+        Sample.quantile(sorted, 0.5),
+        Sample.quantile(sorted, 0.95),
         Sample.share(values, value -> value > 0));
   }
 

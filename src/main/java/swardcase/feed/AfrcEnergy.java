@@ -37,62 +37,47 @@ public final class AfrcEnergy {
     }
   }
 
-  private final double fasting;
-  private final double weightScale;
-  private final double weightPower;
-  private final double grossEnergyMjPerKgDm;
-  private final double efficiencySlope;
-  private final double kmAtZero;
-  private final double klAtZero;
-  private final double milkMjPerKg;
-  private final double[] activityMjPerKg = new double[Activity.values().length];
+  private final Tables tables;
 
-  /** Reads the coefficients once. */
+  /** With the coefficients of these tables. */
   public AfrcEnergy(Tables tables) {
-    fasting = tables.parameter("feed.afrc-fasting").likely();
-    weightScale = tables.parameter("feed.afrc-weight-scale").likely();
-    weightPower = tables.parameter("feed.metabolic-power").likely();
-    grossEnergyMjPerKgDm = tables.parameter("feed.gross-energy").likely();
-    efficiencySlope = tables.parameter("feed.afrc-efficiency-slope").likely();
-    kmAtZero = tables.parameter("feed.afrc-km").likely();
-    klAtZero = tables.parameter("feed.afrc-kl").likely();
-    milkMjPerKg = tables.parameter("feed.afrc-milk-energy").likely();
-    for (Activity activity : Activity.values()) {
-      activityMjPerKg[activity.ordinal()] = tables.parameter(activity.key).likely();
-    }
+    this.tables = tables;
   }
 
   /** Fasting heat F, MJ a day, of a ewe over a year old. */
   public double fastingMjPerDay(double liveweightKg) {
     Check.positive(liveweightKg, "liveweight");
-    return fasting * Math.pow(liveweightKg / weightScale, weightPower);
+    double scaled = liveweightKg / tables.likely("feed.afrc-weight-scale");
+    return tables.likely("feed.afrc-fasting")
+        * Math.pow(scaled, tables.likely("feed.metabolic-power"));
   }
 
   /** Efficiency of maintenance, km, on feed of {@code energyMjPerKgDm}. */
   public double maintenanceEfficiency(double energyMjPerKgDm) {
-    return efficiencySlope * metabolisability(energyMjPerKgDm) + kmAtZero;
-  }
-
-  /** Efficiency of lactation, kl. */
-  public double lactationEfficiency(double energyMjPerKgDm) {
-    return efficiencySlope * metabolisability(energyMjPerKgDm) + klAtZero;
+    return efficiency("feed.afrc-km", energyMjPerKgDm);
   }
 
   /** Maintenance with activity, MJ ME a day. */
   public double maintenanceMjPerDay(
       double liveweightKg, double energyMjPerKgDm, Activity activity) {
-    double net = fastingMjPerDay(liveweightKg) + activityMjPerKg[activity.ordinal()] * liveweightKg;
+    double net = fastingMjPerDay(liveweightKg) + tables.likely(activity.key) * liveweightKg;
     return net / maintenanceEfficiency(energyMjPerKgDm);
   }
 
   /** Milk, MJ ME a day. */
   public double milkMjPerDay(double milkKgPerDay, double energyMjPerKgDm) {
     Check.notNegative(milkKgPerDay, "milk");
-    return milkKgPerDay * milkMjPerKg / lactationEfficiency(energyMjPerKgDm);
+    double net = milkKgPerDay * tables.likely("feed.afrc-milk-energy");
+    return net / efficiency("feed.afrc-kl", energyMjPerKgDm);
   }
 
-  private double metabolisability(double energyMjPerKgDm) {
-    return Check.inRange(
-        energyMjPerKgDm / grossEnergyMjPerKgDm, 0.35, 0.75, "metabolisability of the feed");
+  private double efficiency(String atZero, double energyMjPerKgDm) {
+    double metabolisability =
+        Check.inRange(
+            energyMjPerKgDm / tables.likely("feed.gross-energy"),
+            0.35,
+            0.75,
+            "metabolisability of the feed");
+    return tables.likely("feed.afrc-efficiency-slope") * metabolisability + tables.likely(atZero);
   }
 }

@@ -19,37 +19,40 @@ import swardcase.tables.Tables;
  */
 public final class Conceptus {
 
-  private final double a;
-  private final double b;
-  private final double c;
-  private final double litterKgOfCurve;
-  private final double efficiency;
+  private final Tables tables;
 
-  /** Reads the coefficients once. */
+  /** With the coefficients of these tables. */
   public Conceptus(Tables tables) {
-    a = tables.parameter("feed.conceptus-log-limit").likely();
-    b = tables.parameter("feed.conceptus-log-drop").likely();
-    c = tables.parameter("feed.conceptus-rate").likely();
-    litterKgOfCurve = tables.parameter("feed.conceptus-litter").likely();
-    efficiency = tables.parameter("feed.conceptus-efficiency").likely();
+    this.tables = tables;
   }
 
   /** Energy in the gravid uterus on a day from conception, MJ, for a litter of 4 kg at birth. */
   public double energyMj(double daysFromConception) {
     Check.inRange(daysFromConception, 0, 160, "days from conception");
-    return Math.pow(10, a - b * Math.exp(-c * daysFromConception));
+    double drop = tables.likely("feed.conceptus-log-drop");
+    double rate = tables.likely("feed.conceptus-rate");
+    return Math.pow(
+        10,
+        tables.likely("feed.conceptus-log-limit") - drop * Math.exp(-rate * daysFromConception));
   }
 
   /** Energy laid down a day, MJ net; {@code litterKg} is the birth weight of all lambs together. */
   public double retainedMjPerDay(double daysFromConception, double litterKg) {
     Check.notNegative(litterKg, "litter weight");
+    double drop = tables.likely("feed.conceptus-log-drop");
+    double rate = tables.likely("feed.conceptus-rate");
     double perDayOfCurve =
-        Math.log(10) * b * c * Math.exp(-c * daysFromConception) * energyMj(daysFromConception);
-    return litterKg / litterKgOfCurve * perDayOfCurve;
+        Math.log(10)
+            * drop
+            * rate
+            * Math.exp(-rate * daysFromConception)
+            * energyMj(daysFromConception);
+    return litterKg / tables.likely("feed.conceptus-litter") * perDayOfCurve;
   }
 
   /** Metabolisable energy the litter asks for, MJ ME a day. */
   public double needMjPerDay(double daysFromConception, double litterKg) {
-    return retainedMjPerDay(daysFromConception, litterKg) / efficiency;
+    return retainedMjPerDay(daysFromConception, litterKg)
+        / tables.likely("feed.conceptus-efficiency");
   }
 }

@@ -21,45 +21,24 @@ public final class EweEnergy {
   private final ScaEnergy sca;
   private final Conceptus conceptus;
   private final GrazingConditions grazing;
-  private final double ageYears;
-  private final double metabolicPower;
-  private final double milkWeightKg;
-  private final double[] earlyMilkKg;
-  private final double[] lateMilkKg;
-  private final double singleBirthShare;
-  private final double twinBirthShare;
+  private final Tables tables;
 
-  /** Reads the coefficients once. */
+  /** With the coefficients of these tables. */
   public EweEnergy(Tables tables, EnergyMethod method) {
-    this.method = Check.notNull(method, "energy method");
+    this.method = method;
+    this.tables = tables;
     afrc = new AfrcEnergy(tables);
     sca = new ScaEnergy(tables);
     conceptus = new Conceptus(tables);
     grazing = GrazingConditions.of(tables);
-    ageYears = tables.parameter("feed.ewe-age").likely();
-    metabolicPower = tables.parameter("feed.metabolic-power").likely();
-    milkWeightKg = tables.parameter("feed.milk-liveweight").likely();
-    earlyMilkKg =
-        new double[] {
-          0,
-          tables.parameter("feed.milk-early-single").likely(),
-          tables.parameter("feed.milk-early-twins").likely()
-        };
-    lateMilkKg =
-        new double[] {
-          0,
-          tables.parameter("feed.milk-late-single").likely(),
-          tables.parameter("feed.milk-late-twins").likely()
-        };
-    singleBirthShare = tables.parameter("feed.birthweight-single").likely();
-    twinBirthShare = tables.parameter("feed.birthweight-twin").likely();
   }
 
   /** A dry ewe on pasture, MJ ME a day. */
   public double dryMjPerDay(double liveweightKg) {
     return switch (method) {
       case SCA_1990 ->
-          sca.maintenanceMjPerDay(liveweightKg, ageYears, grazing.energyMjPerKgDm())
+          sca.maintenanceMjPerDay(
+                  liveweightKg, tables.likely("feed.ewe-age"), grazing.energyMjPerKgDm())
               + sca.grazing1990MjPerDay(
                   liveweightKg, grazing, grazing.intakeShare() * liveweightKg);
       case AFRC_1993 ->
@@ -97,13 +76,19 @@ public final class EweEnergy {
   public double milkKgPerDay(double liveweightKg, int daysInMilk, int lambsReared) {
     Check.inRange(lambsReared, 0, MOST_REARED, "lambs reared");
     Check.notNegative(daysInMilk, "days in milk");
-    double[] milkKg = daysInMilk < EARLY_MILK_DAYS ? earlyMilkKg : lateMilkKg;
-    return milkKg[lambsReared] * Math.pow(liveweightKg / milkWeightKg, metabolicPower);
+    String step = daysInMilk < EARLY_MILK_DAYS ? "feed.milk-early-" : "feed.milk-late-";
+    double milkKg =
+        lambsReared == 0 ? 0 : tables.likely(step + (lambsReared == 1 ? "single" : "twins"));
+    double scaled = liveweightKg / tables.likely("feed.milk-liveweight");
+    return milkKg * Math.pow(scaled, tables.likely("feed.metabolic-power"));
   }
 
   /** Birth weight of a single lamb, or of two twins together, kg: 4.5 and 7.6 for a 50 kg ewe. */
   public double litterKg(double liveweightKg, int lambs) {
     Check.inRange(lambs, 1, MOST_REARED, "lambs carried");
-    return liveweightKg * (lambs == 1 ? singleBirthShare : 2 * twinBirthShare);
+    return liveweightKg
+        * (lambs == 1
+            ? tables.likely("feed.birthweight-single")
+            : 2 * tables.likely("feed.birthweight-twin"));
   }
 }

@@ -115,9 +115,7 @@ public final class FeedBudget {
    * @param eweMultiplier ewes relative to the farm's own: 1.1 is a tenth more
    */
   public void set(FeedRates rates, FeedParameters parameters, double eweMultiplier) {
-    if (!(eweMultiplier >= 0 && eweMultiplier < Double.POSITIVE_INFINITY)) {
-      Check.notNegative(eweMultiplier, "multiplier of ewes");
-    }
+    Check.notNegative(eweMultiplier, "multiplier of ewes");
     double growthLevel = parameters.get(FeedNumber.GROWTH) * farmIndex;
     double penalty = parameters.get(FeedNumber.LEAF_AREA_PENALTY);
     double greenBetter = parameters.get(FeedNumber.GREEN_DIGESTIBILITY);
@@ -192,8 +190,6 @@ public final class FeedBudget {
    * @param out filled with the last year
    */
   public void run(int seasonIndex, double[] growthMultiplier, FeedRates rates, FeedResult out) {
-    Check.inRange(seasonIndex, 0, growthPerDay.length - 1, "season");
-    check(growthMultiplier);
     out.year.begin(0, START_DRY_KG);
     repeat(seasonIndex, growthMultiplier, rates, out.year, out);
   }
@@ -205,14 +201,17 @@ public final class FeedBudget {
       double[] growthMultiplier,
       FeedRates rates,
       FeedResult out) {
-    Check.inRange(seasonIndex, 0, growthPerDay.length - 1, "season");
-    check(growthMultiplier);
     out.year.beginFrom(from.year);
     repeat(seasonIndex, growthMultiplier, rates, out.year, out);
   }
 
   private void repeat(
       int season, double[] growthMultiplier, FeedRates rates, RepeatingYear year, FeedResult kept) {
+    Check.inRange(season, 0, growthPerDay.length - 1, "season");
+    Check.inRange(growthMultiplier.length, P, P, "number of growth multipliers");
+    for (double multiplier : growthMultiplier) {
+      Check.notNegative(multiplier, "multiplier of growth");
+    }
     while (year.goesOn()) {
       runYear(rates.growthKg[season], growthMultiplier, rates, rates.of[season], year, kept);
     }
@@ -231,24 +230,8 @@ public final class FeedBudget {
       double[] growthMultiplier,
       FeedRates rates,
       RepeatingYear out) {
-    check(growthMultiplier);
     out.beginNear(from.year);
     repeat(seasonIndex, growthMultiplier, rates, out, null);
-  }
-
-  /** Looks first and builds words only for a refusal, because it stands in front of every run. */
-  private static void check(double[] growthMultiplier) {
-    boolean accepted = growthMultiplier.length == P;
-    for (int p = 0; accepted && p < P; p++) {
-      accepted = growthMultiplier[p] >= 0 && growthMultiplier[p] < Double.POSITIVE_INFINITY;
-    }
-    if (accepted) {
-      return;
-    }
-    Check.inRange(growthMultiplier.length, P, P, "number of growth multipliers");
-    for (double multiplier : growthMultiplier) {
-      Check.notNegative(multiplier, "multiplier of growth");
-    }
   }
 
   /**

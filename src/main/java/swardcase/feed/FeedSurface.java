@@ -54,7 +54,7 @@ public final class FeedSurface {
   private final StockDemand demand;
   private final double areaHa;
   private final double[] chance;
-  private final boolean[] winterMask;
+  private final GrowthYear year;
   private final double ewesPerHa;
   private final int[] places = new int[NUMBERS.length];
   private final int mostEweIncrease;
@@ -125,7 +125,7 @@ public final class FeedSurface {
             .map(SeasonGrowth::chance)
             .mapToDouble(Assumption::likely)
             .toArray();
-    winterMask = year.winterMask();
+    this.year = year;
     ewesPerHa = farm.ewesJoined() / areaHa;
     for (FeedNumber number : NUMBERS) {
       places[number.ordinal()] = numbers.place(number.key());
@@ -317,7 +317,7 @@ public final class FeedSurface {
 
   private void setMultiplier(double w, double o) {
     for (int p = 0; p < multiplier.length; p++) {
-      multiplier[p] = winterMask[p] ? w : o;
+      multiplier[p] = year.isWinter(p) ? w : o;
     }
   }
 

@@ -31,10 +31,10 @@ public record GrazingConditions(
   /** The table's conditions: level ground, 1.5 t green, 2 % of liveweight, D 0.68, M/D 10. */
   public static GrazingConditions of(Tables tables) {
     return new GrazingConditions(
-        tables.parameter("feed.grazing-terrain").likely(),
-        tables.parameter("feed.grazing-green").likely(),
-        tables.parameter("feed.grazing-intake-share").likely(),
-        tables.parameter("feed.grazing-digestibility").likely(),
-        tables.parameter("feed.grazing-energy").likely());
+        tables.likely("feed.grazing-terrain"),
+        tables.likely("feed.grazing-green"),
+        tables.likely("feed.grazing-intake-share"),
+        tables.likely("feed.grazing-digestibility"),
+        tables.likely("feed.grazing-energy"));
   }
 }

@@ -42,11 +42,6 @@ public final class GrowthYear {
     return winter[halfMonth];
   }
 
-  /** The winter half-months as a mask of 24. */
-  public boolean[] winterMask() {
-    return winter.clone();
-  }
-
   /** The half-month in which the growing season starts. */
   int breakHalfMonth() {
     return breakHalfMonth;

@@ -40,8 +40,8 @@ final class MobYear {
     double rearsTwo = twins * alive * alive;
     int conception =
         HalfMonths.dayOfYear(mob.joiningStart())
-            + (int) Math.round(tables.parameter("feed.conception-delay").likely());
-    int gestation = (int) Math.round(tables.parameter("feed.gestation").likely());
+            + (int) Math.round(tables.likely("feed.conception-delay"));
+    int gestation = (int) Math.round(tables.likely("feed.gestation"));
     int milkDays = (int) Math.round(weaningWeeks * DAYS_A_WEEK);
     int[] daysIn = new int[HalfMonths.COUNT];
     for (int day = 0; day < HalfMonths.DAYS; day++) {

@@ -23,8 +23,7 @@ public final class PastureIntake {
   private static final double HIGHEST_B = 12;
   private static final int CELLS_PER_B = 512;
 
-  private final double potential;
-  private final double potentialSize;
+  private final Tables tables;
   private final double availabilityPerKg;
   private final double availabilityRise;
   private final double qualitySlope;
@@ -32,45 +31,38 @@ public final class PastureIntake {
   private final double legumeRise;
   private final double energySlope;
   private final double energyAtZero;
-  private final double milkPeakDays;
-  private final double milkShape;
-  private final double[] milkRise;
   private final double[] availabilityTable;
 
   /** Reads the coefficients once. */
   public PastureIntake(Tables tables) {
-    potential = tables.parameter("feed.intake-potential").likely();
-    potentialSize = tables.parameter("feed.intake-size").likely();
-    availabilityPerKg = tables.parameter("feed.intake-availability").likely();
-    availabilityRise = tables.parameter("feed.intake-availability-rise").likely();
-    qualitySlope = tables.parameter("feed.intake-quality-slope").likely();
-    qualityFull = tables.parameter("feed.intake-quality-full").likely();
-    legumeRise = tables.parameter("feed.intake-legume").likely();
-    energySlope = tables.parameter("feed.forage-energy-slope").likely();
-    energyAtZero = tables.parameter("feed.forage-energy-intercept").likely();
-    milkPeakDays = tables.parameter("feed.intake-milk-peak-day").likely();
-    milkShape = tables.parameter("feed.intake-milk-shape").likely();
-    milkRise =
-        new double[] {
-          0,
-          tables.parameter("feed.intake-milk-single").likely(),
-          tables.parameter("feed.intake-milk-twins").likely()
-        };
+    this.tables = tables;
+    availabilityPerKg = tables.likely("feed.intake-availability");
+    availabilityRise = tables.likely("feed.intake-availability-rise");
+    qualitySlope = tables.likely("feed.intake-quality-slope");
+    qualityFull = tables.likely("feed.intake-quality-full");
+    legumeRise = tables.likely("feed.intake-legume");
+    energySlope = tables.likely("feed.forage-energy-slope");
+    energyAtZero = tables.likely("feed.forage-energy-intercept");
     availabilityTable = availabilityTable();
   }
 
   /** Potential intake of a dry sheep in store condition, kg DM a day: Z = 1. */
   public double potentialKgDmPerDay(double liveweightKg) {
     Check.positive(liveweightKg, "liveweight");
-    return potential * liveweightKg * (potentialSize - 1);
+    return tables.likely("feed.intake-potential")
+        * liveweightKg
+        * (tables.likely("feed.intake-size") - 1);
   }
 
   /** How much more a ewe in milk can eat: 1.577 with one lamb on day 28. */
   public double milkFactor(double daysInMilk, int lambsReared) {
     Check.notNegative(daysInMilk, "days in milk");
-    Check.inRange(lambsReared, 0, milkRise.length - 1, "lambs reared");
-    double m = daysInMilk / milkPeakDays;
-    return 1 + milkRise[lambsReared] * Math.pow(m, milkShape) * Math.exp(milkShape * (1 - m));
+    Check.inRange(lambsReared, 0, 2, "lambs reared");
+    double m = daysInMilk / tables.likely("feed.intake-milk-peak-day");
+    double shape = tables.likely("feed.intake-milk-shape");
+    String lambs = lambsReared == 1 ? "single" : "twins";
+    double rise = lambsReared == 0 ? 0 : tables.likely("feed.intake-milk-" + lambs);
+    return 1 + rise * Math.pow(m, shape) * Math.exp(shape * (1 - m));
   }
 
   /**

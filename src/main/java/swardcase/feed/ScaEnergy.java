@@ -21,44 +21,21 @@ import swardcase.tables.Tables;
  */
 public final class ScaEnergy {
 
-  private final double fasting;
-  private final double weightPower;
-  private final double ageDecline;
-  private final double ageCapYears;
-  private final double efficiencySlope;
-  private final double kmAtZero;
-  private final double klAtZero;
-  private final double eatingCost1990;
-  private final double walkingCost1990;
-  private final double walkingGreenOffset1990;
-  private final double indigestibleAt;
-  private final double milkMjPerKg;
-  private final double productionCost;
+  private final Tables tables;
 
-  /** Reads the coefficients once. */
+  /** With the coefficients of these tables. */
   public ScaEnergy(Tables tables) {
-    fasting = tables.parameter("feed.sca-fasting").likely();
-    weightPower = tables.parameter("feed.metabolic-power").likely();
-    ageDecline = tables.parameter("feed.sca-age-decline").likely();
-    ageCapYears = tables.parameter("feed.sca-age-cap").likely();
-    efficiencySlope = tables.parameter("feed.sca-efficiency-slope").likely();
-    kmAtZero = tables.parameter("feed.sca-km").likely();
-    klAtZero = tables.parameter("feed.sca-kl").likely();
-    eatingCost1990 = tables.parameter("feed.sca-eating-cost").likely();
-    walkingCost1990 = tables.parameter("feed.sca-walking-cost").likely();
-    walkingGreenOffset1990 = tables.parameter("feed.sca-walking-green-offset").likely();
-    indigestibleAt = tables.parameter("feed.sca-eating-digestibility").likely();
-    milkMjPerKg = tables.parameter("feed.sca-milk-energy").likely();
-    productionCost = tables.parameter("feed.sca-production-cost").likely();
+    this.tables = tables;
   }
 
   /** Net energy of maintenance before the efficiency, MJ a day; age is capped at 6 years. */
   public double fastingMjPerDay(double liveweightKg, double ageYears) {
     Check.positive(liveweightKg, "liveweight");
     Check.notNegative(ageYears, "age in years");
-    return fasting
-        * Math.pow(liveweightKg, weightPower)
-        * Math.exp(-ageDecline * Math.min(ageYears, ageCapYears));
+    double age = Math.min(ageYears, tables.likely("feed.sca-age-cap"));
+    return tables.likely("feed.sca-fasting")
+        * Math.pow(liveweightKg, tables.likely("feed.metabolic-power"))
+        * Math.exp(-tables.likely("feed.sca-age-decline") * age);
   }
 
   /** Maintenance without grazing, MJ ME a day. */
@@ -69,29 +46,30 @@ public final class ScaEnergy {
   /** What grazing adds by the 1990 form, MJ ME a day. */
   public double grazing1990MjPerDay(
       double liveweightKg, GrazingConditions grazing, double intakeKgDmPerDay) {
-    double walking =
-        walkingCost1990 * grazing.terrain() / (grazing.greenTonnesPerHa() + walkingGreenOffset1990);
-    double eating = eatingCost1990 * intakeKgDmPerDay * indigestible(grazing);
+    double indigestible = tables.likely("feed.sca-eating-digestibility") - grazing.digestibility();
+    double green = grazing.greenTonnesPerHa() + tables.likely("feed.sca-walking-green-offset");
+    double walking = tables.likely("feed.sca-walking-cost") * grazing.terrain() / green;
+    double eating = tables.likely("feed.sca-eating-cost") * intakeKgDmPerDay * indigestible;
     return (eating + walking) * liveweightKg / maintenanceEfficiency(grazing.energyMjPerKgDm());
   }
 
   /** Milk, MJ ME a day, before the rise of maintenance it brings. */
   public double milkMjPerDay(double milkKgPerDay, double energyMjPerKgDm) {
     Check.notNegative(milkKgPerDay, "milk");
-    return milkKgPerDay * milkMjPerKg / (efficiencySlope * energyMjPerKgDm + klAtZero);
+    double net = milkKgPerDay * tables.likely("feed.sca-milk-energy");
+    return net
+        / (tables.likely("feed.sca-efficiency-slope") * energyMjPerKgDm
+            + tables.likely("feed.sca-kl"));
   }
 
   /** Energy for conceptus or milk with the rise of maintenance it brings: 10 MJ become 11. */
   public double withProductionCost(double productionMjPerDay) {
-    return productionMjPerDay * (1 + productionCost);
+    return productionMjPerDay * (1 + tables.likely("feed.sca-production-cost"));
   }
 
   private double maintenanceEfficiency(double energyMjPerKgDm) {
     Check.inRange(energyMjPerKgDm, 4, 14, "energy of the feed");
-    return efficiencySlope * energyMjPerKgDm + kmAtZero;
-  }
-
-  private double indigestible(GrazingConditions grazing) {
-    return indigestibleAt - grazing.digestibility();
+    return tables.likely("feed.sca-efficiency-slope") * energyMjPerKgDm
+        + tables.likely("feed.sca-km");
   }
 }

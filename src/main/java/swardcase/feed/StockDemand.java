@@ -1,6 +1,5 @@
 package swardcase.feed;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import swardcase.check.Check;
@@ -30,25 +29,24 @@ public final class StockDemand {
   private final double[] pregnantShareByMob;
   private final double[] eweMj = new double[HalfMonths.COUNT];
   private final double[] eweKg = new double[HalfMonths.COUNT];
-  private final double[] otherMj;
-  private final double[] otherKg;
+  private final double[] otherMj = new double[HalfMonths.COUNT];
+  private final double[] otherKg = new double[HalfMonths.COUNT];
 
-  private StockDemand(
-      List<Mob> mobs,
-      List<MobYear> years,
-      double[] pregnantShareByMob,
-      double[] otherMj,
-      double[] otherKg) {
+  /**
+   * Energy and appetite of all stock of the farm.
+   *
+   * @param pregnantShareByMob ewes in lamb as a fraction of ewes joined, in the order of the mobs
+   */
+  public StockDemand(Farm farm, Tables tables, EnergyMethod method, double[] pregnantShareByMob) {
+    mobs = farm.mobs();
     Check.that(
         pregnantShareByMob.length == mobs.size(),
         "shares of ewes in lamb must be one for each mob, %s, but were %s",
         mobs.size(),
         pregnantShareByMob.length);
-    this.mobs = mobs;
-    this.years = years;
     this.pregnantShareByMob = pregnantShareByMob.clone();
-    this.otherMj = otherMj;
-    this.otherKg = otherKg;
+    double weaningWeeks = farm.management().weaningWeeks().likely();
+    years = mobs.stream().map(mob -> new MobYear(mob, tables, method, weaningWeeks)).toList();
     for (int m = 0; m < mobs.size(); m++) {
       Mob mob = mobs.get(m);
       MobYear year = years.get(m);
@@ -59,35 +57,17 @@ public final class StockDemand {
         eweKg[p] += mob.ewes() * (year.emptyKgDmPerDay + share * year.extraKgDmPerDay[p]);
       }
     }
-  }
-
-  /**
-   * Energy and appetite of all stock of the farm.
-   *
-   * @param pregnantShareByMob ewes in lamb as a fraction of ewes joined, in the order of the mobs
-   */
-  public static StockDemand of(
-      Farm farm, Tables tables, EnergyMethod method, double[] pregnantShareByMob) {
-    List<MobYear> years = new ArrayList<>();
-    for (Mob mob : farm.mobs()) {
-      years.add(new MobYear(mob, tables, method, farm.management().weaningWeeks().likely()));
-    }
-    double dseMj = tables.parameter("feed.dse-energy").likely();
+    double dseMj = tables.likely("feed.dse-energy");
     double dseKg =
-        new PastureIntake(tables)
-            .potentialKgDmPerDay(tables.parameter("feed.dse-liveweight").likely());
-    double[] otherMj = new double[HalfMonths.COUNT];
-    double[] otherKg = new double[HalfMonths.COUNT];
+        new PastureIntake(tables).potentialKgDmPerDay(tables.likely("feed.dse-liveweight"));
     for (OtherStock stock : farm.otherStock()) {
       double dse = stock.head() * stock.dsePerHead().likely();
       for (int p = 0; p < HalfMonths.COUNT; p++) {
-        if (stock.months().contains(HalfMonths.month(p))) {
-          otherMj[p] += dse * dseMj;
-          otherKg[p] += dse * dseKg;
-        }
+        boolean there = stock.months().contains(HalfMonths.month(p));
+        otherMj[p] += there ? dse * dseMj : 0;
+        otherKg[p] += there ? dse * dseKg : 0;
       }
     }
-    return new StockDemand(farm.mobs(), years, pregnantShareByMob, otherMj, otherKg);
   }
 
   /** Energy need of all ewe mobs, whole farm, MJ ME a day. */

@@ -84,7 +84,7 @@ final class WhoWhere {
     feed = new FeedCourse(model, run);
     double[] pregnant =
         farm.mobs().stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
-    demand = StockDemand.of(farm, model.tables(), EnergyMethod.SCA_1990, pregnant);
+    demand = new StockDemand(farm, model.tables(), EnergyMethod.SCA_1990, pregnant);
     weightOfAll = IntStream.range(0, strength.length).mapToDouble(run::feedWeight).sum();
     strengthOf = new double[mobs][HalfMonths.COUNT];
     boolean[] told = new boolean[mobs];

@@ -28,8 +28,11 @@ public final class InternalRate {
 
   private InternalRate() {}
 
-  /** Every rate at which the value of {@code flows} changes sign, in rising order. */
-  public static Rates of(double[] flows) {
+  /**
+   * Every rate per year at which the value of {@code flows} changes sign, in rising order: 8 % is
+   * 0.08. Where there are several, none of them is "the" return.
+   */
+  public static List<Double> of(double[] flows) {
     List<Double> found = new ArrayList<>();
     double rate = LOWEST;
     double value = NetPresentValue.of(rate, flows);
@@ -44,7 +47,7 @@ public final class InternalRate {
       rate = nextRate;
       value = next;
     }
-    return new Rates(found);
+    return found;
   }
 
   private static double gridRate(int step) {
@@ -56,28 +59,5 @@ public final class InternalRate {
   private static double root(double[] flows, double low, double high) {
     return new BrentSolver(1e-14, 1e-13)
         .solve(MOST_EVALUATIONS, rate -> NetPresentValue.of(rate, flows), low, high);
-  }
-
-  /**
-   * What was found.
-   *
-   * @param rates per year, in rising order: 8 % is 0.08
-   */
-  public record Rates(List<Double> rates) {
-
-    /** Copies the list. */
-    public Rates {
-      rates = List.copyOf(rates);
-    }
-
-    /** True if no rate makes the value zero. */
-    public boolean none() {
-      return rates.isEmpty();
-    }
-
-    /** True if several do: then none of them is "the" return. */
-    public boolean several() {
-      return rates.size() > 1;
-    }
   }
 }

@@ -33,7 +33,9 @@ public final class NetPresentValue {
   /**
    * The equal yearly sum at the ends of {@code years} years that is worth {@code npv} now: npv x r
    * / (1 - (1 + r)^-n), and npv / n where r is 0. It compares plans of unequal lives: 48.20 over 4
-   * years and 44.37 over 3, at 11 %, are 15.53 and 18.16 a year.
+   * years and 44.37 over 3, at 11 %, are 15.53 and 18.16 a year. It is also the payment that clears
+   * a loan of {@code npv}, the first at the end of the first period: 200,000 over 180 months at 7.5
+   * % / 12 a month cost 1,854.02 a month.
    */
   public static double annuity(double npv, double rate, int years) {
     checkRate(rate);

@@ -1,5 +1,6 @@
 package swardcase.money;
 
+import java.util.Arrays;
 import java.util.OptionalInt;
 
 /**
@@ -25,13 +26,7 @@ public final class RunningBalance {
 
   /** The deepest debt with interest, as a positive sum; 0 if the account is never in debt. */
   public static double peakDebt(double rate, double[] flows) {
-    double balance = 0;
-    double lowest = 0;
-    for (double flow : flows) {
-      balance = balance * (1 + rate) + flow;
-      lowest = Math.min(lowest, balance);
-    }
-    return 0 - lowest;
+    return 0 - Arrays.stream(of(rate, flows)).reduce(0, Math::min);
   }
 
   /**
@@ -39,14 +34,11 @@ public final class RunningBalance {
    * debt, empty if it ends in debt.
    */
   public static OptionalInt yearOutOfDebt(double rate, double[] flows) {
-    double balance = 0;
-    int year = 0;
-    for (int t = 0; t < flows.length; t++) {
-      balance = balance * (1 + rate) + flows[t];
-      if (balance < 0) {
-        year = t + 1;
-      }
+    double[] balances = of(rate, flows);
+    int year = flows.length;
+    while (year > 0 && balances[year - 1] >= 0) {
+      year--;
     }
-    return balance < 0 ? OptionalInt.empty() : OptionalInt.of(year);
+    return year == flows.length && year > 0 ? OptionalInt.empty() : OptionalInt.of(year);
   }
 }

@@ -161,7 +161,7 @@ public final class FarmModel {
   public StockDemand demand(EnergyMethod method) {
     double[] pregnant =
         farm.mobs().stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
-    return StockDemand.of(farm, tables, method, pregnant);
+    return new StockDemand(farm, tables, method, pregnant);
   }
 
   /** When in the year the pasture grows. */

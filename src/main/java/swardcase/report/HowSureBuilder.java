@@ -114,9 +114,9 @@ public final class HowSureBuilder {
         judgement.regretOfActing(),
         judgement.regretOfKeeping(),
         judgement.regretShare(),
-        weighed.betterForAll().contains(0)
+        weighed.betterForAll()
             ? Better.FOR_EVERYBODY
-            : weighed.betterForCautious().contains(0) ? Better.FOR_THE_CAUTIOUS : Better.FOR_SOME);
+            : weighed.betterForCautious() ? Better.FOR_THE_CAUTIOUS : Better.FOR_SOME);
   }
 
   private BreakEvenLine breakEven(BreakEvenValue value) {

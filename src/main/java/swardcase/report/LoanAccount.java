@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import swardcase.farm.Loan;
-import swardcase.money.Repayment;
+import swardcase.money.NetPresentValue;
 import swardcase.money.RunningBalance;
 import swardcase.outcome.Outcome;
 
@@ -48,7 +48,7 @@ public record LoanAccount(
     for (int t = 0; t < n; t++) {
       double cost = outcome.actionCost(t);
       borrowed += cost;
-      double payment = Repayment.yearly(cost, loan.rate(), loan.years());
+      double payment = NetPresentValue.annuity(cost, loan.rate(), loan.years());
       for (int k = 1; k <= loan.years(); k++) {
         if (t + k < n) {
           repaid[t + k] += payment;

@@ -1,5 +1,6 @@
 package swardcase.report;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import swardcase.money.BenefitCost;
 import swardcase.money.InternalRate;
@@ -45,15 +46,14 @@ public record Returns(
       costs[t] = outcome.cost(t);
       gains[t] = flows[t] + costs[t];
     }
-    InternalRate.Rates rates = InternalRate.of(flows);
-    Status status = rates.none() ? Status.NONE : rates.several() ? Status.SEVERAL : Status.VALUE;
+    List<Double> rates = InternalRate.of(flows);
+    Status status =
+        rates.isEmpty() ? Status.NONE : rates.size() > 1 ? Status.SEVERAL : Status.VALUE;
     return new Returns(
         new Rate(
             status,
             percent(
-                status == Status.VALUE
-                    ? OptionalDouble.of(rates.rates().get(0))
-                    : OptionalDouble.empty())),
+                status == Status.VALUE ? OptionalDouble.of(rates.get(0)) : OptionalDouble.empty())),
         percent(ModifiedRate.of(flows, rate, rate)),
         Payback.discountedYears(rate, flows),
         BenefitCost.ratio(rate, gains, costs));

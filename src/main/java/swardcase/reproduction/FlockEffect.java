@@ -92,7 +92,7 @@ public final class FlockEffect {
       heldWindow[HalfMonths.ofDay(day)] = true;
     }
     walk = new JoiningWalk(joiningDay, joiningWeeks, HalfMonths.COUNT);
-    multiplier = new double[JoiningExposure.cycles(joiningWeeks)];
+    multiplier = new double[JoiningWalk.cycles(joiningWeeks)];
     grid = new StrengthGrid(walk, joiningWeeks, multiplier.length, heldWindow);
     spared = new double[farm.finance().horizonYears()];
     sparedKept = new double[spared.length];

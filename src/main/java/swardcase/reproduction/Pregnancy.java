@@ -24,18 +24,18 @@ public final class Pregnancy {
 
   /** p0, the chance of conceiving in one cycle, from the share in lamb after all of joining. */
   public static double perCycleConception(double pregnantShare, double joiningWeeks) {
-    return 1 - Math.pow(1 - pregnantShare, JoiningExposure.CYCLE_DAYS / (7 * joiningWeeks));
+    return 1 - Math.pow(1 - pregnantShare, JoiningWalk.CYCLE_DAYS / (7 * joiningWeeks));
   }
 
   /** R, from p0, the multiplier of each started cycle and the share sterile. */
   public static double pregnantShare(
       double perCycle, double joiningWeeks, double[] multiplierByCycle, double sterileShare) {
-    int last = JoiningExposure.cycles(joiningWeeks) - 1;
+    int last = JoiningWalk.cycles(joiningWeeks) - 1;
     double empty = 1;
     for (int j = 0; j < last; j++) {
       empty *= 1 - perCycle * multiplierByCycle[j];
     }
-    double lastPart = 7 * joiningWeeks / JoiningExposure.CYCLE_DAYS - last;
+    double lastPart = 7 * joiningWeeks / JoiningWalk.CYCLE_DAYS - last;
     empty *= Math.pow(1 - perCycle * multiplierByCycle[last], lastPart);
     return (1 - sterileShare) * (1 - empty);
   }
@@ -77,6 +77,6 @@ public final class Pregnancy {
       }
     }
     double perCycle = (low + high) / 2;
-    return 1 - Math.pow(1 - perCycle, 7 * joiningWeeks / JoiningExposure.CYCLE_DAYS);
+    return 1 - Math.pow(1 - perCycle, 7 * joiningWeeks / JoiningWalk.CYCLE_DAYS);
   }
 }

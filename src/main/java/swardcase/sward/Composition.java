@@ -121,7 +121,7 @@ public final class Composition {
         }
       }
     }
-    double unknownHighChance = tables.parameter(Tables.UNKNOWN_HIGH_CHANCE).likely();
+    double unknownHighChance = tables.likely(Tables.UNKNOWN_HIGH_CHANCE);
     return new Composition(
         cultivars, alpha, certain, unresolved, unknownHighChance, designEffect, lookedAt);
   }

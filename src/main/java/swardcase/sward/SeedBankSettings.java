@@ -71,13 +71,11 @@ public final class SeedBankSettings {
     }
     double sum = 0;
     for (int c = 0; c < species; c++) {
-      fraction(initialShare[c], "share of a cultivar");
+      Check.inRange(initialShare[c], 0, 1, "share of a cultivar");
       sum += initialShare[c];
-      if (!(crowding[c] > 0 && crowding[c] < Double.POSITIVE_INFINITY)) {
-        Check.positive(crowding[c], "crowding coefficient");
-      }
+      Check.positive(crowding[c], "crowding coefficient");
       for (int age = 0; age < SeedBank.AGES; age++) {
-        fraction(retention[c * SeedBank.AGES + age], "retention of hard seed");
+        Check.inRange(retention[c * SeedBank.AGES + age], 0, 1, "retention of hard seed");
       }
       if (retention[c * SeedBank.AGES + SeedBank.AGES - 1] == 1) {
         Check.that(false, "retention of old hard seed must be below 1");
@@ -86,16 +84,16 @@ public final class SeedBankSettings {
     if (sum != 0 && Math.abs(sum - 1) > 1e-9) {
       Check.that(false, "shares of the cultivars must add up to 1, but add up to %s", sum);
     }
-    amount(seedYieldKgPerHa, "seed yield");
-    amount(initialBankKgPerHa, "seed bank");
-    amount(sownKgPerHa, "seed sown");
-    fraction(seedSet, "seed set");
-    fraction(seedlingKill, "seedling kill");
-    fraction(emergence, "emergence");
-    fraction(goodSeedShare, "share of good seed");
-    fraction(sowingYearYield, "seed set in the sowing year");
-    fraction(buriedShare, "share of buried seed");
-    fraction(buriedRetention, "retention of buried seed");
+    Check.notNegative(seedYieldKgPerHa, "seed yield");
+    Check.notNegative(initialBankKgPerHa, "seed bank");
+    Check.notNegative(sownKgPerHa, "seed sown");
+    Check.inRange(seedSet, 0, 1, "seed set");
+    Check.inRange(seedlingKill, 0, 1, "seedling kill");
+    Check.inRange(emergence, 0, 1, "emergence");
+    Check.inRange(goodSeedShare, 0, 1, "share of good seed");
+    Check.inRange(sowingYearYield, 0, 1, "seed set in the sowing year");
+    Check.inRange(buriedShare, 0, 1, "share of buried seed");
+    Check.inRange(buriedRetention, 0, 1, "retention of buried seed");
     if (runDownYears < 0 || sownSpecies < 0 || sownSpecies >= species) {
       Check.that(
           false,
@@ -103,18 +101,6 @@ public final class SeedBankSettings {
           species,
           runDownYears,
           sownSpecies);
-    }
-  }
-
-  private static void fraction(double value, String name) {
-    if (!(value >= 0 && value <= 1)) {
-      Check.inRange(value, 0, 1, name);
-    }
-  }
-
-  private static void amount(double value, String name) {
-    if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
-      Check.notNegative(value, name);
     }
   }
 }

@@ -52,7 +52,7 @@ public final class StandingClover {
 
   /** What stands in each paddock, worked out once for all runs. */
   public static List<Composition> compositions(Farm farm, Tables tables) {
-    double designEffect = tables.parameter("stand.design-effect").likely();
+    double designEffect = tables.likely("stand.design-effect");
     return farm.paddocks().stream()
         .map(paddock -> Composition.of(paddock, tables, designEffect))
         .toList();

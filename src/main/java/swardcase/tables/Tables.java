@@ -91,6 +91,11 @@ public record Tables(
     return get(parameters, key, "parameter");
   }
 
+  /** The likely value of the parameter with this key, which must exist. */
+  public double likely(String key) {
+    return parameter(key).likely();
+  }
+
   private static <T> T get(Map<String, T> map, String key, String what) {
     T found = map.get(key);
     Check.that(found != null, "there is no %s '%s' in the tables", what, key);

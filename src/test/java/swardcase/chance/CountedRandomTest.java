@@ -48,6 +48,6 @@ class CountedRandomTest {
       next[d] = random.nextDouble();
     }
     assertThat(Math.abs(Sample.mean(now) - 0.5)).isLessThan(4 * Math.sqrt(1.0 / 12 / n));
-    assertThat(Sample.varianceShare(now, next)).isLessThan(16.0 / n);
+    assertThat(StraightLine.of(now, next).varianceShare()).isLessThan(16.0 / n);
   }
 }

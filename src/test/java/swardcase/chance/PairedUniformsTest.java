@@ -21,7 +21,7 @@ class PairedUniformsTest {
       }
       double wanted = 6 / Math.PI * Math.asin(rho / 2);
       // Four standard errors of a correlation from n draws.
-      assertThat(Math.sqrt(Sample.varianceShare(first, second)))
+      assertThat(Math.sqrt(StraightLine.of(first, second).varianceShare()))
           .isCloseTo(Math.abs(wanted), within(4 / Math.sqrt(n)));
       assertThat(Sample.mean(second)).isCloseTo(0.5, within(4 * Math.sqrt(1.0 / 12 / n)));
       assertThat(Sample.standardDeviation(second)).isCloseTo(Math.sqrt(1.0 / 12), within(0.004));

@@ -48,7 +48,7 @@ class PayoffsTest {
     // A known is a test whose result is A itself.
     double exact =
         ValueOfInformation.ofTest(CHANCE, new double[][] {{1, 0, 1, 0}, {0, 1, 0, 1}}, PAYOFF);
-    DrawnInformation simulated = new Payoffs(drawn).partial(a);
+    DrawnInformation simulated = new Payoffs(drawn).learnt(a).worth();
     assertThat(exact).isCloseTo(0.3 * 75 - 5, within(1e-9));
     assertThat(simulated.value()).isCloseTo(exact, within(4 * simulated.standardError()));
   }
@@ -57,7 +57,7 @@ class PayoffsTest {
   void partial_ofATestWithErrors_agreesWithEnumeration() {
     double[][] likelihood = {{0.9, 0.2, 0.9, 0.2}, {0.1, 0.8, 0.1, 0.8}};
     double exact = ValueOfInformation.ofTest(CHANCE, likelihood, PAYOFF);
-    DrawnInformation simulated = new Payoffs(drawn).partial(test);
+    DrawnInformation simulated = new Payoffs(drawn).learnt(test).worth();
     assertThat(exact).isBetween(5.0, 17.5);
     assertThat(simulated.value()).isCloseTo(exact, within(4 * simulated.standardError()));
   }
@@ -66,7 +66,7 @@ class PayoffsTest {
   void partial_ofAnythingUnrelated_isWorthNothingWithinItsError() {
     SplittableRandom random = new SplittableRandom(2);
     double[] unrelated = random.doubles(DRAWS).toArray();
-    DrawnInformation simulated = new Payoffs(drawn).partial(unrelated);
+    DrawnInformation simulated = new Payoffs(drawn).learnt(unrelated).worth();
     assertThat(simulated.value()).isLessThanOrEqualTo(4 * simulated.standardError());
   }
 
@@ -90,7 +90,7 @@ class PayoffsTest {
         least = Math.min(least, regret);
       }
       assertThat(perfect).as("least regret, trial %s", trial).isCloseTo(least, within(1e-9));
-      double partial = new Payoffs(payoff).partial(known).value();
+      double partial = new Payoffs(payoff).learnt(known).worth().value();
       assertThat(partial).as("trial %s", trial).isBetween(0.0, perfect + 1e-9);
     }
   }
@@ -108,7 +108,7 @@ class PayoffsTest {
         payoff[1][d] = 20 * known[d] - 10 + random.nextGaussian();
         payoff[2][d] = 40 * known[d] * known[d] - 16 + random.nextGaussian();
       }
-      assertThat(new Payoffs(payoff).partial(known).value())
+      assertThat(new Payoffs(payoff).learnt(known).worth().value())
           .as("trial %s", trial)
           .isCloseTo(bySorting(payoff, known), within(1e-9));
     }
@@ -150,12 +150,12 @@ class PayoffsTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new Payoffs(new double[][] {{1, 2}, {1, 2, 3}}));
     Payoffs payoffs = new Payoffs(new double[][] {{1, 2}});
-    assertThatIllegalArgumentException().isThrownBy(() -> payoffs.partial(new double[3]));
+    assertThatIllegalArgumentException().isThrownBy(() -> payoffs.learnt(new double[3]).worth());
   }
 
   @Test
   void partial_oneChoiceOnly_isWorthNothing() {
-    DrawnInformation value = new Payoffs(new double[][] {drawn[1]}).partial(a);
+    DrawnInformation value = new Payoffs(new double[][] {drawn[1]}).learnt(a).worth();
     assertThat(value).isEqualTo(new DrawnInformation(0, 0));
   }
 

@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.offset;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -62,29 +64,12 @@ class ExplanationsTest {
 
   private static List<Explanation> all(Decision decision) {
     Explanations farm = Explanations.of(decision);
-    List<Explanation> all =
-        new ArrayList<>(
-            List.of(
-                farm.winterFeed(),
-                farm.winterFeedCost(),
-                farm.winterGrowthLost(),
-                farm.lambs(),
-                farm.lambCost(),
-                farm.planCost(),
-                farm.planGain()));
-    for (int i = 0; i < decision.plan().paddocks(); i++) {
-      PaddockExplanations of = farm.paddocks();
-      all.addAll(
-          List.of(
-              of.cost(i),
-              of.gain(i),
-              of.growthLost(i),
-              of.nitrogen(i),
-              of.supplement(i),
-              of.supplementCost(i),
-              of.formononetin(i),
-              of.dose(i),
-              of.oldShare(i)));
+    List<Explanation> all = new ArrayList<>();
+    for (ExplainTopic topic : ExplainTopic.values()) {
+      int each = topic.isOfPaddock() ? decision.plan().paddocks() : 1;
+      for (int i = 0; i < each; i++) {
+        all.add(topic.explain(farm, i));
+      }
     }
     return all;
   }
@@ -104,14 +89,29 @@ class ExplanationsTest {
       boolean arithmetic = of.joined() != Joined.MODEL && of.joined() != Joined.INPUT;
       if (arithmetic) {
         double value = of.isOfMeans() ? mean(of) : of.amount().likely().orElseThrow();
-        assertThat(of.joinedValue())
-            .as(of.what() + " of " + of.names())
-            .isCloseTo(value, offset(1e-6));
+        assertThat(joined(of)).as(of.what() + " of " + of.names()).isCloseTo(value, offset(1e-6));
         checked.merge(of.isOfMeans(), 1, Integer::sum);
       }
     }
     assertThat(checked.get(true)).isGreaterThan(40);
     assertThat(checked.get(false)).isGreaterThan(40);
+  }
+
+  /** What the parts make: of their means, or of what they are at the likely inputs. */
+  private static double joined(Explanation of) {
+    double[] parts =
+        of.parts().stream()
+            .map(part -> of.isOfMeans() ? part.amount().mean() : part.amount().likely())
+            .mapToDouble(OptionalDouble::orElseThrow)
+            .toArray();
+    return switch (of.joined()) {
+      case SUM -> Arrays.stream(parts).sum();
+      case DIFFERENCE -> parts[0] - parts[1];
+      case EXCESS -> Math.max(0, parts[0] - parts[1]);
+      case PRODUCT -> Arrays.stream(parts).reduce(1, (a, b) -> a * b);
+      case QUOTIENT -> parts[0] / parts[1];
+      case MODEL, INPUT -> throw new AssertionError("not arithmetic");
+    };
   }
 
   private static double mean(Explanation of) {
@@ -143,7 +143,7 @@ class ExplanationsTest {
   @Test
   void movers_areInputsWhoseLineOverTheDrawsDiffersFromNothing_mostFirst() {
     Decision decision = decide(SOWING);
-    Explanation cost = Explanations.of(decision).planCost();
+    Explanation cost = ExplainTopic.PLAN_COST.explain(Explanations.of(decision), 0);
     double[] drawn = decision.drawn(OfFarm.PLAN_COST);
 
     assertThat(cost.movers()).isNotEmpty();

@@ -13,6 +13,7 @@ import swardcase.FarmCopy;
 import swardcase.chance.Drawn;
 import swardcase.chance.Sample;
 import swardcase.decision.FarmMeasures.OfMob;
+import swardcase.draws.Measures;
 import swardcase.draws.Simulation;
 import swardcase.draws.Spread;
 import swardcase.evidence.Assumption;
@@ -22,6 +23,7 @@ import swardcase.farm.Paddock;
 import swardcase.farm.Prices;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
+import swardcase.outcome.Plan;
 import swardcase.search.PlanFarms;
 
 /** The difference between two farms, by laws that hold for any two. */
@@ -128,6 +130,19 @@ class FarmDifferenceTest {
     assertThat(difference.byItself().drawn()).isEqualTo(difference.together().drawn());
   }
 
+  private record GainOf(Plan plan) implements Measures {
+
+    @Override
+    public int size() {
+      return 1;
+    }
+
+    @Override
+    public void read(OutcomeFunction run, double[] numbers, double[] into) {
+      into[0] = run.setBase(plan);
+    }
+  }
+
   /** The plan of today, worked out once more on the changed farm, draw by draw. */
   @Test
   void byItself_holdsThePlanOfTodayOnTheChangedFarm() {
@@ -136,7 +151,7 @@ class FarmDifferenceTest {
     assertThat(dearer.plan()).isNotEqualTo(now.plan());
     double held =
         Sample.mean(
-            Simulation.measured(dearer.simulation().draws(), () -> new PlanGain(now.plan()))[0]);
+            Simulation.measured(dearer.simulation().draws(), () -> new GainOf(now.plan()))[0]);
     assertThat(difference.planAdds().mean())
         .isCloseTo(dearer.gain().mean() - held, within(MILLIONTH))
         .isPositive();
@@ -149,11 +164,13 @@ class FarmDifferenceTest {
     List<Paddock> others = new ArrayList<>(FARM.paddocks());
     String gone = others.remove(acted).name();
 
-    HeldPlan held = HeldPlan.of(now, decide(FarmCopy.of(FARM).paddocks(others).build(), 1));
+    List<String> notHeld = new ArrayList<>();
+    Decision fewer = decide(FarmCopy.of(FARM).paddocks(others).build(), 1);
+    Plan held = FarmDifference.held(now, fewer, notHeld);
 
-    assertThat(held.notHeld()).containsExactly(gone);
+    assertThat(notHeld).containsExactly(gone);
     for (int i = 0; i < others.size(); i++) {
-      assertThat(held.plan().course(i)).isEqualTo(now.plan().course(i < acted ? i : i + 1));
+      assertThat(held.course(i)).isEqualTo(now.plan().course(i < acted ? i : i + 1));
     }
   }
 
@@ -169,7 +186,7 @@ class FarmDifferenceTest {
     double[] worth =
         now.simulation().drawn(now.model().inputs().find(OutcomeFunction.LAMB_VALUE).orElseThrow());
     double years = years(farm);
-    FarmMeasures places = new FarmMeasures(now.model(), now.plan());
+    FarmMeasures places = now.measures();
     double[] marked = new double[worth.length];
     for (int g = 0; g < farm.mobs().size(); g++) {
       Mob mob = farm.mobs().get(g);

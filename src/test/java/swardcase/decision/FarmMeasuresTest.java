@@ -49,8 +49,12 @@ class FarmMeasuresTest {
   private final Farm farm = model.farm();
   private final OutcomeFunction run = model.newRun();
   private final Plan plan = anyPlan(model, new SplittableRandom(3));
-  private final FarmMeasures measures = new FarmMeasures(model, plan);
+  private final FarmMeasures measures = measures(model, plan);
   private final double[] read = new double[measures.size()];
+
+  private static FarmMeasures measures(FarmModel model, Plan plan) {
+    return new FarmMeasures(model, plan, OtherDates.of(model, model.newRun()));
+  }
 
   FarmMeasuresTest() {
     measures.read(model.newRun(), model.inputs().likely(), read);
@@ -250,7 +254,7 @@ class FarmMeasuresTest {
             .paddocks(farm.paddocks().stream().map(FarmCopy::ofNoMob).toList())
             .build();
     FarmModel empty = PlanFarms.model(none);
-    FarmMeasures of = new FarmMeasures(empty, empty.keepAll());
+    FarmMeasures of = measures(empty, empty.keepAll());
     double[] into = new double[of.size()];
     of.read(empty.newRun(), empty.inputs().likely(), into);
     assertThat(into[of.at(OfFarm.SUPPLEMENT_KG_PER_EWE_NOW)]).isZero();
@@ -267,7 +271,7 @@ class FarmMeasuresTest {
       Plan any = anyPlan(model, new SplittableRandom(seed));
       Draws draws = Decision.draws(model, seed, 40);
       return new InDraws(
-          name, model, draws, any, Simulation.measured(draws, () -> new FarmMeasures(model, any)));
+          name, model, draws, any, Simulation.measured(draws, () -> measures(model, any)));
     }
 
     void isBetween(String what, int place, double least, double most) {
@@ -304,7 +308,7 @@ class FarmMeasuresTest {
   }
 
   private static void check(InDraws farm, Law law) {
-    law.check(farm, new FarmMeasures(farm.model(), farm.plan()));
+    law.check(farm, measures(farm.model(), farm.plan()));
   }
 
   private static double most(boolean isPercent) {

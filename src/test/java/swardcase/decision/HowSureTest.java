@@ -75,7 +75,7 @@ class HowSureTest {
   @Test
   void certainty_byRisingTolerance_risesTowardsTheMean() {
     double before = Double.NEGATIVE_INFINITY;
-    for (Certainty certainty : found.certainty()) {
+    for (HowSure.Certainty certainty : found.certainty()) {
       assertThat(certainty.worth()).isGreaterThan(before).isLessThan(found.gain().mean());
       before = certainty.worth();
     }

@@ -45,12 +45,12 @@ class OtherDatesTest {
       MonthDay today = model.farm().mobs().get(g).joiningStart();
       double now = lost(run, mob, today);
       double least = all.stream().mapToDouble(date -> lost(run, mob, date)).min().orElseThrow();
-      assertThat(dates.isFound(mob)).isEqualTo(now > least + 0.001);
-      if (!dates.isFound(mob)) {
+      assertThat(dates.days().get(mob).isPresent()).isEqualTo(now > least + 0.001);
+      if (!dates.days().get(mob).isPresent()) {
         assertThat(dates.saved(run, mob)).isZero();
         continue;
       }
-      MonthDay found = dates.of(mob);
+      MonthDay found = dates.days().get(mob).orElseThrow();
       assertThat(dates.saved(run, mob))
           .isCloseTo(now - lost(run, mob, found), within(1e-12))
           .isGreaterThan(now - least - 0.001 - 1e-12);

@@ -63,10 +63,9 @@ class StoriesTest {
     assertThat(same).containsOnly(1);
     var simulation = decision.simulation();
     PaddockStudy study =
-        new PaddockStudy(decision, new Unknowns(simulation), new Enquiries(simulation));
-    for (int i = 0; i < decision.plan().paddocks(); i++) {
-      assertThat(study.otherwise(i, RISKY.howSure().paddock(i), same)).isEmpty();
-    }
+        new PaddockStudy(decision, new Unknowns(simulation), new Enquiries(decision));
+    double[] chances = ResponseStory.chances(decision.model().tables());
+    assertThat(study.otherwise(RISKY.howSure().paddocks(), chances, same).changed()).isEmpty();
   }
 
   @Test

@@ -13,6 +13,7 @@ import swardcase.RandomFarms;
 import swardcase.chance.CountedRandom;
 import swardcase.chance.Range;
 import swardcase.chance.Sample;
+import swardcase.chance.StraightLine;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Action;
 import swardcase.farm.Farm;
@@ -182,7 +183,7 @@ class DrawsTest {
     double[] lamb = column(inputs.indexOf(FARM.model().farm().prices().netValuePerLamb()));
     double[] feed = column(inputs.indexOf(FARM.model().farm().supplement().pricePerTonne()));
     // Four standard errors of a correlation from the draws.
-    assertThat(Sample.varianceShare(lamb, feed)).isLessThan(16.0 / draws.count());
+    assertThat(StraightLine.of(lamb, feed).varianceShare()).isLessThan(16.0 / draws.count());
   }
 
   @Test

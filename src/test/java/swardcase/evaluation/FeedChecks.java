@@ -187,7 +187,7 @@ public final class FeedChecks {
             .mobs(List.of())
             .otherStock(List.of(stock))
             .build();
-    StockDemand demand = StockDemand.of(farm, tables, EnergyMethod.SCA_1990, new double[0]);
+    StockDemand demand = new StockDemand(farm, tables, EnergyMethod.SCA_1990, new double[0]);
     return new PublishedCheck(
         "%s, %s kg, MJ of %s equivalents"
             .formatted(row.get("state"), row.get("weightKg"), row.get("dse")),
@@ -241,17 +241,15 @@ public final class FeedChecks {
     return published("supplement-cost.csv").stream()
         .map(
             row -> {
-              SupplementCost cost =
-                  new SupplementCost(
-                      number(row, "price_per_tonne"),
-                      number(row, "energy_mj"),
-                      number(row, "dry_matter"),
-                      0);
+              double energy = number(row, "energy_mj");
+              double ofTonne =
+                  SupplementCost.energyMjPerTonne(energy, number(row, "dry_matter"), 0);
+              double perMj = 100 * number(row, "price_per_tonne") / ofTonne;
               double ours =
                   switch (row.get("what")) {
-                    case "cents per MJ" -> centsPerMj(cost);
-                    case "cents per kg DM" -> centsPerMj(cost) * number(row, "energy_mj");
-                    case "g for 6.2 MJ" -> 6.2 / cost.energyMjPerTonne() * 1e6;
+                    case "cents per MJ" -> perMj;
+                    case "cents per kg DM" -> perMj * energy;
+                    case "g for 6.2 MJ" -> 6.2 / ofTonne * 1e6;
                     default -> throw new IllegalArgumentException(row.toString());
                   };
               String what =
@@ -264,10 +262,5 @@ public final class FeedChecks {
               return PublishedCheck.ofRow(what, row, ours, Part.EQUATION);
             })
         .toList();
-  }
-
-  /** Cents a MJ that reaches the stock. */
-  public static double centsPerMj(SupplementCost cost) {
-    return 100 * cost.pricePerTonne() / cost.energyMjPerTonne();
   }
 }

@@ -20,7 +20,7 @@ import swardcase.money.NetPresentValue;
 import swardcase.money.Payback;
 import swardcase.reproduction.ByFormula;
 import swardcase.reproduction.DoseResponse;
-import swardcase.reproduction.JoiningExposure;
+import swardcase.reproduction.JoiningWalk;
 import swardcase.reproduction.Pregnancy;
 import swardcase.sward.SeedBank;
 import swardcase.sward.SeedBankSettings;
@@ -78,7 +78,7 @@ class IndependentRecomputationTest {
     for (Map<String, String> row : independent("joining.csv")) {
       double weeks = number(row, "weeks");
       double[] expected = numbers(row, "multipliers");
-      double[] multipliers = new double[JoiningExposure.cycles(weeks)];
+      double[] multipliers = new double[JoiningWalk.cycles(weeks)];
       ByFormula.multipliers(
           numbers(row, "doses"),
           (int) number(row, "start"),
@@ -145,8 +145,7 @@ class IndependentRecomputationTest {
       assertThat(npv).isCloseTo(number(row, "npv"), within(1e-6));
       assertThat(NetPresentValue.annuity(npv, rate, flows.length - 1))
           .isCloseTo(number(row, "annuity"), within(1e-6));
-      double[] rates =
-          InternalRate.of(flows).rates().stream().mapToDouble(Double::doubleValue).toArray();
+      double[] rates = InternalRate.of(flows).stream().mapToDouble(Double::doubleValue).toArray();
       assertThat(rates)
           .as(row.toString())
           .containsExactly(numbers(row, "internal_rates"), within(1e-9));

@@ -10,7 +10,6 @@ import swardcase.money.InternalRate;
 import swardcase.money.ModifiedRate;
 import swardcase.money.NetPresentValue;
 import swardcase.money.Payback;
-import swardcase.money.Repayment;
 
 /** The rows of money.csv beside the calculators of money. */
 public final class MoneyChecks {
@@ -56,12 +55,12 @@ public final class MoneyChecks {
           NetPresentValue.annuity(
               NetPresentValue.of(number(row, "rate"), flows), number(row, "rate"), years(row));
       case "factor" -> NetPresentValue.ofSingle(flows[0], number(row, "rate"), years(row));
-      case "irr percent" -> 100 * InternalRate.of(flows).rates().get(0);
+      case "irr percent" -> 100 * InternalRate.of(flows).get(0);
       case "mirr" ->
           ModifiedRate.of(flows, number(row, "rate"), number(row, "second_rate")).orElseThrow();
       case "payback" -> Payback.discountedYears(number(row, "rate"), flows).orElseThrow();
       case "profitability index" -> index(number(row, "rate"), flows);
-      case "loan payment" -> Repayment.yearly(flows[0], number(row, "rate"), years(row));
+      case "loan payment" -> NetPresentValue.annuity(flows[0], number(row, "rate"), years(row));
       default -> throw new IllegalArgumentException(row.toString());
     };
   }

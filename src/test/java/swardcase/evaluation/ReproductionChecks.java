@@ -14,7 +14,7 @@ import swardcase.intake.FarmFolder;
 import swardcase.outcome.FarmModel;
 import swardcase.reproduction.DoseResponse;
 import swardcase.reproduction.FlockEffect;
-import swardcase.reproduction.JoiningExposure;
+import swardcase.reproduction.JoiningWalk;
 import swardcase.reproduction.Pregnancy;
 import swardcase.tables.Tables;
 
@@ -85,12 +85,12 @@ public final class ReproductionChecks {
   }
 
   private static double inLamb(Map<String, String> row, double multiplier) {
-    double weeks = number(row, "cycles") * JoiningExposure.CYCLE_DAYS / 7;
+    double weeks = number(row, "cycles") * JoiningWalk.CYCLE_DAYS / 7;
     return inLamb(number(row, "unaffected"), weeks, multiplier);
   }
 
   private static double inLamb(double unaffected, double weeks, double multiplier) {
-    double[] multipliers = new double[JoiningExposure.cycles(weeks)];
+    double[] multipliers = new double[JoiningWalk.cycles(weeks)];
     Arrays.fill(multipliers, multiplier);
     return Pregnancy.pregnantShare(
         Pregnancy.perCycleConception(unaffected, weeks), weeks, multipliers, 0);

@@ -125,7 +125,10 @@ class FeedBudgetTest {
             * FeedSums.bought(result)
             * farm.areaHa()
             / ewes
-            / SupplementCost.of(barley).energyMjPerTonne();
+            / SupplementCost.energyMjPerTonne(
+                barley.energyMjPerKgDm().likely(),
+                barley.dryMatterFraction().likely(),
+                barley.wasteFraction().likely());
     assertThat(kgPerEwe).isBetween(15.0, 60.0);
     boolean[] autumnAndWinter = new boolean[HalfMonths.COUNT];
     Arrays.fill(autumnAndWinter, 2, 14, true);
@@ -177,12 +180,12 @@ class FeedBudgetTest {
 
   private static double grainKgPerEwe(int ewes, EnergyMethod method, double[] growth) {
     Farm farm = FeedFixtures.farm(ewes);
-    StockDemand demand = StockDemand.of(farm, TABLES, method, new double[] {0.92});
+    StockDemand demand = new StockDemand(farm, TABLES, method, new double[] {0.92});
     FeedResult result = new FeedResult();
     FeedBudget budget = new FeedBudget(farm, demand, TABLES);
     budget.run(1, growth, budget.rates(FeedParameters.likely(farm, TABLES), 1), result);
     double mjPerEwe = FeedSums.bought(result) * farm.areaHa() / ewes;
-    return 1000 * mjPerEwe / new SupplementCost(300, 13, 0.9, 0).energyMjPerTonne();
+    return 1000 * mjPerEwe / SupplementCost.energyMjPerTonne(13, 0.9, 0);
   }
 
   @Test

@@ -230,7 +230,7 @@ final class FeedFixtures {
   static StockDemand demand(Farm farm, Tables tables) {
     double[] pregnant =
         farm.mobs().stream().mapToDouble(mob -> mob.pregnantPercent().likely() / 100).toArray();
-    return StockDemand.of(farm, tables, EnergyMethod.SCA_1990, pregnant);
+    return new StockDemand(farm, tables, EnergyMethod.SCA_1990, pregnant);
   }
 
   /** Five numbers of a run; what is eaten and grown is as the tables have it. */

@@ -21,7 +21,7 @@ class StockDemandTest {
   private static final Tables TABLES = FeedFixtures.tables();
 
   private static StockDemand demand(Farm farm, double... pregnant) {
-    return StockDemand.of(farm, TABLES, EnergyMethod.SCA_1990, pregnant);
+    return new StockDemand(farm, TABLES, EnergyMethod.SCA_1990, pregnant);
   }
 
   @Test
@@ -100,7 +100,7 @@ class StockDemandTest {
   void methods_forTheSameFarm_differByAboutAFifth() {
     Farm farm = FeedFixtures.farm(100);
     StockDemand sca = demand(farm, 0.92);
-    StockDemand afrc = StockDemand.of(farm, TABLES, EnergyMethod.AFRC_1993, new double[] {0.92});
+    StockDemand afrc = new StockDemand(farm, TABLES, EnergyMethod.AFRC_1993, new double[] {0.92});
     for (int p = 0; p < HalfMonths.COUNT; p++) {
       assertThat(afrc.eweMjPerDay(p) / sca.eweMjPerDay(p)).isBetween(0.79, 0.87);
     }

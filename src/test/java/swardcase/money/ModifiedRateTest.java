@@ -74,10 +74,10 @@ class ModifiedRateTest {
             .isCloseTo(evaluator.evaluate(formula).getNumberValue(), within(1e-10));
         formula.setCellFormula("PMT(" + finance + "," + flows.length + ",10000)");
         evaluator.clearAllCachedResultValues();
-        assertThat(Repayment.yearly(10000, finance, flows.length))
+        assertThat(NetPresentValue.annuity(10000, finance, flows.length))
             .isCloseTo(-evaluator.evaluate(formula).getNumberValue(), within(1e-7));
         assertThat(-FinanceLib.pmt(finance, flows.length, 10000, 0, false))
-            .isCloseTo(Repayment.yearly(10000, finance, flows.length), within(1e-7));
+            .isCloseTo(NetPresentValue.annuity(10000, finance, flows.length), within(1e-7));
       }
     }
   }

@@ -411,12 +411,10 @@ class OutcomeFunctionTest {
         8,
         (any, random) -> {
           double perTonne =
-              new SupplementCost(
-                      any.number(any.farm.supplement().pricePerTonne()),
-                      any.number(any.farm.supplement().energyMjPerKgDm()),
-                      any.number(any.farm.supplement().dryMatterFraction()),
-                      any.number(any.farm.supplement().wasteFraction()))
-                  .energyMjPerTonne();
+              SupplementCost.energyMjPerTonne(
+                  any.number(any.farm.supplement().energyMjPerKgDm()),
+                  any.number(any.farm.supplement().dryMatterFraction()),
+                  any.number(any.farm.supplement().wasteFraction()));
           assertNear(any.run.tonnesPerMj() * perTonne, 1);
           assertNear(
               any.run.pricePerMj() * perTonne, any.number(any.farm.supplement().pricePerTonne()));

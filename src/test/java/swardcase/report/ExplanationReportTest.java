@@ -11,10 +11,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import swardcase.chance.Drawn;
 import swardcase.decision.Decision;
+import swardcase.decision.ExplainTopic;
 import swardcase.decision.Explanation;
 import swardcase.decision.Explanations;
 import swardcase.decision.HowSure;
-import swardcase.decision.PaddockExplanations;
 import swardcase.intake.FarmFolder;
 import swardcase.outcome.FarmModel;
 import swardcase.tables.Tables;
@@ -46,14 +46,16 @@ class ExplanationReportTest {
             decision, HowSure.of(decision), "", LocalDate.of(2026, 5, 1), List.of());
     Explanations farm = Explanations.of(decision);
 
-    assertSame(farm.winterFeed(), report.winterFeed().supplementTonnes());
-    assertSame(farm.winterFeedCost(), report.winterFeed().supplementCost());
-    assertSame(farm.winterGrowthLost(), report.winterFeed().dryMatterLostKg());
-    assertSame(farm.lambs(), report.reproduction().lambsLostPerYear());
-    assertSame(farm.lambCost(), report.reproduction().costPerYear());
-    assertSame(farm.planCost(), report.plan().cost());
-    assertSame(farm.planGain(), report.plan().gain().drawn());
-    List<Explanation> years = farm.planGain().parts();
+    assertSame(ExplainTopic.WINTER_FEED.explain(farm, 0), report.winterFeed().supplementTonnes());
+    assertSame(
+        ExplainTopic.WINTER_FEED_COST.explain(farm, 0), report.winterFeed().supplementCost());
+    assertSame(
+        ExplainTopic.WINTER_GROWTH_LOST.explain(farm, 0), report.winterFeed().dryMatterLostKg());
+    assertSame(ExplainTopic.LAMBS.explain(farm, 0), report.reproduction().lambsLostPerYear());
+    assertSame(ExplainTopic.LAMB_COST.explain(farm, 0), report.reproduction().costPerYear());
+    assertSame(ExplainTopic.PLAN_COST.explain(farm, 0), report.plan().cost());
+    assertSame(ExplainTopic.PLAN_GAIN.explain(farm, 0), report.plan().gain().drawn());
+    List<Explanation> years = ExplainTopic.PLAN_GAIN.explain(farm, 0).parts();
     assertThat(years).hasSameSizeAs(report.plan().years());
     for (int t = 0; t < years.size(); t++) {
       assertThat(mean(years.get(t))).isCloseTo(report.plan().years().get(t).mean(), offset(1e-6));
@@ -61,22 +63,21 @@ class ExplanationReportTest {
     for (int i = 0; i < report.paddocks().size(); i++) {
       int place = i;
       PaddockResult paddock = report.paddocks().get(i);
-      PaddockExplanations of = farm.paddocks();
-      assertSame(of.cost(i), paddock.cost());
-      assertSame(of.gain(i), paddock.gain().drawn());
-      assertSame(of.growthLost(i), paddock.dryMatterLostKgPerHa());
-      assertSame(of.supplement(i), paddock.supplementTonnes());
-      assertSame(of.supplementCost(i), paddock.supplementCost());
+      assertSame(ExplainTopic.COST.explain(farm, i), paddock.cost());
+      assertSame(ExplainTopic.GAIN.explain(farm, i), paddock.gain().drawn());
+      assertSame(ExplainTopic.GROWTH_LOST.explain(farm, i), paddock.dryMatterLostKgPerHa());
+      assertSame(ExplainTopic.SUPPLEMENT.explain(farm, i), paddock.supplementTonnes());
+      assertSame(ExplainTopic.SUPPLEMENT_COST.explain(farm, i), paddock.supplementCost());
       paddock
           .formononetinPercentOfLeaf()
-          .ifPresent(leaf -> assertSame(of.formononetin(place), leaf));
-      var old = of.oldShare(i).amount().given();
+          .ifPresent(leaf -> assertSame(ExplainTopic.FORMONONETIN.explain(farm, place), leaf));
+      var old = ExplainTopic.OLD_SHARE.explain(farm, i).amount().given();
       paddock.clover().oldShare().ifPresent(share -> assertThat(old).contains(share));
     }
     double part =
         IntStream.range(0, report.paddocks().size())
-            .mapToDouble(i -> mean(farm.paddocks().supplement(i)))
+            .mapToDouble(i -> mean(ExplainTopic.SUPPLEMENT.explain(farm, i)))
             .sum();
-    assertThat(part).isCloseTo(mean(farm.winterFeed()), offset(1e-6));
+    assertThat(part).isCloseTo(mean(ExplainTopic.WINTER_FEED.explain(farm, 0)), offset(1e-6));
   }
 }

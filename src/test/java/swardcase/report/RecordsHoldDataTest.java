@@ -101,7 +101,6 @@ class RecordsHoldDataTest {
           "ComparisonReport.cautions",
           "ExplanationReport.currency",
           "Explanation.names",
-          "Explanation.unit",
           "Mover.name",
           "BatchResult.farm",
           "BatchResult.folder",

@@ -8,7 +8,7 @@ public final class ByFormula {
   private ByFormula() {}
 
   /**
-   * Fills {@code multiplierByCycle}, which must hold {@link JoiningExposure#cycles} values or more,
+   * Fills {@code multiplierByCycle}, which must hold {@link JoiningWalk#cycles} values or more,
    * with the mean multiplier of each cycle; values beyond are left alone.
    *
    * @param dosePercent formononetin, % of dry matter eaten, by half-month (24 values) or by day

@@ -42,7 +42,7 @@ class DoseResponseTest {
   @ParameterizedTest
   @CsvSource({"0.56, 1", "0.72, 3"})
   void curve_yarloop1975_needsAPlausibleDose(double dose, int cycles) {
-    double weeks = cycles * JoiningExposure.CYCLE_DAYS / 7;
+    double weeks = cycles * JoiningWalk.CYCLE_DAYS / 7;
     double t = DoseResponse.conceptionMultiplier(dose, 0.41, 3);
     assertThat(pregnant(0.95, weeks, t)).isCloseTo(0.27, within(0.005));
   }
@@ -63,7 +63,7 @@ class DoseResponseTest {
   @ParameterizedTest
   @CsvSource({"0.41, 2, 14", "0.41, 3, 7", "0.55, 2, 6"})
   void curve_paweraFarmlets1993_expectsALossThatWasNotFound(double d50, int cycles, double points) {
-    double weeks = cycles * JoiningExposure.CYCLE_DAYS / 7;
+    double weeks = cycles * JoiningWalk.CYCLE_DAYS / 7;
     double unaffected = 1 - Math.pow(1 - 0.80, cycles);
     double t = DoseResponse.conceptionMultiplier(0.30, d50, 3);
     assertThat(100 * (unaffected - pregnant(unaffected, weeks, t))).isCloseTo(points, within(0.5));
@@ -87,7 +87,7 @@ class DoseResponseTest {
   }
 
   private static double pregnant(double unaffected, double weeks, double multiplier) {
-    double[] multipliers = new double[JoiningExposure.cycles(weeks)];
+    double[] multipliers = new double[JoiningWalk.cycles(weeks)];
     Arrays.fill(multipliers, multiplier);
     return Pregnancy.pregnantShare(
         Pregnancy.perCycleConception(unaffected, weeks), weeks, multipliers, 0);

@@ -71,7 +71,7 @@ class FlockEffectLawsTest {
   }
 
   private double inLamb(double unaffected, double[] doses, int day, double sterile) {
-    double[] left = new double[JoiningExposure.cycles(WEEKS)];
+    double[] left = new double[JoiningWalk.cycles(WEEKS)];
     ByFormula.multipliers(
         doses,
         day,

@@ -192,9 +192,9 @@ class JoiningExposureTest {
   @ParameterizedTest
   @CsvSource({"2, 1", "3, 2", "5, 3", "6, 3", "9, 4"})
   void cycles_weeksOfJoining_countStartedCycles(double weeks, int cycles) {
-    assertThat(JoiningExposure.cycles(weeks)).isEqualTo(cycles);
-    assertThat(JoiningExposure.cycles(34 / 7.0)).isEqualTo(2);
-    assertThat(JoiningExposure.cycles(17 / 7.0)).isEqualTo(1);
+    assertThat(JoiningWalk.cycles(weeks)).isEqualTo(cycles);
+    assertThat(JoiningWalk.cycles(34 / 7.0)).isEqualTo(2);
+    assertThat(JoiningWalk.cycles(17 / 7.0)).isEqualTo(1);
   }
 
   @Test
@@ -227,7 +227,7 @@ class JoiningExposureTest {
 
   private static double[] multipliers(
       double[] dose, int start, double weeks, double lag, double halfLife) {
-    double[] m = new double[JoiningExposure.cycles(weeks)];
+    double[] m = new double[JoiningWalk.cycles(weeks)];
     ByFormula.multipliers(dose, start, weeks, 0.41, 3, 14, lag, halfLife, m);
     return m;
   }

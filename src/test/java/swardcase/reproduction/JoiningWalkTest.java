@@ -8,7 +8,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import swardcase.farm.HalfMonths;
 
-/** The walk by strides against the same walk day by day, as {@link JoiningExposure} tells it. */
+/** The walk by strides against the same walk day by day, as {@link JoiningWalk} tells it. */
 class JoiningWalkTest {
 
   private static final int WALKS = 400;
@@ -29,7 +29,7 @@ class JoiningWalkTest {
       double halfLife = random.nextDouble(3, 20);
       JoiningWalk walk = new JoiningWalk(joiningDay, weeks, places);
       walk.set(ramp, lag, halfLife);
-      double[] multipliers = new double[JoiningExposure.cycles(weeks)];
+      double[] multipliers = new double[JoiningWalk.cycles(weeks)];
       walk.multipliers(effect, multipliers);
       assertThat(multipliers)
           .as("walk %s", i)
@@ -57,7 +57,7 @@ class JoiningWalkTest {
       for (int p = 0; p < effect.length; p++) {
         effect[p] = marked[p] ? random.nextDouble() : effect[p];
       }
-      double[] whole = new double[JoiningExposure.cycles(weeks)];
+      double[] whole = new double[JoiningWalk.cycles(weeks)];
       double[] parted = new double[whole.length];
       walk.multipliers(effect, whole);
       if (first > 0) {
@@ -112,9 +112,9 @@ class JoiningWalkTest {
   private static double[] byDays(
       double[] effect, int joiningDay, double weeks, double ramp, double lag, double halfLife) {
     int days = (int) Math.ceil(7 * weeks - 1e-9);
-    double[] sums = new double[JoiningExposure.cycles(weeks)];
+    double[] sums = new double[JoiningWalk.cycles(weeks)];
     int[] counted = new int[sums.length];
-    int start = joiningDay - JoiningExposure.RUN_UP_DAYS;
+    int start = joiningDay - JoiningWalk.RUN_UP_DAYS;
     double carried = of(effect, start);
     for (int date = start + 1; date < joiningDay + days; date++) {
       double target = of(effect, date);
@@ -131,7 +131,7 @@ class JoiningWalkTest {
         carried = left(carried, shortFloor, (1 - part) / halfLife);
       }
       if (date >= joiningDay) {
-        int cycle = (date - joiningDay) / (int) JoiningExposure.CYCLE_DAYS;
+        int cycle = (date - joiningDay) / (int) JoiningWalk.CYCLE_DAYS;
         sums[cycle] += 1 - carried;
         counted[cycle]++;
       }

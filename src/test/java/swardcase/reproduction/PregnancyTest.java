@@ -85,7 +85,7 @@ class PregnancyTest {
 
   private static double[] multipliers(
       SplittableRandom random, double weeks, double low, double high) {
-    double[] m = new double[JoiningExposure.cycles(weeks)];
+    double[] m = new double[JoiningWalk.cycles(weeks)];
     for (int j = 0; j < m.length; j++) {
       m[j] = low == high ? low : random.nextDouble(low, high);
     }

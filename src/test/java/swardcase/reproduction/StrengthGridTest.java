@@ -20,7 +20,7 @@ class StrengthGridTest {
   private StrengthGrid grid(boolean[] held, double sterilityQ, double strongest) {
     JoiningWalk walk = new JoiningWalk(JOINING_DAY, WEEKS, HalfMonths.COUNT);
     walk.set(14, 17, 7);
-    StrengthGrid grid = new StrengthGrid(walk, WEEKS, JoiningExposure.cycles(WEEKS), held);
+    StrengthGrid grid = new StrengthGrid(walk, WEEKS, JoiningWalk.cycles(WEEKS), held);
     grid.set(green, 0.41, 3, 0.5, sterilityQ, strongest);
     grid.setPerCycle(PER_CYCLE);
     return grid;
@@ -103,7 +103,7 @@ class StrengthGridTest {
     boolean[] held = heldWeeks();
     JoiningWalk walk = new JoiningWalk(JOINING_DAY, WEEKS, HalfMonths.COUNT);
     walk.set(14, 17, 7);
-    StrengthGrid used = new StrengthGrid(walk, WEEKS, JoiningExposure.cycles(WEEKS), held);
+    StrengthGrid used = new StrengthGrid(walk, WEEKS, JoiningWalk.cycles(WEEKS), held);
     used.set(green, 0.2, 2, 0.5, 0.3, 0.96);
     used.setPerCycle(0.3);
     double before = fertile(used, 0.31, 0.22);
