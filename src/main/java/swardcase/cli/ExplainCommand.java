@@ -12,13 +12,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import swardcase.decision.Decision;
 import swardcase.decision.ExplainTopic;
-import swardcase.decision.Explanation;
-import swardcase.decision.Explanations;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.outcome.FarmModel;
 import swardcase.report.ExplanationReport;
-import swardcase.report.ExplanationReportBuilder;
 import swardcase.tables.Tables;
 import swardcase.view.ExplainView;
 
@@ -79,11 +76,7 @@ final class ExplainCommand implements Callable<Integer> {
           spec.commandLine(), "'" + topic.key() + "' is of the whole farm: leave out --paddock");
     }
     Decision decision = draws.decide(draws.of(new FarmModel(farm, tables)), List.of());
-    Explanation number = topic.explain(Explanations.of(decision), place);
-    ExplanationReport report =
-        topic == ExplainTopic.OESTROGEN
-            ? ExplanationReportBuilder.ofOestrogen(decision, number, place)
-            : ExplanationReportBuilder.build(decision, number);
+    ExplanationReport report = ExplanationReport.of(decision, topic, place);
     ExplainView.of(report, Math.max(0, depth)).forEach(line -> out.println(PlainText.of(line)));
     return ExitCodes.DONE;
   }

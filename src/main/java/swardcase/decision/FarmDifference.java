@@ -4,11 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import swardcase.chance.Sample;
+import swardcase.chance.Spread;
 import swardcase.check.Check;
 import swardcase.decision.FarmMeasures.OfFarm;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Draws;
-import swardcase.draws.Spread;
 
 /**
  * What another farm brings more than a first one with its plan, in the same draws: first by itself,

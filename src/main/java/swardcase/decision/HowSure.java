@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import swardcase.chance.Certainty;
 import swardcase.chance.CertaintyEquivalent;
 import swardcase.chance.Drawn;
 import swardcase.chance.DrawnInformation;
@@ -15,10 +16,10 @@ import swardcase.chance.Payoffs;
 import swardcase.chance.Quantiles;
 import swardcase.chance.Sample;
 import swardcase.chance.SideBySide;
+import swardcase.chance.Spread;
 import swardcase.decision.Enquiry.Change;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Simulation;
-import swardcase.draws.Spread;
 import swardcase.money.NetPresentValue;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.FarmRule;
@@ -158,7 +159,7 @@ public final class HowSure {
 
   /** Gain of any other plan, in the same draws. */
   private Spread gainOf(Plan plan) {
-    return decision.spread(Simulation.measured(simulation.draws(), () -> new PlanGain(plan))[0]);
+    return PlanGain.of(simulation.draws(), plan);
   }
 
   /** The plan; if it keeps everything, the best of the others, which would be done instead. */

@@ -2,7 +2,6 @@ package swardcase.report;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * What came of one farm of many.
@@ -24,25 +23,6 @@ public record BatchResult(
     List<PaddockAnswer> paddocks,
     Optional<Report> result) {
 
-  /** Copies the lists. */
-  public BatchResult {
-    faults = List.copyOf(faults);
-    paddocks = List.copyOf(paddocks);
-  }
-
-  /**
-   * What to do with a paddock.
-   *
-   * @param name the paddock
-   * @param areaHa hectares
-   * @param call what to do
-   * @param action key of the chosen action
-   * @param start calendar year it starts; empty for keeping
-   * @param npv net present value of the chosen action against keeping, within the plan
-   */
-  public record PaddockAnswer(
-      String name, double areaHa, Call call, String action, OptionalInt start, Gain gain) {}
-
   /** A farm that was decided about. */
   public static BatchResult of(
       long line, Optional<String> folder, ComparisonBuilder.Decided decided, boolean whole) {
@@ -53,17 +33,7 @@ public record BatchResult(
         folder,
         List.of(),
         Optional.of(ComparisonBuilder.side(decided)),
-        report.paddocks().stream()
-            .map(
-                paddock ->
-                    new PaddockAnswer(
-                        paddock.name(),
-                        paddock.areaHa(),
-                        paddock.call(),
-                        paddock.action(),
-                        paddock.start(),
-                        paddock.gain()))
-            .toList(),
+        PaddockAnswer.of(report),
         whole ? Optional.of(report) : Optional.empty());
   }
 

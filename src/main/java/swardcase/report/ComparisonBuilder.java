@@ -10,11 +10,8 @@ import swardcase.decision.Decision;
 import swardcase.decision.FarmDifference;
 import swardcase.decision.FarmMeasures.OfFarm;
 import swardcase.farm.ScanningBasis;
-import swardcase.report.ComparisonReport.Difference;
 import swardcase.report.ComparisonReport.Other;
 import swardcase.report.ComparisonReport.PaddockPair;
-import swardcase.report.ComparisonReport.PaddockSide;
-import swardcase.report.ComparisonReport.Part;
 import swardcase.report.ComparisonReport.Side;
 
 /** Sets decided farms side by side, and takes the difference from the first. */
@@ -49,17 +46,8 @@ public final class ComparisonBuilder {
   private static Other other(Decided first, Decided other) {
     return new Other(
         side(other),
-        difference(FarmDifference.of(first.decision(), other.decision())),
+        FarmDifference.of(first.decision(), other.decision()),
         paddocks(first.report(), other.report()));
-  }
-
-  private static Difference difference(FarmDifference of) {
-    return new Difference(
-        Part.of(of.byItself()),
-        Part.of(of.planAdds()),
-        Part.of(of.together()),
-        of.notHeld(),
-        of.heldWithinLimits());
   }
 
   /** The main numbers of a farm. */
@@ -84,46 +72,21 @@ public final class ComparisonBuilder {
   }
 
   private static List<PaddockPair> paddocks(Report first, Report second) {
-    Map<String, PaddockSide> ofFirst = byName(first);
-    Map<String, PaddockSide> ofSecond = byName(second);
+    Map<String, PaddockAnswer> ofFirst = byName(first);
+    Map<String, PaddockAnswer> ofSecond = byName(second);
     Set<String> names = new LinkedHashSet<>(ofFirst.keySet());
     names.addAll(ofSecond.keySet());
-    return names.stream()
-        .map(
-            name ->
-                pair(
-                    name,
-                    Optional.ofNullable(ofFirst.get(name)),
-                    Optional.ofNullable(ofSecond.get(name))))
-        .toList();
+    return names.stream().map(name -> pair(name, ofFirst.get(name), ofSecond.get(name))).toList();
   }
 
-  private static PaddockPair pair(
-      String name, Optional<PaddockSide> first, Optional<PaddockSide> second) {
-    boolean same =
-        first.map(ComparisonBuilder::answer).equals(second.map(ComparisonBuilder::answer));
-    return new PaddockPair(name, first, second, !same);
+  private static PaddockPair pair(String name, PaddockAnswer first, PaddockAnswer second) {
+    boolean same = first != null && second != null && first.isLike(second);
+    return new PaddockPair(name, Optional.ofNullable(first), Optional.ofNullable(second), !same);
   }
 
-  private static Map<String, PaddockSide> byName(Report report) {
-    Map<String, PaddockSide> paddocks = new LinkedHashMap<>();
-    for (PaddockResult paddock : report.paddocks()) {
-      paddocks.put(
-          paddock.name(),
-          new PaddockSide(
-              paddocks.size() + 1,
-              paddock.areaHa(),
-              paddock.call(),
-              paddock.sure(),
-              paddock.actionName(),
-              paddock.gain()));
-    }
+  private static Map<String, PaddockAnswer> byName(Report report) {
+    Map<String, PaddockAnswer> paddocks = new LinkedHashMap<>();
+    PaddockAnswer.of(report).forEach(paddock -> paddocks.put(paddock.name(), paddock));
     return paddocks;
-  }
-
-  /** What is to be done, and whether that is sure: the action where there is one to do. */
-  private static List<Object> answer(PaddockSide side) {
-    boolean acts = side.call() == Call.ACT || side.call() == Call.KEEP_OFF;
-    return List.of(side.call(), side.sure(), acts ? side.actionName() : "");
   }
 }

@@ -3,7 +3,8 @@ package swardcase.report;
 import java.util.List;
 import java.util.Optional;
 import swardcase.chance.Drawn;
-import swardcase.draws.Spread;
+import swardcase.chance.Spread;
+import swardcase.decision.FarmDifference;
 
 /**
  * A farm side by side with other farms, or with scenarios of it, in the same draws, and the
@@ -18,12 +19,6 @@ import swardcase.draws.Spread;
 public record ComparisonReport(
     String schemaVersion, String program, Side first, List<Other> others, List<String> cautions) {
 
-  /** Copies the lists. */
-  public ComparisonReport {
-    others = List.copyOf(others);
-    cautions = List.copyOf(cautions);
-  }
-
   /**
    * A farm or scenario that is compared with the first farm.
    *
@@ -31,52 +26,7 @@ public record ComparisonReport(
    * @param difference what it brings more than the first farm
    * @param paddocks paddocks by name, those of the first farm first
    */
-  public record Other(Side side, Difference difference, List<PaddockPair> paddocks) {
-
-    /** Copies the list. */
-    public Other {
-      paddocks = List.copyOf(paddocks);
-    }
-  }
-
-  /**
-   * What a farm brings more than the first with its plan, as present values: each over the years
-   * and at the discount rate of its own farm; below nothing where it brings less. Means add up.
-   *
-   * @param byItself with the plan of the first farm held on it
-   * @param planAdds the gain of its own plan less that of the plan held
-   * @param together both
-   * @param notHeld paddocks of the first farm on which its plan cannot be held here
-   * @param heldWithinLimits whether the plan held keeps within the limits of this farm
-   */
-  public record Difference(
-      Part byItself, Part planAdds, Part together, List<String> notHeld, boolean heldWithinLimits) {
-
-    /** Copies the list. */
-    public Difference {
-      notHeld = List.copyOf(notHeld);
-    }
-  }
-
-  /**
-   * A part of the difference, over the draws.
-   *
-   * @param mean over the draws
-   * @param low passed downwards in 5 draws of 100
-   * @param high passed upwards in 5 draws of 100
-   * @param standardError of the mean
-   */
-  public record Part(double mean, double low, double high, double standardError) {
-
-    static Part of(Spread spread) {
-      return new Part(spread.mean(), spread.low(), spread.high(), spread.standardError());
-    }
-
-    /** Its mean and its ends. */
-    public Drawn drawn() {
-      return Drawn.of(mean, low, high);
-    }
-  }
+  public record Other(Side side, FarmDifference difference, List<PaddockPair> paddocks) {}
 
   /**
    * The main numbers of one farm.
@@ -111,8 +61,8 @@ public record ComparisonReport(
       PlanResult.Calls calls,
       double hectaresSown,
       Drawn planCost,
-      Gain gain,
-      Gain sureGain) {
+      Spread gain,
+      Spread sureGain) {
 
     /** What it is called: the scenario, or the folder. */
     public String called() {
@@ -131,20 +81,7 @@ public record ComparisonReport(
    */
   public record PaddockPair(
       String name,
-      Optional<PaddockSide> first,
-      Optional<PaddockSide> second,
+      Optional<PaddockAnswer> first,
+      Optional<PaddockAnswer> second,
       boolean answerChanges) {}
-
-  /**
-   * A paddock in one farm.
-   *
-   * @param number its place in that farm's file, from 1
-   * @param areaHa hectares
-   * @param call what to do
-   * @param sure whether the plan's change is sure; empty where the plan changes nothing
-   * @param actionName name of the chosen action
-   * @param gain what the plan would lose without its choice here
-   */
-  public record PaddockSide(
-      int number, double areaHa, Call call, Optional<Boolean> sure, String actionName, Gain gain) {}
 }

@@ -7,11 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
+import swardcase.chance.Spread;
 import swardcase.decision.Decision;
+import swardcase.decision.PlanGain;
 import swardcase.draws.Draws;
 import swardcase.outcome.FarmModel;
 import swardcase.report.Answer;
-import swardcase.report.PlanInHand;
 import swardcase.report.ReportBuilder;
 import swardcase.search.FixedChoice;
 import swardcase.search.FixedChoices;
@@ -54,7 +55,7 @@ final class Answers implements AutoCloseable {
    * @param inHand its plan in the draws in which it is shown while numbers move
    */
   record Kept(
-      String id, Asked asked, Disk.Read read, Answer answer, boolean rough, PlanInHand inHand) {}
+      String id, Asked asked, Disk.Read read, Answer answer, boolean rough, Spread inHand) {}
 
   /** The farm with these changes, as its files are now. */
   Disk.Read read(Asked asked) {
@@ -100,7 +101,7 @@ final class Answers implements AutoCloseable {
     Answer answer =
         Answer.of(decision, setup.program(), setup.day(), read.farm().remarks(), !rough);
     Draws few = draws.at(model, Decision.BLOCKS, Desk.HAND_DRAWS);
-    PlanInHand inHand = PlanInHand.of(few, decision.plan());
+    Spread inHand = PlanGain.of(few, decision.plan());
     return new Kept(id, asked, read, answer, rough, inHand);
   }
 

@@ -11,8 +11,8 @@ import java.util.stream.IntStream;
 import swardcase.check.FaultsException;
 import swardcase.decision.Decision;
 import swardcase.decision.ExplainTopic;
-import swardcase.decision.Explanation;
-import swardcase.decision.Explanations;
+import swardcase.decision.FarmDifference;
+import swardcase.decision.PlanGain;
 import swardcase.draws.Draws;
 import swardcase.farm.Farm;
 import swardcase.intake.FarmFolder;
@@ -27,12 +27,8 @@ import swardcase.page.FilesView;
 import swardcase.page.JoiningView;
 import swardcase.page.Shell;
 import swardcase.page.SureView;
-import swardcase.report.ComparisonBuilder;
-import swardcase.report.ComparisonBuilder.Decided;
-import swardcase.report.ComparisonReport.Difference;
-import swardcase.report.ExplanationReportBuilder;
+import swardcase.report.ExplanationReport;
 import swardcase.report.FarmMap;
-import swardcase.report.PlanInHand;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
 import swardcase.search.LikelySearch;
@@ -167,7 +163,7 @@ final class Desk implements Site, AutoCloseable {
 
   private String changed(Asked asked, boolean rough, boolean part) throws Exception {
     Change change = change(asked, rough);
-    Optional<Difference> difference =
+    Optional<FarmDifference> difference =
         change.before().isEmpty() || rough ? Optional.empty() : difference(asked);
     if (part) {
       return ChangeView.part(change, difference);
@@ -182,14 +178,9 @@ final class Desk implements Site, AutoCloseable {
   }
 
   /** What the changes bring, draw by draw, over the farm as its files have it. */
-  private Optional<Difference> difference(Asked asked) throws Exception {
-    Decided before = decided(answers.get(Asked.NOTHING, false));
-    Decided now = decided(answers.get(asked, false));
-    return Optional.of(ComparisonBuilder.build(before, List.of(now)).others().get(0).difference());
-  }
-
-  private static Decided decided(Kept kept) {
-    return new Decided("", Optional.empty(), kept.answer().decision(), kept.answer().report());
+  private Optional<FarmDifference> difference(Asked asked) throws Exception {
+    Decision before = answers.get(Asked.NOTHING, false).answer().decision();
+    return Optional.of(FarmDifference.of(before, answers.get(asked, false).answer().decision()));
   }
 
   /** The plan of an answer that is kept, at the numbers as they are being moved. */
@@ -205,11 +196,11 @@ final class Desk implements Site, AutoCloseable {
     FarmModel model = new FarmModel(farm, setup.tables());
     Decision decision = kept.answer().decision();
     Draws few = decision.simulation().draws().at(model, Decision.BLOCKS, HAND_DRAWS);
-    boolean can = PlanInHand.canBeDone(model, decision.plan());
+    boolean can = PlanGain.canBeDone(model, decision.plan());
     return ChangeView.inHand(
         kept.answer().report(),
         kept.inHand(),
-        can ? Optional.of(PlanInHand.of(few, decision.plan())) : Optional.empty(),
+        can ? Optional.of(PlanGain.of(few, decision.plan())) : Optional.empty(),
         !can || new LikelySearch(model).feasible(decision.plan()),
         Levers.of(farm, asked).stream().filter(lever -> lever.to().isPresent()).toList());
   }
@@ -220,11 +211,7 @@ final class Desk implements Site, AutoCloseable {
         ExplainTopic.find(request.path("what").asText()).orElse(ExplainTopic.PLAN_GAIN);
     int paddocks = kept.answer().report().paddocks().size();
     int paddock = Math.max(0, Math.min(paddocks - 1, request.path("paddock").asInt()));
-    Explanation number = topic.explain(Explanations.of(kept.answer().decision()), paddock);
-    return ExplanationView.of(
-        topic == ExplainTopic.OESTROGEN
-            ? ExplanationReportBuilder.ofOestrogen(kept.answer().decision(), number, paddock)
-            : ExplanationReportBuilder.build(kept.answer().decision(), number));
+    return ExplanationView.of(ExplanationReport.of(kept.answer().decision(), topic, paddock));
   }
 
   @Override

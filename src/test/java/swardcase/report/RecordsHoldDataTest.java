@@ -111,12 +111,11 @@ class RecordsHoldDataTest {
           // names of mobs, paddocks, cultivars and other stock
           "Reason.cultivar",
           "YoungRow.paddock",
-          "Difference.notHeld",
+          "FarmDifference.notHeld",
           "MobRow.name",
           "MobRow.offBefore",
           "MobRow.offGreen",
           "StayRow.paddocks",
-          "MoveRow.mob",
           "Shut.paddock",
           "Shut.shutTo",
           "Shut.mob",
@@ -128,7 +127,7 @@ class RecordsHoldDataTest {
           // actions: key and name
           "Shut.action",
           "Shut.actionName",
-          "PaddockSide.actionName",
+          "PaddockAnswer.actionName",
           "PaddockAnswer.action");
 
   private final Set<Class<?>> seen = new LinkedHashSet<>();
