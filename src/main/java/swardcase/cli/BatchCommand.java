@@ -30,7 +30,7 @@ import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.outcome.FarmModel;
 import swardcase.report.BatchResult;
-import swardcase.report.ComparisonBuilder.Decided;
+import swardcase.report.ComparisonReport.Decided;
 import swardcase.report.ReportBuilder;
 import swardcase.tables.Tables;
 import swardcase.view.JsonView;
@@ -43,8 +43,9 @@ import swardcase.view.JsonView;
     description = {
       "Decides about many farms: reads one a line from standard input, prints one line of JSON for"
           + " each, in the same order.",
-      "A line is a farm folder, or a JSON document {\"farm\": {...}, \"paddocks\": [...], \"plants\":"
-          + " [...]}. A farm with faults gives a line that says which, and the rest goes on."
+      "A line is a farm folder, or a JSON document {\"farm\": {...}, \"paddocks\": [...],"
+          + " \"plants\": [...]}. A farm with faults gives a line that says which, and the rest"
+          + " goes on."
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

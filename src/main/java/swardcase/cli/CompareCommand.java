@@ -24,9 +24,8 @@ import swardcase.farm.Farm;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.outcome.FarmModel;
-import swardcase.report.ComparisonBuilder;
-import swardcase.report.ComparisonBuilder.Decided;
 import swardcase.report.ComparisonReport;
+import swardcase.report.ComparisonReport.Decided;
 import swardcase.report.ReportBuilder;
 import swardcase.tables.Tables;
 import swardcase.view.ComparisonTerminalView;
@@ -39,8 +38,8 @@ import swardcase.wording.MoneyFaces;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = {
-      "Decides about a farm folder and about others, or about what-if scenarios of it, and prints the"
-          + " results side by side.",
+      "Decides about a farm folder and about others, or about what-if scenarios of it, and prints"
+          + " the results side by side.",
       "All are drawn alike, and the difference from the farm is taken draw by draw: first what the"
           + " change does by itself, then what the plan adds."
     },
@@ -87,7 +86,7 @@ final class CompareCommand implements Callable<Integer> {
     LocalDate day = sheet.date();
     List<Decided> decided = cases.stream().map(one -> decide(one, tables, day)).toList();
     ComparisonReport report =
-        ComparisonBuilder.build(decided.get(0), decided.subList(1, decided.size()));
+        ComparisonReport.of(decided.get(0), decided.subList(1, decided.size()));
     if (json != null) {
       try (WholeFiles files = new WholeFiles(inputs())) {
         files.add(json, JsonView.of(report));

@@ -86,20 +86,18 @@ final class WhoWhere {
     demand = StockDemand.of(farm, model.tables(), EnergyMethod.SCA_1990, pregnant);
     weightOfAll = IntStream.range(0, strength.length).mapToDouble(run::feedWeight).sum();
     strengthOf = new double[mobs][HalfMonths.COUNT];
-    boolean[] told = new boolean[mobs];
+    List<Integer> told = new ArrayList<>();
     for (int g = 0; g < mobs; g++) {
       List<Integer> own = own(g);
       Arrays.fill(strengthOf[g], spread(g, own));
       stays.add(List.of(stay(g, own)));
-      told[g] = coming.inOrder() || lost(g) >= WORTH_TELLING;
+      if (coming.inOrder() || lost(g) >= WORTH_TELLING) {
+        told.add(g);
+      }
     }
-    if (anyOf(told)) {
+    if (!told.isEmpty()) {
       tell(told);
     }
-  }
-
-  private static boolean anyOf(boolean[] told) {
-    return IntStream.range(0, told.length).anyMatch(g -> told[g]);
   }
 
   /** Where a mob is, in order of time. */
@@ -180,22 +178,14 @@ final class WhoWhere {
 
   // Paddocks by half-month.
 
-  private void tell(boolean[] told) {
+  private void tell(List<Integer> told) {
     if (strength.length > MOST_PADDOCKS) {
-      for (int g = 0; g < mobs; g++) {
-        if (told[g]) {
-          cleanest(g);
-        }
-      }
+      told.forEach(this::cleanest);
       return;
     }
     GrazingSeason season = season();
     double[][][] eaten = GrazingOrder.eatenApartKg(season);
-    for (int g = 0; g < mobs; g++) {
-      if (told[g]) {
-        tell(g, eaten[g], season);
-      }
-    }
+    told.forEach(g -> tell(g, eaten[g], season));
   }
 
   private void cleanest(int mob) {

@@ -2,6 +2,8 @@ package swardcase.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import swardcase.chance.Spread;
 
 /**
  * What came of one farm of many.
@@ -23,17 +25,40 @@ public record BatchResult(
     List<PaddockAnswer> paddocks,
     Optional<Report> result) {
 
+  /**
+   * What to do with a paddock.
+   *
+   * @param name the paddock
+   * @param areaHa hectares
+   * @param call what to do
+   * @param action key of the chosen action
+   * @param start calendar year it starts; empty for keeping
+   * @param gain net present value of the chosen action against keeping, within the plan
+   */
+  public record PaddockAnswer(
+      String name, double areaHa, Call call, String action, OptionalInt start, Spread gain) {}
+
   /** A farm that was decided about. */
   public static BatchResult of(
-      long line, Optional<String> folder, ComparisonBuilder.Decided decided, boolean whole) {
+      long line, Optional<String> folder, ComparisonReport.Decided decided, boolean whole) {
     Report report = decided.report();
     return new BatchResult(
         line,
         Optional.of(report.farm().name()),
         folder,
         List.of(),
-        Optional.of(ComparisonBuilder.side(decided)),
-        PaddockAnswer.of(report),
+        Optional.of(ComparisonReport.Side.of(decided)),
+        report.paddocks().stream()
+            .map(
+                paddock ->
+                    new PaddockAnswer(
+                        paddock.name(),
+                        paddock.areaHa(),
+                        paddock.call(),
+                        paddock.action(),
+                        paddock.start(),
+                        paddock.gain()))
+            .toList(),
         whole ? Optional.of(report) : Optional.empty());
   }
 

@@ -8,8 +8,8 @@ import java.util.stream.Stream;
 import swardcase.report.ComparisonReport;
 import swardcase.report.ComparisonReport.Other;
 import swardcase.report.ComparisonReport.PaddockPair;
+import swardcase.report.ComparisonReport.PaddockSide;
 import swardcase.report.ComparisonReport.Side;
-import swardcase.report.PaddockAnswer;
 import swardcase.wording.ComparisonWords;
 import swardcase.wording.MoneyFaces;
 import swardcase.wording.Words;
@@ -46,7 +46,7 @@ public final class ComparisonTerminalView {
 
   private List<String> all() {
     Side farm = report.first();
-    lines.text(farm.farm().name() + " (" + farm.folder() + "), " + farm.farm().date()).blank();
+    lines.heading(farm.farm().name() + " (" + farm.folder() + "), " + farm.farm().date()).blank();
     sides(
         List.of("The plan", ">Sows ha", ">Costs " + currency, ">Gains (range)", ">Sure alone"),
         (side, of) ->
@@ -80,7 +80,7 @@ public final class ComparisonTerminalView {
                 Words.count(side.lambsLost()),
                 Words.count(side.lambCost())));
     paddocks();
-    lines.text("What each brings more than " + first);
+    lines.heading("What each brings more than " + first);
     report.others().forEach(this::difference);
     return lines
         .each("", ComparisonWords.notes(farm, first, report.others()))
@@ -127,7 +127,7 @@ public final class ComparisonTerminalView {
         }
       }
     }
-    lines.text(
+    lines.heading(
         any
             ? "Paddocks" + (all ? "" : " where the answer changes")
             : "The answer is the same for every paddock.");
@@ -142,11 +142,11 @@ public final class ComparisonTerminalView {
   }
 
   /** What to do, where the paddock is on that farm. */
-  private static String verdict(Optional<PaddockAnswer> paddock) {
+  private static String verdict(Optional<PaddockSide> paddock) {
     return paddock.map(ComparisonWords::verdict).orElse("not on this farm");
   }
 
-  private static String gain(MoneyFaces of, Optional<PaddockAnswer> paddock) {
+  private static String gain(MoneyFaces of, Optional<PaddockSide> paddock) {
     return paddock
         .filter(side -> side.sure().isPresent())
         .map(side -> of.number(of.gain(side.number() - 1)))
@@ -156,7 +156,7 @@ public final class ComparisonTerminalView {
   private void difference(Other other) {
     String called = other.side().called();
     if (ComparisonWords.isNothing(other.difference())) {
-      lines.text(called).text(ComparisonWords.nothing()).blank();
+      lines.heading(called).heading(ComparisonWords.nothing()).blank();
     } else {
       TextTable table = TextTable.of(called, ">" + currency + " (range)", ">Known to within");
       ComparisonWords.rows(other.difference())

@@ -19,7 +19,7 @@ public final class JoiningTerminalView {
   public static List<String> of(JoiningReport report, int width) {
     TerminalLines lines =
         new TerminalLines(width)
-            .text(report.farm().name() + ", " + report.farm().date() + ": before joining")
+            .heading(report.farm().name() + ", " + report.farm().date() + ": before joining")
             .blank()
             .text(String.join(" ", JoiningWords.answer(report)))
             .blank();

@@ -46,7 +46,7 @@ public final class SamplingView {
     notes.addAll(words.tests());
     notes.add(Texts.get("sampling.note", riskShare(report)));
     return new TerminalLines(width)
-        .text(report.farm().name())
+        .heading(report.farm().name())
         .blank()
         .table(table)
         .blank()

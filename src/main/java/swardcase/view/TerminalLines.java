@@ -16,6 +16,12 @@ final class TerminalLines {
     this.width = width;
   }
 
+  /** A heading, which stays one line. */
+  TerminalLines heading(String heading) {
+    lines.add(heading);
+    return this;
+  }
+
   /** Text; its later lines are set in. */
   TerminalLines text(String text) {
     lines.addAll(TextLines.broken(text, Math.min(width, MOST_WIDTH), "", "  "));

@@ -32,7 +32,7 @@ public final class TerminalView {
     PaddockWords ofPaddocks = new PaddockWords(report, faces);
     TerminalLines lines =
         new TerminalLines(width)
-            .text(report.farm().name() + ", " + report.farm().date())
+            .heading(report.farm().name() + ", " + report.farm().date())
             .blank()
             .text(PlanWords.headline(report))
             .blank()
@@ -49,15 +49,15 @@ public final class TerminalView {
             sure ->
                 lines
                     .blank()
-                    .text("How sure?")
+                    .heading("How sure?")
                     .each("- ", new HowSureWords(report, sure, faces).howSure())
                     .blank()
-                    .text("What should you find out before you spend?")
+                    .heading("What should you find out before you spend?")
                     .each("- ", new FindOutWords(report).before()));
     report.records().ifPresent(found -> records(report, found, faces, lines));
-    lines.blank().text("The plan").each("- ", PlanWords.notes(report, faces));
+    lines.blank().heading("The plan").each("- ", PlanWords.notes(report, faces));
     if (!report.notices().isEmpty()) {
-      lines.blank().text("Please note").each("- ", report.notices());
+      lines.blank().heading("Please note").each("- ", report.notices());
     }
     return lines.blank().text(report.cautions().get(0) + " " + report.cautions().get(1)).all();
   }
@@ -67,7 +67,7 @@ public final class TerminalView {
     RecordsWords words = new RecordsWords(found, faces);
     lines
         .blank()
-        .text(Texts.get("records.heading"))
+        .heading(Texts.get("records.heading"))
         .each("- ", words.sentences())
         .blank()
         .table(moved(words, found, report.farm().currency()))

@@ -7,8 +7,8 @@ import swardcase.chance.Drawn;
 import swardcase.chance.Spread;
 import swardcase.decision.FarmDifference;
 import swardcase.report.ComparisonReport.Other;
+import swardcase.report.ComparisonReport.PaddockSide;
 import swardcase.report.ComparisonReport.Side;
-import swardcase.report.PaddockAnswer;
 
 /** The words of a comparison. */
 public final class ComparisonWords {
@@ -19,7 +19,7 @@ public final class ComparisonWords {
   private ComparisonWords() {}
 
   /** What to do with a paddock in a few words; that a change is not sure is said. */
-  public static String verdict(PaddockAnswer paddock) {
+  public static String verdict(PaddockSide paddock) {
     return PaddockWords.verdict(paddock.call(), paddock.actionName(), paddock.sure());
   }
 

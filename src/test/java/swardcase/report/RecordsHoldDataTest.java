@@ -127,7 +127,7 @@ class RecordsHoldDataTest {
           // actions: key and name
           "Shut.action",
           "Shut.actionName",
-          "PaddockAnswer.actionName",
+          "PaddockSide.actionName",
           "PaddockAnswer.action");
 
   private final Set<Class<?>> seen = new LinkedHashSet<>();
