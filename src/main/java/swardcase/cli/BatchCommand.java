@@ -24,7 +24,8 @@ import swardcase.intake.LoadedFarm;
 import swardcase.outcome.FarmModel;
 import swardcase.report.Answer;
 import swardcase.report.BatchResult;
-import swardcase.report.ComparisonBuilder.Decided;
+import swardcase.report.Answer;
+import swardcase.report.ComparisonReport.Decided;
 import swardcase.tables.Tables;
 import swardcase.view.JsonView;
 
@@ -34,8 +35,9 @@ import swardcase.view.JsonView;
     description = {
       "Decides about many farms: reads one a line from standard input, prints one line of JSON for"
           + " each, in the same order.",
-      "A line is a farm folder, or a JSON document {\"farm\": {...}, \"paddocks\": [...], \"plants\":"
-          + " [...]}. A farm with faults gives a line that says which, and the rest goes on."
+      "A line is a farm folder, or a JSON document {\"farm\": {...}, \"paddocks\": [...],"
+          + " \"plants\": [...]}. A farm with faults gives a line that says which, and the rest"
+          + " goes on."
     },
     exitCodeList = {
       "0:every line has its answer or its faults",

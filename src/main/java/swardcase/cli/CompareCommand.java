@@ -18,9 +18,8 @@ import swardcase.folder.WholeFiles;
 import swardcase.intake.FarmFolder;
 import swardcase.intake.LoadedFarm;
 import swardcase.outcome.FarmModel;
-import swardcase.report.ComparisonBuilder;
-import swardcase.report.ComparisonBuilder.Decided;
 import swardcase.report.ComparisonReport;
+import swardcase.report.ComparisonReport.Decided;
 import swardcase.tables.Tables;
 import swardcase.view.ComparisonTerminalView;
 import swardcase.view.JsonView;
@@ -30,8 +29,8 @@ import swardcase.wording.MoneyFaces;
 @Command(
     name = "compare",
     description = {
-      "Decides about a farm folder and about others, or about what-if scenarios of it, and prints the"
-          + " results side by side.",
+      "Decides about a farm folder and about others, or about what-if scenarios of it, and prints"
+          + " the results side by side.",
       "All are drawn alike, and the difference from the farm is taken draw by draw: first what the"
           + " change does by itself, then what the plan adds."
     },
@@ -69,7 +68,7 @@ final class CompareCommand extends FarmTask {
     List<Case> cases = read(tables);
     List<Decided> decided = cases.stream().map(one -> decide(one, tables)).toList();
     ComparisonReport report =
-        ComparisonBuilder.build(decided.get(0), decided.subList(1, decided.size()));
+        ComparisonReport.of(decided.get(0), decided.subList(1, decided.size()));
     try (WholeFiles files = new WholeFiles(allInputs())) {
       files.add(json, () -> JsonView.of(report));
       files.commit();

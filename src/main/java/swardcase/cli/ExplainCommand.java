@@ -7,13 +7,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import swardcase.decision.Decision;
 import swardcase.decision.ExplainTopic;
-import swardcase.decision.Explanation;
-import swardcase.decision.Explanations;
 import swardcase.farm.Farm;
 import swardcase.farm.Paddock;
 import swardcase.outcome.FarmModel;
 import swardcase.report.ExplanationReport;
-import swardcase.report.ExplanationReportBuilder;
 import swardcase.tables.Tables;
 import swardcase.view.ExplainView;
 
@@ -67,12 +64,7 @@ final class ExplainCommand extends FarmTask {
       throw wrong("'" + topic.key() + "' is of the whole farm: leave out --paddock");
     }
     Decision decision = draws.decide(new FarmModel(farm, tables), List.of());
-    Explanation number = topic.explain(Explanations.of(decision), place);
-    ExplanationReport report =
-        topic == ExplainTopic.OESTROGEN
-            ? ExplanationReportBuilder.ofOestrogen(decision, number, place)
-            : ExplanationReportBuilder.build(decision, number);
-    print(ExplainView.of(report, Math.max(0, depth)));
+    print(ExplainView.of(ExplanationReport.of(decision, topic, place), Math.max(0, depth)));
     return ExitCodes.DONE;
   }
 

@@ -10,7 +10,7 @@ import swardcase.decision.Decision;
 import swardcase.decision.HowSure;
 import swardcase.farm.Farm;
 import swardcase.intake.LoadedFarm;
-import swardcase.report.ComparisonBuilder.Decided;
+import swardcase.report.ComparisonReport.Decided;
 import swardcase.report.ReportBuilder;
 
 /** What every printed sheet may be told: its draws, its date, and the sign before money. */

@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.Properties;
 import picocli.CommandLine.IVersionProvider;
 import swardcase.decision.Decision;
-import swardcase.report.ComparisonBuilder;
+import swardcase.report.ComparisonReport;
 import swardcase.report.ReportBuilder;
 
 /**
@@ -22,7 +22,7 @@ final class Version implements IVersionProvider {
       "Result document "
           + ReportBuilder.SCHEMA_VERSION
           + ", comparison "
-          + ComparisonBuilder.SCHEMA_VERSION,
+          + ComparisonReport.SCHEMA_VERSION,
       "Default draws " + Decision.USUAL_DRAWS + ", default seed " + Decision.USUAL_SEED,
       "Java " + System.getProperty("java.version")
     };

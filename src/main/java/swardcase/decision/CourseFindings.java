@@ -3,7 +3,7 @@ package swardcase.decision;
 import java.util.Optional;
 import java.util.Set;
 import swardcase.chance.Drawn;
-import swardcase.draws.Spread;
+import swardcase.chance.Spread;
 import swardcase.outcome.Course;
 import swardcase.search.PlanLimit;
 

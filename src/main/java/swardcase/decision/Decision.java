@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import swardcase.chance.Drawn;
 import swardcase.chance.Sample;
+import swardcase.chance.Spread;
 import swardcase.check.Check;
 import swardcase.decision.FarmMeasures.OfFarm;
 import swardcase.decision.FarmMeasures.OfMob;
@@ -17,9 +18,7 @@ import swardcase.decision.FarmMeasures.OfMonth;
 import swardcase.decision.FarmMeasures.OfPaddock;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Draws;
-import swardcase.draws.Measures;
 import swardcase.draws.Simulation;
-import swardcase.draws.Spread;
 import swardcase.money.RunningBalance;
 import swardcase.outcome.Course;
 import swardcase.outcome.FarmModel;
@@ -163,20 +162,7 @@ public record Decision(
         .filter(k -> alternatives.plan(k).equals(plan))
         .mapToObj(simulation::npv)
         .findFirst()
-        .orElseGet(() -> Simulation.measured(simulation.draws(), () -> new Gain(plan))[0]);
-  }
-
-  private record Gain(Plan plan) implements Measures {
-
-    @Override
-    public int size() {
-      return 1;
-    }
-
-    @Override
-    public void read(OutcomeFunction run, double[] numbers, double[] into) {
-      into[0] = run.setBase(plan);
-    }
+        .orElseGet(() -> Simulation.measured(simulation.draws(), () -> new PlanGain(plan))[0]);
   }
 
   /** What the plan would lose without its choice for a paddock, in each draw. */

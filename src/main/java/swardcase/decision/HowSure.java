@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import swardcase.chance.Certainty;
 import swardcase.chance.CertaintyEquivalent;
 import swardcase.chance.Drawn;
 import swardcase.chance.DrawnInformation;
@@ -14,10 +15,10 @@ import swardcase.chance.Learnt;
 import swardcase.chance.Payoffs;
 import swardcase.chance.Sample;
 import swardcase.chance.SideBySide;
+import swardcase.chance.Spread;
 import swardcase.decision.Enquiry.Change;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Simulation;
-import swardcase.draws.Spread;
 import swardcase.money.NetPresentValue;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.FarmRule;
@@ -85,14 +86,6 @@ public record HowSure(
   private static final double[] TOLERANCES = {0.5, 1, 2, 4};
 
   private static final int TWENTIETHS = 20;
-
-  /**
-   * What the plan is worth for certain to somebody with a given tolerance of risk.
-   *
-   * @param tolerance in money; infinite for somebody who looks at the mean alone
-   * @param worth certainty equivalent of the plan's net present value
-   */
-  public record Certainty(double tolerance, double worth) {}
 
   /** The findings for a decision. */
   public static HowSure of(Decision decision) {

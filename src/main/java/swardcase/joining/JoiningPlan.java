@@ -7,9 +7,9 @@ import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import swardcase.chance.Drawn;
 import swardcase.chance.Sample;
+import swardcase.chance.Spread;
 import swardcase.draws.Draws;
 import swardcase.draws.Simulation;
-import swardcase.draws.Spread;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Mob;
@@ -129,11 +129,6 @@ public final class JoiningPlan {
   /** The run at likely values. */
   public OutcomeFunction likely() {
     return likely;
-  }
-
-  /** Half-months of all mobs' weeks, in order, over the turn of the year if need be. */
-  public List<Integer> halfMonths() {
-    return halfMonths;
   }
 
   /** Half-months of a mob's weeks, in order, over the turn of the year if need be. */

@@ -26,9 +26,8 @@ import swardcase.outcome.OutcomeFunction;
  * it helps most, mobs apart. Then
  *
  * <ul>
- *   <li>no paddock is taken that holds less than {@value #FEWEST_DAYS} days of a mob's feed, as
- *       long as the others hold enough for it;
- *   <li>a paddock in which a mob would be fewer days of a half-month is not named;
+ *   <li>a paddock in which a mob would be fewer than {@value #FEWEST_DAYS} days of a half-month is
+ *       not named;
  *   <li>feed is bought only where the paddocks left to the stock are eaten down to half of what the
  *       feed budget leaves on the average paddock (inferred).
  * </ul>
@@ -87,20 +86,18 @@ final class WhoWhere {
     demand = new StockDemand(farm, model.tables(), EnergyMethod.SCA_1990, pregnant);
     weightOfAll = IntStream.range(0, strength.length).mapToDouble(run::feedWeight).sum();
     strengthOf = new double[mobs][HalfMonths.COUNT];
-    boolean[] told = new boolean[mobs];
+    List<Integer> told = new ArrayList<>();
     for (int g = 0; g < mobs; g++) {
       List<Integer> own = own(g);
       Arrays.fill(strengthOf[g], spread(g, own));
       stays.add(List.of(stay(g, own)));
-      told[g] = coming.inOrder() || lost(g) >= WORTH_TELLING;
+      if (coming.inOrder() || lost(g) >= WORTH_TELLING) {
+        told.add(g);
+      }
     }
-    if (anyOf(told)) {
+    if (!told.isEmpty()) {
       tell(told);
     }
-  }
-
-  private static boolean anyOf(boolean[] told) {
-    return IntStream.range(0, told.length).anyMatch(g -> told[g]);
   }
 
   /** Where a mob is, in order of time. */
@@ -181,22 +178,14 @@ final class WhoWhere {
 
   // Paddocks by half-month.
 
-  private void tell(boolean[] told) {
+  private void tell(List<Integer> told) {
     if (strength.length > MOST_PADDOCKS) {
-      for (int g = 0; g < mobs; g++) {
-        if (told[g]) {
-          cleanest(g);
-        }
-      }
+      told.forEach(this::cleanest);
       return;
     }
     GrazingSeason season = season();
     double[][][] eaten = GrazingOrder.eatenApartKg(season);
-    for (int g = 0; g < mobs; g++) {
-      if (told[g]) {
-        tell(g, eaten[g], season);
-      }
-    }
+    told.forEach(g -> tell(g, eaten[g], season));
   }
 
   private void cleanest(int mob) {
@@ -293,7 +282,7 @@ final class WhoWhere {
       others.get(o).mostRiskyDays().ifPresent(days -> mostShare[group] = days.likely());
     }
     return new GrazingSeason(
-        left, kept, need, losses(left, kept, need, price), price, strength, mostShare, risk);
+        left, kept, need, losses(need, price), price, strength, mostShare, risk);
   }
 
   /** Feed of one paddock at the measure of the first half-month, and what decay leaves of a kg. */
@@ -311,7 +300,7 @@ final class WhoWhere {
   }
 
   /** Money lost by a kg eaten there, below the price of feed, so that feed is bought last. */
-  private double[][][] losses(double[][] left, double[][] kept, double[][] need, double[] price) {
+  private double[][][] losses(double[][] need, double[] price) {
     double[][][] loss = new double[need.length][price.length][strength.length];
     double strongest = Math.max(1e-9, Arrays.stream(strength).max().orElse(0));
     double most = 0;
@@ -324,10 +313,9 @@ final class WhoWhere {
     double scale = most > 0 ? Math.min(1, (1 - 2 * OWN) / most) : 1;
     for (int g = 0; g < need.length; g++) {
       for (int k = 0; k < price.length; k++) {
-        boolean[] small = small(g, k, left, kept, need[g][k]);
         for (int i = 0; i < strength.length; i++) {
           double tie = g < mobs ? TIE * strength[i] / strongest + (isOwn(g, i) ? 0 : OWN) : 0;
-          boolean open = isOpenTo(g, halfMonths.get(k), i) && !small[i];
+          boolean open = isOpenTo(g, halfMonths.get(k), i);
           loss[g][k][i] = open ? scale * loss[g][k][i] + price[k] * tie : Double.POSITIVE_INFINITY;
         }
       }
@@ -356,19 +344,6 @@ final class WhoWhere {
     }
     boolean ofOthers = farm.paddocks().get(paddock).use() == PaddockUse.OTHER_STOCK;
     return !coming.isShut(paddock) && (ofOthers || farm.otherStock().get(group - mobs).mayMove());
-  }
-
-  /** Paddocks too small for a group then, unless the larger ones do not hold what it needs. */
-  private boolean[] small(int g, int k, double[][] left, double[][] kept, double need) {
-    boolean[] small = new boolean[strength.length];
-    double few = need * FEWEST_DAYS / HalfMonths.days(halfMonths.get(k));
-    double there = 0;
-    for (int i = 0; i < small.length; i++) {
-      double kg = left[i][k] * kept[i][k];
-      small[i] = kg < few;
-      there += small[i] || !isOpenTo(g, halfMonths.get(k), i) ? 0 : kg;
-    }
-    return there >= need ? small : new boolean[small.length];
   }
 
   private double needMjPerDay(int group, int p) {

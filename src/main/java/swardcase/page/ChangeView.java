@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import swardcase.chance.Range;
-import swardcase.report.ComparisonReport.Difference;
+import swardcase.chance.Spread;
+import swardcase.decision.FarmDifference;
 import swardcase.report.PaddockResult;
-import swardcase.report.PlanInHand;
 import swardcase.report.Report;
 import swardcase.wording.ComparisonWords;
 import swardcase.wording.MoneyFaces;
@@ -32,7 +32,7 @@ public final class ChangeView {
       List<Lever> levers,
       Map<String, String> fixes,
       List<Integer> years,
-      Optional<Difference> difference) {
+      Optional<FarmDifference> difference) {
     Html html = new Html().open("section data-id=?", change.id());
     html.element("h1 tabindex=-1", Texts.get("page.view.CHANGE"));
     html.element("p class=note", Texts.get("page.change"));
@@ -55,11 +55,11 @@ public final class ChangeView {
   }
 
   /** What the changes do, alone. */
-  public static String part(Change change, Optional<Difference> difference) {
+  public static String part(Change change, Optional<FarmDifference> difference) {
     return result(change, difference).toString();
   }
 
-  private static Html result(Change change, Optional<Difference> difference) {
+  private static Html result(Change change, Optional<FarmDifference> difference) {
     Html html = new Html();
     difference.ifPresent(brought -> brought(html, change.now(), brought));
     return html.element("h2", Texts.get("page.view.ANSWER")).add(AnswerView.part(change));
@@ -124,7 +124,7 @@ public final class ChangeView {
     html.close();
   }
 
-  private static void brought(Html html, Report now, Difference difference) {
+  private static void brought(Html html, Report now, FarmDifference difference) {
     if (ComparisonWords.isNothing(difference)) {
       html.element("p", ComparisonWords.nothing());
       return;
@@ -145,11 +145,7 @@ public final class ChangeView {
    * @param moved the numbers that were moved, as they are now
    */
   public static String inHand(
-      Report report,
-      PlanInHand before,
-      Optional<PlanInHand> now,
-      boolean within,
-      List<Lever> moved) {
+      Report report, Spread before, Optional<Spread> now, boolean within, List<Lever> moved) {
     Html html = new Html();
     html.element(
         "p class=moved",
@@ -170,10 +166,8 @@ public final class ChangeView {
         .toString();
   }
 
-  private static String gain(Report report, PlanInHand plan) {
+  private static String gain(Report report, Spread plan) {
     MoneyFaces faces = new MoneyFaces(report);
-    return report.farm().currency()
-        + " "
-        + faces.withEnds(faces.rounded(plan.gain().mean()), plan.gain());
+    return report.farm().currency() + " " + faces.withEnds(faces.rounded(plan.mean()), plan);
   }
 }

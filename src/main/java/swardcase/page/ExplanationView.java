@@ -17,9 +17,7 @@ public final class ExplanationView {
   public static String of(ExplanationReport report) {
     Html html = new Html();
     html.element("h2 id=how-head tabindex=-1", Texts.get("page.how"));
-    report
-        .oestrogen()
-        .ifPresent(rated -> html.each("p", OestrogenWords.explained(rated.rating(), rated.rule())));
+    report.oestrogen().ifPresent(rated -> html.each("p", OestrogenWords.explained(rated)));
     html.element("p class=note", ExplanationWords.head(report));
     number(html, new ExplanationWords(report), 0);
     return html.element("button type=button data-close", Texts.get("page.close")).toString();

@@ -13,7 +13,7 @@ import swardcase.joining.JoiningPlan;
  *
  * @param decision the answer as numbers
  * @param report what is printed of it
- * @param budget the plan's flows for a workbook
+ * @param budget prices and rate for a workbook
  * @param joining the weeks before joining under this plan; empty if they were not asked for, or if
  *     no ewes are joined
  */
@@ -39,7 +39,7 @@ public record Answer(
             .fork();
     HowSure howSure = HowSure.of(decision);
     Report report = ReportBuilder.build(decision, howSure, program, day, remarks);
-    return new Answer(decision, report, Budget.of(decision, report), joining.join());
+    return new Answer(decision, report, Budget.of(decision.model().farm()), joining.join());
   }
 
   /** The joining plan as it is printed, with these remarks about the farm folder. */

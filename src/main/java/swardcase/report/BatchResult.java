@@ -3,6 +3,7 @@ package swardcase.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import swardcase.chance.Spread;
 
 /**
  * What came of one farm of many.
@@ -24,12 +25,6 @@ public record BatchResult(
     List<PaddockAnswer> paddocks,
     Optional<Report> result) {
 
-  /** Copies the lists. */
-  public BatchResult {
-    faults = List.copyOf(faults);
-    paddocks = List.copyOf(paddocks);
-  }
-
   /**
    * What to do with a paddock.
    *
@@ -38,21 +33,21 @@ public record BatchResult(
    * @param call what to do
    * @param action key of the chosen action
    * @param start calendar year it starts; empty for keeping
-   * @param npv net present value of the chosen action against keeping, within the plan
+   * @param gain net present value of the chosen action against keeping, within the plan
    */
   public record PaddockAnswer(
-      String name, double areaHa, Call call, String action, OptionalInt start, Gain gain) {}
+      String name, double areaHa, Call call, String action, OptionalInt start, Spread gain) {}
 
   /** A farm that was decided about. */
   public static BatchResult of(
-      long line, Optional<String> folder, ComparisonBuilder.Decided decided, boolean whole) {
+      long line, Optional<String> folder, ComparisonReport.Decided decided, boolean whole) {
     Report report = decided.report();
     return new BatchResult(
         line,
         Optional.of(report.farm().name()),
         folder,
         List.of(),
-        Optional.of(ComparisonBuilder.side(decided)),
+        Optional.of(ComparisonReport.Side.of(decided)),
         report.paddocks().stream()
             .map(
                 paddock ->

@@ -34,11 +34,6 @@ public record BudgetCase(String fingerprint, List<CostItem> costs, PriceTable pr
 
   private static final int DIGITS = 16;
 
-  /** Copies the list. */
-  public BudgetCase {
-    costs = List.copyOf(costs);
-  }
-
   /** What an item of cost is. */
   public enum Kind {
     /** A cost line of the action. */
@@ -78,15 +73,7 @@ public record BudgetCase(String fingerprint, List<CostItem> costs, PriceTable pr
    * @param gains for each lamb price one for each supplement price
    */
   public record PriceTable(
-      List<Double> lambPrices, List<Double> supplementPrices, List<List<Double>> gains) {
-
-    /** Copies the lists. */
-    public PriceTable {
-      lambPrices = List.copyOf(lambPrices);
-      supplementPrices = List.copyOf(supplementPrices);
-      gains = gains.stream().map(List::copyOf).toList();
-    }
-  }
+      List<Double> lambPrices, List<Double> supplementPrices, List<List<Double>> gains) {}
 
   /** The case of a decision. */
   public static BudgetCase of(Decision decision, Report report) {

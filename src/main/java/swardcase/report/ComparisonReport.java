@@ -1,9 +1,17 @@
 package swardcase.report;
 
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import swardcase.chance.Drawn;
-import swardcase.draws.Spread;
+import swardcase.chance.Spread;
+import swardcase.decision.Decision;
+import swardcase.decision.FarmDifference;
+import swardcase.decision.FarmMeasures.OfFarm;
+import swardcase.farm.ScanningBasis;
 
 /**
  * A farm side by side with other farms, or with scenarios of it, in the same draws, and the
@@ -18,11 +26,29 @@ import swardcase.draws.Spread;
 public record ComparisonReport(
     String schemaVersion, String program, Side first, List<Other> others, List<String> cautions) {
 
-  /** Copies the lists. */
-  public ComparisonReport {
-    others = List.copyOf(others);
-    cautions = List.copyOf(cautions);
+  /** Version of the layout of the document. */
+  public static final String SCHEMA_VERSION = "2.0";
+
+  /** The comparison; all must have been decided in the same draws, tables and currency. */
+  public static ComparisonReport of(Decided first, List<Decided> others) {
+    return new ComparisonReport(
+        SCHEMA_VERSION,
+        first.report().program(),
+        Side.of(first),
+        others.stream().map(other -> Other.of(first, other)).toList(),
+        first.report().cautions());
   }
+
+  /**
+   * A farm that was decided about.
+   *
+   * @param folder where its files are, as it was given
+   * @param scenario name of the scenario laid over them, if one is
+   * @param decision the answer as numbers
+   * @param report the same as it is printed
+   */
+  public record Decided(
+      String folder, Optional<String> scenario, Decision decision, Report report) {}
 
   /**
    * A farm or scenario that is compared with the first farm.
@@ -31,50 +57,42 @@ public record ComparisonReport(
    * @param difference what it brings more than the first farm
    * @param paddocks paddocks by name, those of the first farm first
    */
-  public record Other(Side side, Difference difference, List<PaddockPair> paddocks) {
+  public record Other(Side side, FarmDifference difference, List<PaddockPair> paddocks) {
 
-    /** Copies the list. */
-    public Other {
-      paddocks = List.copyOf(paddocks);
-    }
-  }
-
-  /**
-   * What a farm brings more than the first with its plan, as present values: each over the years
-   * and at the discount rate of its own farm; below nothing where it brings less. Means add up.
-   *
-   * @param byItself with the plan of the first farm held on it
-   * @param planAdds the gain of its own plan less that of the plan held
-   * @param together both
-   * @param notHeld paddocks of the first farm on which its plan cannot be held here
-   * @param heldWithinLimits whether the plan held keeps within the limits of this farm
-   */
-  public record Difference(
-      Part byItself, Part planAdds, Part together, List<String> notHeld, boolean heldWithinLimits) {
-
-    /** Copies the list. */
-    public Difference {
-      notHeld = List.copyOf(notHeld);
-    }
-  }
-
-  /**
-   * A part of the difference, over the draws.
-   *
-   * @param mean over the draws
-   * @param low passed downwards in 5 draws of 100
-   * @param high passed upwards in 5 draws of 100
-   * @param standardError of the mean
-   */
-  public record Part(double mean, double low, double high, double standardError) {
-
-    static Part of(Spread spread) {
-      return new Part(spread.mean(), spread.low(), spread.high(), spread.standardError());
+    private static Other of(Decided first, Decided other) {
+      return new Other(
+          Side.of(other),
+          FarmDifference.of(first.decision(), other.decision()),
+          paddocks(first.report(), other.report()));
     }
 
-    /** Its mean and its ends. */
-    public Drawn drawn() {
-      return Drawn.of(mean, low, high);
+    private static List<PaddockPair> paddocks(Report first, Report second) {
+      Map<String, PaddockSide> ofFirst = byName(first);
+      Map<String, PaddockSide> ofSecond = byName(second);
+      Set<String> names = new LinkedHashSet<>(ofFirst.keySet());
+      names.addAll(ofSecond.keySet());
+      return names.stream().map(name -> pair(name, ofFirst.get(name), ofSecond.get(name))).toList();
+    }
+
+    private static PaddockPair pair(String name, PaddockSide first, PaddockSide second) {
+      boolean same = first != null && second != null && first.isLike(second);
+      return new PaddockPair(name, Optional.ofNullable(first), Optional.ofNullable(second), !same);
+    }
+
+    private static Map<String, PaddockSide> byName(Report report) {
+      Map<String, PaddockSide> paddocks = new LinkedHashMap<>();
+      for (PaddockResult of : report.paddocks()) {
+        paddocks.put(
+            of.name(),
+            new PaddockSide(
+                paddocks.size() + 1,
+                of.areaHa(),
+                of.call(),
+                of.sure(),
+                of.actionName(),
+                of.gain()));
+      }
+      return paddocks;
     }
   }
 
@@ -111,8 +129,28 @@ public record ComparisonReport(
       PlanResult.Calls calls,
       double hectaresSown,
       Drawn planCost,
-      Gain gain,
-      Gain sureGain) {
+      Spread gain,
+      Spread sureGain) {
+
+    static Side of(Decided decided) {
+      Report report = decided.report();
+      return new Side(
+          decided.folder(),
+          decided.scenario(),
+          report.farm(),
+          report.winterFeed().supplementTonnes(),
+          report.winterFeed().supplementCost(),
+          report.reproduction().lambsLostPerYear(),
+          report.reproduction().costPerYear(),
+          decided.decision().of(OfFarm.STANDING_RESULT),
+          decided.decision().model().farm().mobs().stream()
+              .anyMatch(mob -> mob.scanningBasis() == ScanningBasis.OBSERVED),
+          report.plan().calls(),
+          report.plan().hectaresSown(),
+          report.plan().cost(),
+          report.plan().gain(),
+          report.plan().sureGain());
+    }
 
     /** What it is called: the scenario, or the folder. */
     public String called() {
@@ -146,5 +184,19 @@ public record ComparisonReport(
    * @param gain what the plan would lose without its choice here
    */
   public record PaddockSide(
-      int number, double areaHa, Call call, Optional<Boolean> sure, String actionName, Gain gain) {}
+      int number,
+      double areaHa,
+      Call call,
+      Optional<Boolean> sure,
+      String actionName,
+      Spread gain) {
+
+    /** Whether the same is to be done, as surely: the action where there is one to do. */
+    private boolean isLike(PaddockSide other) {
+      boolean acts = call == Call.ACT || call == Call.KEEP_OFF;
+      return call == other.call
+          && sure.equals(other.sure)
+          && (!acts || actionName.equals(other.actionName));
+    }
+  }
 }

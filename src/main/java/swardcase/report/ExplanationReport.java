@@ -1,8 +1,13 @@
 package swardcase.report;
 
 import java.util.Optional;
+import swardcase.decision.Decision;
+import swardcase.decision.ExplainTopic;
 import swardcase.decision.Explanation;
+import swardcase.decision.Explanations;
+import swardcase.draws.Draws;
 import swardcase.report.PaddockResult.OestrogenRating;
+import swardcase.sward.Composition;
 
 /**
  * Where a number comes from, as it is printed.
@@ -20,7 +25,35 @@ public record ExplanationReport(
    * The oestrogen of a paddock as it is rated.
    *
    * @param rating the rating
-   * @param rule how ratings come from the dose
+   * @param severeDose dose, % of intake, from which it is severe
+   * @param markedDose dose from which it is marked
+   * @param unknownShare share of the clover, 0 to 1, beyond which an unknown formononetin makes the
+   *     rating unknown
    */
-  public record RatedOestrogen(OestrogenRating rating, OestrogenBuilder.Rule rule) {}
+  public record RatedOestrogen(
+      OestrogenRating rating, double severeDose, double markedDose, double unknownShare) {}
+
+  /**
+   * The report of a number of a decision.
+   *
+   * @param paddock place of the paddock, for a number of a paddock
+   */
+  public static ExplanationReport of(Decision decision, ExplainTopic topic, int paddock) {
+    Draws draws = decision.simulation().draws();
+    return new ExplanationReport(
+        decision.model().farm().currency(),
+        draws.seed(),
+        draws.count(),
+        topic == ExplainTopic.OESTROGEN ? Optional.of(rated(decision, paddock)) : Optional.empty(),
+        topic.explain(Explanations.of(decision), paddock));
+  }
+
+  private static RatedOestrogen rated(Decision decision, int paddock) {
+    OestrogenBuilder oestrogen = new OestrogenBuilder(decision);
+    return new RatedOestrogen(
+        oestrogen.rating(paddock),
+        oestrogen.severeDose(),
+        OestrogenBuilder.TELLABLE_DOSE,
+        Composition.MUCH_UNKNOWN);
+  }
 }

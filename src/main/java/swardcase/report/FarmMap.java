@@ -23,11 +23,6 @@ public record FarmMap(double widthKm, double heightKm, List<Outline> outlines) {
   /** Heights within an outline at which its label is tried. */
   private static final int TRIES = 8;
 
-  /** Copies the list. */
-  public FarmMap {
-    outlines = List.copyOf(outlines);
-  }
-
   /**
    * A point.
    *
@@ -44,13 +39,7 @@ public record FarmMap(double widthKm, double heightKm, List<Outline> outlines) {
    * @param label middle of the widest part of it
    * @param labelKm how wide it is there
    */
-  public record Outline(String paddock, List<List<Point>> rings, Point label, double labelKm) {
-
-    /** Copies the lists. */
-    public Outline {
-      rings = rings.stream().map(List::copyOf).toList();
-    }
-  }
+  public record Outline(String paddock, List<List<Point>> rings, Point label, double labelKm) {}
 
   /** The drawing of a farm; empty for one without a map. */
   public static Optional<FarmMap> of(List<PaddockShape> shapes) {

@@ -3,8 +3,17 @@ package swardcase.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntFunction;
+import swardcase.decision.Decision;
+import swardcase.decision.Enquiry;
 import swardcase.decision.Enquiry.Advice;
 import swardcase.decision.Enquiry.Kind;
+import swardcase.decision.Unknown;
+import swardcase.farm.Farm;
+import swardcase.farm.Paddock;
+import swardcase.outcome.Course;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.FarmRule;
 
 /**
  * Something that can be found out before money is spent.
@@ -34,12 +43,6 @@ public record FindOut(
     List<Change> changes,
     List<String> settles) {
 
-  /** Copies the lists. */
-  public FindOut {
-    changes = List.copyOf(changes);
-    settles = List.copyOf(settles);
-  }
-
   /**
    * An answer that a result would change.
    *
@@ -57,6 +60,49 @@ public record FindOut(
       Optional<String> to,
       double chance,
       boolean ifHigh) {}
+
+  /** Fewer results of a hundred are not worth a word. */
+  private static final double SELDOM = 0.05;
+
+  static FindOut of(Decision decision, Enquiry of) {
+    Farm farm = decision.model().farm();
+    return new FindOut(
+        of.kind(),
+        of.paddock().stream().mapToObj(i -> farm.paddocks().get(i).name()).findFirst(),
+        of.mob().stream().mapToObj(g -> farm.mobs().get(g).name()).findFirst(),
+        of.number().map(Unknown::name),
+        of.plants(),
+        of.worth().value(),
+        of.price(),
+        of.advice(),
+        of.changes().stream()
+            .filter(to -> to.chance() >= SELDOM)
+            .map(to -> change(decision, to))
+            .toList(),
+        of.settles().stream().map(i -> farm.paddocks().get(i).name()).toList());
+  }
+
+  private static Change change(Decision decision, Enquiry.Change of) {
+    FarmModel model = decision.model();
+    List<Paddock> paddocks = model.farm().paddocks();
+    int place = of.place().orElse(-1);
+    boolean isPaddock = place >= 0 && place < paddocks.size();
+    boolean isRule = place >= paddocks.size();
+    IntFunction<String> action = a -> model.actions().get(a).name();
+    return new Change(
+        isPaddock ? Optional.of(paddocks.get(place).name()) : Optional.empty(),
+        of.to().filter(to -> isRule).map(to -> rule(decision, place - paddocks.size(), to)),
+        isPaddock ? Optional.of(action.apply(decision.plan().action(place))) : Optional.empty(),
+        of.to().filter(to -> isPaddock).map(to -> action.apply(to.action())),
+        of.chance(),
+        of.ifHigh());
+  }
+
+  /** The rule that is made, or that which is dropped where none is made. */
+  private static PlanResult.Rule rule(Decision decision, int place, Course to) {
+    FarmRule rule = FarmRule.values()[place];
+    return PlanResult.Rule.of(rule, to.action() > 0 ? to.action() : decision.plan().choice(rule));
+  }
 
   /** Whether it is worth more than it costs, as far as it can be bought. */
   public boolean isWorthKnowing() {

@@ -49,50 +49,48 @@ public record HeldFixed(
   private static final List<String> INPUTS_OR_UNUSED =
       List.of("default.", "flock.", "seed.retention.", "seed.yield.", "seed.crowding.");
 
+  /** A number of the quality of feed, with the key of the row that is drawn for its error. */
+  private record ByMonth(String name, ToDoubleFunction<PastureQuality> number, String doubt) {}
+
+  private static final List<ByMonth> BY_MONTH =
+      List.of(
+          new ByMonth(
+              "digestibility of green feed, by month",
+              PastureQuality::greenDigestibility,
+              "feed.green-digestibility"),
+          new ByMonth(
+              "digestibility of dry feed, by month",
+              PastureQuality::dryDigestibility,
+              "feed.dry-selection"),
+          new ByMonth(
+              "green feed that dies in a month",
+              PastureQuality::greenDyingPerMonth,
+              "feed.green-dying-multiplier"),
+          new ByMonth(
+              "dry feed that decays in a month",
+              PastureQuality::dryLostPerMonth,
+              "feed.dry-loss-multiplier"));
+
   static List<HeldFixed> of(FarmModel model) {
     List<HeldFixed> all = new ArrayList<>();
-    model
-        .tables()
-        .parameters()
-        .forEach(
-            (key, parameter) -> {
-              boolean moved = model.inputs().find(key).isPresent();
-              boolean elsewhere = INPUTS_OR_UNUSED.stream().anyMatch(key::startsWith);
-              boolean ofRecords = key.startsWith("records.") && model.farm().records().isEmpty();
-              if (!moved && !elsewhere && !ofRecords) {
-                all.add(of(parameter));
-              }
-            });
+    model.tables().parameters().entrySet().stream()
+        .filter(row -> isFixed(row.getKey(), model))
+        .forEach(row -> all.add(of(row.getValue())));
     for (SeasonGrowth season : model.farm().feedYear().seasons()) {
       all.add(of(season.chance()));
       all.add(growth(season, model.farm().feedYear(), doubt(model, "feed.growth-multiplier")));
     }
-    List<PastureQuality> quality = model.farm().feedYear().quality();
-    all.add(
-        byMonth(
-            "digestibility of green feed, by month",
-            quality,
-            PastureQuality::greenDigestibility,
-            doubt(model, "feed.green-digestibility")));
-    all.add(
-        byMonth(
-            "digestibility of dry feed, by month",
-            quality,
-            PastureQuality::dryDigestibility,
-            doubt(model, "feed.dry-selection")));
-    all.add(
-        byMonth(
-            "green feed that dies in a month",
-            quality,
-            PastureQuality::greenDyingPerMonth,
-            doubt(model, "feed.green-dying-multiplier")));
-    all.add(
-        byMonth(
-            "dry feed that decays in a month",
-            quality,
-            PastureQuality::dryLostPerMonth,
-            doubt(model, "feed.dry-loss-multiplier")));
-    return List.copyOf(all);
+    BY_MONTH.forEach(
+        number ->
+            all.add(
+                byMonth(number, model.farm().feedYear().quality(), doubt(model, number.doubt))));
+    return all;
+  }
+
+  private static boolean isFixed(String key, FarmModel model) {
+    boolean elsewhere = INPUTS_OR_UNUSED.stream().anyMatch(key::startsWith);
+    boolean ofRecords = key.startsWith("records.") && model.farm().records().isEmpty();
+    return model.inputs().find(key).isEmpty() && !elsewhere && !ofRecords;
   }
 
   private static HeldFixed of(Assumption number) {
@@ -127,11 +125,10 @@ public record HeldFixed(
         doubt);
   }
 
-  private static HeldFixed byMonth(
-      String name, List<PastureQuality> months, ToDoubleFunction<PastureQuality> of, String doubt) {
-    var values = months.stream().mapToDouble(of).summaryStatistics();
+  private static HeldFixed byMonth(ByMonth of, List<PastureQuality> months, String doubt) {
+    var values = months.stream().mapToDouble(of.number).summaryStatistics();
     return new HeldFixed(
-        name,
+        of.name,
         values.getMin(),
         values.getMax(),
         "fraction",

@@ -3,6 +3,17 @@ package swardcase.report;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import swardcase.decision.Decision;
+import swardcase.farm.Action;
+import swardcase.farm.Farm;
+import swardcase.farm.Paddock;
+import swardcase.outcome.Course;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.Plan;
+import swardcase.search.FixedChoice;
+import swardcase.search.Found;
+import swardcase.search.PlanLimit;
 
 /**
  * How the plan was found: how good it is, what hems it in, what is as good.
@@ -29,14 +40,6 @@ public record HowFound(
     List<Choice> fixed,
     OptionalDouble costOfFixing) {
 
-  /** Copies the lists. */
-  public HowFound {
-    nearEqual = List.copyOf(nearEqual);
-    tooLarge = List.copyOf(tooLarge);
-    limits = List.copyOf(limits);
-    fixed = List.copyOf(fixed);
-  }
-
   /**
    * What is done with a paddock.
    *
@@ -61,17 +64,59 @@ public record HowFound(
    * @param limit which
    * @param worth what a plan without it could have more in certainty equivalent, at least
    */
-  public record LiftedLimit(Limit limit, double worth) {}
+  public record LiftedLimit(PlanLimit limit, double worth) {}
 
-  /** What a plan has to keep within. */
-  public enum Limit {
-    /** Money that may be spent in one year. */
-    MONEY,
-    /** Share of the farm that may be out of grazing at once. */
-    OUT_OF_GRAZING,
-    /** Hectares that may be in crop at once. */
-    CROP,
-    /** Feed that the ewes must find at joining on paddocks they are not kept off. */
-    FEED_AT_JOINING
+  /** More plans as good as the plan would only blur it. */
+  private static final int NEAR_EQUAL = 6;
+
+  static HowFound of(Decision decision, int firstYear) {
+    Found found = decision.found();
+    Farm farm = decision.model().farm();
+    double mostOut = farm.finance().mostOutOfGrazing().likely() * farm.areaHa();
+    return new HowFound(
+        found.others().size(),
+        found.stillToFind().mean(),
+        found.stillToFind().error(),
+        found.nearEqual().stream()
+            .limit(NEAR_EQUAL)
+            .map(
+                near ->
+                    new NearEqual(
+                        choice(decision, near.paddock(), near.course(), firstYear), near.behind()))
+            .toList(),
+        mostOut,
+        farm.paddocks().stream()
+            .filter(paddock -> paddock.areaHa() > mostOut)
+            .map(Paddock::name)
+            .toList(),
+        found.worthOfLifting().entrySet().stream()
+            .filter(lifted -> lifted.getValue() > 1)
+            .map(lifted -> new LiftedLimit(lifted.getKey(), lifted.getValue()))
+            .toList(),
+        decision.fixed().stream()
+            .map(FixedChoice::paddock)
+            .map(i -> choice(decision, i, decision.plan().course(i), firstYear))
+            .toList(),
+        decision.costOfFixing());
+  }
+
+  /** Where another plan differs from the plan. */
+  static List<Choice> changes(Decision decision, Plan other, int firstYear) {
+    return IntStream.range(0, other.paddocks())
+        .filter(i -> !other.course(i).equals(decision.plan().course(i)))
+        .mapToObj(i -> choice(decision, i, other.course(i), firstYear))
+        .toList();
+  }
+
+  private static Choice choice(Decision decision, int paddock, Course course, int firstYear) {
+    FarmModel model = decision.model();
+    Action of = model.actions().get(course.action());
+    return new Choice(
+        model.farm().paddocks().get(paddock).name(),
+        of.key(),
+        of.name(),
+        course.action() == model.keep()
+            ? OptionalInt.empty()
+            : OptionalInt.of(firstYear + course.start()));
   }
 }

@@ -14,7 +14,6 @@ import swardcase.farm.Farm;
 import swardcase.outcome.FarmModel;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.BreakEvenLine.Place;
-import swardcase.report.HowSureReport.CertaintyLine;
 import swardcase.report.HowSureReport.ChangedCall;
 import swardcase.report.HowSureReport.Mover;
 import swardcase.report.HowSureReport.OtherChancesLine;
@@ -53,14 +52,12 @@ public final class HowSureBuilder {
         found.gain().standardError(),
         Arrays.stream(found.gainQuantiles()).boxed().toList(),
         found.annuity(),
-        found.gain().chanceAboveZero(),
+        found.gain().chancePays(),
         found.lossLimit(),
         found.chanceOfUnbearableLoss(),
         found.expectedRegretOfPlan(),
         found.expectedRegretOfKeeping(),
-        found.certainty().stream()
-            .map(line -> new CertaintyLine(line.tolerance(), line.worth()))
-            .toList(),
+        found.certainty(),
         found.byVarianceShare().stream()
             .limit(MOVERS)
             .map(unknown -> new Mover(unknown.name(), unknown.varianceShare()))
@@ -109,7 +106,7 @@ public final class HowSureBuilder {
             ? Optional.empty()
             : Optional.of(model.actions().get(weighed.choice().action()).key()),
         weighed.gain().drawn(),
-        weighed.gain().chanceAboveZero(),
+        weighed.gain().chancePays(),
         model.actions().get(over.choice().action()).key(),
         judgement.regretOfActing(),
         judgement.regretOfKeeping(),

@@ -3,6 +3,7 @@ package swardcase.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import swardcase.chance.Certainty;
 import swardcase.chance.Drawn;
 
 /**
@@ -45,7 +46,7 @@ public record HowSureReport(
     double chanceOfUnbearableLoss,
     double expectedRegret,
     double expectedRegretOfKeeping,
-    List<CertaintyLine> certainty,
+    List<Certainty> certainty,
     List<Mover> movers,
     List<BreakEvenLine> breakEvens,
     double perfect,
@@ -54,25 +55,6 @@ public record HowSureReport(
     int thrownAway,
     int unexplained,
     List<PaddockSure> paddocks) {
-
-  /** Copies the lists. */
-  public HowSureReport {
-    npvQuantiles = List.copyOf(npvQuantiles);
-    certainty = List.copyOf(certainty);
-    movers = List.copyOf(movers);
-    breakEvens = List.copyOf(breakEvens);
-    stories = List.copyOf(stories);
-    otherChances = List.copyOf(otherChances);
-    paddocks = List.copyOf(paddocks);
-  }
-
-  /**
-   * What the plan is worth for certain.
-   *
-   * @param tolerance risk tolerance in money: the larger, the less one minds risk
-   * @param worth in money
-   */
-  public record CertaintyLine(double tolerance, double worth) {}
 
   /**
    * What a story of the ewes' response would mean for the plan.
@@ -116,13 +98,7 @@ public record HowSureReport(
       double chanceOfNone,
       double chanceOfTrial,
       double chanceOfOutbreaks,
-      List<ChangedCall> changed) {
-
-    /** Copies the list. */
-    public OtherChancesLine {
-      changed = List.copyOf(changed);
-    }
-  }
+      List<ChangedCall> changed) {}
 
   /**
    * Something else that is said of a paddock.

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import swardcase.chance.Drawn;
-import swardcase.evidence.Assumption;
 import swardcase.joining.Stay;
 
 /**
@@ -17,7 +16,6 @@ import swardcase.joining.Stay;
  * @param farm the farm's facts
  * @param answer the answer in short
  * @param mobs each ewe mob: what it is kept off, and where it is
- * @param moves the same as one list, in order of time
  * @param shut paddocks that the plan shuts to somebody in the coming year, with why
  * @param seasons each season type, the one with the earliest break first; none if nothing is shut
  * @param youngEwes paddocks where a green season alone would leave more young ewes barren for good
@@ -25,7 +23,6 @@ import swardcase.joining.Stay;
  * @param otherStock what else may graze paddocks that are shut to ewes
  * @param cautions what is printed whatever the farm
  * @param notices what was odd or missing in the farm folder
- * @param assumptions every number the answer rests on
  */
 public record JoiningReport(
     String schemaVersion,
@@ -33,33 +30,17 @@ public record JoiningReport(
     Report.FarmHead farm,
     Answer answer,
     List<MobRow> mobs,
-    List<MoveRow> moves,
     List<Shut> shut,
     List<SeasonRow> seasons,
     List<YoungRow> youngEwes,
     List<OtherRow> otherStock,
     List<String> cautions,
-    List<String> notices,
-    List<Assumption> assumptions) {
-
-  /** Copies the lists. */
-  public JoiningReport {
-    mobs = List.copyOf(mobs);
-    moves = List.copyOf(moves);
-    shut = List.copyOf(shut);
-    seasons = List.copyOf(seasons);
-    youngEwes = List.copyOf(youngEwes);
-    otherStock = List.copyOf(otherStock);
-    cautions = List.copyOf(cautions);
-    notices = List.copyOf(notices);
-    assumptions = List.copyOf(assumptions);
-  }
+    List<String> notices) {
 
   /**
    * The answer in short.
    *
    * @param paddocksShut paddocks that some mob is kept off by a rule
-   * @param paddocksOut paddocks out of grazing, because they are sown or cropped
    * @param paddocks all paddocks of the farm
    * @param lambsSaved lambs that the plan saves in the coming year
    * @param moneySaved what they are worth, with what dry ewes cost
@@ -68,7 +49,6 @@ public record JoiningReport(
    */
   public record Answer(
       int paddocksShut,
-      int paddocksOut,
       int paddocks,
       Drawn lambsSaved,
       Drawn moneySaved,
@@ -97,15 +77,7 @@ public record JoiningReport(
       MonthDay to,
       List<String> offBefore,
       List<String> offGreen,
-      List<StayRow> stays) {
-
-    /** Copies the lists. */
-    public MobRow {
-      offBefore = List.copyOf(offBefore);
-      offGreen = List.copyOf(offGreen);
-      stays = List.copyOf(stays);
-    }
-  }
+      List<StayRow> stays) {}
 
   /**
    * A mob in paddocks for some time.
@@ -117,22 +89,7 @@ public record JoiningReport(
    * @param feedTonnes supplement to be fed on top, t as fed
    */
   public record StayRow(
-      MonthDay from, MonthDay to, Stay.Where where, List<String> paddocks, double feedTonnes) {
-
-    /** Copies the list. */
-    public StayRow {
-      paddocks = List.copyOf(paddocks);
-    }
-  }
-
-  /**
-   * A day on which a mob moves.
-   *
-   * @param day the day
-   * @param mob its name
-   * @param into where it goes; empty when its weeks are over
-   */
-  public record MoveRow(MonthDay day, String mob, Optional<StayRow> into) {}
+      MonthDay from, MonthDay to, Stay.Where where, List<String> paddocks, double feedTonnes) {}
 
   /** When a paddock is shut. */
   public enum When {
@@ -216,13 +173,7 @@ public record JoiningReport(
       List<MonthDay> turns,
       String mob,
       double lostNow,
-      double lostByPlan) {
-
-    /** Copies the list. */
-    public SeasonRow {
-      turns = List.copyOf(turns);
-    }
-  }
+      double lostByPlan) {}
 
   /**
    * A paddock for young ewes.

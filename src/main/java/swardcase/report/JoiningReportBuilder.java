@@ -2,12 +2,12 @@ package swardcase.report;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
 import swardcase.farm.HalfMonths;
 import swardcase.farm.Mob;
@@ -22,7 +22,6 @@ import swardcase.joining.Stay;
 import swardcase.report.JoiningReport.Answer;
 import swardcase.report.JoiningReport.Break;
 import swardcase.report.JoiningReport.MobRow;
-import swardcase.report.JoiningReport.MoveRow;
 import swardcase.report.JoiningReport.OtherRow;
 import swardcase.report.JoiningReport.Reason;
 import swardcase.report.JoiningReport.SeasonRow;
@@ -30,14 +29,14 @@ import swardcase.report.JoiningReport.Shut;
 import swardcase.report.JoiningReport.StayRow;
 import swardcase.report.JoiningReport.When;
 import swardcase.report.JoiningReport.YoungRow;
+import swardcase.report.KnownClover.FormononetinFrom;
 import swardcase.sward.Composition;
-import swardcase.tables.Cultivar;
 
 /** Turns a joining plan into the tree of records that is printed and saved. */
 public final class JoiningReportBuilder {
 
   /** Version of the layout of the result document. */
-  public static final String SCHEMA_VERSION = "3.0";
+  public static final String SCHEMA_VERSION = "4.0";
 
   /** Feed bought for a stay that is not worth speaking of, tonnes. */
   private static final double LITTLE_FEED_TONNES = 0.5;
@@ -71,7 +70,6 @@ public final class JoiningReportBuilder {
         ReportBuilder.head(farm, date),
         answer(),
         mobs().mapToObj(this::mob).toList(),
-        any ? moves() : List.of(),
         plan.instructions().stream().map(this::shut).toList(),
         any ? seasons() : List.of(),
         youngEwes(),
@@ -80,8 +78,7 @@ public final class JoiningReportBuilder {
             .map(stock -> new OtherRow(stock.name(), stock.head(), mostRiskyDays(stock)))
             .toList(),
         Cautions.JOINING,
-        notices,
-        plan.model().inputs().all());
+        notices);
   }
 
   private static OptionalDouble mostRiskyDays(OtherStock stock) {
@@ -95,10 +92,8 @@ public final class JoiningReportBuilder {
   }
 
   private Answer answer() {
-    int out = (int) plan.instructions().stream().filter(Instruction::isShut).count();
     return new Answer(
-        plan.instructions().size() - out,
-        out,
+        (int) plan.instructions().stream().filter(of -> !of.isShut()).count(),
         farm.paddocks().size(),
         plan.lambsSaved(),
         plan.moneySaved(),
@@ -140,32 +135,6 @@ public final class JoiningReportBuilder {
         feed(stay.boughtMj() * plan.likely().tonnesPerMj()));
   }
 
-  /** By half-months of all weeks, and in each by mobs; the day after the last ends the list. */
-  private List<MoveRow> moves() {
-    List<MoveRow> moves = new ArrayList<>();
-    for (int p : plan.halfMonths()) {
-      for (int g = 0; g < farm.mobs().size(); g++) {
-        addMoves(g, p, moves);
-      }
-    }
-    int after = (plan.halfMonths().get(plan.halfMonths().size() - 1) + 1) % HalfMonths.COUNT;
-    for (int g = 0; g < farm.mobs().size(); g++) {
-      addMoves(g, after, moves);
-    }
-    return moves;
-  }
-
-  private void addMoves(int g, int p, List<MoveRow> moves) {
-    String mob = farm.mobs().get(g).name();
-    List<Integer> weeks = plan.weeks(g);
-    plan.stays(g).stream()
-        .filter(stay -> stay.from() == p)
-        .forEach(stay -> moves.add(new MoveRow(HalfMonths.start(p), mob, Optional.of(stay(stay)))));
-    if (p == (weeks.get(weeks.size() - 1) + 1) % HalfMonths.COUNT) {
-      moves.add(new MoveRow(HalfMonths.start(p), mob, Optional.empty()));
-    }
-  }
-
   private static double feed(double tonnes) {
     return tonnes < LITTLE_FEED_TONNES ? 0 : tonnes;
   }
@@ -184,68 +153,48 @@ public final class JoiningReportBuilder {
 
   private Shut shut(Instruction of) {
     int i = of.paddock();
-    KnownClover clover =
-        KnownClover.of(farm.paddocks().get(i), plan.likely().composition(i), plan.model().tables());
-    if (of.isShut()) {
-      return new Shut(
-          paddock(i),
-          of.action().key(),
-          of.action().name(),
-          "",
-          true,
-          When.OUT,
-          clover,
-          reason(i, clover),
-          Optional.empty(),
-          Optional.empty(),
-          OptionalDouble.empty());
-    }
-    UseRule rule = rule(of);
-    int most =
-        rule.mobs().stream()
-            .max(Comparator.comparingDouble(g -> plan.lostThere(g, i).mean()))
-            .orElseThrow();
+    Optional<UseRule> rule = of.isShut() ? Optional.empty() : of.action().use();
+    Optional<Integer> most =
+        rule.flatMap(
+            keepsOff ->
+                keepsOff.mobs().stream()
+                    .max(Comparator.comparingDouble(g -> plan.lostThere(g, i).mean())));
+    KnownClover clover = KnownClover.of(plan.model(), plan.likely(), i);
     return new Shut(
         paddock(i),
         of.action().key(),
         of.action().name(),
-        rule.who(),
-        rule.mobs().size() == farm.mobs().size(),
-        rule.when() == UseRule.When.WHILE_GREEN ? When.WHILE_GREEN : When.BEFORE_JOINING,
+        rule.map(UseRule::who).orElse(""),
+        rule.map(keepsOff -> keepsOff.mobs().size() == farm.mobs().size()).orElse(true),
+        rule.map(keepsOff -> When.valueOf(keepsOff.when().name())).orElse(When.OUT),
         clover,
         reason(i, clover),
-        Optional.of(farm.mobs().get(most).name()),
-        Optional.of(plan.lostThere(most, i)),
-        OptionalDouble.of(100 * plan.chanceOfLoss(most, i)));
+        most.map(g -> farm.mobs().get(g).name()),
+        most.map(g -> plan.lostThere(g, i)),
+        most.map(g -> OptionalDouble.of(100 * plan.chanceOfLoss(g, i)))
+            .orElse(OptionalDouble.empty()));
   }
 
   private Reason reason(int paddock, KnownClover clover) {
     Paddock place = farm.paddocks().get(paddock);
-    double cloverShare = place.cloverShare().likely();
-    if (clover.formononetinFrom() != KnownClover.FormononetinFrom.CULTIVAR_TABLE) {
-      return new Reason(Optional.empty(), OptionalDouble.empty(), cloverShare, place.waterlogged());
-    }
     Composition composition = plan.likely().composition(paddock);
-    int strongest = strongest(composition);
+    Optional<Integer> strongest =
+        IntStream.range(0, composition.size())
+            .boxed()
+            .max(Comparator.comparingDouble(c -> brought(composition, c)))
+            .filter(c -> clover.formononetinFrom() == FormononetinFrom.CULTIVAR_TABLE);
     return new Reason(
-        Optional.of(composition.cultivar(strongest).name()),
-        OptionalDouble.of(composition.likelyShare(strongest)),
-        cloverShare,
+        strongest.map(c -> composition.cultivar(c).name()),
+        strongest
+            .map(c -> OptionalDouble.of(composition.likelyShare(c)))
+            .orElse(OptionalDouble.empty()),
+        place.cloverShare().likely(),
         place.waterlogged());
   }
 
-  /** The place of the cultivar that brings most formononetin. */
-  private static int strongest(Composition composition) {
-    int most = 0;
-    for (int c = 1; c < composition.size(); c++) {
-      most = brought(composition, c) > brought(composition, most) ? c : most;
-    }
-    return most;
-  }
-
+  /** What a cultivar brings to the formononetin of the leaf. */
   private static double brought(Composition composition, int c) {
-    Cultivar cultivar = composition.cultivar(c);
-    double leaf = cultivar.formononetin().map(value -> value.likely()).orElse(0.0);
+    double leaf = composition.cultivar(c).formononetin().map(Assumption::likely).orElse(0.0);
     return leaf * composition.likelyShare(c);
   }
 

@@ -1,12 +1,14 @@
 package swardcase.report;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import swardcase.chance.Range;
 import swardcase.farm.Paddock;
+import swardcase.outcome.FarmModel;
+import swardcase.outcome.OutcomeFunction;
 import swardcase.sward.Composition;
 import swardcase.sward.LeafAgreement;
 import swardcase.tables.Cultivar;
@@ -48,11 +50,6 @@ public record KnownClover(
   /** Key of the share of the green feed from which ewes are called at risk. */
   private static final String RISK_SHARE = "oestrogen.risk-share";
 
-  /** Copies the list. */
-  public KnownClover {
-    found = List.copyOf(found);
-  }
-
   /**
    * Share of the clover held by one name.
    *
@@ -72,7 +69,10 @@ public record KnownClover(
   }
 
   /** What is known of a paddock by its plants and its leaf test. */
-  static KnownClover of(Paddock paddock, Composition clover, Tables tables) {
+  static KnownClover of(FarmModel model, OutcomeFunction likely, int place) {
+    Paddock paddock = model.farm().paddocks().get(place);
+    Composition clover = likely.composition(place);
+    Tables tables = model.tables();
     boolean looked = clover.lookedAt();
     Range ofFeed = paddock.cloverShare().range();
     Range high = clover.estimate(Cultivar::highOestrogen);
@@ -105,14 +105,12 @@ public record KnownClover(
   }
 
   private static List<NamedShare> shares(Composition clover) {
-    List<NamedShare> shares = new ArrayList<>();
-    for (int c = 0; c < clover.size(); c++) {
-      shares.add(new NamedShare(clover.cultivar(c).name(), clover.estimate(c)));
-    }
-    shares.sort(
-        Comparator.<NamedShare>comparingDouble(share -> -share.share().likely())
-            .thenComparing(NamedShare::name));
-    return shares;
+    return IntStream.range(0, clover.size())
+        .mapToObj(c -> new NamedShare(clover.cultivar(c).name(), clover.estimate(c)))
+        .sorted(
+            Comparator.<NamedShare>comparingDouble(share -> -share.share().likely())
+                .thenComparing(NamedShare::name))
+        .toList();
   }
 
   /** Whether anybody identified a plant here. */

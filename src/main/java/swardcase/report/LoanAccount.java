@@ -1,8 +1,9 @@
 package swardcase.report;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.DoubleStream;
 import swardcase.farm.Loan;
 import swardcase.money.NetPresentValue;
 import swardcase.money.RunningBalance;
@@ -34,12 +35,6 @@ public record LoanAccount(
     OptionalInt yearPositive,
     double owedAfter) {
 
-  /** Copies the lists. */
-  public LoanAccount {
-    repayments = List.copyOf(repayments);
-    balance = List.copyOf(balance);
-  }
-
   static LoanAccount of(Outcome outcome, Loan loan, double discountRate, int firstYear) {
     int n = outcome.years();
     double[] repaid = new double[n];
@@ -58,22 +53,15 @@ public record LoanAccount(
       }
     }
     double[] flows = new double[n];
-    List<Double> repayments = new ArrayList<>();
-    for (int t = 0; t < n; t++) {
-      flows[t] = outcome.net(t) + outcome.endValue(t) + outcome.actionCost(t) - repaid[t];
-      repayments.add(repaid[t]);
-    }
-    List<Double> balance = new ArrayList<>();
-    for (double value : RunningBalance.of(discountRate, flows)) {
-      balance.add(value);
-    }
+    Arrays.setAll(
+        flows, t -> outcome.net(t) + outcome.endValue(t) + outcome.actionCost(t) - repaid[t]);
     OptionalInt out = RunningBalance.yearOutOfDebt(discountRate, flows);
     return new LoanAccount(
         100 * loan.rate(),
         loan.years(),
         borrowed,
-        repayments,
-        balance,
+        DoubleStream.of(repaid).boxed().toList(),
+        DoubleStream.of(RunningBalance.of(discountRate, flows)).boxed().toList(),
         RunningBalance.peakDebt(discountRate, flows),
         out.isPresent() ? OptionalInt.of(firstYear + out.getAsInt()) : out,
         owedAfter);

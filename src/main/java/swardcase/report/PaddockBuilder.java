@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import swardcase.chance.SideBySide;
+import swardcase.chance.Spread;
 import swardcase.decision.CourseFindings;
 import swardcase.decision.Decision;
 import swardcase.decision.FarmMeasures.OfPaddock;
@@ -41,7 +42,7 @@ final class PaddockBuilder {
     this.oestrogen = oestrogen;
     farm = decision.model().farm();
     reasons = new ReasonBuilder(decision, howSure);
-    firstYear = PlanBuilder.firstYear(date);
+    firstYear = ReportBuilder.firstYear(date);
     rate = farm.finance().discountRate().likely();
   }
 
@@ -56,7 +57,7 @@ final class PaddockBuilder {
     CourseFindings planned = findings.planned();
     boolean keeps = !decision.isActedOn(i);
     Action action = action(planned);
-    KnownClover clover = oestrogen.clover(decision, i);
+    KnownClover clover = oestrogen.clover(i);
     double cheapest =
         findings.courses().stream()
             .filter(course -> action(course).sows())
@@ -71,7 +72,7 @@ final class PaddockBuilder {
         clover.isOestrogenKnown()
             ? Optional.of(decision.of(i, OfPaddock.LEAF_FORMONONETIN))
             : Optional.empty(),
-        oestrogen.rating(decision, i),
+        oestrogen.rating(i),
         decision.of(i, OfPaddock.WINTER_LOSS_KG_DM_PER_HA),
         decision.of(i, OfPaddock.NITROGEN_KG_PER_HA),
         decision.of(i, OfPaddock.NITROGEN_PLANNED_KG_PER_HA),
@@ -95,7 +96,7 @@ final class PaddockBuilder {
         reasons.reason(i, clover),
         findings.sureInstead().map(c -> action(findings.courses().get(c)).key()),
         decision.of(i, OfPaddock.PLAN_COST),
-        keeps ? Gain.NOTHING : Gain.of(planned.gain()),
+        keeps ? Spread.NOTHING : planned.gain(),
         keeps ? List.of() : parts(planned, findings.courses().get(0)),
         keeps ? Credit.NOTHING : credit(i, 1),
         IntStream.range(1, findings.courses().size())
@@ -146,7 +147,7 @@ final class PaddockBuilder {
         OptionalInt.of(firstYear + course.choice().start()),
         lastChangeYear(course),
         course.costPerHa(),
-        Gain.of(course.gain()),
+        course.gain(),
         credit(i, choice),
         course
             .gain()
@@ -155,7 +156,7 @@ final class PaddockBuilder {
         new Step(
             over.key(),
             over.name(),
-            Gain.of(course.step()),
+            course.step(),
             course.judgement().regretShare(),
             course.isSure()),
         Returns.of(flows, rate),

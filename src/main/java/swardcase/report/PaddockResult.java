@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import swardcase.chance.Drawn;
+import swardcase.chance.Spread;
 import swardcase.decision.NotSure;
 import swardcase.farm.UseRule;
 import swardcase.sward.StandGate;
@@ -74,20 +75,11 @@ public record PaddockResult(
     Reason reason,
     Optional<String> sureInstead,
     Drawn cost,
-    Gain gain,
+    Spread gain,
     List<GainPart> parts,
     List<Credit> credit,
     List<OptionResult> options,
     List<TooLong> tooLong) {
-
-  /** Copies the lists. */
-  public PaddockResult {
-    lookFirst = List.copyOf(lookFirst);
-    parts = List.copyOf(parts);
-    credit = List.copyOf(credit);
-    options = List.copyOf(options);
-    tooLong = List.copyOf(tooLong);
-  }
 
   /** Whether the plan changes something here. */
   public boolean isInPlan() {
@@ -161,7 +153,7 @@ public record PaddockResult(
       OptionalInt start,
       int lastChangeYear,
       Drawn costPerHa,
-      Gain gain,
+      Spread gain,
       List<Credit> credit,
       Drawn annuityPerHa,
       Step step,
@@ -173,14 +165,5 @@ public record PaddockResult(
       boolean landUse,
       boolean chosen,
       boolean cheapest,
-      Optional<WhyNot> whyNot) {
-
-    /** Copies the lists. */
-    public OptionResult {
-      credit = List.copyOf(credit);
-      cashFlow = List.copyOf(cashFlow);
-      oldShareByYear = List.copyOf(oldShareByYear);
-      cloverShareByYear = List.copyOf(cloverShareByYear);
-    }
-  }
+      Optional<WhyNot> whyNot) {}
 }

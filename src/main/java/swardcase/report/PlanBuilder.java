@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import swardcase.chance.Range;
+import swardcase.chance.Spread;
 import swardcase.decision.CourseFindings;
 import swardcase.decision.Decision;
 import swardcase.decision.FarmMeasures.OfFarm;
@@ -32,19 +33,12 @@ final class PlanBuilder {
   private final HowSure howSure;
   private final Farm farm;
   private final int firstYear;
-  private final HowFoundBuilder found;
 
   PlanBuilder(Decision decision, HowSure howSure, LocalDate date) {
     this.decision = decision;
     this.howSure = howSure;
     farm = decision.model().farm();
-    firstYear = firstYear(date);
-    found = new HowFoundBuilder(decision, firstYear);
-  }
-
-  /** The calendar year that is called the coming one: the one after the sheet's date. */
-  static int firstYear(LocalDate date) {
-    return date.getYear() + 1;
+    firstYear = ReportBuilder.firstYear(date);
   }
 
   /** The record, from what is done with each paddock. */
@@ -52,7 +46,7 @@ final class PlanBuilder {
     Range rate = farm.finance().discountRate().range();
     Outcome outcome = decision.outcome();
     List<PlanYear> years = years();
-    Gain gain = Gain.of(howSure.gain());
+    Spread gain = howSure.gain();
     List<FarmRule> farmWide = rules(true);
     return new PlanResult(
         calls(paddocks, farmWide),
@@ -72,7 +66,7 @@ final class PlanBuilder {
             gain.mean()
                 - paddocks.stream().mapToDouble(paddock -> paddock.gain().mean()).sum()
                 - farmWide.stream().mapToDouble(rule -> rule.gain().mean()).sum()),
-        Gain.of(howSure.sureGain()),
+        howSure.sureGain(),
         careful(),
         new RateEnds(
             100 * rate.low(),
@@ -82,8 +76,8 @@ final class PlanBuilder {
         howSure.annuity(),
         Returns.of(outcome, rate.likely()),
         decision.peakDebt(),
-        lowest(years),
-        found.result(),
+        years.stream().min(Comparator.comparingDouble(PlanYear::cumulative)).orElseThrow().year(),
+        HowFound.of(decision, firstYear),
         farm.finance().loan().map(loan -> LoanAccount.of(outcome, loan, rate.likely(), firstYear)));
   }
 
@@ -95,8 +89,8 @@ final class PlanBuilder {
             worth ->
                 new Careful(
                     decision.tolerance() / 2,
-                    found.changes(worth.plan()),
-                    Gain.of(howSure.carefulGain().orElseThrow()),
+                    HowFound.changes(decision, worth.plan(), firstYear),
+                    howSure.carefulGain().orElseThrow(),
                     worth.certaintyEquivalent(),
                     -worth.behind()));
   }
@@ -113,7 +107,7 @@ final class PlanBuilder {
     return new FarmRule(
         PlanResult.Rule.of(rule, course.choice().action()),
         course.costPerHa().times(farm.areaHa()),
-        Gain.of(course.gain()),
+        course.gain(),
         course.isSure());
   }
 
@@ -150,13 +144,10 @@ final class PlanBuilder {
   }
 
   private double sownHa() {
-    double sum = 0;
-    for (int i = 0; i < farm.paddocks().size(); i++) {
-      if (decision.model().actions().get(decision.plan().action(i)).sows()) {
-        sum += farm.paddocks().get(i).areaHa();
-      }
-    }
-    return sum;
+    return IntStream.range(0, farm.paddocks().size())
+        .filter(i -> decision.model().actions().get(decision.plan().action(i)).sows())
+        .mapToDouble(i -> farm.paddocks().get(i).areaHa())
+        .sum();
   }
 
   private List<PlanYear> years() {
@@ -176,36 +167,34 @@ final class PlanBuilder {
               outcome.labourCost(t),
               outcome.supplementSaved(t),
               outcome.lambsSaved(t),
+              outcome.cropMargin(t),
+              outcome.spareFeed(t),
+              outcome.endValue(t),
               outcome.cropMargin(t) + outcome.spareFeed(t) + outcome.endValue(t),
               net,
               cumulative,
               without,
               without + net,
+              outcome.lambs(t),
+              outcome.ewesInLamb(t),
               outcome.oldShare(t)));
     }
     return years;
   }
 
-  private static int lowest(List<PlanYear> years) {
-    PlanYear lowest = years.get(0);
-    for (PlanYear year : years) {
-      lowest = year.cumulative() < lowest.cumulative() ? year : lowest;
-    }
-    return lowest.year();
-  }
-
   private List<Work> work(int t) {
     Plan plan = decision.plan();
-    List<Work> work = new ArrayList<>();
-    for (int i = 0; i < plan.paddocks(); i++) {
-      Action action = decision.model().actions().get(plan.action(i));
-      String name = farm.paddocks().get(i).name();
-      if (plan.action(i) != decision.model().keep()) {
-        kind(action, t - plan.start(i))
-            .ifPresent(kind -> work.add(new Work(kind, name, action.key(), action.name())));
-      }
-    }
-    return work;
+    return IntStream.range(0, plan.paddocks())
+        .filter(decision::isActedOn)
+        .mapToObj(i -> work(i, t - plan.start(i)))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private Optional<Work> work(int i, int year) {
+    Action action = decision.model().actions().get(decision.plan().action(i));
+    String paddock = farm.paddocks().get(i).name();
+    return kind(action, year).map(of -> new Work(of, paddock, action.key(), action.name()));
   }
 
   /** What is done in a year of an action, counted from its start. */

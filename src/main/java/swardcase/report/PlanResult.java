@@ -3,6 +3,7 @@ package swardcase.report;
 import java.util.List;
 import java.util.Optional;
 import swardcase.chance.Drawn;
+import swardcase.chance.Spread;
 
 /**
  * The whole farm's answer. The gains of the paddocks in the plan, of farm-wide rules and what they
@@ -40,7 +41,7 @@ public record PlanResult(
     List<Integer> order,
     double hectaresSown,
     Drawn cost,
-    Gain gain,
+    Spread gain,
     double gainStandardError,
     double certaintyEquivalent,
     double riskTolerance,
@@ -49,7 +50,7 @@ public record PlanResult(
     List<FarmRule> farmWide,
     List<FarmRule> farmWideNotTaken,
     Shared shared,
-    Gain sureGain,
+    Spread sureGain,
     Optional<Careful> careful,
     RateEnds rates,
     Drawn annuity,
@@ -58,15 +59,6 @@ public record PlanResult(
     int lowestYear,
     HowFound howFound,
     Optional<LoanAccount> loan) {
-
-  /** Copies the lists. */
-  public PlanResult {
-    order = List.copyOf(order);
-    parts = List.copyOf(parts);
-    years = List.copyOf(years);
-    farmWide = List.copyOf(farmWide);
-    farmWideNotTaken = List.copyOf(farmWideNotTaken);
-  }
 
   /**
    * How many paddocks have which call.
@@ -94,7 +86,7 @@ public record PlanResult(
    * @param gain what the plan would lose without it; of one it does not make, what it would gain
    * @param sure whether that is sure
    */
-  public record FarmRule(Rule what, Drawn cost, Gain gain, boolean sure) {}
+  public record FarmRule(Rule what, Drawn cost, Spread gain, boolean sure) {}
 
   /** Rules for the whole farm. */
   public enum Rule {
@@ -134,15 +126,9 @@ public record PlanResult(
   public record Careful(
       double riskTolerance,
       List<HowFound.Choice> changes,
-      Gain gain,
+      Spread gain,
       double certaintyEquivalent,
-      double ahead) {
-
-    /** Copies the list. */
-    public Careful {
-      changes = List.copyOf(changes);
-    }
-  }
+      double ahead) {}
 
   /**
    * The mean gain at other discount rates, the mean flows staying as they are.
@@ -165,12 +151,17 @@ public record PlanResult(
    * @param labour own labour for actions
    * @param supplementSaved supplement not bought (negative: bought because paddocks are shut)
    * @param lambsSaved value of lambs not lost
-   * @param other crop margins, spare feed and the rest
+   * @param cropMargin margin of crops
+   * @param spareFeed more ewes, feed let to others, and nitrogen that clover fixes
+   * @param endValue worth of resown hectares beyond the years counted
+   * @param other these three together
    * @param net the sum
    * @param cumulative sum of {@code net} to this year
    * @param without worth of the lambs marked, less what dry ewes and supplement cost, if everything
    *     is kept
    * @param with that and {@code net}
+   * @param lambs lambs more, head
+   * @param ewesInLamb dry ewes fewer, head
    * @param oldShare share of old cultivars in the farm's clover, area-weighted
    */
   public record PlanYear(
@@ -181,18 +172,17 @@ public record PlanResult(
       double labour,
       double supplementSaved,
       double lambsSaved,
+      double cropMargin,
+      double spareFeed,
+      double endValue,
       double other,
       double net,
       double cumulative,
       double without,
       double with,
-      double oldShare) {
-
-    /** Copies the list. */
-    public PlanYear {
-      work = List.copyOf(work);
-    }
-  }
+      double lambs,
+      double ewesInLamb,
+      double oldShare) {}
 
   /**
    * Work of a year on a paddock.

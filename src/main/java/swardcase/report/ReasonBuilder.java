@@ -58,44 +58,33 @@ final class ReasonBuilder {
     double gain = course.gain().mean();
     CourseFindings over = findings.courses().get(course.over());
     if (gain <= 0) {
-      return why(WhyNot.Kind.LOSES, gain);
+      return why(WhyNot.Kind.LOSES, course, Optional.empty());
     }
     if (course.over() > 0 && course.step().mean() <= 0) {
-      return why(WhyNot.Kind.CHEAPER, gain, over);
+      return why(WhyNot.Kind.CHEAPER, course, Optional.of(over));
     }
     if (chosen.gain().mean() >= gain && findings.sure().isPresent()) {
-      return why(WhyNot.Kind.LESS, gain, chosen);
+      return why(WhyNot.Kind.LESS, course, Optional.of(chosen));
     }
     if (!course.fits()) {
-      return Optional.of(
-          new WhyNot(
-              WhyNot.Kind.LIMIT,
-              gain,
-              Optional.empty(),
-              OptionalDouble.empty(),
-              course.passes().stream()
-                  .min(Comparator.naturalOrder())
-                  .map(limit -> HowFound.Limit.valueOf(limit.name()))));
+      return why(WhyNot.Kind.LIMIT, course, Optional.empty());
     }
-    if (course.certaintyGain() < chosen.certaintyGain()) {
-      return why(WhyNot.Kind.RISK, gain, chosen);
-    }
-    return why(WhyNot.Kind.LITTLE, gain);
+    return course.certaintyGain() < chosen.certaintyGain()
+        ? why(WhyNot.Kind.RISK, course, Optional.of(chosen))
+        : why(WhyNot.Kind.LITTLE, course, Optional.empty());
   }
 
-  private static Optional<WhyNot> why(WhyNot.Kind kind, double gain) {
-    return Optional.of(
-        new WhyNot(kind, gain, Optional.empty(), OptionalDouble.empty(), Optional.empty()));
-  }
-
-  private Optional<WhyNot> why(WhyNot.Kind kind, double gain, CourseFindings than) {
+  private Optional<WhyNot> why(
+      WhyNot.Kind kind, CourseFindings course, Optional<CourseFindings> than) {
     return Optional.of(
         new WhyNot(
             kind,
-            gain,
-            Optional.of(action(than).name()),
-            OptionalDouble.of(than.gain().mean()),
-            Optional.empty()));
+            course.gain().mean(),
+            than.map(of -> action(of).name()),
+            than.map(of -> OptionalDouble.of(of.gain().mean())).orElse(OptionalDouble.empty()),
+            kind == WhyNot.Kind.LIMIT
+                ? course.passes().stream().min(Comparator.naturalOrder())
+                : Optional.empty()));
   }
 
   private Reason whyKeep(int paddock, KnownClover clover, PaddockFindings findings) {

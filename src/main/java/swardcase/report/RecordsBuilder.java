@@ -1,10 +1,10 @@
 package swardcase.report;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import swardcase.decision.Decision;
 import swardcase.decision.RecordsStudy;
 import swardcase.outcome.FarmRule;
@@ -13,7 +13,6 @@ import swardcase.report.HowSureReport.StoryLine.Story;
 import swardcase.report.RecordsReport.GainMoved;
 import swardcase.report.RecordsReport.GainOf;
 import swardcase.report.RecordsReport.MovedLine;
-import swardcase.report.RecordsReport.MovedNumber;
 import swardcase.report.RecordsReport.RecordedYear;
 import swardcase.report.RecordsReport.StoryChance;
 import swardcase.report.RecordsReport.WithoutRecords;
@@ -23,12 +22,12 @@ final class RecordsBuilder {
 
   private final Decision decision;
   private final RecordsStudy study;
-  private final HowFoundBuilder plans;
+  private final int firstYear;
 
   private RecordsBuilder(Decision decision, RecordsStudy study, int firstYear) {
     this.decision = decision;
     this.study = study;
-    plans = new HowFoundBuilder(decision, firstYear);
+    this.firstYear = firstYear;
   }
 
   /** What the records of a farm say; empty if it has none. */
@@ -71,11 +70,7 @@ final class RecordsBuilder {
 
   private MovedLine moved(RecordsStudy.Moved of) {
     return new MovedLine(
-        MovedNumber.valueOf(of.what().name()),
-        of.mob().map(this::mob),
-        of.before(),
-        of.after(),
-        of.gainPart());
+        of.what(), of.mob().map(this::mob), of.before(), of.after(), of.gainPart());
   }
 
   private WithoutRecords without(GainMoved gain) {
@@ -84,7 +79,7 @@ final class RecordsBuilder {
     return new WithoutRecords(
         other.equals(plan),
         other.equals(decision.model().keepAll()),
-        plans.changes(other),
+        HowFound.changes(decision, other, firstYear),
         rules(other, plan),
         rules(plan, other),
         gain);
@@ -92,13 +87,10 @@ final class RecordsBuilder {
 
   /** Rules that a plan makes and another does not make so. */
   private static List<PlanResult.Rule> rules(Plan of, Plan than) {
-    List<PlanResult.Rule> rules = new ArrayList<>();
-    for (FarmRule rule : FarmRule.values()) {
-      if (of.choice(rule) > 0 && of.choice(rule) != than.choice(rule)) {
-        rules.add(PlanResult.Rule.of(rule, of.choice(rule)));
-      }
-    }
-    return rules;
+    return Stream.of(FarmRule.values())
+        .filter(rule -> of.choice(rule) > 0 && of.choice(rule) != than.choice(rule))
+        .map(rule -> PlanResult.Rule.of(rule, of.choice(rule)))
+        .toList();
   }
 
   private static RecordedYear year(RecordsStudy.Year of) {

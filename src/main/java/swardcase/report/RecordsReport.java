@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import swardcase.chance.Drawn;
+import swardcase.decision.RecordsStudy;
 import swardcase.farm.SeasonType;
 import swardcase.report.HowFound.Choice;
 import swardcase.report.HowSureReport.StoryLine.Story;
@@ -39,14 +40,6 @@ public record RecordsReport(
     WithoutRecords withoutRecords,
     List<RecordedYear> years) {
 
-  /** Copies the lists. */
-  public RecordsReport {
-    unexplainedMobs = List.copyOf(unexplainedMobs);
-    stories = List.copyOf(stories);
-    moved = List.copyOf(moved);
-    years = List.copyOf(years);
-  }
-
   /** Whose gain the parts are told of. */
   public enum GainOf {
     /** Of the plan. */
@@ -74,17 +67,7 @@ public record RecordsReport(
    * @param gainPart what of the change of the gain comes from it
    */
   public record MovedLine(
-      MovedNumber what, Optional<String> mob, Drawn before, Drawn after, double gainPart) {}
-
-  /** Which number. */
-  public enum MovedNumber {
-    /** Ewes in lamb per 100 joined, without oestrogen. */
-    UNAFFECTED_PERCENT,
-    /** Ewes not in lamb per 100 joined because of oestrogen, as paddocks are grazed now. */
-    LOST_PERCENT,
-    /** Supplement bought in a year, t as fed. */
-    SUPPLEMENT_TONNES
-  }
+      RecordsStudy.Number what, Optional<String> mob, Drawn before, Drawn after, double gainPart) {}
 
   /**
    * A gain in the draws before the records weighed them, and after.
@@ -110,15 +93,7 @@ public record RecordsReport(
       List<Choice> changes,
       List<PlanResult.Rule> rulesMore,
       List<PlanResult.Rule> rulesFewer,
-      GainMoved gain) {
-
-    /** Copies the lists. */
-    public WithoutRecords {
-      changes = List.copyOf(changes);
-      rulesMore = List.copyOf(rulesMore);
-      rulesFewer = List.copyOf(rulesFewer);
-    }
-  }
+      GainMoved gain) {}
 
   /**
    * A recorded year of a mob.

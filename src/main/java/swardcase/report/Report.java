@@ -54,19 +54,6 @@ public record Report(
 
   private static final int MOST_TO_FIND_OUT = 6;
 
-  /** Copies the lists. */
-  public Report {
-    feedYear = List.copyOf(feedYear);
-    paddocks = List.copyOf(paddocks);
-    swings = List.copyOf(swings);
-    cautions = List.copyOf(cautions);
-    notices = List.copyOf(notices);
-    assumptions = List.copyOf(assumptions);
-    heldFixed = List.copyOf(heldFixed);
-    sources = List.copyOf(sources);
-    findOut = List.copyOf(findOut);
-  }
-
   /**
    * What is worth finding out: what can be bought for less than it is worth, asked or measured, and
    * last what only research can tell.
@@ -117,11 +104,5 @@ public record Report(
       String growthProfile,
       String supplement,
       List<Month> winterMonths,
-      ExtraFeedUse extraFeedUse) {
-
-    /** Copies the list. */
-    public FarmHead {
-      winterMonths = List.copyOf(winterMonths);
-    }
-  }
+      ExtraFeedUse extraFeedUse) {}
 }

@@ -2,27 +2,22 @@ package swardcase.report;
 
 import java.time.LocalDate;
 import java.time.Month;
-import java.time.MonthDay;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import swardcase.chance.Drawn;
 import swardcase.chance.Range;
 import swardcase.decision.Decision;
 import swardcase.decision.FarmMeasures.OfFarm;
-import swardcase.decision.FarmMeasures.OfMob;
 import swardcase.decision.FarmMeasures.OfMonth;
 import swardcase.decision.HowSure;
 import swardcase.decision.Unknown;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
-import swardcase.farm.Mob;
-import swardcase.report.Reproduction.DoseMonth;
-import swardcase.report.Reproduction.OtherDate;
 import swardcase.tables.Source;
 import swardcase.tables.Tables;
 
@@ -49,7 +44,7 @@ public final class ReportBuilder {
     this.date = date;
     farm = decision.model().farm();
     tables = decision.model().tables();
-    oestrogen = new OestrogenBuilder(tables);
+    oestrogen = new OestrogenBuilder(decision);
     paddocks = new PaddockBuilder(decision, howSure, oestrogen, date);
     plan = new PlanBuilder(decision, howSure, date);
   }
@@ -70,7 +65,7 @@ public final class ReportBuilder {
 
   /** The calendar year that is called the coming one: the one after the sheet's date. */
   public static int firstYear(LocalDate date) {
-    return PlanBuilder.firstYear(date);
+    return date.getYear() + 1;
   }
 
   private Report build(String program, List<String> notices) {
@@ -88,7 +83,7 @@ public final class ReportBuilder {
         head(farm, date),
         winterFeed(months),
         months,
-        reproduction(),
+        oestrogen.flock(),
         results,
         plan.result(results),
         swings(),
@@ -97,7 +92,7 @@ public final class ReportBuilder {
         assumptions,
         fixed,
         sources(assumptions, fixed),
-        new FindOutBuilder(decision).all(howSure.enquiries()),
+        howSure.enquiries().stream().map(of -> FindOut.of(decision, of)).toList(),
         Optional.of(HowSureBuilder.build(decision.model(), howSure)),
         RecordsBuilder.build(decision, firstYear(date)));
   }
@@ -138,7 +133,10 @@ public final class ReportBuilder {
         decision.of(OfFarm.SUPPLEMENT_KG_PER_EWE_NOW),
         decision.of(OfFarm.MORE_EWES_GAIN),
         decision.of(OfFarm.EXTRA_EWES),
-        first(months, FeedMonth::boughtMjPerHa).month(),
+        months.stream()
+            .max(Comparator.comparingDouble(FeedMonth::boughtMjPerHa))
+            .orElseThrow()
+            .month(),
         finding);
   }
 
@@ -164,73 +162,6 @@ public final class ReportBuilder {
         .toList();
   }
 
-  private Reproduction reproduction() {
-    List<Reproduction.MobResult> mobs = new ArrayList<>();
-    for (int g = 0; g < farm.mobs().size(); g++) {
-      Mob mob = farm.mobs().get(g);
-      mobs.add(
-          new Reproduction.MobResult(
-              mob.name(),
-              mob.ewes(),
-              new Reproduction.Joining(
-                  mob.joiningStart().getMonth(),
-                  mob.joiningStart().getDayOfMonth(),
-                  mob.joiningWeeks().likely()),
-              decision.of(g, OfMob.DOSE_AT_JOINING),
-              decision.of(g, OfMob.UNAFFECTED_PERCENT),
-              decision.of(g, OfMob.PREGNANT_PERCENT),
-              oestrogen.mob(decision, g)));
-    }
-    List<DoseMonth> dose =
-        IntStream.range(0, 12)
-            .mapToObj(m -> new DoseMonth(Month.of(m + 1), decision.of(m, OfMonth.DOSE)))
-            .toList();
-    return new Reproduction(
-        farm.ewesJoined(),
-        decision.of(OfFarm.UNAFFECTED_PERCENT),
-        decision.of(OfFarm.PREGNANT_PERCENT),
-        decision.of(OfFarm.STERILE_PERCENT),
-        decision.of(OfFarm.LAMBS_LOST),
-        decision.of(OfFarm.LAMB_COST),
-        oestrogen.flock(decision),
-        oestrogen.tellablePoints(),
-        oestrogen.isDry(decision),
-        oestrogen.hardestHit(decision),
-        mobs,
-        otherDates(),
-        dose,
-        first(dose, month -> month.formononetinPercentOfIntake().mean()).month());
-  }
-
-  /** Those that save at least one lamb for 100 ewes, and one in all. */
-  private List<OtherDate> otherDates() {
-    List<OtherDate> dates = new ArrayList<>();
-    for (int g = 0; g < farm.mobs().size(); g++) {
-      Mob mob = farm.mobs().get(g);
-      Optional<MonthDay> date = decision.otherDate(g);
-      Drawn lambs = decision.of(g, OfMob.OTHER_DATE_LAMBS);
-      if (date.isPresent() && lambs.mean() >= Math.max(1, mob.ewes() / 100.0)) {
-        dates.add(
-            new OtherDate(
-                mob.name(),
-                new Reproduction.Joining(
-                    date.get().getMonth(), date.get().getDayOfMonth(), mob.joiningWeeks().likely()),
-                lambs,
-                decision.of(g, OfMob.OTHER_DATE_WORTH)));
-      }
-    }
-    return dates;
-  }
-
-  /** The first of the largest. */
-  private static <T> T first(List<T> of, ToDoubleFunction<T> size) {
-    T largest = of.get(0);
-    for (T each : of) {
-      largest = size.applyAsDouble(each) > size.applyAsDouble(largest) ? each : largest;
-    }
-    return largest;
-  }
-
   private List<Swing> swings() {
     if (decision.plan().equals(decision.model().keepAll())) {
       return List.of();
@@ -250,15 +181,14 @@ public final class ReportBuilder {
   }
 
   private List<Source> sources(List<Assumption> assumptions, List<HeldFixed> fixed) {
-    Set<String> keys = new TreeSet<>();
-    assumptions.forEach(assumption -> addKeys(keys, assumption.source()));
-    fixed.forEach(number -> addKeys(keys, number.source()));
-    return keys.stream().map(tables.sources()::get).filter(source -> source != null).toList();
-  }
-
-  private static void addKeys(Set<String> keys, String source) {
-    for (String key : source.split(";")) {
-      keys.add(key.strip());
-    }
+    return Stream.concat(
+            assumptions.stream().map(Assumption::source), fixed.stream().map(HeldFixed::source))
+        .flatMap(keys -> Stream.of(keys.split(";")))
+        .map(String::strip)
+        .distinct()
+        .sorted()
+        .map(tables.sources()::get)
+        .filter(Objects::nonNull)
+        .toList();
   }
 }

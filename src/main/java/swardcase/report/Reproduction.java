@@ -40,13 +40,6 @@ public record Reproduction(
     List<DoseMonth> dose,
     Month highestDoseIn) {
 
-  /** Copies the lists. */
-  public Reproduction {
-    mobs = List.copyOf(mobs);
-    otherDates = List.copyOf(otherDates);
-    dose = List.copyOf(dose);
-  }
-
   /**
    * One mob.
    *

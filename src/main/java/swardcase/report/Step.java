@@ -1,5 +1,7 @@
 package swardcase.report;
 
+import swardcase.chance.Spread;
+
 /**
  * What a choice gains over the best cheaper choice of the same paddock.
  *
@@ -9,4 +11,4 @@ package swardcase.report;
  * @param regretShare share of acting in the regret of the step, 0 to 1
  * @param sure whether the step is sure
  */
-public record Step(String over, String overName, Gain gain, double regretShare, boolean sure) {}
+public record Step(String over, String overName, Spread gain, double regretShare, boolean sure) {}

@@ -2,6 +2,7 @@ package swardcase.report;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import swardcase.search.PlanLimit;
 
 /**
  * Why an option was not chosen: the first obstacle that holds. Gains are means over the draws, the
@@ -18,7 +19,7 @@ public record WhyNot(
     double gain,
     Optional<String> than,
     OptionalDouble thanGain,
-    Optional<HowFound.Limit> limit) {
+    Optional<PlanLimit> limit) {
 
   /** Which obstacle. */
   public enum Kind {

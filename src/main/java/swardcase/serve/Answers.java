@@ -7,11 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
+import swardcase.chance.Spread;
 import swardcase.decision.Decision;
+import swardcase.decision.PlanGain;
 import swardcase.draws.Draws;
 import swardcase.outcome.FarmModel;
 import swardcase.report.Answer;
-import swardcase.report.PlanInHand;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
 import swardcase.search.FixedChoice;
@@ -58,7 +59,7 @@ final class Answers implements AutoCloseable {
    * @param inHand its plan in the draws in which it is shown while numbers move
    */
   record Kept(
-      String id, Asked asked, Disk.Read read, Answer answer, boolean rough, PlanInHand inHand) {
+      String id, Asked asked, Disk.Read read, Answer answer, boolean rough, Spread inHand) {
 
     Decision decision() {
       return answer.decision();
@@ -103,7 +104,7 @@ final class Answers implements AutoCloseable {
     Answer answer =
         Answer.of(decision, setup.program(), setup.day(), read.farm().remarks(), !rough);
     Draws few = draws.at(model, Decision.BLOCKS, HAND_DRAWS);
-    return new Kept(id, asked, read, answer, rough, PlanInHand.of(few, decision.plan()));
+    return new Kept(id, asked, read, answer, rough, PlanGain.of(few, decision.plan()));
   }
 
   /** How far the newest answer is, 0 to 1. */

@@ -13,8 +13,8 @@ import java.util.stream.IntStream;
 import swardcase.check.FaultsException;
 import swardcase.decision.Decision;
 import swardcase.decision.ExplainTopic;
-import swardcase.decision.Explanation;
-import swardcase.decision.Explanations;
+import swardcase.decision.FarmDifference;
+import swardcase.decision.PlanGain;
 import swardcase.draws.Draws;
 import swardcase.farm.Farm;
 import swardcase.folder.WholeFiles.Content;
@@ -29,12 +29,8 @@ import swardcase.page.FilesView;
 import swardcase.page.JoiningView;
 import swardcase.page.Shell;
 import swardcase.page.SureView;
-import swardcase.report.ComparisonBuilder;
-import swardcase.report.ComparisonBuilder.Decided;
-import swardcase.report.ComparisonReport.Difference;
-import swardcase.report.ExplanationReportBuilder;
+import swardcase.report.ExplanationReport;
 import swardcase.report.FarmMap;
-import swardcase.report.PlanInHand;
 import swardcase.report.Report;
 import swardcase.report.ReportBuilder;
 import swardcase.search.LikelySearch;
@@ -202,7 +198,7 @@ final class Desk implements Site {
 
   private String changed(Request question, Asked asked) throws Exception {
     Change change = change(asked, question.rough());
-    Optional<Difference> difference =
+    Optional<FarmDifference> difference =
         change.before().isEmpty() || change.rough() ? Optional.empty() : difference(asked);
     if (question.part()) {
       return ChangeView.part(change, difference);
@@ -217,14 +213,9 @@ final class Desk implements Site {
   }
 
   /** What the changes bring, draw by draw, over the farm as its files have it. */
-  private Optional<Difference> difference(Asked asked) throws Exception {
-    Decided before = decided(answers.get(Asked.NOTHING, false));
-    Decided now = decided(answers.get(asked, false));
-    return Optional.of(ComparisonBuilder.build(before, List.of(now)).others().get(0).difference());
-  }
-
-  private static Decided decided(Kept kept) {
-    return new Decided("", Optional.empty(), kept.decision(), kept.report());
+  private Optional<FarmDifference> difference(Asked asked) throws Exception {
+    Decision before = answers.get(Asked.NOTHING, false).decision();
+    return Optional.of(FarmDifference.of(before, answers.get(asked, false).decision()));
   }
 
   /** The plan of an answer that is kept, at the numbers as they are being moved. */
@@ -240,11 +231,11 @@ final class Desk implements Site {
     FarmModel model = new FarmModel(farm, setup.tables());
     Decision decision = kept.decision();
     Draws few = decision.simulation().draws().at(model, Decision.BLOCKS, Answers.HAND_DRAWS);
-    boolean can = PlanInHand.canBeDone(model, decision.plan());
+    boolean can = PlanGain.canBeDone(model, decision.plan());
     return ChangeView.inHand(
         kept.report(),
         kept.inHand(),
-        can ? Optional.of(PlanInHand.of(few, decision.plan())) : Optional.empty(),
+        can ? Optional.of(PlanGain.of(few, decision.plan())) : Optional.empty(),
         !can || new LikelySearch(model).feasible(decision.plan()),
         Levers.of(farm, asked).stream().filter(lever -> lever.to().isPresent()).toList());
   }
@@ -254,11 +245,7 @@ final class Desk implements Site {
     ExplainTopic topic = ExplainTopic.find(asked.what()).orElse(ExplainTopic.PLAN_GAIN);
     int paddocks = kept.report().paddocks().size();
     int paddock = Math.max(0, Math.min(paddocks - 1, asked.paddock()));
-    Explanation number = topic.explain(Explanations.of(kept.decision()), paddock);
-    return ExplanationView.of(
-        topic == ExplainTopic.OESTROGEN
-            ? ExplanationReportBuilder.ofOestrogen(kept.decision(), number, paddock)
-            : ExplanationReportBuilder.build(kept.decision(), number));
+    return ExplanationView.of(ExplanationReport.of(kept.decision(), topic, paddock));
   }
 
   @Override

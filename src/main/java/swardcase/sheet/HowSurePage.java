@@ -2,6 +2,7 @@ package swardcase.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import swardcase.chance.Spread;
 import swardcase.paper.Cell;
 import swardcase.paper.Column;
 import swardcase.paper.Contents;
@@ -9,7 +10,6 @@ import swardcase.paper.Flow;
 import swardcase.paper.Style;
 import swardcase.paper.Table;
 import swardcase.report.FindOut;
-import swardcase.report.Gain;
 import swardcase.report.HowSureReport;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
@@ -95,7 +95,7 @@ final class HowSurePage {
     table.head();
     total(table, "npv", currency + " " + faces.withEnds(faces.gain(), plan.gain()));
     if (plan.calls().unsure() > 0) {
-      Gain sure = plan.sureGain();
+      Spread sure = plan.sureGain();
       total(table, "sureGain", currency + " " + faces.withEnds(faces.rounded(sure.mean()), sure));
     }
     total(table, "annuity", Words.money(currency, plan.annuity()));

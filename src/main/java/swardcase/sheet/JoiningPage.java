@@ -11,7 +11,6 @@ import swardcase.paper.Tint;
 import swardcase.report.FarmMap;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.MobRow;
-import swardcase.report.JoiningReport.MoveRow;
 import swardcase.report.JoiningReport.SeasonRow;
 import swardcase.report.JoiningReport.Shut;
 import swardcase.report.JoiningReport.StayRow;
@@ -31,10 +30,7 @@ final class JoiningPage {
   /** Rows of paddocks on the page behind; the rest is counted. */
   private static final int MOST_ROWS = 16;
 
-  private static final double MOVE_HEIGHT = 20;
-  private static final double ABOUT_MOVES = 50;
-
-  /** With less left of the front, cautions stand behind it in the place of the moves. */
+  /** With less left of the front, cautions stand behind it. */
   private static final double ROOM_FOR_CAUTIONS = 125;
 
   private static final double LEAST_MAP = 130;
@@ -75,8 +71,6 @@ final class JoiningPage {
     young();
     if (isFull) {
       cautions();
-    } else {
-      moves();
     }
   }
 
@@ -184,28 +178,6 @@ final class JoiningPage {
             Cell.of(JoiningWords.reason(shut)),
             Cell.of(JoiningWords.lost(shut)),
             Cell.of(JoiningWords.sure(shut))));
-  }
-
-  /** As many moves as the page has room for. */
-  private void moves() {
-    int most = (int) ((Flow.BOTTOM - flow.y() - ABOUT_MOVES) / MOVE_HEIGHT);
-    if (most < 1) {
-      return;
-    }
-    flow.part(Texts.get("joining.moves"));
-    Table table = new Table(flow, List.of(Column.words("", 60), Column.words("", Flow.WIDTH - 60)));
-    table.start();
-    for (MoveRow move : report.moves().stream().limit(most).toList()) {
-      table.row(
-          List.of(
-              Cell.of(JoiningWords.day(move.day()), Style.CELL_BOLD),
-              Cell.of(JoiningWords.move(move, report))));
-    }
-    flow.gap(4);
-    int more = report.moves().size() - most;
-    if (more > 0) {
-      flow.paragraph(Texts.get("joining.moves.more", more), Style.BODY);
-    }
   }
 
   private void young() {

@@ -2,6 +2,7 @@ package swardcase.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import swardcase.chance.Certainty;
 import swardcase.paper.Cell;
 import swardcase.paper.Column;
 import swardcase.paper.Flow;
@@ -10,7 +11,6 @@ import swardcase.paper.Table;
 import swardcase.report.FindOut;
 import swardcase.report.HowSureReport;
 import swardcase.report.HowSureReport.BreakEvenLine;
-import swardcase.report.HowSureReport.CertaintyLine;
 import swardcase.report.HowSureReport.Mover;
 import swardcase.report.HowSureReport.PaddockSure;
 import swardcase.report.PaddockResult;
@@ -167,7 +167,7 @@ final class OddsPage {
         table(
             Column.numbers(Texts.get("column.tolerance"), 120),
             Column.numbers(Texts.get("column.certain"), 120));
-    for (CertaintyLine line : sure.certainty()) {
+    for (Certainty line : sure.certainty()) {
       table.row(
           List.of(Cell.of(Words.about(line.tolerance())), Cell.of(Words.about(line.worth()))));
     }

@@ -1,7 +1,6 @@
 package swardcase.view;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -25,13 +24,12 @@ public final class ComparisonTerminalView {
   private final List<MoneyFaces> faces;
   private final String currency;
   private final String first;
-  private final int width;
-  private final List<String> lines = new ArrayList<>();
+  private final TerminalLines lines;
 
   private ComparisonTerminalView(ComparisonReport report, List<MoneyFaces> faces, int width) {
     this.report = report;
     this.faces = faces;
-    this.width = width;
+    lines = new TerminalLines(width);
     currency = report.first().farm().currency();
     boolean scenarios = report.others().stream().allMatch(it -> it.side().scenario().isPresent());
     first = scenarios ? "the farm as it is" : "the first farm";
@@ -48,8 +46,7 @@ public final class ComparisonTerminalView {
 
   private List<String> all() {
     Side farm = report.first();
-    lines.add(farm.farm().name() + " (" + farm.folder() + "), " + farm.farm().date());
-    lines.add("");
+    lines.heading(farm.farm().name() + " (" + farm.folder() + "), " + farm.farm().date()).blank();
     sides(
         List.of("The plan", ">Sows ha", ">Costs " + currency, ">Gains (range)", ">Sure alone"),
         (side, of) ->
@@ -83,12 +80,13 @@ public final class ComparisonTerminalView {
                 Words.count(side.lambsLost()),
                 Words.count(side.lambCost())));
     paddocks();
-    lines.add("What each brings more than " + first);
+    lines.heading("What each brings more than " + first);
     report.others().forEach(this::difference);
-    wrap(ComparisonWords.notes(farm, first, report.others()));
-    lines.add("");
-    wrap(List.of(report.cautions().get(0) + " " + report.cautions().get(1)));
-    return lines;
+    return lines
+        .each("", ComparisonWords.notes(farm, first, report.others()))
+        .blank()
+        .text(report.cautions().get(0) + " " + report.cautions().get(1))
+        .all();
   }
 
   /** A row for each farm. */
@@ -100,8 +98,7 @@ public final class ComparisonTerminalView {
       row.addAll(numbers.apply(side, faces.get(k)));
       table.row(row.toArray(String[]::new));
     }
-    lines.addAll(table.lines(width));
-    lines.add("");
+    lines.table(table).blank();
   }
 
   private void paddocks() {
@@ -130,14 +127,14 @@ public final class ComparisonTerminalView {
         }
       }
     }
-    lines.add(
+    lines.heading(
         any
             ? "Paddocks" + (all ? "" : " where the answer changes")
             : "The answer is the same for every paddock.");
     if (any || all) {
-      lines.addAll(table.lines(width));
+      lines.table(table);
     }
-    lines.add("");
+    lines.blank();
   }
 
   private static TextTable table(List<String> left, List<String> right) {
@@ -159,17 +156,12 @@ public final class ComparisonTerminalView {
   private void difference(Other other) {
     String called = other.side().called();
     if (ComparisonWords.isNothing(other.difference())) {
-      lines.addAll(Arrays.asList(called, ComparisonWords.nothing()));
+      lines.heading(called).heading(ComparisonWords.nothing()).blank();
     } else {
       TextTable table = TextTable.of(called, ">" + currency + " (range)", ">Known to within");
       ComparisonWords.rows(other.difference())
           .forEach(row -> table.row(row.toArray(String[]::new)));
-      lines.addAll(table.lines(width));
+      lines.table(table).blank();
     }
-    lines.add("");
-  }
-
-  private void wrap(List<String> texts) {
-    texts.forEach(text -> lines.addAll(TerminalView.wrap(text, width)));
   }
 }

@@ -29,10 +29,7 @@ public final class ExplainView {
    */
   public static List<String> of(ExplanationReport report, int depth) {
     ExplainView view = new ExplainView(depth);
-    report
-        .oestrogen()
-        .ifPresent(
-            rated -> view.lines.addAll(OestrogenWords.explained(rated.rating(), rated.rule())));
+    report.oestrogen().ifPresent(rated -> view.lines.addAll(OestrogenWords.explained(rated)));
     view.lines.add(ExplanationWords.head(report));
     view.add(new ExplanationWords(report), 0);
     return view.lines;

@@ -1,7 +1,6 @@
 package swardcase.view;
 
-import java.util.ArrayList;
-import java.util.List;
+import swardcase.chance.Drawn;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.Shut;
 import swardcase.wording.JoiningWords;
@@ -13,34 +12,17 @@ public final class JoiningCsvView {
 
   /** The text of the file. */
   public static String of(JoiningReport report) {
-    List<List<Object>> rows = new ArrayList<>();
-    rows.add(
-        List.of(
-            "paddock",
-            "action",
-            "shut_to",
-            "when",
-            "mob_that_loses_most",
-            "lost_low_per_100",
-            "lost_mean_per_100",
-            "lost_high_per_100",
-            "chance_percent",
-            "reason"));
-    report.shut().forEach(shut -> rows.add(cells(shut)));
-    return CsvView.text(rows);
-  }
-
-  private static List<Object> cells(Shut shut) {
-    return List.of(
-        shut.paddock(),
-        shut.action(),
-        shut.shutTo(),
-        JsonView.word(shut.when()),
-        shut.mob().orElse(""),
-        shut.lost().<Object>map(lost -> lost.low()).orElse(""),
-        shut.lost().<Object>map(lost -> lost.mean()).orElse(""),
-        shut.lost().<Object>map(lost -> lost.high()).orElse(""),
-        shut.chancePercent().isPresent() ? shut.chancePercent().getAsDouble() : "",
-        JoiningWords.reason(shut));
+    return new CsvTable<Shut>()
+        .column("paddock", Shut::paddock)
+        .column("action", Shut::action)
+        .column("shut_to", Shut::shutTo)
+        .column("when", Shut::when)
+        .column("mob_that_loses_most", Shut::mob)
+        .column("lost_low_per_100", shut -> shut.lost().map(Drawn::low))
+        .column("lost_mean_per_100", shut -> shut.lost().map(Drawn::mean))
+        .column("lost_high_per_100", shut -> shut.lost().map(Drawn::high))
+        .column("chance_percent", Shut::chancePercent)
+        .column("reason", JoiningWords::reason)
+        .text(report.shut());
   }
 }

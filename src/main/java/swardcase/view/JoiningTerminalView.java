@@ -1,6 +1,5 @@
 package swardcase.view;
 
-import java.util.ArrayList;
 import java.util.List;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.MobRow;
@@ -18,49 +17,38 @@ public final class JoiningTerminalView {
 
   /** The plan as lines for a terminal of so many columns. */
   public static List<String> of(JoiningReport report, int width) {
-    List<String> lines = new ArrayList<>();
-    lines.add(report.farm().name() + ", " + report.farm().date() + ": before joining");
-    lines.add("");
-    lines.addAll(TerminalView.wrap(String.join(" ", JoiningWords.answer(report)), width));
-    lines.add("");
+    TerminalLines lines =
+        new TerminalLines(width)
+            .heading(report.farm().name() + ", " + report.farm().date() + ": before joining")
+            .blank()
+            .text(String.join(" ", JoiningWords.answer(report)))
+            .blank();
     if (!report.shut().isEmpty()) {
-      report.mobs().forEach(mob -> lines.addAll(mob(report, mob, width)));
-      lines.addAll(TerminalView.wrap(Texts.get("joining.note"), width));
-      JoiningWords.others(report).forEach(of -> lines.addAll(TerminalView.wrap(of, width)));
-      lines.add("");
-      lines.addAll(
-          JoiningWords.sameInAllSeasons(report)
-              .map(same -> TerminalView.wrap(same, width))
-              .orElseGet(() -> seasons(report).lines(width)));
-      lines.addAll(TerminalView.wrap(Texts.get("joining.break.rule"), width));
-      lines.add("");
-      lines.addAll(shut(report).lines(width));
-      lines.addAll(TerminalView.wrap(behind(report), width));
-      lines.add("");
+      report.mobs().forEach(mob -> mob(report, mob, lines));
+      lines.text(Texts.get("joining.note")).each("", JoiningWords.others(report)).blank();
+      JoiningWords.sameInAllSeasons(report)
+          .ifPresentOrElse(lines::text, () -> lines.table(seasons(report)));
+      lines
+          .text(Texts.get("joining.break.rule"))
+          .blank()
+          .table(shut(report))
+          .text(Texts.get("joining.behind.note", Words.exact(report.answer().tellable())))
+          .blank();
     }
     if (!report.youngEwes().isEmpty()) {
-      lines.addAll(TerminalView.wrap(JoiningWords.young(report), width));
-      lines.add("");
+      lines.text(JoiningWords.young(report)).blank();
     }
-    report.notices().forEach(note -> lines.addAll(TerminalView.wrap("- " + note, width)));
-    report.cautions().forEach(caution -> lines.addAll(TerminalView.wrap("! " + caution, width)));
-    return lines;
+    return lines.each("- ", report.notices()).each("! ", report.cautions()).all();
   }
 
-  private static List<String> mob(JoiningReport report, MobRow mob, int width) {
-    List<String> lines = new ArrayList<>();
-    lines.addAll(
-        TerminalView.wrap(JoiningWords.who(mob) + ", " + JoiningWords.joining(mob) + ":", width));
-    lines.addAll(
-        TerminalView.wrap(
-            "- " + Texts.get("joining.off", String.join("; ", JoiningWords.off(mob))), width));
+  private static void mob(JoiningReport report, MobRow mob, TerminalLines lines) {
+    lines
+        .text(JoiningWords.who(mob) + ", " + JoiningWords.joining(mob) + ":")
+        .text("- " + Texts.get("joining.off", String.join("; ", JoiningWords.off(mob))));
     for (StayRow stay : mob.stays()) {
-      lines.addAll(
-          TerminalView.wrap(
-              "- " + JoiningWords.when(stay) + ": " + JoiningWords.where(stay, report), width));
+      lines.text("- " + JoiningWords.when(stay) + ": " + JoiningWords.where(stay, report));
     }
-    lines.add("");
-    return lines;
+    lines.blank();
   }
 
   private static TextTable seasons(JoiningReport report) {
@@ -99,9 +87,5 @@ public final class JoiningTerminalView {
           JoiningWords.sure(shut));
     }
     return table;
-  }
-
-  private static String behind(JoiningReport report) {
-    return Texts.get("joining.behind.note", Words.exact(report.answer().tellable()));
   }
 }

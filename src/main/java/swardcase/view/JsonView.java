@@ -13,22 +13,21 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializerProvider;
-import com.fasterxml.jackson.databind.cfg.MapperConfig;
 import com.fasterxml.jackson.databind.introspect.Annotated;
-import com.fasterxml.jackson.databind.introspect.AnnotatedClass;
 import com.fasterxml.jackson.databind.introspect.AnnotatedMember;
 import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.util.RawValue;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.MonthDay;
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.report.PaddockResult;
@@ -43,19 +42,21 @@ public final class JsonView {
 
   private static final ObjectMapper MAPPER =
       JsonMapper.builder()
-          .annotationIntrospector(new Spelling())
+          .annotationIntrospector(new LeavingOut())
           .visibility(PropertyAccessor.IS_GETTER, Visibility.NONE)
+          .enumNamingStrategy(JsonView::word)
           .addMixIn(Assumption.class, FlatAssumption.class)
           .addModule(
               new SimpleModule()
-                  .addSerializer(Double.class, write(JsonView::number))
-                  .addSerializer(double.class, write(JsonView::number))
-                  .addSerializer(Month.class, write((of, to) -> to.writeNumber(of.getValue())))
-                  .addSerializer(LocalDate.class, write((date, to) -> to.writeString("" + date)))
-                  .addSerializer(MonthDay.class, write((day, to) -> to.writeString("" + day)))
-                  .addSerializer(OptionalInt.class, write(JsonView::optional))
-                  .addSerializer(OptionalDouble.class, write(JsonView::optional))
-                  .addSerializer(raw(Optional.class), new OptionalWriter()))
+                  .addSerializer(Double.class, as(JsonView::number))
+                  .addSerializer(double.class, as(JsonView::number))
+                  .addSerializer(Month.class, as(Month::getValue))
+                  .addSerializer(LocalDate.class, as(LocalDate::toString))
+                  .addSerializer(MonthDay.class, as(MonthDay::toString))
+                  .addSerializer(OptionalInt.class, as(n -> n.isPresent() ? n.getAsInt() : null))
+                  .addSerializer(
+                      OptionalDouble.class, as(n -> n.isPresent() ? n.getAsDouble() : null))
+                  .addSerializer(raw(Optional.class), as(any -> any.orElse(null))))
           .build();
 
   private JsonView() {}
@@ -86,7 +87,11 @@ public final class JsonView {
 
   /** How a constant is written: {@code KEEP_OFF} reads {@code keep off}. */
   static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return word(constant.name());
+  }
+
+  private static String word(String constant) {
+    return constant.toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   /** Whether a component of a record is left out where it is empty; all others are null there. */
@@ -96,8 +101,7 @@ public final class JsonView {
         || record == Report.class && component.equals("records");
   }
 
-  /** Writes constants that say nothing else in lower-case words, and leaves out what may be. */
-  private static final class Spelling extends JacksonAnnotationIntrospector {
+  private static final class LeavingOut extends JacksonAnnotationIntrospector {
     private static final long serialVersionUID = 1;
 
     @Override
@@ -107,12 +111,6 @@ public final class JsonView {
           ? JsonInclude.Value.construct(Include.NON_EMPTY, Include.ALWAYS)
           : super.findPropertyInclusion(of);
     }
-
-    @Override
-    public String[] findEnumValues(
-        MapperConfig<?> config, AnnotatedClass type, Enum<?>[] constants, String[] names) {
-      return Arrays.stream(constants).map(JsonView::word).toArray(String[]::new);
-    }
   }
 
   /** Low, likely and high stand beside the name instead of one level down. */
@@ -121,51 +119,24 @@ public final class JsonView {
     Range range();
   }
 
-  private interface Writer<T> {
-    void write(T value, JsonGenerator to) throws IOException;
+  private static RawValue number(Double value) {
+    return new RawValue(Words.fifteenDigits(value));
   }
 
-  private static <T> JsonSerializer<T> write(Writer<T> writer) {
+  /** Writes a value as a plainer one; nothing is written as null. */
+  private static <T> JsonSerializer<T> as(Function<T, Object> plain) {
     return new JsonSerializer<>() {
       @Override
       public void serialize(T value, JsonGenerator to, SerializerProvider provider)
           throws IOException {
-        writer.write(value, to);
+        provider.defaultSerializeValue(plain.apply(value), to);
+      }
+
+      @Override
+      public boolean isEmpty(SerializerProvider provider, T value) {
+        return plain.apply(value) == null;
       }
     };
-  }
-
-  private static void number(Double value, JsonGenerator to) throws IOException {
-    to.writeNumber(Words.fifteenDigits(value));
-  }
-
-  private static void optional(OptionalDouble value, JsonGenerator to) throws IOException {
-    if (value.isPresent()) {
-      number(value.getAsDouble(), to);
-    } else {
-      to.writeNull();
-    }
-  }
-
-  private static void optional(OptionalInt value, JsonGenerator to) throws IOException {
-    if (value.isPresent()) {
-      to.writeNumber(value.getAsInt());
-    } else {
-      to.writeNull();
-    }
-  }
-
-  private static final class OptionalWriter extends JsonSerializer<Optional<?>> {
-    @Override
-    public void serialize(Optional<?> value, JsonGenerator to, SerializerProvider provider)
-        throws IOException {
-      to.writePOJO(value.orElse(null));
-    }
-
-    @Override
-    public boolean isEmpty(SerializerProvider provider, Optional<?> value) {
-      return value.isEmpty();
-    }
   }
 
   @SuppressWarnings("unchecked") // Class<Optional> stands for Optional of anything

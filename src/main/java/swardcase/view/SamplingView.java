@@ -45,13 +45,13 @@ public final class SamplingView {
     }
     notes.addAll(words.tests());
     notes.add(Texts.get("sampling.note", riskShare(report)));
-    List<String> lines = new ArrayList<>();
-    lines.add(report.farm().name());
-    lines.add("");
-    lines.addAll(table.lines(width));
-    lines.add("");
-    notes.forEach(note -> lines.addAll(TerminalView.wrap(note, width)));
-    return lines;
+    return new TerminalLines(width)
+        .heading(report.farm().name())
+        .blank()
+        .table(table)
+        .blank()
+        .each("", notes)
+        .all();
   }
 
   private static String riskShare(Report report) {

@@ -1,10 +1,12 @@
 package swardcase.view;
 
-import java.util.ArrayList;
 import java.util.List;
 import swardcase.chance.Drawn;
 import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
+import swardcase.report.RecordsReport;
+import swardcase.report.RecordsReport.MovedLine;
+import swardcase.report.RecordsReport.RecordedYear;
 import swardcase.report.Report;
 import swardcase.report.Reproduction;
 import swardcase.report.WinterFeed;
@@ -22,69 +24,58 @@ import swardcase.wording.Words;
 /** The report as a summary for a terminal: the answer, the three numbers, a line a paddock. */
 public final class TerminalView {
 
-  /** Longer lines of prose are hard to read. */
-  private static final int MOST_WIDTH = 100;
-
   private TerminalView() {}
 
   /** The summary as lines for a terminal of so many columns. */
   public static List<String> of(Report report, int width) {
     MoneyFaces faces = new MoneyFaces(report);
-    String currency = report.farm().currency();
-    List<String> lines = new ArrayList<>();
-    lines.add(report.farm().name() + ", " + report.farm().date());
-    lines.add("");
-    lines.addAll(wrap(PlanWords.headline(report), width));
-    lines.add("");
-    lines.addAll(threeNumbers(report, faces, width));
-    lines.add("");
-    lines.addAll(paddocks(report, faces, width));
-    lines.add("");
     PaddockWords ofPaddocks = new PaddockWords(report, faces);
+    TerminalLines lines =
+        new TerminalLines(width)
+            .heading(report.farm().name() + ", " + report.farm().date())
+            .blank()
+            .text(PlanWords.headline(report))
+            .blank()
+            .table(threeNumbers(report, faces))
+            .blank()
+            .table(paddocks(report, faces))
+            .blank();
     for (int i = 0; i < report.paddocks().size(); i++) {
-      lines.addAll(wrap(report.paddocks().get(i).name() + ": " + ofPaddocks.reason(i), width));
+      lines.text(report.paddocks().get(i).name() + ": " + ofPaddocks.reason(i));
     }
     report
         .howSure()
         .ifPresent(
-            found -> {
-              HowSureWords sure = new HowSureWords(report, found, faces);
-              lines.add("");
-              lines.add("How sure?");
-              sure.howSure().forEach(line -> lines.addAll(wrap("- " + line, width)));
-              lines.add("");
-              lines.add("What should you find out before you spend?");
-              new FindOutWords(report)
-                  .before()
-                  .forEach(line -> lines.addAll(wrap("- " + line, width)));
-            });
-    report
-        .records()
-        .ifPresent(
-            found -> {
-              RecordsWords words = new RecordsWords(found, faces);
-              lines.add("");
-              lines.add(Texts.get("records.heading"));
-              words.sentences().forEach(line -> lines.addAll(wrap("- " + line, width)));
-              lines.add("");
-              lines.addAll(RecordsTables.moved(words, found, currency).lines(width));
-              lines.add("");
-              lines.addAll(RecordsTables.years(found).lines(width));
-            });
-    lines.add("");
-    lines.add("The plan");
-    PlanWords.notes(report, faces).forEach(note -> lines.addAll(wrap("- " + note, width)));
+            sure ->
+                lines
+                    .blank()
+                    .heading("How sure?")
+                    .each("- ", new HowSureWords(report, sure, faces).howSure())
+                    .blank()
+                    .heading("What should you find out before you spend?")
+                    .each("- ", new FindOutWords(report).before()));
+    report.records().ifPresent(found -> records(report, found, faces, lines));
+    lines.blank().heading("The plan").each("- ", PlanWords.notes(report, faces));
     if (!report.notices().isEmpty()) {
-      lines.add("");
-      lines.add("Please note");
-      report.notices().forEach(notice -> lines.addAll(wrap("- " + notice, width)));
+      lines.blank().heading("Please note").each("- ", report.notices());
     }
-    lines.add("");
-    lines.addAll(wrap(report.cautions().get(0) + " " + report.cautions().get(1), width));
-    return lines;
+    return lines.blank().text(report.cautions().get(0) + " " + report.cautions().get(1)).all();
   }
 
-  private static List<String> threeNumbers(Report report, MoneyFaces faces, int width) {
+  private static void records(
+      Report report, RecordsReport found, MoneyFaces faces, TerminalLines lines) {
+    RecordsWords words = new RecordsWords(found, faces);
+    lines
+        .blank()
+        .heading(Texts.get("records.heading"))
+        .each("- ", words.sentences())
+        .blank()
+        .table(moved(words, found, report.farm().currency()))
+        .blank()
+        .table(recordedYears(found));
+  }
+
+  private static TextTable threeNumbers(Report report, MoneyFaces faces) {
     WinterFeed feed = report.winterFeed();
     Reproduction ewes = report.reproduction();
     PlanResult plan = report.plan();
@@ -115,10 +106,10 @@ public final class TerminalView {
               + " "
               + faces.withEnds(faces.rounded(plan.sureGain().mean()), plan.sureGain()));
     }
-    return table.lines(width);
+    return table;
   }
 
-  private static List<String> paddocks(Report report, MoneyFaces faces, int width) {
+  private static TextTable paddocks(Report report, MoneyFaces faces) {
     String currency = report.farm().currency();
     TextTable table =
         TextTable.of(
@@ -146,15 +137,50 @@ public final class TerminalView {
     for (PlanSum sum : PlanSum.of(report, faces)) {
       table.row(sum.what(), "", "", "", sum.cost(), sum.gain(), "", "");
     }
-    return table.lines(width);
+    return table;
   }
 
   private static String amount(Drawn of) {
     return of.high() == 0 ? "0" : Words.range(of);
   }
 
-  /** Text broken into lines of a terminal's width, later lines set in. */
-  static List<String> wrap(String text, int width) {
-    return TextLines.broken(text, Math.min(width, MOST_WIDTH), "", "  ");
+  /** The numbers that the records move. */
+  private static TextTable moved(RecordsWords words, RecordsReport records, String currency) {
+    TextTable table =
+        TextTable.of(
+            Texts.get("records.column.number"),
+            ">" + Texts.get("records.column.before"),
+            ">" + Texts.get("records.column.after"),
+            ">" + Texts.get("records.column.gain", currency));
+    for (MovedLine line : records.moved()) {
+      table.row(
+          RecordsWords.name(line),
+          Words.range(line.before()),
+          Words.range(line.after()),
+          words.gainPart(line.gainPart()));
+    }
+    table.row(Texts.get("records.number.rest"), "", "", words.gainPart(records.gainPartsRest()));
+    table.row(Texts.get("records.number.gain"), "", "", words.gainChange());
+    return table;
+  }
+
+  /** The recorded years. */
+  private static TextTable recordedYears(RecordsReport records) {
+    TextTable table =
+        TextTable.of(
+            Texts.get("records.column.year"),
+            Texts.get("records.column.mob"),
+            ">" + Texts.get("records.column.recorded"),
+            ">" + Texts.get("records.column.before"),
+            ">" + Texts.get("records.column.after"));
+    for (RecordedYear year : records.years()) {
+      table.row(
+          String.valueOf(year.year()),
+          year.mob(),
+          RecordsWords.recorded(year),
+          Words.range(year.expectedBefore()),
+          Words.range(year.expectedAfter()));
+    }
+    return table;
   }
 }

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import swardcase.chance.Drawn;
-import swardcase.report.ComparisonReport.Difference;
+import swardcase.chance.Spread;
+import swardcase.decision.FarmDifference;
 import swardcase.report.ComparisonReport.Other;
 import swardcase.report.ComparisonReport.PaddockSide;
-import swardcase.report.ComparisonReport.Part;
 import swardcase.report.ComparisonReport.Side;
 
 /** The words of a comparison. */
@@ -24,11 +24,11 @@ public final class ComparisonWords {
   }
 
   /** Whether there is no difference in any draw. */
-  public static boolean isNothing(Difference difference) {
+  public static boolean isNothing(FarmDifference difference) {
     return isNothing(difference.byItself()) && isNothing(difference.planAdds());
   }
 
-  private static boolean isNothing(Part part) {
+  private static boolean isNothing(Spread part) {
     return part.standardError() == 0 && part.drawn().equals(Drawn.exactly(0));
   }
 
@@ -41,9 +41,9 @@ public final class ComparisonWords {
    * The rows of a difference: what, the mean with its ends, and two standard errors of it. By one
    * unit; the first two add up to the last.
    */
-  public static List<List<String>> rows(Difference difference) {
-    Part together = difference.together();
-    Part[] parts = {difference.byItself(), difference.planAdds()};
+  public static List<List<String>> rows(FarmDifference difference) {
+    Spread together = difference.together();
+    Spread[] parts = {difference.byItself(), difference.planAdds()};
     double unit = MoneyUnit.of(Stream.of(parts).mapToDouble(part -> part.drawn().mean() / FINER));
     double sum = RoundedSums.total(together.mean(), unit);
     double[] means = RoundedSums.parts(sum, new double[] {parts[0].mean(), parts[1].mean()}, unit);
@@ -53,7 +53,7 @@ public final class ComparisonWords {
         row("comparison.together", sum, together, unit));
   }
 
-  private static List<String> row(String key, double mean, Part part, double unit) {
+  private static List<String> row(String key, double mean, Spread part, double unit) {
     return List.of(
         Texts.get(key),
         Words.range(Drawn.of(mean, part.low(), part.high()), unit),

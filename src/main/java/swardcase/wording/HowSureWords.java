@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import swardcase.report.Gain;
+import swardcase.chance.Spread;
 import swardcase.report.HowSureReport;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.BreakEvenLine.Place;
@@ -50,7 +50,7 @@ public final class HowSureWords {
     if (report.plan().keepsAll()) {
       lines.add(Texts.get("howSure.keepsAll"));
     } else {
-      Gain gain = report.plan().gain();
+      Spread gain = report.plan().gain();
       lines.add(
           Texts.get(
               gain.drawn().isExact() ? "howSure.paysExactly" : "howSure.pays",

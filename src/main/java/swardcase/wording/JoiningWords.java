@@ -11,7 +11,6 @@ import swardcase.joining.Stay.Where;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.Answer;
 import swardcase.report.JoiningReport.MobRow;
-import swardcase.report.JoiningReport.MoveRow;
 import swardcase.report.JoiningReport.Reason;
 import swardcase.report.JoiningReport.SeasonRow;
 import swardcase.report.JoiningReport.Shut;
@@ -262,13 +261,6 @@ public final class JoiningWords {
                         : Texts.get("joining.others.one", Words.exact(of.head()), of.name()))
             .collect(Collectors.joining("; "));
     return List.of(Texts.get("joining.others", names(shut), stock));
-  }
-
-  /** A move in a few words, its day aside. */
-  public static String move(MoveRow move, JoiningReport report) {
-    return move.into()
-        .map(stay -> Texts.get("joining.moves.into", move.mob(), where(stay, report)))
-        .orElse(Texts.get("joining.moves.over", move.mob()));
   }
 
   /** What a green season does to young ewes, paddock by paddock. */

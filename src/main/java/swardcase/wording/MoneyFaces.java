@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import swardcase.chance.Drawn;
+import swardcase.chance.Spread;
 import swardcase.report.Credit;
-import swardcase.report.Gain;
 import swardcase.report.GainPart;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.OptionResult;
@@ -205,7 +205,7 @@ public final class MoneyFaces {
   }
 
   /** A rounded mean with its ends: {@code 24,000 (8,000 to 41,000)}. */
-  public String withEnds(double rounded, Gain gain) {
+  public String withEnds(double rounded, Spread gain) {
     return Words.range(Drawn.of(rounded, gain.low(), gain.high()), unit);
   }
 

@@ -1,7 +1,7 @@
 package swardcase.wording;
 
 import java.util.List;
-import swardcase.report.OestrogenBuilder;
+import swardcase.report.ExplanationReport.RatedOestrogen;
 import swardcase.report.PaddockResult.OestrogenRating;
 import swardcase.report.Reproduction;
 import swardcase.report.Reproduction.Finding;
@@ -20,17 +20,14 @@ public final class OestrogenWords {
   }
 
   /** The rating of a paddock and how it comes from the dose, in two sentences. */
-  public static List<String> explained(OestrogenRating rating, OestrogenBuilder.Rule rule) {
-    return List.of(Texts.get("explain.rating", rating(rating)), rule(rule));
-  }
-
-  /** How a rating comes from the dose, in a sentence. */
-  private static String rule(OestrogenBuilder.Rule rule) {
-    return Texts.get(
-        "oestrogen.rule",
-        Words.exact(rule.severeDose()),
-        Words.exact(rule.markedDose()),
-        Words.percent(rule.unknownShare()));
+  public static List<String> explained(RatedOestrogen rated) {
+    return List.of(
+        Texts.get("explain.rating", rating(rated.rating())),
+        Texts.get(
+            "oestrogen.rule",
+            Words.exact(rated.severeDose()),
+            Words.exact(rated.markedDose()),
+            Words.percent(rated.unknownShare())));
   }
 
   /** The finding for the whole flock. */

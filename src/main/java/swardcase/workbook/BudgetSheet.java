@@ -1,15 +1,15 @@
 package swardcase.workbook;
 
-import static swardcase.workbook.Grid.cell;
-import static swardcase.workbook.Grid.column;
 import static swardcase.workbook.Grid.fixed;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.dhatim.fastexcel.Worksheet;
 import swardcase.evidence.Assumption;
 import swardcase.report.Budget;
 import swardcase.report.PlanResult;
+import swardcase.report.PlanResult.PlanYear;
 import swardcase.report.Report;
 import swardcase.wording.PlanWords;
 import swardcase.wording.ReturnsWords;
@@ -41,37 +41,53 @@ final class BudgetSheet {
   private static final int HEAD = 17;
   private static final int FIRST = HEAD + 1;
 
-  private static final int YEAR = 0;
-  private static final int WORK = 1;
-  private static final int LAMBS = 2;
-  private static final int IN_LAMB = 3;
-  private static final int LAMBS_MEAN = 4;
-  private static final int SUPPLEMENT_MEAN = 5;
-  private static final int LAMBS_SAVED = 6;
-  private static final int SUPPLEMENT_SAVED = 7;
-  private static final int CROPS = 8;
-  private static final int SPARE_FEED = 9;
-  private static final int END = 10;
-  private static final int COST = 11;
-  private static final int LABOUR = 12;
-  private static final int NET = 13;
-  private static final int CUMULATIVE = 14;
-  private static final int FACTOR = 15;
-  private static final int DISCOUNTED = 16;
-  private static final int SIGN = 17;
-  private static final int TURN = 18;
+  /** Columns of the years. */
+  private enum Column {
+    YEAR("Year", 34),
+    WORK("Work", 36),
+    LAMBS(">Lambs more", 13),
+    IN_LAMB(">Ewes in lamb more", 13),
+    LAMBS_MEAN(">Lambs saved, likely price", 14),
+    SUPPLEMENT_MEAN(">Supplement saved, likely price", 14),
+    LAMBS_SAVED(">Lambs saved", 12),
+    SUPPLEMENT_SAVED(">Supplement saved", 12),
+    CROPS(">Crop margins", 12),
+    SPARE_FEED(">Spare feed", 11),
+    END(">End value", 11),
+    COST(">Costs paid", 12),
+    LABOUR(">Own labour", 12),
+    NET(">Net", 12),
+    CUMULATIVE(">Cumulative", 12),
+    FACTOR(">Discount factor", 11),
+    DISCOUNTED(">Discounted", 12),
+    SIGN(">Sign carried", 9),
+    TURN(">Turn", 7);
+
+    private final String heading;
+    private final double width;
+
+    Column(String heading, double width) {
+      this.heading = heading;
+      this.width = width;
+    }
+
+    /** Its cell in a row, moving when copied. */
+    private String in(int row) {
+      return Grid.cell(row, ordinal());
+    }
+  }
 
   private final Grid grid;
   private final Report report;
   private final Budget budget;
-  private final int last;
+  private final List<PlanYear> years;
+  private int row;
 
   private BudgetSheet(Worksheet sheet, Report report, Budget budget) {
-    grid =
-        new Grid(sheet, 34, 36, 13, 13, 14, 14, 12, 12, 12, 11, 11, 12, 12, 12, 12, 11, 12, 9, 7);
+    grid = new Grid(sheet, Arrays.stream(Column.values()).mapToDouble(of -> of.width).toArray());
     this.report = report;
     this.budget = budget;
-    last = FIRST + budget.years().size() - 1;
+    years = report.plan().years();
   }
 
   static void fill(Worksheet sheet, Report report, Budget budget) {
@@ -107,24 +123,23 @@ final class BudgetSheet {
     scale(SUPPLEMENT, budget.supplementPrice(), "supplement saved");
   }
 
-  private void input(int row, Assumption input, String format) {
-    grid.text(row, 0, input.name());
-    grid.input(row, VALUE, input.likely(), format);
-    grid.number(row, 2, input.range().low(), format);
-    grid.number(row, LIKELY, input.likely(), format);
-    grid.number(row, 4, input.range().high(), format);
-    grid.text(row, 5, input.unit());
-    grid.text(row, 6, input.evidence().label());
-    grid.text(row, 7, input.setBy().label());
+  private void input(int at, Assumption input, String format) {
+    grid.text(at, 0, input.name());
+    grid.input(at, VALUE, input.likely(), format);
+    grid.number(at, 2, input.range().low(), format);
+    grid.number(at, LIKELY, input.likely(), format);
+    grid.number(at, 4, input.range().high(), format);
+    grid.text(at, 5, input.unit());
+    grid.text(at, 6, input.evidence().label());
+    grid.text(at, 7, input.setBy().label());
   }
 
   /** A line whose likely price is nothing has no price to be scaled by, so it stays as it is. */
-  private void scale(int row, Assumption price, String line) {
+  private void scale(int at, Assumption price, String line) {
     boolean scales = price.likely() > 0;
-    grid.formula(
-        row, TIMES, scales ? fixed(row, VALUE) + "/" + fixed(row, LIKELY) : "1", Grid.FINE);
+    grid.formula(at, TIMES, scales ? fixed(at, VALUE) + "/" + fixed(at, LIKELY) : "1", Grid.FINE);
     grid.text(
-        row,
+        at,
         TIMES + 1,
         scales
             ? "Approximate: the whole line of " + line + " is scaled."
@@ -135,129 +150,115 @@ final class BudgetSheet {
     PlanResult plan = report.plan();
     ReturnsWords returns = ReturnsWords.of(plan.returns(), report.farm().horizonYears());
     String rate = fixed(RATE, VALUE);
-    String net = column(NET, FIRST, last);
-    int years = budget.years().size();
+    String net = all(Column.NET);
+    String turns = "SUM(" + all(Column.TURN) + ")";
     grid.head(RESULTS, List.of("Result", ">from the cells", ">of the plan"));
-    int row = NPV;
-    grid.text(row, 0, "net present value");
-    grid.formula(row, VALUE, "SUM(" + column(DISCOUNTED, FIRST, last) + ")", Grid.MONEY);
-    grid.number(row, 2, plan.gain().mean(), Grid.MONEY);
-    row++;
-    grid.text(row, 0, "the same as an equal yearly sum");
-    grid.formula(
-        row, VALUE, "-PMT(" + rate + "," + years + "," + fixed(NPV, VALUE) + ")", Grid.MONEY);
-    grid.number(row, 2, plan.annuity().mean(), Grid.MONEY);
-    row++;
-    grid.text(row, 0, "internal rate of return");
-    grid.formula(
-        row,
-        VALUE,
-        "IF(" + turns() + "=0,\"none\",IFERROR(IRR(" + net + "," + rate + "),\"none\"))",
-        Grid.PERCENT);
-    grid.right(row, 2, returns.irr());
-    row++;
-    grid.text(row, 0, "modified internal rate of return");
-    grid.formula(
-        row,
-        VALUE,
+    row = NPV;
+    result("net present value", "SUM(" + all(Column.DISCOUNTED) + ")", plan.gain().mean());
+    result(
+        "the same as an equal yearly sum",
+        "-PMT(" + rate + "," + years.size() + "," + fixed(NPV, VALUE) + ")",
+        plan.annuity().mean());
+    result(
+        "internal rate of return",
+        "IF(" + turns + "=0,\"none\",IFERROR(IRR(" + net + "," + rate + "),\"none\"))",
+        Grid.PERCENT,
+        returns.irr());
+    result(
+        "modified internal rate of return",
         String.format(
             Locale.ROOT,
             "IF(AND(MIN(%1$s)<0,MAX(%1$s)>0),MIRR(%1$s,%2$s,%2$s),\"none\")",
             net,
             rate),
-        Grid.PERCENT);
-    grid.right(row, 2, returns.mirr());
-    row++;
-    grid.text(row, 0, "benefit : cost");
-    grid.formula(row, VALUE, benefitCost(), "0.00");
-    grid.right(row, 2, returns.benefitCost());
-    row++;
-    grid.text(row, 0, "cost, not discounted");
-    grid.formula(
-        row,
-        VALUE,
-        "-SUM(" + column(COST, FIRST, last) + "," + column(LABOUR, FIRST, last) + ")",
-        Grid.MONEY);
-    grid.number(row, 2, plan.cost().mean(), Grid.MONEY);
-    row++;
-    grid.text(row, 0, "times the yearly sum changes sign");
-    grid.formula(row, VALUE, turns(), "0");
+        Grid.PERCENT,
+        returns.mirr());
+    String spent = "(" + now(Column.COST) + "+" + now(Column.LABOUR) + ")";
+    result(
+        "benefit : cost",
+        "IF(" + spent + "<0,1-" + now(Column.NET) + "/" + spent + ",\"none\")",
+        "0.00",
+        returns.benefitCost());
+    result(
+        "cost, not discounted",
+        "-SUM(" + all(Column.COST) + "," + all(Column.LABOUR) + ")",
+        plan.cost().mean());
+    line("times the yearly sum changes sign", turns, "0");
     grid.text(row, 3, "More than once: several internal rates may fit, so use the modified one.");
   }
 
-  /** How often a sum has another sign than the last one before it that was not nothing. */
-  private String turns() {
-    return "SUM(" + column(TURN, FIRST, last) + ")";
+  /** What follows from the cells, with that of the plan beside. */
+  private void result(String what, String formula, double ofPlan) {
+    line(what, formula, Grid.MONEY);
+    grid.number(row++, 2, ofPlan, Grid.MONEY);
   }
 
-  private String benefitCost() {
-    String factor = column(FACTOR, FIRST, last);
-    String cost = "SUMPRODUCT(" + column(COST, FIRST, last) + "," + factor + ")";
-    String labour = "SUMPRODUCT(" + column(LABOUR, FIRST, last) + "," + factor + ")";
-    String net = "SUMPRODUCT(" + column(NET, FIRST, last) + "," + factor + ")";
-    String spent = "(" + cost + "+" + labour + ")";
-    return "IF(" + spent + "<0,1-" + net + "/" + spent + ",\"none\")";
+  private void result(String what, String formula, String format, String ofPlan) {
+    line(what, formula, format);
+    grid.right(row++, 2, ofPlan);
+  }
+
+  private void line(String what, String formula, String format) {
+    grid.text(row, 0, what);
+    grid.formula(row, VALUE, formula, format);
+  }
+
+  /** All years of a column. */
+  private String all(Column column) {
+    return Grid.column(column.ordinal(), FIRST, FIRST + years.size() - 1);
+  }
+
+  /** What all years of a column are worth now. */
+  private String now(Column column) {
+    return "SUMPRODUCT(" + all(column) + "," + all(Column.FACTOR) + ")";
   }
 
   private void years() {
-    grid.head(
-        HEAD,
-        List.of(
-            "Year",
-            "Work",
-            ">Lambs more",
-            ">Ewes in lamb more",
-            ">Lambs saved, likely price",
-            ">Supplement saved, likely price",
-            ">Lambs saved",
-            ">Supplement saved",
-            ">Crop margins",
-            ">Spare feed",
-            ">End value",
-            ">Costs paid",
-            ">Own labour",
-            ">Net",
-            ">Cumulative",
-            ">Discount factor",
-            ">Discounted",
-            ">Sign carried",
-            ">Turn"));
-    for (int t = 0; t < budget.years().size(); t++) {
-      year(FIRST + t, t, budget.years().get(t));
+    grid.head(HEAD, Arrays.stream(Column.values()).map(of -> of.heading).toList());
+    for (int t = 0; t < years.size(); t++) {
+      row = FIRST + t;
+      year(t, years.get(t));
     }
   }
 
-  private void year(int row, int t, Budget.Year year) {
-    grid.year(row, YEAR, year.year());
-    grid.wrapped(row, WORK, PlanWords.work(year.work()));
-    grid.number(row, LAMBS, year.lambs(), Grid.AMOUNT);
-    grid.number(row, IN_LAMB, year.ewesInLamb(), Grid.AMOUNT);
-    grid.number(row, LAMBS_MEAN, year.lambsSaved(), Grid.MONEY);
-    grid.number(row, SUPPLEMENT_MEAN, year.supplementSaved(), Grid.MONEY);
-    grid.formula(row, LAMBS_SAVED, cell(row, LAMBS_MEAN) + "*" + fixed(LAMB, TIMES), Grid.MONEY);
-    grid.formula(
-        row,
-        SUPPLEMENT_SAVED,
-        cell(row, SUPPLEMENT_MEAN) + "*" + fixed(SUPPLEMENT, TIMES),
+  private void year(int t, PlanYear year) {
+    grid.year(row, Column.YEAR.ordinal(), year.year());
+    grid.wrapped(row, Column.WORK.ordinal(), PlanWords.work(year.work()));
+    number(Column.LAMBS, year.lambs(), Grid.AMOUNT);
+    number(Column.IN_LAMB, year.ewesInLamb(), Grid.AMOUNT);
+    number(Column.LAMBS_MEAN, year.lambsSaved(), Grid.MONEY);
+    number(Column.SUPPLEMENT_MEAN, year.supplementSaved(), Grid.MONEY);
+    formula(Column.LAMBS_SAVED, Column.LAMBS_MEAN.in(row) + "*" + fixed(LAMB, TIMES), Grid.MONEY);
+    formula(
+        Column.SUPPLEMENT_SAVED,
+        Column.SUPPLEMENT_MEAN.in(row) + "*" + fixed(SUPPLEMENT, TIMES),
         Grid.MONEY);
-    grid.number(row, CROPS, year.cropMargin(), Grid.MONEY);
-    grid.number(row, SPARE_FEED, year.spareFeed(), Grid.MONEY);
-    grid.number(row, END, year.endValue(), Grid.MONEY);
-    grid.number(row, COST, 0 - year.cost(), Grid.MONEY);
-    grid.number(row, LABOUR, 0 - year.labour(), Grid.MONEY);
-    grid.formula(
-        row, NET, "SUM(" + cell(row, LAMBS_SAVED) + ":" + cell(row, LABOUR) + ")", Grid.MONEY);
-    String before = t == 0 ? "" : cell(row - 1, CUMULATIVE) + "+";
-    grid.formula(row, CUMULATIVE, before + cell(row, NET), Grid.MONEY);
-    grid.formula(row, FACTOR, "1/(1+" + fixed(RATE, VALUE) + ")^" + t, Grid.FINE);
-    grid.formula(row, DISCOUNTED, cell(row, NET) + "*" + cell(row, FACTOR), Grid.MONEY);
-    String carried = t == 0 ? "0" : cell(row - 1, SIGN);
-    grid.formula(
-        row,
-        SIGN,
-        "IF(" + cell(row, NET) + "=0," + carried + ",SIGN(" + cell(row, NET) + "))",
-        "0");
-    grid.formula(
-        row, TURN, t == 0 ? "0" : "IF(" + cell(row, SIGN) + "*" + carried + "<0,1,0)", "0");
+    number(Column.CROPS, year.cropMargin(), Grid.MONEY);
+    number(Column.SPARE_FEED, year.spareFeed(), Grid.MONEY);
+    number(Column.END, year.endValue(), Grid.MONEY);
+    number(Column.COST, 0 - year.cost(), Grid.MONEY);
+    number(Column.LABOUR, 0 - year.labour(), Grid.MONEY);
+    String net = Column.NET.in(row);
+    formula(
+        Column.NET,
+        "SUM(" + Column.LAMBS_SAVED.in(row) + ":" + Column.LABOUR.in(row) + ")",
+        Grid.MONEY);
+    String before = t == 0 ? "" : Column.CUMULATIVE.in(row - 1) + "+";
+    formula(Column.CUMULATIVE, before + net, Grid.MONEY);
+    formula(Column.FACTOR, "1/(1+" + fixed(RATE, VALUE) + ")^" + t, Grid.FINE);
+    formula(Column.DISCOUNTED, net + "*" + Column.FACTOR.in(row), Grid.MONEY);
+    // A sum has the sign of the last one before it that was not nothing; each change is a turn.
+    String sign = Column.SIGN.in(row);
+    String carried = t == 0 ? "0" : Column.SIGN.in(row - 1);
+    formula(Column.SIGN, "IF(" + net + "=0," + carried + ",SIGN(" + net + "))", "0");
+    formula(Column.TURN, t == 0 ? "0" : "IF(" + sign + "*" + carried + "<0,1,0)", "0");
+  }
+
+  private void number(Column column, double value, String format) {
+    grid.number(row, column.ordinal(), value, format);
+  }
+
+  private void formula(Column column, String formula, String format) {
+    grid.formula(row, column.ordinal(), formula, format);
   }
 }

@@ -1,5 +1,7 @@
 package swardcase.workbook;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -123,16 +125,12 @@ final class Grid {
   /** A number of any size, with the decimals it needs and not more than it deserves. */
   void plain(int row, int column, double value) {
     int most = Math.abs(value) >= 100 ? 0 : Math.abs(value) >= 1 ? 2 : 4;
-    int decimals = 0;
-    while (decimals < most && Math.abs(value - rounded(value, decimals)) > 1e-9) {
-      decimals++;
-    }
-    number(row, column, value, decimals == 0 ? MONEY : "0." + "0".repeat(decimals));
-  }
-
-  private static double rounded(double value, int decimals) {
-    double power = Math.pow(10, decimals);
-    return Math.rint(value * power) / power;
+    int decimals =
+        BigDecimal.valueOf(value)
+            .setScale(most, RoundingMode.HALF_EVEN)
+            .stripTrailingZeros()
+            .scale();
+    number(row, column, value, decimals <= 0 ? MONEY : "0." + "0".repeat(decimals));
   }
 
   /** A number the reader is meant to change. */

@@ -12,10 +12,10 @@ import org.junit.jupiter.api.Test;
 import swardcase.FarmCopy;
 import swardcase.chance.Drawn;
 import swardcase.chance.Sample;
+import swardcase.chance.Spread;
 import swardcase.decision.FarmMeasures.OfMob;
 import swardcase.draws.Measures;
 import swardcase.draws.Simulation;
-import swardcase.draws.Spread;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
@@ -75,8 +75,7 @@ class FarmDifferenceTest {
     FarmDifference none = FarmDifference.of(now, decide(FARM, 1));
 
     for (Spread part : List.of(none.byItself(), none.planAdds(), none.together())) {
-      assertThat(part.drawn()).isEqualTo(Drawn.exactly(0));
-      assertThat(part.standardDeviation()).isZero();
+      assertThat(part).isEqualTo(Spread.NOTHING);
     }
   }
 
@@ -206,6 +205,10 @@ class FarmDifferenceTest {
         .isCloseTo(sum, within(1e-9 * -sum));
   }
 
+  private static double width(Drawn of) {
+    return of.high() - of.low();
+  }
+
   /**
    * What both share falls out: a thousandth off lambs is told though what a year brings spreads
    * widely.
@@ -214,8 +217,8 @@ class FarmDifferenceTest {
   void spread_ofASmallChange_isFarBelowThatOfAYearsResult() {
     FarmDifference small = FarmDifference.of(now, slightly);
 
-    double ofYear = now.spread(now.drawn(FarmMeasures.OfFarm.STANDING_RESULT)).standardDeviation();
-    assertThat(small.together().standardDeviation()).isPositive().isLessThan(0.05 * ofYear);
+    double ofYear = width(now.of(FarmMeasures.OfFarm.STANDING_RESULT));
+    assertThat(width(small.together().drawn())).isPositive().isLessThan(0.05 * ofYear);
     assertThat(Math.abs(small.byItself().mean()))
         .isGreaterThan(4 * small.byItself().standardError());
   }

@@ -16,9 +16,9 @@ import org.junit.jupiter.api.Test;
 import swardcase.Answers;
 import swardcase.Answers.Answer;
 import swardcase.chance.Sample;
+import swardcase.chance.Spread;
 import swardcase.draws.Alternatives;
 import swardcase.draws.Simulation;
-import swardcase.draws.Spread;
 import swardcase.farm.ActionKind;
 import swardcase.outcome.Outcome;
 
@@ -216,7 +216,7 @@ class SureLawsTest {
             assertThat(found.sureGain()).isEqualTo(found.gain());
             count[0] += sure.isEmpty() ? 0 : 1;
           } else if (!sure.contains(true)) {
-            assertThat(found.sureGain()).isEqualTo(new Spread(0, 0, 0, 0, 0, 0, 0));
+            assertThat(found.sureGain()).isEqualTo(Spread.NOTHING);
             count[1]++;
           } else {
             assertThat(found.sureGain()).isNotEqualTo(found.gain());

@@ -110,12 +110,11 @@ class RecordsHoldDataTest {
           // names of mobs, paddocks, cultivars and other stock
           "Reason.cultivar",
           "YoungRow.paddock",
-          "Difference.notHeld",
+          "FarmDifference.notHeld",
           "MobRow.name",
           "MobRow.offBefore",
           "MobRow.offGreen",
           "StayRow.paddocks",
-          "MoveRow.mob",
           "Shut.paddock",
           "Shut.shutTo",
           "Shut.mob",

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import swardcase.Answers;
 import swardcase.Answers.Answer;
 import swardcase.chance.Drawn;
+import swardcase.chance.Spread;
 import swardcase.farm.Finance;
 import swardcase.money.NetPresentValue;
 import swardcase.outcome.Cause;
@@ -55,7 +56,7 @@ class SumsTest {
           acting[0] += answer.acts() ? 1 : 0;
           assertThat(plan.keepsAll()).isEqualTo(!answer.acts());
           if (!answer.acts()) {
-            assertThat(plan.gain()).isEqualTo(Gain.NOTHING);
+            assertThat(plan.gain()).isEqualTo(Spread.NOTHING);
           }
         });
     assertThat(acting[0]).isGreaterThan(50);
@@ -70,7 +71,7 @@ class SumsTest {
               assertSum(answer, paddock.name(), parts(paddock.parts()), paddock.gain().mean());
             } else {
               assertThat(paddock.parts()).isEmpty();
-              assertThat(paddock.gain()).isEqualTo(Gain.NOTHING);
+              assertThat(paddock.gain()).isEqualTo(Spread.NOTHING);
             }
           }
         });
@@ -303,7 +304,7 @@ class SumsTest {
   void howSure_tellsTheSameGain() {
     Answers.forAll(
         answer -> {
-          Gain gain = answer.report().plan().gain();
+          Spread gain = answer.report().plan().gain();
           HowSureReport sure = answer.report().howSure().orElseThrow();
           assertThat(sure.npv()).isEqualTo(gain.drawn());
           assertThat(sure.npvMean()).isEqualTo(gain.mean());

@@ -31,7 +31,6 @@ import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.Answer;
 import swardcase.report.JoiningReport.Break;
 import swardcase.report.JoiningReport.MobRow;
-import swardcase.report.JoiningReport.MoveRow;
 import swardcase.report.JoiningReport.OtherRow;
 import swardcase.report.JoiningReport.Reason;
 import swardcase.report.JoiningReport.SeasonRow;
@@ -121,7 +120,6 @@ class JoiningSheetTest {
     List<Shut> paddocks = IntStream.rangeClosed(1, shut).mapToObj(i -> shut(i)).toList();
     List<String> off = paddocks.stream().map(Shut::paddock).toList();
     List<MobRow> rows = new ArrayList<>();
-    List<MoveRow> moves = new ArrayList<>();
     for (int g = 0; g < mobs; g++) {
       List<StayRow> own =
           IntStream.range(0, stays)
@@ -145,9 +143,6 @@ class JoiningSheetTest {
               off.subList(0, off.size() / 2),
               off.subList(off.size() / 2, off.size()),
               own));
-      String name = rows.get(g).name();
-      own.forEach(stay -> moves.add(new MoveRow(stay.from(), name, Optional.of(stay))));
-      moves.add(new MoveRow(MonthDay.of(6, 16), name, Optional.empty()));
     }
     List<SeasonRow> seasons = new ArrayList<>();
     for (Break comes : Break.values()) {
@@ -162,12 +157,11 @@ class JoiningSheetTest {
               2));
     }
     return new JoiningReport(
-        "3.0",
+        "4.0",
         "Swardcase test",
         SampleReports.onePaddock().farm(),
-        new Answer(shut, 0, shut + 1, Drawn.of(45, 5, 90), Drawn.of(5e3, 500, 9e3), 9, 3),
+        new Answer(shut, shut + 1, Drawn.of(45, 5, 90), Drawn.of(5e3, 500, 9e3), 9, 3),
         rows,
-        shut == 0 ? List.of() : moves,
         paddocks,
         shut == 0 ? List.of() : seasons,
         IntStream.range(0, shut).mapToObj(i -> new YoungRow(name(i), Drawn.of(5, 1, 9))).toList(),
@@ -175,7 +169,6 @@ class JoiningSheetTest {
             new OtherRow("wethers", 300, OptionalDouble.of(28)),
             new OtherRow("steers", 40, OptionalDouble.empty())),
         List.of("Call a vet first.", "Never keep feed from late-pregnant ewes."),
-        List.of(),
         List.of());
   }
 
@@ -285,7 +278,7 @@ class JoiningSheetTest {
     assertThat(PaddockMap.ofJoining(map, report, null).alternative())
         .isEqualTo(
             "Map of 5 paddocks, north at the top. Shut to all ewes: Long Paddock of Name 4. Shut to"
-                + " some ewes: Long Paddock of Name 1, Long Paddock of Name 3. Sown or cropped: Long"
-                + " Paddock of Name 2. Open: Open Paddock.");
+                + " some ewes: Long Paddock of Name 1, Long Paddock of Name 3. Sown or cropped:"
+                + " Long Paddock of Name 2. Open: Open Paddock.");
   }
 }

@@ -7,15 +7,14 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import swardcase.chance.Drawn;
 import swardcase.chance.Range;
+import swardcase.chance.Spread;
 import swardcase.decision.NotSure;
 import swardcase.farm.UseRule;
 import swardcase.outcome.Cause;
 import swardcase.outcome.MoneyKind;
 import swardcase.report.Call;
 import swardcase.report.Credit;
-import swardcase.report.Gain;
 import swardcase.report.GainPart;
-import swardcase.report.HowFound;
 import swardcase.report.KnownClover;
 import swardcase.report.KnownClover.FormononetinFrom;
 import swardcase.report.KnownClover.NamedShare;
@@ -27,6 +26,7 @@ import swardcase.report.Reason;
 import swardcase.report.Returns;
 import swardcase.report.Step;
 import swardcase.report.WhyNot;
+import swardcase.search.PlanLimit;
 import swardcase.sward.LeafAgreement;
 
 /** Invented paddock results: a third resown, a third kept with ewes off, a third kept. */
@@ -43,7 +43,7 @@ final class SamplePaddocks {
     double area = 18 + (i * 7) % 23 + (i % 4 == 0 ? 0.5 : 0);
     boolean close = !sow && !hold && i % 4 != 3;
     OptionalInt start = sow || hold ? OptionalInt.of(2027 + i % 2) : OptionalInt.empty();
-    Gain gain =
+    Spread gain =
         sow
             ? gain(
                 factor,
@@ -131,10 +131,10 @@ final class SamplePaddocks {
   }
 
   private static List<OptionResult> options(
-      boolean sow, boolean hold, Gain gain, OptionalInt start, double factor) {
-    Gain ofHolding = hold ? gain : gain(factor, 2_100, -300, 9_800, 0.88);
-    Gain ofOversowing = gain(factor, -3_900, -8_400, 900, 0.12);
-    Gain ofCropping = sow ? gain : gain(factor, hold ? 1_200 : 2_300, -11_000, 7_400, 0.46);
+      boolean sow, boolean hold, Spread gain, OptionalInt start, double factor) {
+    Spread ofHolding = hold ? gain : gain(factor, 2_100, -300, 9_800, 0.88);
+    Spread ofOversowing = gain(factor, -3_900, -8_400, 900, 0.12);
+    Spread ofCropping = sow ? gain : gain(factor, hold ? 1_200 : 2_300, -11_000, 7_400, 0.46);
     return List.of(
         new OptionResult(
             "hold-off",
@@ -195,35 +195,36 @@ final class SamplePaddocks {
             sow ? Optional.empty() : Optional.of(why(hold, ofCropping.mean(), gain))));
   }
 
-  private static List<Credit> credit(Gain gain) {
+  private static List<Credit> credit(Spread gain) {
     return Arrays.stream(Cause.values())
         .map(cause -> new Credit(cause, cause == Cause.WHO_GRAZES_IT ? gain.mean() : 0))
         .toList();
   }
 
-  private static Gain gain(double factor, double mean, double low, double high, double pays) {
-    return new Gain(mean * factor, low * factor, high * factor, pays);
+  private static Spread gain(double factor, double mean, double low, double high, double pays) {
+    return new Spread(mean * factor, low * factor, high * factor, pays, 0);
   }
 
-  private static Step step(String over, String name, Gain gain) {
-    Gain more = new Gain(gain.mean() - 500, gain.low() - 500, gain.high(), gain.chancePays() / 2);
+  private static Step step(String over, String name, Spread gain) {
+    Spread more =
+        new Spread(gain.mean() - 500, gain.low() - 500, gain.high(), gain.chancePays() / 2, 0);
     return new Step(over, name, more, 0.3, true);
   }
 
   /** It gains less than what is done, or keeps not within a limit where nothing is. */
-  private static WhyNot why(boolean acts, double gain, Gain planned) {
+  private static WhyNot why(boolean acts, double gain, Spread planned) {
     return acts
         ? why(WhyNot.Kind.LESS, gain, Optional.of(planned))
         : why(WhyNot.Kind.LIMIT, gain, Optional.empty());
   }
 
-  private static WhyNot why(WhyNot.Kind kind, double gain, Optional<Gain> than) {
+  private static WhyNot why(WhyNot.Kind kind, double gain, Optional<Spread> than) {
     return new WhyNot(
         kind,
         gain,
         than.map(planned -> "the action chosen"),
         than.map(planned -> OptionalDouble.of(planned.mean())).orElse(OptionalDouble.empty()),
-        kind == WhyNot.Kind.LIMIT ? Optional.of(HowFound.Limit.MONEY) : Optional.empty());
+        kind == WhyNot.Kind.LIMIT ? Optional.of(PlanLimit.MONEY) : Optional.empty());
   }
 
   /** Returns in which nothing stands for none. */

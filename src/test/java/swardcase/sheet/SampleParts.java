@@ -10,19 +10,18 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import swardcase.chance.Drawn;
 import swardcase.chance.Range;
+import swardcase.chance.Spread;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.evidence.SetBy;
 import swardcase.outcome.MoneyKind;
 import swardcase.report.Call;
 import swardcase.report.FeedMonth;
-import swardcase.report.Gain;
 import swardcase.report.GainPart;
 import swardcase.report.HeldFixed;
 import swardcase.report.HowFound;
 import swardcase.report.HowFound.Choice;
 import swardcase.report.HowFound.LiftedLimit;
-import swardcase.report.HowFound.Limit;
 import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
 import swardcase.report.PlanResult.Calls;
@@ -37,6 +36,7 @@ import swardcase.report.Reproduction.MobResult;
 import swardcase.report.Reproduction.OtherDate;
 import swardcase.report.Swing;
 import swardcase.report.WinterFeed;
+import swardcase.search.PlanLimit;
 
 /** Parts of invented reports that do not depend on the paddocks. */
 final class SampleParts {
@@ -178,11 +178,16 @@ final class SampleParts {
               labour,
               feed,
               lambs,
+              0,
+              other,
+              0,
               other,
               net,
               running,
               -9_000 * factor,
               net - 9_000 * factor,
+              40 * factor,
+              30 * factor,
               0.74 - 0.03 * Math.min(i, 10)));
     }
     double gain = years.stream().mapToDouble(PlanYear::mean).sum();
@@ -200,7 +205,7 @@ final class SampleParts {
         order(paddocks),
         84.5,
         Drawn.of(cost, 0.8 * cost, 1.3 * cost),
-        new Gain(gain, -18_000 * factor, 138_000 * factor, 0.84),
+        new Spread(gain, -18_000 * factor, 138_000 * factor, 0.84, 0),
         1_400 * factor,
         0.9 * gain,
         160_000 * factor,
@@ -215,12 +220,12 @@ final class SampleParts {
         List.of(),
         List.of(),
         new PlanResult.Shared(gain - ofPaddocks),
-        new Gain(0.7 * gain, -9_000, 92_000, 0.86),
+        new Spread(0.7 * gain, -9_000, 92_000, 0.86, 0),
         Optional.of(
             new PlanResult.Careful(
                 80_000,
                 List.of(choice()),
-                new Gain(0.8 * gain, -7_000, 88_000, 0.9),
+                new Spread(0.8 * gain, -7_000, 88_000, 0.9, 0),
                 0.75 * gain,
                 900)),
         new PlanResult.RateEnds(4, 1.2 * gain, 9, 0.7 * gain),
@@ -245,7 +250,7 @@ final class SampleParts {
         List.of(new HowFound.NearEqual(choice(), 20)),
         120,
         List.of(),
-        List.of(new LiftedLimit(Limit.MONEY, 3_000)),
+        List.of(new LiftedLimit(PlanLimit.MONEY, 3_000)),
         List.of(),
         OptionalDouble.empty());
   }

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import swardcase.chance.Drawn;
+import swardcase.chance.Spread;
 import swardcase.farm.ExtraFeedUse;
-import swardcase.report.Gain;
 import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
 import swardcase.report.Report;
@@ -26,7 +26,8 @@ final class SampleReports {
               + " nutrition, trace elements, rams, heat and weather must be ruled out.",
           "Cultivar choice, herbicide and seed-bank plan: see an agronomist who knows the paddock.",
           "Follow labels, permits, withholding and grazing intervals and local rules.",
-          "An identification by eye is not proof: get a laboratory leaf test before money is spent.",
+          "An identification by eye is not proof: get a laboratory leaf test before money is"
+              + " spent.",
           "New pasture rich in clover brings bloat and other stock-health risks.",
           "Do not take feed away from late-pregnant ewes in order to avoid a paddock.");
 
@@ -166,7 +167,7 @@ final class SampleReports {
   }
 
   private static PlanResult nothing(Drawn none) {
-    Gain noGain = new Gain(0, 0, 0, 0);
+    Spread noGain = new Spread(0, 0, 0, 0, 0);
     return new PlanResult(
         new PlanResult.Calls(0, 0, 0, 0, 0, 0),
         true,

@@ -80,7 +80,6 @@ class JoiningViewsTest {
   void report_ofAPlanThatShutsNothing_saysSoAndShowsNothing() {
     assertThat(JoiningWords.answer(open).get(0)).startsWith("Nothing is shut");
     assertThat(open.shut()).isEmpty();
-    assertThat(open.moves()).isEmpty();
     assertThat(open.seasons()).isEmpty();
     assertThat(JoiningWords.others(open)).isEmpty();
     assertThat(JoiningCsvView.of(open).lines()).hasSize(1);
@@ -126,7 +125,7 @@ class JoiningViewsTest {
   @Test
   void json_ofThePlan_holdsTheSameTree() throws IOException {
     JsonNode tree = new ObjectMapper().readTree(JsonView.of(shut));
-    assertThat(tree.path("schemaVersion").asText()).isEqualTo("3.0");
+    assertThat(tree.path("schemaVersion").asText()).isEqualTo("4.0");
     assertThat(tree.path("mobs")).hasSize(2);
     assertThat(tree.at("/answer/paddocksShut").asInt()).isEqualTo(2);
     assertThat(tree.at("/shut/0/when").asText()).isEqualTo("before joining");

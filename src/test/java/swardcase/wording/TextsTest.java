@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import swardcase.decision.Enquiry;
 import swardcase.decision.Quantity;
+import swardcase.decision.RecordsStudy;
 import swardcase.farm.UseRule;
 import swardcase.joining.Stay;
 import swardcase.outcome.Cause;
@@ -27,7 +28,6 @@ import swardcase.outcome.MoneyKind;
 import swardcase.page.Shell;
 import swardcase.report.BudgetCase;
 import swardcase.report.Call;
-import swardcase.report.HowFound;
 import swardcase.report.HowSureReport.BreakEvenLine;
 import swardcase.report.HowSureReport.PaddockSure;
 import swardcase.report.HowSureReport.StoryLine;
@@ -40,6 +40,7 @@ import swardcase.report.RecordsReport;
 import swardcase.report.Reproduction.Finding;
 import swardcase.report.WhyNot;
 import swardcase.report.WinterFeed;
+import swardcase.search.PlanLimit;
 import swardcase.sward.LeafAgreement;
 import swardcase.sward.StandGate;
 
@@ -51,7 +52,7 @@ class TextsTest {
           Map.entry("advice", EnumSet.allOf(Enquiry.Advice.class)),
           Map.entry("breakEven", EnumSet.allOf(BreakEvenLine.Place.class)),
           Map.entry("records.gainOf", EnumSet.allOf(RecordsReport.GainOf.class)),
-          Map.entry("records.number", EnumSet.allOf(RecordsReport.MovedNumber.class)),
+          Map.entry("records.number", EnumSet.allOf(RecordsStudy.Number.class)),
           Map.entry("buy", EnumSet.complementOf(EnumSet.of(Enquiry.Kind.NUMBER))),
           Map.entry("explain", EnumSet.allOf(Quantity.class)),
           Map.entry("leafTest", EnumSet.allOf(LeafAgreement.Side.class)),
@@ -75,7 +76,7 @@ class TextsTest {
           Map.entry("oestrogen", with(OestrogenRating.values(), Finding.Kind.values())),
           Map.entry("otherCall", EnumSet.of(Call.KEEP, Call.UNDECIDED)),
           Map.entry("page.view", EnumSet.allOf(Shell.View.class)),
-          Map.entry("plan.limit", EnumSet.allOf(HowFound.Limit.class)),
+          Map.entry("plan.limit", EnumSet.allOf(PlanLimit.class)),
           Map.entry(
               "reason",
               with(

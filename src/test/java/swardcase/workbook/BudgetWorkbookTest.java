@@ -74,7 +74,7 @@ class BudgetWorkbookTest {
 
   private static byte[] write(Decision decision) throws IOException {
     Report report = report(decision);
-    return write(report, Budget.of(decision, report));
+    return write(report, Budget.of(decision.model().farm()));
   }
 
   private static byte[] write(Report report, Budget budget) throws IOException {
@@ -188,9 +188,9 @@ class BudgetWorkbookTest {
   void lineWhosePriceWasNothing_isNotScaled() throws IOException {
     Decision decision = decideWithEndValue();
     Report report = report(decision);
-    Budget budget = Budget.of(decision, report);
+    Budget budget = Budget.of(decision.model().farm());
     Assumption free = Assumption.ofFarm("free grain", Range.of(0, 0, 9), "A$/t");
-    Budget given = new Budget(budget.lambPrice(), free, budget.discountRate(), budget.years());
+    Budget given = new Budget(budget.lambPrice(), free, budget.discountRate());
 
     try (XSSFWorkbook book = open(write(report, given))) {
       set(book, free, 300);
