@@ -24,7 +24,6 @@ import swardcase.intake.LoadedFarm;
 import swardcase.outcome.FarmModel;
 import swardcase.report.Answer;
 import swardcase.report.BatchResult;
-import swardcase.report.Answer;
 import swardcase.report.ComparisonReport.Decided;
 import swardcase.tables.Tables;
 import swardcase.view.JsonView;

@@ -58,8 +58,7 @@ final class Answers implements AutoCloseable {
    * @param rough whether it was made with few draws
    * @param inHand its plan in the draws in which it is shown while numbers move
    */
-  record Kept(
-      String id, Asked asked, Disk.Read read, Answer answer, boolean rough, Spread inHand) {
+  record Kept(String id, Asked asked, Disk.Read read, Answer answer, boolean rough, Spread inHand) {
 
     Decision decision() {
       return answer.decision();
