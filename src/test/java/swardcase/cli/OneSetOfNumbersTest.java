@@ -97,7 +97,8 @@ class OneSetOfNumbersTest {
 
   private void documentHasTheKeysOthersRelyOn() {
     assertThat(result.get("schemaVersion").asText()).isEqualTo("2.0");
-    assertThat(names(plan.get("gain"))).containsExactly("mean", "low", "high", "chancePays");
+    assertThat(names(plan.get("gain")))
+        .containsExactly("mean", "low", "high", "chancePays", "standardError");
     assertThat(plan.get("certaintyEquivalent").isNumber()).isTrue();
     assertThat(names(plan.get("sureGain"))).contains("mean", "low", "high");
     assertThat(plan.get("farmWide").isArray()).isTrue();
