@@ -61,7 +61,6 @@ public final class JoiningView {
               Texts.get("joining.break.column"),
               Texts.get("joining.break.years"),
               Texts.get("joining.break.do"),
-              Texts.get("joining.break.feed"),
               Texts.get("joining.break.lost")));
       report
           .seasons()
@@ -72,7 +71,6 @@ public final class JoiningView {
                           Texts.of("joining.break", season.comes()),
                           Words.rounded(10 * season.chance(), 0.1),
                           JoiningWords.out(season),
-                          JoiningWords.feed(season),
                           JoiningWords.lost(season))));
       html.tableEnd();
     }

@@ -11,7 +11,6 @@ import swardcase.joining.Stay.Where;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.Answer;
 import swardcase.report.JoiningReport.MobRow;
-import swardcase.report.JoiningReport.MoveRow;
 import swardcase.report.JoiningReport.Reason;
 import swardcase.report.JoiningReport.SeasonRow;
 import swardcase.report.JoiningReport.Shut;
@@ -181,21 +180,6 @@ public final class JoiningWords {
         : Texts.get("none");
   }
 
-  /** When feed is green in a season: {@code dry until about 16 Apr, then green}. */
-  public static String feed(SeasonRow season) {
-    boolean green = season.greenAtStart();
-    if (season.turns().isEmpty()) {
-      return Texts.get("joining.break.throughout", colour(green));
-    }
-    List<String> parts = new ArrayList<>();
-    for (MonthDay turn : season.turns()) {
-      parts.add(Texts.get("joining.break.turn", colour(green), day(turn)));
-      green = !green;
-    }
-    parts.add(Texts.get("joining.break.last", colour(green)));
-    return String.join(", ", parts);
-  }
-
   /** When ewes must be out of paddocks that are shut to them: as long as feed is green. */
   public static String out(SeasonRow season) {
     boolean green = season.greenAtStart();
@@ -215,19 +199,15 @@ public final class JoiningWords {
   /** That the break changes nothing, if it does not; else empty. */
   public static Optional<String> sameInAllSeasons(JoiningReport report) {
     List<String> rows =
-        report.seasons().stream().map(of -> feed(of) + ": " + lost(of)).distinct().toList();
+        report.seasons().stream().map(of -> out(of) + ": " + lost(of)).distinct().toList();
     return rows.size() == 1
-        ? Optional.of(Texts.get("joining.break.same", feed(report.seasons().get(0))))
+        ? Optional.of(Texts.get("joining.break.same", out(report.seasons().get(0))))
         : Optional.empty();
   }
 
   /** Heading of the column of {@link #sure}. */
   public static String sureHeading(JoiningReport report) {
     return Texts.get("joining.column.sure", Words.exact(report.answer().tellable()));
-  }
-
-  private static String colour(boolean green) {
-    return Texts.get(green ? "joining.break.green" : "joining.break.dry");
   }
 
   /** What the mob that loses most loses in a season, as now and by the sheet. */
@@ -262,13 +242,6 @@ public final class JoiningWords {
                         : Texts.get("joining.others.one", Words.exact(of.head()), of.name()))
             .collect(Collectors.joining("; "));
     return List.of(Texts.get("joining.others", names(shut), stock));
-  }
-
-  /** A move in a few words, its day aside. */
-  public static String move(MoveRow move, JoiningReport report) {
-    return move.into()
-        .map(stay -> Texts.get("joining.moves.into", move.mob(), where(stay, report)))
-        .orElse(Texts.get("joining.moves.over", move.mob()));
   }
 
   /** What a green season does to young ewes, paddock by paddock. */
