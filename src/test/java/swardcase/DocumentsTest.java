@@ -61,7 +61,7 @@ class DocumentsTest {
             .map(row -> row.group(1))
             .toList();
     assertThat(way).hasSizeBetween(10, 20).first().isEqualTo("intake/PlantsCsv");
-    assertThat(way).last().isEqualTo("sheet/ShortCards");
+    assertThat(way).last().isEqualTo("sheet/PaddockCards");
     for (String name : way) {
       boolean hangs = false;
       for (String other : way) {

@@ -61,7 +61,6 @@ public final class JoiningView {
               "joining.break.column",
               "joining.break.years",
               "joining.break.do",
-              "joining.break.feed",
               "joining.break.lost"),
           report.seasons().stream()
               .map(
@@ -70,7 +69,6 @@ public final class JoiningView {
                           Texts.of("joining.break", season.comes()),
                           Words.rounded(10 * season.chance(), 0.1),
                           JoiningWords.out(season),
-                          JoiningWords.feed(season),
                           JoiningWords.lost(season)))
               .toList());
     }

@@ -1,5 +1,7 @@
 package swardcase.paper;
 
+import java.awt.geom.GeneralPath;
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -7,6 +9,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 
 /**
@@ -18,17 +21,21 @@ public final class Canvas {
   static final double WIDTH = 595.28;
   public static final double HEIGHT = 841.89;
 
+  /** A thinner bar could not be seen. */
+  private static final double LEAST = 0.6;
+
   private final TaggedFile file;
   private final PDPage page;
 
   /** Null where nothing is to be drawn. */
   private final PDPageContentStream content;
 
+  /** A page of a document, or what is to be drawn before all that is on it. */
   Canvas(TaggedFile file, PDDocument document, PDPage page) {
     this.file = file;
     this.page = page;
     try {
-      content = new PDPageContentStream(document, page);
+      content = new PDPageContentStream(document, page, AppendMode.PREPEND, true);
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }
@@ -92,8 +99,7 @@ public final class Canvas {
         () -> {
           content.setStrokingColor(tint.color());
           content.setLineWidth((float) width);
-          content.moveTo((float) x1, (float) (HEIGHT - y1));
-          content.lineTo((float) x2, (float) (HEIGHT - y2));
+          stroke(x1, y1, x2, y2);
           content.stroke();
         });
   }
@@ -108,132 +114,87 @@ public final class Canvas {
         });
   }
 
-  /** The outline of a rectangle from its top left corner. */
-  public void frame(double x, double y, double width, double height, double lineWidth, Tint tint) {
-    run(
-        () -> {
-          content.setStrokingColor(tint.color());
-          content.setLineWidth((float) lineWidth);
-          content.addRect((float) x, (float) (HEIGHT - y - height), (float) width, (float) height);
-          content.stroke();
-        });
+  /** A bar with its outline, from its top left corner; however thin, it can be seen. */
+  public void bar(double x, double y, double width, double height, Fill fill) {
+    double right = x + Math.max(LEAST, width);
+    double lower = y + Math.max(LEAST, height);
+    area(List.of(new double[] {x, y, right, y, right, lower, x, lower}), fill, 0.5);
   }
 
-  /** Slanted lines within a rectangle. */
-  public void hatch(double x, double y, double width, double height, Tint tint) {
-    run(
-        () -> {
-          content.saveGraphicsState();
-          content.addRect((float) x, (float) (HEIGHT - y - height), (float) width, (float) height);
-          content.clip();
-          content.setStrokingColor(tint.color());
-          content.setLineWidth(0.6f);
-          for (double start = x - height; start < x + width; start += 3) {
-            content.moveTo((float) start, (float) (HEIGHT - y - height));
-            content.lineTo((float) (start + height), (float) (HEIGHT - y));
-          }
-          content.stroke();
-          content.restoreGraphicsState();
-        });
-  }
-
-  /** How an area is filled: apart from each other in grey, and without any colour. */
-  public enum Fill {
-    PLAIN,
-    SLANTED,
-    CROSSED,
-    DOTTED
+  /** A small diamond around a point, filled or open. */
+  public void diamond(double x, double y, double radius, boolean filled) {
+    double[] corners = {x - radius, y, x, y - radius, x + radius, y, x, y + radius};
+    area(List.of(corners), filled ? Fill.INK : Fill.OPEN, 0.9);
   }
 
   /**
    * An area with its outline.
    *
    * @param rings corners of each ring, x and y by turns; a ring within another is a hole
+   * @param outline width of the outline, points
    */
-  public void area(List<double[]> rings, Fill fill) {
-    double left = Double.MAX_VALUE;
-    double top = Double.MAX_VALUE;
-    double right = 0;
-    double bottom = 0;
-    for (double[] ring : rings) {
-      for (int i = 0; i < ring.length; i += 2) {
-        left = Math.min(left, ring[i]);
-        right = Math.max(right, ring[i]);
-        top = Math.min(top, ring[i + 1]);
-        bottom = Math.max(bottom, ring[i + 1]);
-      }
-    }
-    double[] box = {left, top, right, bottom};
+  public void area(List<double[]> rings, Fill fill, double outline) {
     run(
         () -> {
-          content.saveGraphicsState();
           path(rings);
-          content.clipEvenOdd();
-          content.setNonStrokingColor(Tint.PAPER.color());
-          content.addRect(
-              (float) box[0],
-              (float) (HEIGHT - box[3]),
-              (float) (box[2] - box[0]),
-              (float) (box[3] - box[1]));
-          content.fill();
-          content.setStrokingColor(Tint.INK.color());
-          content.setLineWidth(fill == Fill.DOTTED ? 1.3f : 0.5f);
-          content.setLineDashPattern(fill == Fill.DOTTED ? new float[] {1.3f, 5} : new float[0], 0);
-          if (fill == Fill.SLANTED || fill == Fill.CROSSED) {
-            slant(box, 1);
+          content.setNonStrokingColor(fill.ground().color());
+          content.fillEvenOdd();
+          if (fill.ordinal() >= Fill.HATCHED.ordinal()) {
+            content.saveGraphicsState();
+            path(rings);
+            content.clipEvenOdd();
+            pattern(rings, fill);
+            content.restoreGraphicsState();
           }
-          if (fill == Fill.CROSSED) {
-            slant(box, -1);
-          }
-          for (double y = box[1]; fill == Fill.DOTTED && y < box[3]; y += 6) {
-            content.moveTo((float) box[0], (float) (HEIGHT - y));
-            content.lineTo((float) box[2], (float) (HEIGHT - y));
-          }
-          content.stroke();
-          content.restoreGraphicsState();
-          content.setStrokingColor(Tint.INK.color());
-          content.setLineWidth(1);
           path(rings);
+          content.setStrokingColor(Tint.INK.color());
+          content.setLineWidth((float) outline);
           content.stroke();
         });
   }
 
-  /** Slanted lines over a box, rising to the right or, at -1, to the left. */
-  private void slant(double[] box, int direction) throws IOException {
-    double height = box[3] - box[1];
-    for (double start = box[0] - height; start < box[2] + height; start += 5) {
-      content.moveTo((float) start, (float) (HEIGHT - box[3]));
-      content.lineTo((float) (start + direction * height), (float) (HEIGHT - box[1]));
+  /** Lines over the box around rings. */
+  private void pattern(List<double[]> rings, Fill fill) throws IOException {
+    GeneralPath shape = new GeneralPath();
+    for (double[] ring : rings) {
+      shape.moveTo(ring[0], ring[1]);
+      for (int i = 2; i < ring.length; i += 2) {
+        shape.lineTo(ring[i], ring[i + 1]);
+      }
     }
+    Rectangle2D box = shape.getBounds2D();
+    boolean dots = fill == Fill.DOTTED;
+    content.setStrokingColor(Tint.INK.color());
+    content.setLineWidth(dots ? 1.3f : 0.5f);
+    if (dots) {
+      content.setLineDashPattern(new float[] {1.3f, 5}, 0);
+    }
+    double rise = dots ? 0 : box.getHeight();
+    for (double at = -rise; at < (dots ? box.getHeight() : box.getWidth()); at += dots ? 6 : 4) {
+      double x = dots ? box.getMinX() : box.getMinX() + at;
+      double y = dots ? box.getMinY() + at : box.getMaxY();
+      double to = dots ? box.getMaxX() : x + rise;
+      stroke(x, y, to, y - rise);
+      if (fill == Fill.CROSSED) {
+        stroke(x, y - rise, to, y);
+      }
+    }
+    content.stroke();
+  }
+
+  private void stroke(double x1, double y1, double x2, double y2) throws IOException {
+    content.moveTo((float) x1, (float) (HEIGHT - y1));
+    content.lineTo((float) x2, (float) (HEIGHT - y2));
   }
 
   private void path(List<double[]> rings) throws IOException {
     for (double[] ring : rings) {
-      for (int i = 0; i < ring.length; i += 2) {
-        if (i == 0) {
-          content.moveTo((float) ring[i], (float) (HEIGHT - ring[i + 1]));
-        } else {
-          content.lineTo((float) ring[i], (float) (HEIGHT - ring[i + 1]));
-        }
+      content.moveTo((float) ring[0], (float) (HEIGHT - ring[1]));
+      for (int i = 2; i < ring.length; i += 2) {
+        content.lineTo((float) ring[i], (float) (HEIGHT - ring[i + 1]));
       }
       content.closePath();
     }
-  }
-
-  /** A small diamond around a point, filled or open. */
-  public void diamond(double x, double y, double radius, boolean filled) {
-    run(
-        () -> {
-          content.setStrokingColor(Tint.INK.color());
-          content.setNonStrokingColor((filled ? Tint.INK : Tint.PAPER).color());
-          content.setLineWidth(0.9f);
-          content.moveTo((float) (x - radius), (float) (HEIGHT - y));
-          content.lineTo((float) x, (float) (HEIGHT - y + radius));
-          content.lineTo((float) (x + radius), (float) (HEIGHT - y));
-          content.lineTo((float) x, (float) (HEIGHT - y - radius));
-          content.closePath();
-          content.fillAndStroke();
-        });
   }
 
   void close() {

@@ -1,6 +1,9 @@
 package swardcase.paper;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.util.List;
+import java.util.function.Consumer;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDLayoutAttributeObject;
@@ -15,22 +18,36 @@ public final class Flow {
   public static final double BOTTOM = Canvas.HEIGHT - 56;
   public static final double WIDTH = RIGHT - LEFT;
 
-  public static final Style CARD = new Style(true, 11.5, Tint.INK);
+  private static final Style CARD = new Style(true, 11.5, Tint.INK);
+  private static final double INDENT = 12;
 
-  private final TaggedFile file;
-  private final RunningHead head;
+  private TaggedFile file;
   private Canvas canvas;
-  private double y;
+  private double y = BOTTOM;
   private PDOutlineItem section;
 
-  /** Begins on a first page of the file. */
-  public Flow(TaggedFile file, RunningHead head) {
+  private Flow(TaggedFile file) {
     this.file = file;
-    this.head = head;
+  }
+
+  /** Writes a document with everything that is put on its pages; the stream stays open. */
+  public static void write(String title, RunningHead head, OutputStream out, Consumer<Flow> drawing)
+      throws IOException {
+    try (TaggedFile file = new TaggedFile(title, head.program(), head.date())) {
+      Flow flow = new Flow(file);
+      drawing.accept(flow);
+      flow.canvas.close();
+      for (int page = 1; page <= file.pageCount(); page++) {
+        Canvas margins = file.before(page);
+        head.draw(margins, file.lettering(), page, file.pageCount());
+        margins.close();
+      }
+      file.save(out);
+    }
   }
 
   /** The file that is written. */
-  public TaggedFile file() {
+  TaggedFile file() {
     return file;
   }
 
@@ -44,18 +61,13 @@ public final class Flow {
     return canvas;
   }
 
-  /** Its number, from 1. */
-  public int page() {
-    return file.pageCount();
-  }
-
   /** Distance of the cursor from the top of the page. */
   public double y() {
     return y;
   }
 
   /** What is left of the page. */
-  double room() {
+  public double room() {
     return BOTTOM - y;
   }
 
@@ -71,30 +83,50 @@ public final class Flow {
 
   /** Goes on on a new page. */
   public void newPage() {
-    end();
-    canvas = file.newPage();
-    head.draw(canvas, file.lettering(), file.pageCount());
-    y = TOP;
-  }
-
-  /** Ends the last page. */
-  public void end() {
     if (canvas != null) {
       canvas.close();
     }
+    canvas = file.newPage();
+    y = TOP;
   }
 
   /** Starts a new page unless there is room for {@code height}. */
   public void need(double height) {
-    if (room() < height && y > TOP) {
+    if (canvas == null || room() < height && y > TOP) {
       newPage();
     }
   }
 
-  /** The title of the sheet. */
+  /** Height of what a drawing adds, which is found by drawing it where nobody sees it. */
+  public double height(Runnable drawing) {
+    TaggedFile here = file;
+    Canvas page = canvas;
+    double at = y;
+    PDOutlineItem within = section;
+    section = null;
+    file = here.trial();
+    canvas = file.newPage();
+    y = TOP;
+    drawing.run();
+    double height = (file.pageCount() - 1) * (BOTTOM - TOP) + y - TOP;
+    file = here;
+    canvas = page;
+    y = at;
+    section = within;
+    return height;
+  }
+
+  /** Draws on the page at hand if it fits there, else on a new one. */
+  public void together(Runnable drawing) {
+    need(Math.min(height(drawing), BOTTOM - TOP));
+    drawing.run();
+  }
+
+  /** The title of the sheet, on a page of its own or above the rest. */
   public void title(String text, String bookmark) {
+    need(0);
     section = file.bookmark(null, bookmark, canvas.page(), y);
-    lines("H1", text, Style.TITLE);
+    lines("H1", lettering().wrap(text, Style.TITLE, WIDTH, 2), Style.TITLE, LEFT);
     gap(4);
   }
 
@@ -108,22 +140,26 @@ public final class Flow {
 
   /** A heading within a section. */
   public void part(String text) {
-    need(70);
-    gap(6);
-    lines("H3", text, Style.PART);
-    gap(2);
+    heading("H3", text);
   }
 
   /** A heading that follows the title of the sheet without a section between. */
   public void heading(String text) {
-    need(70);
+    heading("H2", text);
+  }
+
+  private void heading(String type, String text) {
+    need(90);
     gap(6);
-    lines("H2", text, Style.PART);
+    lines(type, text, Style.PART);
     gap(2);
   }
 
-  /** A heading within a section with a bookmark below that of the section. */
-  public void markedPart(String text) {
+  /** A heading within a section, below a rule, with a bookmark below that of the section. */
+  public void card(String text) {
+    double top = y;
+    canvas.artifact(() -> canvas.box(LEFT, top, WIDTH, 1.4, Tint.DEEP));
+    gap(6);
     file.bookmark(section, text, canvas.page(), y);
     lines("H3", text, CARD);
     gap(2);
@@ -135,37 +171,43 @@ public final class Flow {
     gap(4);
   }
 
-  private void lines(String type, String text, Style style) {
-    if (text.isBlank()) {
-      return;
-    }
-    PDStructureElement element = file.element(file.top(), type);
-    block(element, lettering().wrap(text, style, WIDTH), style, LEFT);
+  /** A paragraph from {@code x} on. */
+  public void paragraph(String text, Style style, double x, double width) {
+    lines("P", lettering().wrap(text, style, width), style, x);
   }
 
-  /** Lines of one paragraph that begin at {@code x}, in points from the left edge of the page. */
-  public void paragraph(List<String> lines, Style style, double x) {
-    block(file.element(file.top(), "P"), lines, style, x);
+  private void lines(String type, String text, Style style) {
+    if (!text.isBlank()) {
+      lines(type, lettering().wrap(text, style, WIDTH), style, LEFT);
+    }
+  }
+
+  private void lines(String type, List<String> lines, Style style, double x) {
+    block(element(type), lines, style, x);
+  }
+
+  PDStructureElement element(String type) {
+    return file.element(file.top(), type);
   }
 
   /** Lines of one element, broken over pages where they must be. */
-  void block(PDStructureElement element, List<String> lines, Style style, double x) {
+  private void block(PDStructureElement element, List<String> lines, Style style, double x) {
     int from = 0;
     while (from < lines.size()) {
       need(style.leading() * Math.min(2, lines.size() - from));
       int fits = Math.max(1, (int) ((room() + 0.01) / style.leading()));
       List<String> here = lines.subList(from, Math.min(lines.size(), from + fits));
       double start = y;
-      canvas.tagged(element, () -> draw(here, x, start, style));
+      canvas.tagged(
+          element,
+          () -> {
+            for (int i = 0; i < here.size(); i++) {
+              double baseline = start + i * style.leading() + style.ascent();
+              canvas.text(here.get(i), x, baseline, style);
+            }
+          });
       y += here.size() * style.leading();
       from += here.size();
-    }
-  }
-
-  /** Draws lines from {@code top} down. */
-  void draw(List<String> lines, double x, double top, Style style) {
-    for (int i = 0; i < lines.size(); i++) {
-      canvas.text(lines.get(i), x, top + i * style.leading() + style.ascent(), style);
     }
   }
 
@@ -179,20 +221,20 @@ public final class Flow {
     if (items.isEmpty()) {
       return;
     }
-    PDStructureElement list = file.element(file.top(), "L");
+    PDStructureElement list = element("L");
     for (String item : items) {
-      List<String> lines = lettering().wrap(item, style, width - 12);
+      List<String> lines = lettering().wrap(item, style, width - INDENT);
       need(style.leading() * Math.min(2, lines.size()));
       double middle = y + style.ascent() - style.size() * 0.33;
       canvas.artifact(() -> canvas.box(LEFT + 1, middle - 1.4, 2.8, 2.8, Tint.DEEP));
       PDStructureElement entry = file.element(list, "LI");
-      block(file.element(entry, "LBody"), lines, style, LEFT + 12);
+      block(file.element(entry, "LBody"), lines, style, LEFT + INDENT);
       gap(2.5);
     }
     gap(2);
   }
 
-  /** Draws a picture at {@code top} with {@code height}. */
+  /** Draws a picture at {@code top}. */
   public interface Painter {
     void paint(Canvas canvas, double top);
   }
@@ -206,7 +248,7 @@ public final class Flow {
 
   /** A figure at the cursor, which stays where it is. */
   public void figureAt(double x, double width, double height, String alternative, Painter painter) {
-    PDStructureElement element = file.element(file.top(), "Figure");
+    PDStructureElement element = element("Figure");
     element.setAlternateDescription(Lettering.tidy(alternative));
     PDLayoutAttributeObject place = new PDLayoutAttributeObject();
     place.setBBox(

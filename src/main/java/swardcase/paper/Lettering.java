@@ -4,9 +4,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.Normalizer;
+import java.text.Normalizer.Form;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.StringTokenizer;
+import java.util.Map;
+import java.util.regex.Pattern;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -24,12 +27,18 @@ public final class Lettering {
   static final String REGULAR = "Roboto-Regular.ttf";
   private static final String FOLDER = "/com/formdev/flatlaf/fonts/roboto/";
   private static final String ELLIPSIS = "\u2026";
+  private static final Pattern WHITE = Pattern.compile("[\\p{javaWhitespace}\\p{Cc}]");
+  private static final Pattern HALF_A_SIGN = Pattern.compile("\\p{Cs}");
+  private static final Pattern INVISIBLE = Pattern.compile("\\p{Cf}");
+
+  /** Spaces, but none between a currency sign and its number or a number and its per cent. */
+  private static final Pattern BETWEEN_WORDS = Pattern.compile(" ++(?!%|(?<=\\p{Sc} )[\u22120-9])");
 
   private final PDFont regular;
   private final PDFont bold;
   private final CmapLookup glyphs;
-  private final double[] regularWidths = new double[0x500];
-  private final double[] boldWidths = new double[0x500];
+  private final Map<Integer, Double> regularWidths = new HashMap<>();
+  private final Map<Integer, Double> boldWidths = new HashMap<>();
   private boolean replaced;
 
   Lettering(PDDocument document) {
@@ -65,21 +74,8 @@ public final class Lettering {
 
   /** Composed characters, no controls and no invisible marks; white space is one space. */
   static String tidy(String text) {
-    StringBuilder out = new StringBuilder();
-    Normalizer.normalize(text, Normalizer.Form.NFC)
-        .codePoints()
-        .forEach(
-            c -> {
-              int type = Character.getType(c);
-              if (Character.isWhitespace(c) || type == Character.CONTROL) {
-                out.append(' ');
-              } else if (type == Character.SURROGATE) {
-                out.append('?');
-              } else if (type != Character.FORMAT) {
-                out.appendCodePoint(c);
-              }
-            });
-    return out.toString();
+    String spaced = WHITE.matcher(Normalizer.normalize(text, Form.NFC)).replaceAll(" ");
+    return INVISIBLE.matcher(HALF_A_SIGN.matcher(spaced).replaceAll("?")).replaceAll("");
   }
 
   /** The text with what the faces lack replaced by a question mark. */
@@ -101,29 +97,17 @@ public final class Lettering {
 
   /** Width of cleaned text in points. */
   public double width(String clean, Style style) {
-    double[] widths = style.bold() ? boldWidths : regularWidths;
+    Map<Integer, Double> widths = style.bold() ? boldWidths : regularWidths;
     double sum = 0;
-    for (int i = 0; i < clean.length(); i++) {
-      char c = clean.charAt(i);
-      double width = c < widths.length ? widths[c] : 0;
-      if (width == 0) {
-        width = measured(c, clean, i, style);
-        if (c < widths.length) {
-          widths[c] = width;
-        }
-      }
-      sum += width;
+    for (int i = 0; i < clean.length(); i = clean.offsetByCodePoints(i, 1)) {
+      sum += widths.computeIfAbsent(clean.codePointAt(i), sign -> width(sign, font(style)));
     }
     return sum * style.size() / 1000;
   }
 
-  private double measured(char c, String clean, int at, Style style) {
-    if (Character.isLowSurrogate(c)) {
-      return 0;
-    }
-    int codePoint = clean.codePointAt(at);
+  private static double width(int sign, PDFont font) {
     try {
-      return font(style).getStringWidth(Character.toString(codePoint));
+      return font.getStringWidth(Character.toString(sign));
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }
@@ -133,7 +117,7 @@ public final class Lettering {
   public List<String> wrap(String text, Style style, double width) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : words(clean(text).strip())) {
+    for (String word : BETWEEN_WORDS.split(clean(text).strip())) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (width(longer, style) <= width) {
         line = longer;
@@ -153,36 +137,14 @@ public final class Lettering {
     return lines;
   }
 
-  /** Splits at spaces, but keeps a currency sign with its number and a number with its per cent. */
-  private static List<String> words(String text) {
-    List<String> words = new ArrayList<>();
-    for (StringTokenizer rest = new StringTokenizer(text, " "); rest.hasMoreTokens(); ) {
-      String word = rest.nextToken();
-      int last = words.size() - 1;
-      boolean joins =
-          last >= 0 && (word.startsWith("%") || isCurrency(words.get(last)) && isNumber(word));
-      if (joins) {
-        words.set(last, words.get(last) + " " + word);
-      } else {
-        words.add(word);
-      }
-    }
-    return words;
-  }
-
-  private static boolean isCurrency(String word) {
-    return Character.getType(word.codePointBefore(word.length())) == Character.CURRENCY_SYMBOL;
-  }
-
-  private static boolean isNumber(String word) {
-    char first = word.charAt(0);
-    return first == '\u2212' || first >= '0' && first <= '9';
-  }
-
   /** The style, made smaller where the longest word would otherwise be broken. */
   Style unbroken(String text, Style style, double width) {
     double widest =
-        words(clean(text)).stream().mapToDouble(word -> width(word, style)).max().orElse(0);
+        BETWEEN_WORDS
+            .splitAsStream(clean(text))
+            .mapToDouble(word -> width(word, style))
+            .max()
+            .orElse(0);
     return widest <= width
         ? style
         : style.sized(Math.floor(style.size() * width / widest * 10) / 10);

@@ -12,8 +12,7 @@ public final class RangeBar {
     double low = scale.at(drawn.low());
     double high = scale.at(drawn.high());
     double mean = scale.at(drawn.mean());
-    canvas.box(low, middle - height / 2, Math.max(0.6, high - low), height, Tint.OCHRE);
-    canvas.frame(low, middle - height / 2, Math.max(0.6, high - low), height, 0.5, Tint.INK);
+    canvas.bar(low, middle - height / 2, high - low, height, Fill.OCHRE);
     double reach = height / 2 + 2;
     canvas.line(mean, middle - reach, mean, middle + reach, 1.8, Tint.INK);
   }

@@ -6,107 +6,95 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeObject;
 
 /**
- * A tagged table. The first column heads its row; the heading row is drawn again on every page the
- * table runs on to. A row is never broken, nor is a number, which is set smaller instead; no piece
- * of a cell is longer than {@link #MOST_LINES}.
+ * A tagged table. The first column heads its row; the heading row, if any column has a heading, is
+ * drawn again on every page the table runs on to. A row is never broken, nor is a number, which is
+ * set smaller instead. What follows a line break in a cell stands below the rest of it in the type
+ * of notes; nothing is longer than {@link #MOST_LINES}, nor a head than {@link #MOST_OF_HEAD}.
  */
 public final class Table {
 
   private static final int MOST_LINES = 12;
+  private static final int MOST_OF_HEAD = 3;
   private static final double PADDING = 2;
+  private static final double LEAST_HEIGHT = 10.5;
+
+  /** Room for a row below the heading. */
+  private static final double FIRST_ROW = 40;
 
   private final Flow flow;
   private final List<Column> columns;
-  private final int mostLinesOfHead;
   private final double left;
   private final double width;
-  private PDStructureElement table;
-  private PDStructureElement body;
+  private final List<Box> head;
+  private final PDStructureElement body;
 
-  /** A table of these columns where the flow stands. */
-  public Table(Flow flow, List<Column> columns) {
-    this(flow, columns, Flow.LEFT, MOST_LINES);
+  /** Begins a table of these columns where the flow stands. */
+  public Table(Flow flow, Column... columns) {
+    this(flow, Flow.LEFT, columns);
   }
 
-  /** A table from {@code left} on whose first column has at most so many lines a row. */
-  public Table(Flow flow, List<Column> columns, double left, int mostLinesOfHead) {
+  /** Begins it {@code left} points from the edge of the page. */
+  public Table(Flow flow, double left, Column... columns) {
     this.flow = flow;
-    this.columns = List.copyOf(columns);
+    this.columns = List.of(columns);
     this.left = left;
-    this.mostLinesOfHead = mostLinesOfHead;
-    this.width = columns.stream().mapToDouble(Column::width).sum();
-  }
-
-  /** Starts a table whose columns explain themselves, without a heading row. */
-  public void start() {
-    table = flow.file().element(flow.file().top(), "Table");
+    width = this.columns.stream().mapToDouble(Column::width).sum();
+    boolean headed = this.columns.stream().anyMatch(column -> !column.header().isEmpty());
+    head = headed ? headings() : List.of();
+    if (headed) {
+      flow.need(height(head) + FIRST_ROW);
+    }
+    PDStructureElement table = flow.element("Table");
+    if (headed) {
+      PDStructureElement rows = flow.file().element(table, "THead");
+      draw(head, flow.file().element(rows, "TR"), true);
+    }
     body = flow.file().element(table, "TBody");
-  }
-
-  /** The heading row; needs room for a row below it. */
-  public void head() {
-    Placed head = headings();
-    flow.need(head.height() + 40);
-    table = flow.file().element(flow.file().top(), "Table");
-    PDStructureElement row = flow.file().element(flow.file().element(table, "THead"), "TR");
-    body = flow.file().element(table, "TBody");
-    draw(head, row, true);
-  }
-
-  private Placed headings() {
-    return place(
-        columns.stream().map(column -> Cell.of(column.header(), Style.NOTE_BOLD)).toList(), true);
-  }
-
-  /** Height a row would take. */
-  public double height(List<Cell> cells) {
-    return place(cells, false).height();
   }
 
   /** The next row, on a new page if it does not fit. */
-  public void row(List<Cell> cells) {
-    Placed row = place(cells, false);
-    if (row.height() > flow.room()) {
+  public void row(String... cells) {
+    row(place(List.of(cells), columns.stream().map(Column::style).toList()));
+  }
+
+  /** A row that stands out, such as a sum. */
+  public void rowInBold(String... cells) {
+    row(place(List.of(cells), columns.stream().map(column -> column.style().inBold()).toList()));
+  }
+
+  private void row(List<Box> row) {
+    if (height(row) > flow.room()) {
       flow.newPage();
-      repeatHeadings();
+      if (!head.isEmpty()) {
+        double top = flow.y();
+        flow.canvas().artifact(() -> head.forEach(box -> drawText(box, top)));
+        ruleBelow(head, Tint.INK);
+      }
     }
     draw(row, flow.file().element(body, "TR"), false);
   }
 
-  private void repeatHeadings() {
-    Placed head = headings();
+  private void draw(List<Box> row, PDStructureElement element, boolean heading) {
     double top = flow.y();
-    flow.canvas().artifact(() -> head.boxes().forEach(box -> drawText(box, top)));
-    ruleBelow(top + head.height(), Tint.INK);
-    flow.gap(head.height());
-  }
-
-  private void draw(Placed row, PDStructureElement element, boolean heading) {
-    double top = flow.y();
-    for (int i = 0; i < row.boxes().size(); i++) {
-      Box box = row.boxes().get(i);
-      boolean head = heading || i == 0;
-      PDStructureElement cell = flow.file().element(element, head ? "TH" : "TD");
-      if (head) {
+    for (int i = 0; i < row.size(); i++) {
+      Box box = row.get(i);
+      boolean isHead = heading || i == 0;
+      PDStructureElement cell = flow.file().element(element, isHead ? "TH" : "TD");
+      if (isHead) {
         PDTableAttributeObject scope = new PDTableAttributeObject();
         scope.setScope(heading ? "Column" : "Row");
         cell.addAttribute(scope);
-      }
-      if (box.mark() != null) {
-        flow.canvas()
-            .artifact(
-                () ->
-                    box.mark().draw(flow.canvas(), left + box.x(), top, box.width(), row.upper()));
       }
       if (!box.lines().isEmpty()) {
         flow.canvas().tagged(cell, () -> drawText(box, top));
       }
     }
-    ruleBelow(top + row.height(), heading ? Tint.INK : Tint.RULE);
-    flow.gap(row.height());
+    ruleBelow(row, heading ? Tint.INK : Tint.RULE);
   }
 
-  private void ruleBelow(double at, Tint tint) {
+  private void ruleBelow(List<Box> row, Tint tint) {
+    flow.gap(height(row));
+    double at = flow.y();
     flow.canvas().artifact(() -> flow.canvas().line(left, at, left + width, at, 0.5, tint));
   }
 
@@ -125,68 +113,64 @@ public final class Table {
 
   private record Line(String text, Style style) {}
 
-  private record Box(
-      double x, double y, double width, boolean right, List<Line> lines, Cell.Mark mark) {
+  private record Box(double x, double y, double width, boolean right, List<Line> lines) {
 
-    public double height() {
-      return lines.stream().mapToDouble(line -> line.style().leading()).sum();
+    double bottom() {
+      return y + lines.stream().mapToDouble(line -> line.style().leading()).sum();
     }
   }
 
-  /** Boxes of a row; {@code upper} is its height without the part below. */
-  private record Placed(List<Box> boxes, double upper, double height) {}
+  private static double height(List<Box> row) {
+    return PADDING + row.stream().mapToDouble(Box::bottom).reduce(LEAST_HEIGHT, Math::max);
+  }
 
-  private Placed place(List<Cell> cells, boolean heading) {
+  /** What stands below its row has its heading below that of the first column. */
+  private List<Box> headings() {
     List<Box> boxes = new ArrayList<>();
     double x = 0;
-    double height = 0;
-    for (int i = 0; i < columns.size(); i++) {
-      Column column = columns.get(i);
-      if (!column.below()) {
-        double inner = column.width() - (i < columns.size() - 1 ? Column.GAP : 0);
-        int most = i == 0 ? mostLinesOfHead : MOST_LINES;
-        Box box =
-            new Box(
-                x,
-                PADDING,
-                inner,
-                column.right(),
-                lines(cells.get(i), column, inner, most),
-                cells.get(i).mark());
-        boxes.add(box);
-        x += column.width();
-        height = Math.max(height, box.height());
-      }
+    for (Column column : columns) {
+      double inner = column.below() ? columns.get(0).width() : inner(column);
+      double y = column.below() ? boxes.get(0).bottom() : PADDING;
+      boxes.add(box(column.below() ? 0 : x, y, inner, column, column.header(), Style.NOTE_BOLD));
+      x += column.width();
     }
-    double upper = PADDING + Math.max(height, 10.5);
-    double y = heading ? PADDING + boxes.get(0).height() : upper;
-    for (int i = 0; i < columns.size(); i++) {
-      if (columns.get(i).below()) {
-        double inner = heading ? boxes.get(0).width() : width;
-        Box box =
-            new Box(
-                0, y, inner, false, lines(cells.get(i), columns.get(i), inner, MOST_LINES), null);
-        boxes.add(box);
-        y += box.height();
-      }
-    }
-    y = Math.max(y, upper);
-    return new Placed(boxes, upper, y + PADDING);
+    return boxes;
   }
 
-  private List<Line> lines(Cell cell, Column column, double inner, int most) {
-    List<Line> lines = new ArrayList<>();
-    for (Cell.Piece piece : cell.pieces()) {
-      if (!piece.text().isBlank()) {
-        Style style =
-            column.right()
-                ? flow.lettering().unbroken(piece.text(), piece.style(), inner)
-                : piece.style();
-        for (String line : flow.lettering().wrap(piece.text(), style, inner, most)) {
-          lines.add(new Line(line, style));
-        }
-      }
+  private List<Box> place(List<String> cells, List<Style> styles) {
+    List<Box> boxes = new ArrayList<>();
+    double x = 0;
+    for (int i = 0; i < cells.size(); i++) {
+      Column column = columns.get(i);
+      boxes.add(
+          column.below()
+              ? box(0, height(boxes) - PADDING, width, column, cells.get(i), styles.get(i))
+              : box(x, PADDING, inner(column), column, cells.get(i), styles.get(i)));
+      x += column.width();
     }
-    return lines;
+    return boxes;
+  }
+
+  private double inner(Column column) {
+    return column.width() - (columns.indexOf(column) < columns.size() - 1 ? Column.GAP : 0);
+  }
+
+  private Box box(double x, double y, double inner, Column column, String text, Style style) {
+    int most = columns.indexOf(column) == 0 ? MOST_OF_HEAD : MOST_LINES;
+    List<Line> lines = new ArrayList<>();
+    String[] pieces = text.split("\n");
+    for (int i = 0; i < pieces.length; i++) {
+      lines.addAll(lines(pieces[i], i == 0 ? style : Style.NOTE, column.right(), inner, most));
+    }
+    return new Box(x, y, inner, column.right(), lines);
+  }
+
+  private List<Line> lines(String text, Style style, boolean isNumber, double inner, int most) {
+    Style fitting = isNumber ? flow.lettering().unbroken(text, style, inner) : style;
+    return text.isBlank()
+        ? List.of()
+        : flow.lettering().wrap(text, fitting, inner, most).stream()
+            .map(line -> new Line(line, fitting))
+            .toList();
   }
 }

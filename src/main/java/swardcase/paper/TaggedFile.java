@@ -39,7 +39,7 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
  * A PDF file with its structure tree, bookmarks and metadata, in the shape PDF/UA-1 (ISO 14289-1)
  * and PDF/A-2a (ISO 19005-2) ask for. Its bytes depend on what is put in and on nothing else.
  */
-public final class TaggedFile implements AutoCloseable {
+final class TaggedFile implements AutoCloseable {
 
   static final String LANGUAGE = "en-AU";
 
@@ -53,7 +53,7 @@ public final class TaggedFile implements AutoCloseable {
   private final boolean drawn;
 
   /** A file with pages to come. */
-  public TaggedFile(String title, String producer, LocalDate date) {
+  TaggedFile(String title, String producer, LocalDate date) {
     this.date = date;
     document = new PDDocument();
     lettering = new Lettering(document);
@@ -81,8 +81,8 @@ public final class TaggedFile implements AutoCloseable {
     drawn = false;
   }
 
-  /** A file of the same lettering on which nothing is drawn, to find where things will stand. */
-  public TaggedFile trial() {
+  /** A file of the same lettering on which nothing is drawn, to find how high things are. */
+  TaggedFile trial() {
     return new TaggedFile(this);
   }
 
@@ -117,17 +117,17 @@ public final class TaggedFile implements AutoCloseable {
   }
 
   /** The faces, which measure and break text. */
-  public Lettering lettering() {
+  Lettering lettering() {
     return lettering;
   }
 
   /** The element that holds all others. */
-  public PDStructureElement top() {
+  PDStructureElement top() {
     return top;
   }
 
   /** How many pages there are. */
-  public int pageCount() {
+  int pageCount() {
     return parents.size();
   }
 
@@ -141,8 +141,13 @@ public final class TaggedFile implements AutoCloseable {
     return drawn ? new Canvas(this, document, page) : new Canvas(this, page);
   }
 
+  /** Draws on a page, from 1, before all that is on it. */
+  Canvas before(int page) {
+    return new Canvas(this, document, document.getPage(page - 1));
+  }
+
   /** A new element at the end of {@code parent}. */
-  public PDStructureElement element(PDStructureNode parent, String type) {
+  PDStructureElement element(PDStructureNode parent, String type) {
     PDStructureElement element = new PDStructureElement(type, parent);
     parent.appendKid(element);
     return element;
@@ -180,7 +185,7 @@ public final class TaggedFile implements AutoCloseable {
   }
 
   /** Ends the file and writes it. */
-  public void save(OutputStream out) throws IOException {
+  void save(OutputStream out) throws IOException {
     COSArray numbers = new COSArray();
     for (int i = 0; i < parents.size(); i++) {
       numbers.add(COSInteger.get(i));

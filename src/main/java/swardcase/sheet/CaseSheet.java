@@ -3,6 +3,8 @@ package swardcase.sheet;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Optional;
+import swardcase.paper.Flow;
+import swardcase.paper.RunningHead;
 import swardcase.report.BudgetCase;
 import swardcase.report.JoiningReport;
 import swardcase.report.Report;
@@ -26,28 +28,29 @@ public final class CaseSheet {
       Optional<JoiningReport> joining,
       OutputStream out)
       throws IOException {
-    Passes.write(
+    MoneyFaces faces = new MoneyFaces(report);
+    Flow.write(
         Texts.get("case.title", report.farm().name()),
-        report,
-        Texts.get("case.mark", budget.fingerprint()),
+        new RunningHead(
+            report.program(),
+            report.farm().name(),
+            report.farm().date(),
+            Texts.get("case.mark", budget.fingerprint())),
         out,
-        (flow, contents) -> {
-          MoneyFaces faces = new MoneyFaces(report);
+        flow -> {
           new CasePage(flow, report, budget, head, faces).draw();
-          new PaddockTable(flow, report, faces).draw(i -> true);
-          new HowSurePage(flow, report, contents).draw();
-          report.howSure().ifPresent(sure -> new OddsPage(flow, report, sure).draw());
+          new PaddockTable(flow, report, faces, of -> true).draw();
+          SurePage sure = new SurePage(flow, report, faces);
+          sure.draw();
+          sure.drawFigures();
+          report.howSure().ifPresent(of -> new OddsPage(flow, report, of, faces).draw());
           new FeedPage(flow, report).draw();
-          new YearsPage(flow, report).draw();
           new EwesPage(flow, report).draw();
-          report.records().ifPresent(records -> new RecordsPage(flow, report, records).draw());
-          joining.ifPresent(plan -> new JoiningPage(flow, plan, Optional.empty()).draw(""));
-          int firstCardPage = new PaddockCards(flow, report).draw();
+          report.records().ifPresent(of -> new RecordsPage(flow, report, of).draw());
+          joining.ifPresent(plan -> new JoiningPage(flow, plan, Optional.empty()).drawWithin());
+          new PaddockCards(flow, report, faces).drawAll();
           new GroundsPage(flow, report).draw();
-          WordsPage last = new WordsPage(flow, report);
-          last.words();
-          int cautionsPage = last.cautions();
-          return new Passes.Marks(firstCardPage, cautionsPage);
+          new WordsPage(flow, report).draw(WordsPage.ALL);
         });
   }
 }

@@ -3,6 +3,8 @@ package swardcase.sheet;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Optional;
+import swardcase.paper.Flow;
+import swardcase.paper.RunningHead;
 import swardcase.report.FarmMap;
 import swardcase.report.Report;
 import swardcase.wording.MoneyFaces;
@@ -26,24 +28,22 @@ public final class DecisionSheet {
    */
   public static void write(Report report, Optional<FarmMap> map, OutputStream out)
       throws IOException {
-    Passes.write(
+    MoneyFaces faces = new MoneyFaces(report);
+    Flow.write(
         Texts.get("title", report.farm().name()),
-        report,
-        "",
+        new RunningHead(report.program(), report.farm().name(), report.farm().date(), ""),
         out,
-        (flow, contents) -> {
-          MoneyFaces faces = new MoneyFaces(report);
-          new FirstPage(flow, report, faces, map, contents.cautionsPage()).draw();
+        flow -> {
+          new FirstPage(flow, report, faces, map).draw();
+          flow.newPage();
           new SurePage(flow, report, faces).draw();
-          int firstCardPage = new ShortCards(flow, report, faces).draw();
-          new PaddockTable(flow, report, faces)
-              .draw(i -> !SheetWords.hasCard(report, report.paddocks().get(i)));
-          report.records().ifPresent(records -> new RecordsPage(flow, report, records).draw());
-          WordsPage last = new WordsPage(flow, report);
-          int cautionsPage = last.cautions();
-          last.neededWords();
-          last.notices(contents.replaced());
-          return new Passes.Marks(firstCardPage, cautionsPage);
+          if (!report.plan().keepsAll()) {
+            new MoneyPages(flow, report, faces).inShort();
+          }
+          new PaddockCards(flow, report, faces).drawShort();
+          new PaddockTable(flow, report, faces, of -> SheetWords.hasCard(report, of)).draw();
+          report.records().ifPresent(of -> new RecordsPage(flow, report, of).draw());
+          new WordsPage(flow, report).draw(WordsPage.NEEDED);
         });
   }
 }

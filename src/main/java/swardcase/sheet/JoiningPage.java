@@ -1,13 +1,10 @@
 package swardcase.sheet;
 
-import java.util.List;
 import java.util.Optional;
-import swardcase.paper.Cell;
 import swardcase.paper.Column;
 import swardcase.paper.Flow;
 import swardcase.paper.Style;
 import swardcase.paper.Table;
-import swardcase.paper.Tint;
 import swardcase.report.FarmMap;
 import swardcase.report.JoiningReport;
 import swardcase.report.JoiningReport.MobRow;
@@ -24,8 +21,8 @@ import swardcase.wording.Words;
  */
 final class JoiningPage {
 
-  private static final Style PINNED = new Style(false, 10, Tint.INK);
-  private static final Style PINNED_BOLD = PINNED.inBold();
+  private static final Style PINNED = Style.LARGE;
+  private static final Style PINNED_BOLD = Style.LARGE_BOLD;
 
   /** Rows of paddocks on the page behind; the rest is counted. */
   private static final int MOST_ROWS = 16;
@@ -46,31 +43,41 @@ final class JoiningPage {
     this.map = map;
   }
 
-  /** Draws both pages; {@code title} heads a sheet of its own and is blank within another. */
+  /** Draws both pages of a sheet of its own. */
   void draw(String title) {
-    flow.newPage();
-    if (!title.isBlank()) {
-      flow.title(title, title);
+    flow.title(title, title);
+    answer();
+    boolean isShut = !report.shut().isEmpty();
+    boolean isRoom = !isShut || flow.room() >= ROOM_FOR_CAUTIONS;
+    if (isRoom) {
+      cautions();
     }
+    if (isShut) {
+      map();
+      flow.newPage();
+      shut();
+    }
+    young();
+    if (!isRoom) {
+      cautions();
+    }
+  }
+
+  /** The same as a section of a case, which has cautions of its own. */
+  void drawWithin() {
+    answer();
+    if (!report.shut().isEmpty()) {
+      shut();
+    }
+    young();
+  }
+
+  private void answer() {
     flow.section(Texts.get("joining.heading"));
     flow.paragraph(String.join(" ", JoiningWords.answer(report)), PINNED_BOLD);
-    if (report.shut().isEmpty()) {
-      cautions();
-      young();
-      return;
-    }
-    mobs();
-    seasons();
-    boolean isFull = Flow.BOTTOM - flow.y() < ROOM_FOR_CAUTIONS;
-    if (!isFull) {
-      cautions();
-      map();
-    }
-    flow.newPage();
-    shut();
-    young();
-    if (isFull) {
-      cautions();
+    if (!report.shut().isEmpty()) {
+      mobs();
+      seasons();
     }
   }
 
@@ -79,13 +86,12 @@ final class JoiningPage {
       flow.part(JoiningWords.who(mob) + ", " + JoiningWords.joining(mob));
       flow.paragraph(Texts.get("joining.off", String.join("; ", JoiningWords.off(mob))), PINNED);
       Table table =
-          new Table(flow, List.of(Column.words("", 110), Column.words("", Flow.WIDTH - 110)));
-      table.start();
+          new Table(
+              flow,
+              Column.words("", 110).in(PINNED),
+              Column.words("", Flow.WIDTH - 110).in(PINNED_BOLD));
       for (StayRow stay : mob.stays()) {
-        table.row(
-            List.of(
-                Cell.of(JoiningWords.when(stay), PINNED),
-                Cell.of(JoiningWords.where(stay, report), PINNED_BOLD)));
+        table.row(JoiningWords.when(stay), JoiningWords.where(stay, report));
       }
       flow.gap(4);
     }
@@ -108,21 +114,16 @@ final class JoiningPage {
     Table table =
         new Table(
             flow,
-            List.of(
-                Column.words(Texts.get("joining.break.column"), 42),
-                Column.numbers(Texts.get("joining.break.years"), 50),
-                Column.words(Texts.get("joining.break.do"), 130),
-                Column.words(Texts.get("joining.break.feed"), 150),
-                Column.words(Texts.get("joining.break.lost"), 135)));
-    table.head();
+            Column.words(Texts.get("joining.break.column"), 42).in(PINNED_BOLD),
+            Column.numbers(Texts.get("joining.break.years"), 50).in(PINNED),
+            Column.words(Texts.get("joining.break.do"), 220).in(PINNED_BOLD),
+            Column.words(Texts.get("joining.break.lost"), 195).in(PINNED));
     for (SeasonRow season : report.seasons()) {
       table.row(
-          List.of(
-              Cell.of(Texts.of("joining.break", season.comes()), PINNED_BOLD),
-              Cell.of(Words.rounded(10 * season.chance(), 0.1), PINNED),
-              Cell.of(JoiningWords.out(season), PINNED_BOLD),
-              Cell.of(JoiningWords.feed(season)),
-              Cell.of(JoiningWords.lost(season))));
+          Texts.of("joining.break", season.comes()),
+          Words.rounded(10 * season.chance(), 0.1),
+          JoiningWords.out(season),
+          JoiningWords.lost(season));
     }
     flow.gap(4);
   }
@@ -135,7 +136,7 @@ final class JoiningPage {
   /** The map takes what is left of the page. */
   private void map() {
     flow.gap(8);
-    double room = Flow.BOTTOM - flow.y() - 4;
+    double room = flow.room() - 4;
     if (map.isEmpty() || room < LEAST_MAP) {
       return;
     }
@@ -153,14 +154,19 @@ final class JoiningPage {
     Table table =
         new Table(
             flow,
-            List.of(
-                Column.words(Texts.get("column.paddock"), 82),
-                Column.words(Texts.get("joining.column.shutTo"), 118),
-                Column.words(Texts.get("joining.column.why"), 140),
-                Column.words(Texts.get("joining.column.lost"), 112),
-                Column.words(JoiningWords.sureHeading(report), 55)));
-    table.head();
-    report.shut().stream().limit(MOST_ROWS).forEach(shut -> row(table, shut));
+            Column.names(Texts.get("column.paddock"), 82),
+            Column.words(Texts.get("joining.column.shutTo"), 118),
+            Column.words(Texts.get("joining.column.why"), 140),
+            Column.words(Texts.get("joining.column.lost"), 112),
+            Column.words(JoiningWords.sureHeading(report), 55));
+    for (Shut shut : report.shut().stream().limit(MOST_ROWS).toList()) {
+      table.row(
+          shut.paddock(),
+          JoiningWords.shutTo(shut),
+          JoiningWords.reason(shut),
+          JoiningWords.lost(shut),
+          JoiningWords.sure(shut));
+    }
     flow.gap(4);
     int more = report.shut().size() - MOST_ROWS;
     if (more > 0) {
@@ -168,16 +174,6 @@ final class JoiningPage {
     }
     flow.paragraph(
         Texts.get("joining.behind.note", Words.exact(report.answer().tellable())), Style.NOTE);
-  }
-
-  private static void row(Table table, Shut shut) {
-    table.row(
-        List.of(
-            Cell.of(shut.paddock(), Style.CELL_BOLD),
-            Cell.of(JoiningWords.shutTo(shut)),
-            Cell.of(JoiningWords.reason(shut)),
-            Cell.of(JoiningWords.lost(shut)),
-            Cell.of(JoiningWords.sure(shut))));
   }
 
   private void young() {

@@ -3,10 +3,8 @@ package swardcase.sheet;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Optional;
-import swardcase.paper.Contents;
 import swardcase.paper.Flow;
 import swardcase.paper.RunningHead;
-import swardcase.paper.TaggedFile;
 import swardcase.report.FarmMap;
 import swardcase.report.JoiningReport;
 import swardcase.wording.Texts;
@@ -23,22 +21,10 @@ public final class JoiningSheet {
   public static void write(JoiningReport report, Optional<FarmMap> map, OutputStream out)
       throws IOException {
     String title = Texts.get("joining.title", report.farm().name());
-    try (TaggedFile file = new TaggedFile(title, report.program(), report.farm().date())) {
-      int pages = layOut(report, map, title, Contents.UNKNOWN.pages(), file.trial());
-      layOut(report, map, title, pages, file);
-      file.save(out);
-    }
-  }
-
-  private static int layOut(
-      JoiningReport report, Optional<FarmMap> map, String title, int pages, TaggedFile file) {
-    Flow flow =
-        new Flow(
-            file,
-            new RunningHead(
-                report.program(), report.farm().name(), report.farm().date(), pages, ""));
-    new JoiningPage(flow, report, map).draw(title);
-    flow.end();
-    return file.pageCount();
+    Flow.write(
+        title,
+        new RunningHead(report.program(), report.farm().name(), report.farm().date(), ""),
+        out,
+        flow -> new JoiningPage(flow, report, map).draw(title));
   }
 }

@@ -1,106 +1,173 @@
 package swardcase.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
-import swardcase.paper.Cell;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import swardcase.chance.Drawn;
 import swardcase.paper.Column;
 import swardcase.paper.Flow;
+import swardcase.paper.Scale;
 import swardcase.paper.Style;
 import swardcase.paper.Table;
-import swardcase.paper.Tint;
+import swardcase.report.KnownClover;
+import swardcase.report.KnownClover.NamedShare;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.Report;
 import swardcase.wording.CardFacts;
+import swardcase.wording.CardFacts.Fact;
 import swardcase.wording.MoneyFaces;
 import swardcase.wording.PaddockWords;
 import swardcase.wording.ReturnsWords;
+import swardcase.wording.SheetWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
-/** One card a paddock: what grows there, what follows from it and every action looked at. */
+/**
+ * One card a paddock: what is done and why, what grows there and what follows from it; on the sheet
+ * where something is to be done or found out, in the case of every paddock with every action.
+ */
 final class PaddockCards {
 
-  /** Room for the heading of the options and the first of them. */
-  private static final double HEAD_OF_OPTIONS = 90;
-
-  private static final int MOST_CLOVERS = 10;
-  private static final double FIGURE_WIDTH = 190;
-  private static final double FACTS_LEFT = Flow.LEFT + FIGURE_WIDTH + 22;
+  private static final int LEAST_CLOVERS = 4;
+  private static final double MOST_GAP = 60;
+  private static final double FIGURE_WIDTH = 180;
+  private static final double FACTS_LEFT = Flow.LEFT + FIGURE_WIDTH + 20;
+  private static final double NAME_OF_FACT = 128;
 
   private final Flow flow;
   private final Report report;
   private final MoneyFaces faces;
   private final PaddockWords words;
 
-  PaddockCards(Flow flow, Report report) {
+  PaddockCards(Flow flow, Report report, MoneyFaces faces) {
     this.flow = flow;
     this.report = report;
-    faces = new MoneyFaces(report);
-    this.words = new PaddockWords(report, faces);
+    this.faces = faces;
+    words = new PaddockWords(report, faces);
   }
 
-  /** Draws the cards and gives the page of the first. */
-  int draw() {
-    flow.section(Texts.get("cards.heading"));
-    int first = flow.page();
-    flow.paragraph(Texts.get("cards.intro", report.farm().currency()), Style.NOTE);
-    for (int i = 0; i < report.paddocks().size(); i++) {
-      card(i + 1, report.paddocks().get(i));
-    }
-    return first;
-  }
-
-  private void card(int number, PaddockResult paddock) {
-    List<List<Cell>> facts =
-        CardFacts.of(report, paddock, words.credit(number - 1)).stream()
-            .map(fact -> List.of(Cell.of(fact.name(), Style.NOTE), Cell.of(fact.value())))
+  /** The cards of the sheet, spread over their pages. */
+  void drawShort() {
+    List<Runnable> cards =
+        IntStream.range(0, report.paddocks().size())
+            .filter(place -> SheetWords.hasCard(report, report.paddocks().get(place)))
+            .<Runnable>mapToObj(place -> () -> shortCard(place))
             .toList();
-    List<List<Cell>> options = options(number - 1);
-    Table factTable =
-        new Table(
-            flow,
-            List.of(Column.words("", 128), Column.words("", Flow.RIGHT - FACTS_LEFT - 128)),
-            FACTS_LEFT,
-            3);
-    Table optionTable = new Table(flow, optionColumns());
-    CloverFigure figure = new CloverFigure(paddock, MOST_CLOVERS, FIGURE_WIDTH, flow.lettering());
-    double middle = Math.max(height(factTable, facts), figure.height());
-    double upper = wordsHeight(number, paddock) + middle + HEAD_OF_OPTIONS;
-    flow.need(Math.min(upper, Flow.BOTTOM - Flow.TOP));
-    flow.gap(6);
-    flow.canvas()
-        .artifact(() -> flow.canvas().box(Flow.LEFT, flow.y(), Flow.WIDTH, 1.6, Tint.DEEP));
-    flow.gap(7);
-    flow.markedPart(heading(number, paddock));
-    flow.paragraph(words.fullReason(number - 1), Style.BODY);
-    double top = flow.y();
-    flow.figureAt(Flow.LEFT, FIGURE_WIDTH, figure.height(), figure.alternative(), figure::paint);
-    factTable.start();
-    facts.forEach(factTable::row);
-    flow.moveTo(Math.max(flow.y(), top + figure.height()) + 8);
-    if (!options.isEmpty()) {
-      optionTable.head();
-      options.forEach(optionTable::row);
+    if (cards.isEmpty()) {
+      return;
     }
-    String tooLong = words.tooLong(paddock);
-    if (!tooLong.isEmpty()) {
-      flow.paragraph(tooLong, Style.NOTE);
+    double[] heights = cards.stream().mapToDouble(flow::height).toArray();
+    Runnable heading = () -> heading("cards.short");
+    flow.need(flow.height(heading) + heights[0]);
+    heading.run();
+    for (int next = 0; next < cards.size(); ) {
+      double free = flow.room();
+      int end = next;
+      while (end < cards.size() && (end == next || heights[end] <= free)) {
+        free -= heights[end++];
+      }
+      boolean isLast = end == cards.size();
+      double gap = isLast ? 0 : Math.max(0, Math.min(MOST_GAP, free / (end - next)));
+      for (; next < end; next++) {
+        cards.get(next).run();
+        flow.gap(gap);
+      }
+      if (!isLast) {
+        flow.newPage();
+      }
     }
+  }
+
+  private void shortCard(int place) {
+    PaddockResult paddock = report.paddocks().get(place);
+    card(place, words.reason(place), CardFacts.inShort(report, paddock, words.credit(place)));
+    flow.paragraph(words.nextBest(place), Style.NOTE);
     flow.gap(4);
   }
 
-  private double wordsHeight(int number, PaddockResult paddock) {
-    int heading = flow.lettering().wrap(heading(number, paddock), Flow.CARD, Flow.WIDTH).size();
-    int reason = flow.lettering().wrap(words.fullReason(number - 1), Style.BODY, Flow.WIDTH).size();
-    int tooLong = flow.lettering().wrap(words.tooLong(paddock), Style.NOTE, Flow.WIDTH).size();
-    return 20
-        + heading * Flow.CARD.leading()
-        + reason * Style.BODY.leading()
-        + tooLong * Style.NOTE.leading();
+  /** The cards of the case. */
+  void drawAll() {
+    for (int i = 0; i < report.paddocks().size(); i++) {
+      int place = i;
+      PaddockResult paddock = report.paddocks().get(i);
+      List<Fact> facts = CardFacts.of(report, paddock, words.credit(i));
+      flow.together(
+          () -> {
+            if (place == 0) {
+              heading("cards.intro");
+            }
+            card(place, words.fullReason(place), facts);
+          });
+      options(place);
+      flow.paragraph(words.tooLong(paddock), Style.NOTE);
+      flow.gap(10);
+    }
   }
 
-  static String heading(int number, PaddockResult paddock) {
+  private void heading(String note) {
+    flow.section(Texts.get("cards.heading"));
+    flow.paragraph(Texts.get(note, report.farm().currency()), Style.NOTE);
+  }
+
+  /** What both have. */
+  private void card(int place, String reason, List<Fact> facts) {
+    PaddockResult paddock = report.paddocks().get(place);
+    flow.card(heading(place + 1, paddock));
+    flow.paragraph(reason, Style.CELL);
+    double top = flow.y();
+    clover(paddock.clover(), Math.max(LEAST_CLOVERS, facts.size() / 2));
+    double bottom = flow.y();
+    flow.moveTo(top);
+    Table table =
+        new Table(
+            flow,
+            FACTS_LEFT,
+            Column.words("", NAME_OF_FACT).in(Style.NOTE),
+            Column.words("", Flow.RIGHT - FACTS_LEFT - NAME_OF_FACT));
+    facts.forEach(fact -> table.row(fact.name(), fact.value()));
+    flow.moveTo(Math.max(flow.y(), bottom) + 2);
+  }
+
+  /** What the clover consists of: a bar from 0 to 100 % for each name, up to so many. */
+  private void clover(KnownClover clover, int most) {
+    List<NamedShare> found = clover.found();
+    String heading =
+        clover.plantsLookedAt() > 0
+            ? Texts.get("clover.heading", Words.exact(clover.plantsLookedAt()))
+            : Texts.get(found.isEmpty() ? "clover.none" : "clover.heading.none");
+    flow.paragraph(heading, Style.NOTE_BOLD, Flow.LEFT, FIGURE_WIDTH);
+    flow.gap(2);
+    if (found.isEmpty()) {
+      return;
+    }
+    RowChart chart =
+        new RowChart(
+            flow.lettering(),
+            found.stream().limit(most).map(PaddockCards::row).toList(),
+            new Scale(0, 1, Flow.LEFT, Flow.LEFT + FIGURE_WIDTH));
+    String all =
+        found.stream()
+            .map(each -> each.name() + " " + Words.percent(each.share()))
+            .collect(Collectors.joining("; "));
+    flow.figureAt(
+        Flow.LEFT, FIGURE_WIDTH, chart.height(), Texts.get("clover.alt", all), chart::paint);
+    flow.gap(chart.height());
+    if (found.size() > most) {
+      String more = Texts.get("clover.more", found.size() - most);
+      flow.paragraph(more, Style.NOTE, Flow.LEFT, FIGURE_WIDTH);
+    }
+  }
+
+  private static RowChart.Row row(NamedShare clover) {
+    return new RowChart.Row(
+        clover.name(),
+        Words.percent(clover.share()),
+        Drawn.of(clover.share().likely(), clover.share().low(), clover.share().high()));
+  }
+
+  private static String heading(int number, PaddockResult paddock) {
     String from =
         paddock.start().isPresent()
             ? Texts.get(
@@ -116,52 +183,52 @@ final class PaddockCards {
         PaddockWords.verdict(paddock) + from);
   }
 
-  private static double height(Table table, List<List<Cell>> rows) {
-    return rows.stream().mapToDouble(table::height).sum();
-  }
-
-  private static List<Column> optionColumns() {
-    return List.of(
-        Column.words(Texts.get("column.option"), 124),
-        Column.numbers(Texts.get("column.when"), 26),
-        Column.numbers(Texts.get("column.costPerHa"), 64),
-        Column.numbers(Texts.get("column.npv"), 112),
-        Column.numbers(Texts.get("column.annuityPerHa"), 40),
-        Column.numbers(Texts.get("column.irr"), 34),
-        Column.numbers(Texts.get("column.mirr"), 34),
-        Column.numbers(Texts.get("column.payback"), 40),
-        Column.numbers(Texts.get("column.benefitCost"), 33),
-        Column.below(Texts.get("column.whyNot")));
-  }
-
-  private List<List<Cell>> options(int place) {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (OptionResult option : report.paddocks().get(place).options()) {
-      ReturnsWords returns = ReturnsWords.of(option.returns(), report.farm().horizonYears());
-      String name = option.chosen() ? Texts.get("cards.chosen", option.name()) : option.name();
-      rows.add(
-          List.of(
-              Cell.of(name, option.chosen() ? Style.FINE.inBold() : Style.FINE),
-              Cell.of(PaddockWords.year(option.start(), Texts.get("none")), Style.FINE),
-              Cell.inLine(option.costPerHa()),
-              Cell.of(faces.withEnds(faces.option(place, option), option.gain()), Style.FINE),
-              Cell.of(Words.mean(option.annuityPerHa()), Style.FINE),
-              Cell.of(returns.irr(), Style.FINE),
-              Cell.of(returns.mirr(), Style.FINE),
-              Cell.of(returns.payback(), Style.FINE),
-              Cell.of(returns.benefitCost(), Style.FINE),
-              Cell.of(below(place, option), Style.NOTE)));
+  /** Every action looked at. */
+  private void options(int place) {
+    List<OptionResult> options = report.paddocks().get(place).options();
+    if (options.isEmpty()) {
+      return;
     }
-    return rows;
-  }
-
-  private String below(int place, OptionResult option) {
-    return String.join(
-            " ",
-            words.whyNot(place, option),
-            PaddockWords.landUse(option),
-            PaddockWords.oldClover(option))
-        .replace("  ", " ")
-        .strip();
+    Table table =
+        new Table(
+            flow,
+            Stream.of(
+                    Column.words(Texts.get("column.option"), 124),
+                    Column.numbers(Texts.get("column.when"), 26),
+                    Column.numbers(Texts.get("column.costPerHa"), 64),
+                    Column.numbers(Texts.get("column.npv"), 112),
+                    Column.numbers(Texts.get("column.annuityPerHa"), 40),
+                    Column.numbers(Texts.get("column.irr"), 34),
+                    Column.numbers(Texts.get("column.mirr"), 34),
+                    Column.numbers(Texts.get("column.payback"), 40),
+                    Column.numbers(Texts.get("column.benefitCost"), 33),
+                    Column.below(Texts.get("column.whyNot")))
+                .map(column -> column.in(Style.NOTE))
+                .toArray(Column[]::new));
+    for (OptionResult option : options) {
+      ReturnsWords returns = ReturnsWords.of(option.returns(), report.farm().horizonYears());
+      String[] cells = {
+        option.chosen() ? Texts.get("cards.chosen", option.name()) : option.name(),
+        PaddockWords.year(option.start(), Texts.get("none")),
+        Words.range(option.costPerHa()),
+        faces.withEnds(faces.option(place, option), option.gain()),
+        Words.mean(option.annuityPerHa()),
+        returns.irr(),
+        returns.mirr(),
+        returns.payback(),
+        returns.benefitCost(),
+        String.join(
+                " ",
+                words.whyNot(place, option),
+                PaddockWords.landUse(option),
+                PaddockWords.oldClover(option))
+            .strip()
+      };
+      if (option.chosen()) {
+        table.rowInBold(cells);
+      } else {
+        table.row(cells);
+      }
+    }
   }
 }

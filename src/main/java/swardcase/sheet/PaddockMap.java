@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import swardcase.paper.Canvas;
-import swardcase.paper.Canvas.Fill;
+import swardcase.paper.Fill;
 import swardcase.paper.Flow;
 import swardcase.paper.Lettering;
 import swardcase.paper.Scale;
@@ -36,79 +36,76 @@ final class PaddockMap {
 
   private static final double ROW = 14;
   private static final double SWATCH = 16;
+  private static final double SCALE_BAR = 90;
   private static final int MOST_NUMBERS = 40;
   private static final double LEAST_HEIGHT = 48;
   private static final int ROUNDS = 4;
-  private static final Style LABEL = new Style(true, 10, Tint.INK);
+  private static final Style LABEL = Style.LARGE_BOLD;
 
-  /**
-   * What is to be done with some paddocks.
-   *
-   * @param words in a word or three
-   * @param fill their pattern
-   * @param paddocks their names
-   */
-  record Kind(String words, Fill fill, List<String> paddocks) {}
+  /** How paddocks of a kind are filled, and in a word or three what is to be done there. */
+  private record Kind(String key, Fill fill) {
+
+    String words() {
+      return Texts.get(key);
+    }
+  }
+
+  private static final Map<Call, Kind> OF_PLAN =
+      Map.of(
+          Call.ACT, new Kind("map.call.ACT", Fill.CROSSED),
+          Call.KEEP_OFF, new Kind("map.call.KEEP_OFF", Fill.SLANTED),
+          Call.UNDECIDED, new Kind("map.call.UNDECIDED", Fill.DOTTED),
+          Call.KEEP, new Kind("map.call.KEEP", Fill.OPEN));
+
+  private static final Kind ALL = new Kind("joining.map.all", Fill.CROSSED);
+  private static final Kind SOME = new Kind("joining.map.some", Fill.SLANTED);
+  private static final Kind OUT = new Kind("joining.map.out", Fill.DOTTED);
+  private static final Kind FREE = new Kind("joining.map.open", Fill.OPEN);
 
   private final FarmMap map;
-  private final List<Kind> kinds;
+  private final Map<String, Kind> ofPaddocks;
   private final Lettering lettering;
 
-  /** A map whose paddocks are of these kinds; a paddock of none is plain. */
-  PaddockMap(FarmMap map, List<Kind> kinds, Lettering lettering) {
+  private PaddockMap(FarmMap map, Map<String, Kind> ofPaddocks, Lettering lettering) {
     this.map = map;
-    this.kinds = kinds.stream().filter(kind -> !kind.paddocks().isEmpty()).toList();
+    this.ofPaddocks = ofPaddocks;
     this.lettering = lettering;
   }
 
   /** The map of a decision: by what is to be done with each paddock. */
   static PaddockMap ofPlan(FarmMap map, Report report, Lettering lettering) {
-    Map<Call, Fill> fills = new LinkedHashMap<>();
-    fills.put(Call.ACT, Fill.CROSSED);
-    fills.put(Call.KEEP_OFF, Fill.SLANTED);
-    fills.put(Call.UNDECIDED, Fill.DOTTED);
-    fills.put(Call.KEEP, Fill.PLAIN);
-    List<String> drawn = map.outlines().stream().map(Outline::paddock).toList();
-    List<Kind> kinds = new ArrayList<>();
-    fills.forEach(
-        (call, fill) ->
-            kinds.add(
-                new Kind(
-                    Texts.of("map.call", call),
-                    fill,
-                    report.paddocks().stream()
-                        .filter(paddock -> paddock.call() == call)
-                        .map(PaddockResult::name)
-                        .filter(drawn::contains)
-                        .toList())));
-    return new PaddockMap(map, kinds, lettering);
+    return new PaddockMap(
+        map,
+        report.paddocks().stream()
+            .collect(Collectors.toMap(PaddockResult::name, of -> OF_PLAN.get(of.call()))),
+        lettering);
   }
 
   /** The map of a joining sheet: by whom each paddock is shut to. */
   static PaddockMap ofJoining(FarmMap map, JoiningReport report, Lettering lettering) {
-    List<String> drawn = map.outlines().stream().map(Outline::paddock).toList();
-    Map<String, Shut> shut =
-        report.shut().stream().collect(Collectors.toMap(Shut::paddock, of -> of));
     return new PaddockMap(
         map,
-        List.of(
-            kind("joining.map.all", Fill.CROSSED, drawn, of -> is(shut.get(of), true)),
-            kind("joining.map.some", Fill.SLANTED, drawn, of -> is(shut.get(of), false)),
-            kind(
-                "joining.map.out",
-                Fill.DOTTED,
-                drawn,
-                of -> shut.containsKey(of) && shut.get(of).when() == When.OUT),
-            kind("joining.map.open", Fill.PLAIN, drawn, of -> !shut.containsKey(of))),
+        report.shut().stream().collect(Collectors.toMap(Shut::paddock, PaddockMap::kind)),
         lettering);
   }
 
-  private static boolean is(Shut shut, boolean toAllEwes) {
-    return shut != null && shut.when() != When.OUT && shut.toAllEwes() == toAllEwes;
+  private static Kind kind(Shut shut) {
+    return shut.when() == When.OUT ? OUT : shut.toAllEwes() ? ALL : SOME;
   }
 
-  private static Kind kind(String key, Fill fill, List<String> drawn, Predicate<String> of) {
-    return new Kind(Texts.get(key), fill, drawn.stream().filter(of).toList());
+  private Kind kind(Outline outline) {
+    return Optional.ofNullable(ofPaddocks.get(outline.paddock())).orElse(FREE);
+  }
+
+  /** Paddocks on the map by kind, the most that is to be done first. */
+  private Map<Kind, List<String>> kinds() {
+    return Stream.of(Fill.CROSSED, Fill.SLANTED, Fill.DOTTED, Fill.OPEN)
+        .flatMap(fill -> map.outlines().stream().filter(of -> kind(of).fill() == fill))
+        .collect(
+            Collectors.groupingBy(
+                this::kind,
+                LinkedHashMap::new,
+                Collectors.mapping(Outline::paddock, Collectors.toList())));
   }
 
   /** The finding in words. */
@@ -116,8 +113,9 @@ final class PaddockMap {
     return Texts.get(
         "map.alt",
         map.outlines().size(),
-        kinds.stream()
-            .map(kind -> Texts.get("map.kind", kind.words(), JoiningWords.names(kind.paddocks())))
+        kinds().entrySet().stream()
+            .map(
+                of -> Texts.get("map.kind", of.getKey().words(), JoiningWords.names(of.getValue())))
             .map(Texts::capital)
             .collect(Collectors.joining(" ")));
   }
@@ -144,7 +142,8 @@ final class PaddockMap {
 
   /** Height of what stands below the drawing: legend and numbers. */
   private double below(double scale, double width) {
-    return ROW * (1 + legend(width).size() + numbers(scale, width).size());
+    int rows = (kinds().size() - 1) / inARow(width) + 1;
+    return ROW * (1 + rows + numbers(scale, width).size());
   }
 
   /** Draws it at the cursor of a flow, which stays where it is, in a box of this size. */
@@ -159,34 +158,29 @@ final class PaddockMap {
     for (Outline outline : map.outlines()) {
       canvas.area(
           outline.rings().stream().map(ring -> ring(ring, left, top, scale)).toList(),
-          fill(outline));
+          kind(outline).fill(),
+          1);
     }
-    for (int i = 0; i < map.outlines().size(); i++) {
-      Outline outline = map.outlines().get(i);
-      label(
-          canvas,
-          label(i, scale),
-          left + outline.label().eastKm() * scale,
-          top + outline.label().southKm() * scale);
+    List<String> labels = labels(scale);
+    for (int i = 0; i < labels.size(); i++) {
+      Point at = map.outlines().get(i).label();
+      label(canvas, labels.get(i), left + at.eastKm() * scale, top + at.southKm() * scale);
     }
     double y = top + map.heightKm() * scale + ROW;
-    for (List<Kind> row : legend(width)) {
-      double at = x;
-      for (Kind kind : row) {
-        double lower = y - 8;
-        canvas.area(
-            List.of(new double[] {at, lower, at + SWATCH, lower, at + SWATCH, y, at, y}),
-            kind.fill());
-        canvas.text(lettering.clean(kind.words()), at + SWATCH + 4, y - 1.5, Style.LARGE);
-        at += legendWidth(kind);
-      }
-      y += ROW;
+    scaleBar(canvas, x + width, y, scale);
+    List<Kind> kinds = List.copyOf(kinds().keySet());
+    for (int i = 0; i < kinds.size(); i++) {
+      double at = x + i % inARow(width) * widest();
+      double baseline = y + i / inARow(width) * ROW;
+      canvas.bar(at, baseline - 8, SWATCH, 8, kinds.get(i).fill());
+      String words = lettering.clean(kinds.get(i).words());
+      canvas.text(words, at + SWATCH + 4, baseline - 1.5, Style.LARGE);
     }
+    y += ROW * ((kinds.size() - 1) / inARow(width) + 1);
     for (String line : numbers(scale, width)) {
       canvas.text(line, x, y - 1.5, Style.LARGE);
       y += ROW;
     }
-    scaleBar(canvas, x + width, y - ROW * (1 + numbers(scale, width).size()), scale);
   }
 
   private static double[] ring(List<Point> ring, double left, double top, double scale) {
@@ -196,48 +190,39 @@ final class PaddockMap {
         .toArray();
   }
 
-  private Fill fill(Outline outline) {
-    return kinds.stream()
-        .filter(kind -> kind.paddocks().contains(outline.paddock()))
-        .map(Kind::fill)
-        .findFirst()
-        .orElse(Fill.PLAIN);
-  }
-
-  /** The name of a paddock, or its number where there is no room for it. */
-  private String label(int i, double scale) {
-    Outline outline = map.outlines().get(i);
-    String name = lettering.clean(outline.paddock());
-    if (fits(name, outline, scale)) {
-      return name;
+  /** The name of each paddock, or its number where there is no room for it. */
+  private List<String> labels(double scale) {
+    List<Outline> outlines = map.outlines();
+    boolean isNumbered =
+        outlines.stream().filter(of -> !fits(of.paddock(), of, scale)).count() <= MOST_NUMBERS;
+    List<String> labels = new ArrayList<>();
+    for (Outline outline : outlines) {
+      String number = Integer.toString(labels.size() + 1);
+      labels.add(
+          fits(outline.paddock(), outline, scale)
+              ? lettering.clean(outline.paddock())
+              : isNumbered && fits(number, outline, scale) ? number : "");
     }
-    String number = "" + (i + 1);
-    return fits(number, outline, scale) && isNumbered(scale) ? number : "";
+    return labels;
   }
 
   private boolean fits(String text, Outline outline, double scale) {
     return lettering.width(lettering.clean(text), LABEL) + 5 <= outline.labelKm() * scale;
   }
 
-  /** Whether few enough names have no room for their numbers to be told below. */
-  private boolean isNumbered(double scale) {
-    return map.outlines().stream().filter(of -> !fits(of.paddock(), of, scale)).count()
-        <= MOST_NUMBERS;
-  }
-
   private void label(Canvas canvas, String text, double x, double y) {
-    if (text.isEmpty()) {
-      return;
-    }
     double width = lettering.width(text, LABEL) + 4;
-    canvas.box(x - width / 2, y - 6, width, 12, Tint.PAPER);
-    canvas.textAround(text, x, y + 3.5, LABEL);
+    if (!text.isEmpty()) {
+      canvas.box(x - width / 2, y - 6, width, 12, Tint.PAPER);
+      canvas.textAround(text, x, y + 3.5, LABEL);
+    }
   }
 
   private List<String> numbers(double scale, double width) {
     List<String> numbers = new ArrayList<>();
-    for (int i = 0; i < map.outlines().size(); i++) {
-      if (label(i, scale).equals("" + (i + 1))) {
+    List<String> labels = labels(scale);
+    for (int i = 0; i < labels.size(); i++) {
+      if (labels.get(i).equals("" + (i + 1))) {
         numbers.add((i + 1) + "\u00a0" + map.outlines().get(i).paddock());
       }
     }
@@ -246,23 +231,18 @@ final class PaddockMap {
         : lettering.wrap(Texts.get("map.numbers", String.join(", ", numbers)), Style.LARGE, width);
   }
 
-  /** Kinds in rows that leave room for the scale at the end of the last. */
-  private List<List<Kind>> legend(double width) {
-    List<List<Kind>> rows = new ArrayList<>();
-    double at = width;
-    for (Kind kind : kinds) {
-      if (at + legendWidth(kind) > width - 90) {
-        rows.add(new ArrayList<>());
-        at = 0;
-      }
-      rows.get(rows.size() - 1).add(kind);
-      at += legendWidth(kind);
-    }
-    return rows;
+  /** Kinds that stand beside each other and leave room for the scale. */
+  private int inARow(double width) {
+    return Math.max(1, (int) ((width - SCALE_BAR) / widest()));
   }
 
-  private double legendWidth(Kind kind) {
-    return SWATCH + 18 + lettering.width(lettering.clean(kind.words()), Style.LARGE);
+  private double widest() {
+    return SWATCH
+        + 18
+        + kinds().keySet().stream()
+            .mapToDouble(kind -> lettering.width(lettering.clean(kind.words()), Style.LARGE))
+            .max()
+            .orElse(0);
   }
 
   private void scaleBar(Canvas canvas, double right, double y, double scale) {

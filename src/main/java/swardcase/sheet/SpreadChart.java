@@ -3,7 +3,6 @@ package swardcase.sheet;
 import java.util.List;
 import swardcase.paper.Canvas;
 import swardcase.paper.Flow;
-import swardcase.paper.Lettering;
 import swardcase.paper.RangeBar;
 import swardcase.paper.Scale;
 import swardcase.paper.Style;
@@ -19,36 +18,27 @@ import swardcase.wording.Words;
  */
 final class SpreadChart {
 
-  private static final double HEIGHT = 150;
-  private static final double HEAD = 16;
+  private static final double HEIGHT = 138;
+  private static final double HEAD = 4;
   private static final double AXIS = 34;
   private static final double FOOT = 44;
 
-  private final HowSureReport sure;
-  private final String currency;
-  private final Lettering lettering;
-
-  private SpreadChart(HowSureReport sure, String currency, Lettering lettering) {
-    this.sure = sure;
-    this.currency = currency;
-    this.lettering = lettering;
-  }
+  private SpreadChart() {}
 
   /** Draws it with the finding in words. */
   static void draw(Flow flow, Report report, HowSureReport sure, MoneyFaces faces) {
     String currency = report.farm().currency();
+    flow.paragraph(Texts.get("sure.spread", currency), Style.NOTE);
     flow.figure(
         HEIGHT,
         Texts.get(
             "sure.spread.alt",
             Words.percent(sure.chanceItPays()),
             currency + " " + faces.withEnds(faces.gain(), report.plan().gain())),
-        new SpreadChart(sure, currency, flow.lettering())::paint);
+        (canvas, top) -> paint(canvas, top, sure));
   }
 
-  private void paint(Canvas canvas, double top) {
-    canvas.text(
-        lettering.clean(Texts.get("sure.spread", currency)), Flow.LEFT, top + 9, Style.NOTE);
+  private static void paint(Canvas canvas, double top, HowSureReport sure) {
     List<Double> quantiles = sure.npvQuantiles();
     int last = quantiles.size() - 1;
     // The one in twenty at either end would squeeze what most draws bring.

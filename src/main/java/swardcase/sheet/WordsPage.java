@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
-import swardcase.paper.Cell;
 import swardcase.paper.Column;
 import swardcase.paper.Flow;
 import swardcase.paper.Style;
@@ -12,13 +11,13 @@ import swardcase.paper.Table;
 import swardcase.report.Report;
 import swardcase.wording.Texts;
 
-/** What stands at the end: what is odd or missing, the cautions in full and the words used. */
+/** What stands at the end: the cautions in full, the words used and what is odd or missing. */
 final class WordsPage {
 
   /** The first so many words are those that a reader new to it needs. */
-  private static final int NEEDED = 12;
+  static final int NEEDED = 12;
 
-  private static final double HEADINGS = 60;
+  static final int ALL = Integer.MAX_VALUE;
 
   private final Flow flow;
   private final Report report;
@@ -28,69 +27,38 @@ final class WordsPage {
     this.report = report;
   }
 
-  void notices(boolean replaced) {
+  void draw(int mostWords) {
+    flow.together(() -> list("cautions.heading", report.cautions()));
+    words(mostWords);
     List<String> notices = new ArrayList<>(report.notices());
-    if (replaced) {
+    if (flow.lettering().hasReplaced()) {
       notices.add(Texts.get("sure.replaced"));
     }
     if (!notices.isEmpty()) {
-      flow.section(Texts.get("sure.notices"));
-      flow.bullets(notices, Style.BODY);
+      list("sure.notices", notices);
     }
   }
 
-  /** Gives their page. */
-  int cautions() {
-    double height = HEADINGS;
-    for (String caution : report.cautions()) {
-      height +=
-          2.5
-              + Style.BODY.leading()
-                  * flow.lettering().wrap(caution, Style.BODY, Flow.WIDTH - 12).size();
-    }
-    flow.need(Math.min(height, Flow.BOTTOM - Flow.TOP));
-    flow.section(Texts.get("cautions.heading"));
-    int page = flow.page();
-    flow.bullets(report.cautions(), Style.BODY);
-    return page;
-  }
-
-  /** All words. */
-  void words() {
-    table(entries(Integer.MAX_VALUE));
-  }
-
-  /** The words that a new reader needs. */
-  void neededWords() {
-    table(entries(NEEDED));
+  private void list(String heading, List<String> items) {
+    flow.section(Texts.get(heading));
+    flow.bullets(items, Style.BODY);
   }
 
   private static String key(int number, String what) {
     return "glossary." + number + "." + what;
   }
 
-  private static List<List<Cell>> entries(int most) {
-    return IntStream.iterate(1, i -> i <= most && Texts.has(key(i, "term")), i -> i + 1)
-        .boxed()
-        .sorted(Comparator.comparing(i -> Texts.get(key(i, "term")), String.CASE_INSENSITIVE_ORDER))
-        .map(
-            i ->
-                List.of(
-                    Cell.of(Texts.get(key(i, "term")), Style.CELL_BOLD),
-                    Cell.of(Texts.get(key(i, "text")))))
-        .toList();
-  }
-
-  private void table(List<List<Cell>> entries) {
+  private void words(int most) {
     flow.section(Texts.get("glossary.heading"));
     Table table =
         new Table(
             flow,
-            List.of(
-                Column.words(Texts.get("column.term"), 130),
-                Column.words(Texts.get("column.meaning"), Flow.WIDTH - 130)));
-    table.head();
-    entries.forEach(table::row);
+            Column.names(Texts.get("column.term"), 130),
+            Column.words(Texts.get("column.meaning"), Flow.WIDTH - 130));
+    IntStream.iterate(1, i -> i <= most && Texts.has(key(i, "term")), i -> i + 1)
+        .boxed()
+        .sorted(Comparator.comparing(i -> Texts.get(key(i, "term")), String.CASE_INSENSITIVE_ORDER))
+        .forEach(i -> table.row(Texts.get(key(i, "term")), Texts.get(key(i, "text"))));
     flow.gap(10);
   }
 }

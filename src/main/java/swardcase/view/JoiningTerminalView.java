@@ -56,14 +56,12 @@ public final class JoiningTerminalView {
         TextTable.of(
             Texts.get("joining.break.column"),
             ">" + Texts.get("joining.break.years"),
-            Texts.get("joining.break.feed"),
             Texts.get("joining.break.do"),
             Texts.get("joining.break.lost"));
     for (SeasonRow season : report.seasons()) {
       table.row(
           Texts.of("joining.break", season.comes()),
           Words.rounded(10 * season.chance(), 0.1),
-          JoiningWords.feed(season),
           JoiningWords.out(season),
           JoiningWords.lost(season));
     }

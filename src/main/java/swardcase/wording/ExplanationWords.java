@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.IntStream;
 import swardcase.chance.Drawn;
 import swardcase.chance.Range;
 import swardcase.decision.Amount;
@@ -24,13 +26,13 @@ public final class ExplanationWords {
 
   private static final String MONEY = "money";
   private static final double FINEST = 1e-6;
+  private static final Set<Joined> SUMS = Set.of(Joined.SUM, Joined.DIFFERENCE, Joined.EXCESS);
 
   private final Explanation of;
   private final String currency;
   private final boolean workedAtLikely;
   private final double step;
   private final double mean;
-  private final OptionalDouble likelyStep;
 
   /** The words of the explained number. */
   public ExplanationWords(ExplanationReport report) {
@@ -38,38 +40,25 @@ public final class ExplanationWords {
   }
 
   private ExplanationWords(Explanation of, String currency, boolean workedAtLikely) {
-    this(
-        of,
-        currency,
-        workedAtLikely,
-        step(of),
-        of.amount().mean().orElse(0),
-        OptionalDouble.empty());
+    this(of, currency, workedAtLikely, step(of), mean(of));
   }
 
   private ExplanationWords(
-      Explanation of,
-      String currency,
-      boolean workedAtLikely,
-      double step,
-      double mean,
-      OptionalDouble likelyStep) {
+      Explanation of, String currency, boolean workedAtLikely, double step, double mean) {
     this.of = of;
     this.currency = currency;
     this.workedAtLikely = workedAtLikely;
     this.step = step;
     this.mean = RoundedSums.total(mean, step);
-    this.likelyStep = likelyStep;
+  }
+
+  private static double mean(Explanation of) {
+    return of.amount().mean().orElse(0);
   }
 
   private static double step(Explanation of) {
-    double size = of.amount().mean().orElse(0);
-    return of.unit().equals(MONEY) ? 1 : fine(size);
-  }
-
-  /** The step of four significant digits. */
-  private static double fine(double size) {
-    return Math.max(FINEST, Words.step(size, size) / 100);
+    double size = mean(of);
+    return of.unit().equals(MONEY) ? 1 : Math.max(FINEST, Words.step(size, size) / 100);
   }
 
   /** What the numbers are, for the head of an explanation. */
@@ -124,53 +113,20 @@ public final class ExplanationWords {
     return of.input().map(ExplanationWords::origin);
   }
 
-  /** Its parts in order. */
+  /** Its parts in order; those of a sum of means are rounded as it is, so that they add up. */
   public List<ExplanationWords> parts() {
-    if (!of.isOfMeans()) {
-      return of.parts().stream().map(this::partAtLikely).toList();
+    List<Explanation> all = of.parts();
+    if (!of.isOfMeans() || !SUMS.contains(of.joined())) {
+      boolean atLikely = !of.isOfMeans() && of.joined() != Joined.MODEL;
+      return all.stream().map(part -> new ExplanationWords(part, currency, atLikely)).toList();
     }
-    if (!isSum()) {
-      return of.parts().stream().map(part -> new ExplanationWords(part, currency, false)).toList();
-    }
-    double[] rounded = RoundedSums.parts(mean, means(), step);
-    List<ExplanationWords> parts = new ArrayList<>();
-    for (int k = 0; k < rounded.length; k++) {
-      double face = sign(k) * rounded[k];
-      Explanation part = of.parts().get(k);
-      parts.add(new ExplanationWords(part, currency, false, step, face, OptionalDouble.empty()));
-    }
-    return parts;
-  }
-
-  private boolean isSum() {
-    return switch (of.joined()) {
-      case SUM, DIFFERENCE, EXCESS -> true;
-      case PRODUCT, QUOTIENT, MODEL, INPUT -> false;
-    };
-  }
-
-  /** What is added up is rounded as the sum is. */
-  private ExplanationWords partAtLikely(Explanation part) {
-    return new ExplanationWords(
-        part,
-        currency,
-        of.joined() != Joined.MODEL,
-        step(part),
-        part.amount().mean().orElse(0),
-        isSum() ? OptionalDouble.of(likelyStep()) : OptionalDouble.empty());
-  }
-
-  private double likelyStep() {
-    return likelyStep.orElseGet(() -> fine(of.amount().likely().orElse(0)));
-  }
-
-  /** The parts as they are added. */
-  private double[] means() {
-    double[] means = new double[of.parts().size()];
-    for (int k = 0; k < means.length; k++) {
-      means[k] = sign(k) * of.parts().get(k).amount().mean().orElseThrow();
-    }
-    return means;
+    double[] means =
+        IntStream.range(0, all.size()).mapToDouble(k -> sign(k) * mean(all.get(k))).toArray();
+    double[] rounded = RoundedSums.parts(mean, means, step);
+    return IntStream.range(0, all.size())
+        .mapToObj(
+            k -> new ExplanationWords(all.get(k), currency, false, step, sign(k) * rounded[k]))
+        .toList();
   }
 
   private int sign(int part) {
@@ -229,10 +185,7 @@ public final class ExplanationWords {
     if (of.unit().equals(MONEY)) {
       return unit(Words.whole(value));
     }
-    return unit(
-        likelyStep.isPresent()
-            ? Words.exact(RoundedSums.total(value, likelyStep.getAsDouble()))
-            : value == Math.rint(value) ? Words.exact(value) : Words.figures(value));
+    return unit(value == Math.rint(value) ? Words.exact(value) : Words.figures(value));
   }
 
   private String unit(String number) {

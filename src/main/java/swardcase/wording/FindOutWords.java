@@ -1,13 +1,13 @@
 package swardcase.wording;
 
 import static java.util.stream.Collectors.joining;
-import static java.util.stream.Collectors.toCollection;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import swardcase.decision.Enquiry;
 import swardcase.decision.Enquiry.Advice;
 import swardcase.report.Call;
@@ -47,24 +47,19 @@ public final class FindOutWords {
 
   /** Sentences that answer "What should I find out before I spend?" */
   public List<String> before() {
-    List<String> lines = new ArrayList<>();
-    report.worthFindingOut().forEach(row -> lines.add(sentences(row)));
-    if (lines.isEmpty()) {
-      lines.add(Texts.get("before.nothing"));
-    }
-    lines.addAll(walks());
-    return lines;
+    return told(report.worthFindingOut(), Stream.of(Texts.get("before.nothing")));
   }
 
   /** The same of tests alone: walks, more plants and leaf tests that are worth their price. */
   public List<String> tests() {
-    List<String> lines =
-        report.findOut().stream()
-            .filter(row -> row.isTest() && row.isWorthKnowing())
-            .map(this::sentences)
-            .collect(toCollection(ArrayList::new));
-    lines.addAll(walks());
-    return lines;
+    return told(
+        report.findOut().stream().filter(row -> row.isTest() && row.isWorthKnowing()).toList(),
+        Stream.empty());
+  }
+
+  private List<String> told(List<FindOut> rows, Stream<String> none) {
+    Stream<String> worth = rows.isEmpty() ? none : rows.stream().map(this::sentences);
+    return Stream.concat(worth, walks().stream()).toList();
   }
 
   private String sentences(FindOut row) {

@@ -56,8 +56,8 @@ public final class HowSureWords {
               gain.drawn().isExact() ? "howSure.paysExactly" : "howSure.pays",
               Chances.outOfTen(gain.chancePays()),
               faces.money(faces.gain()),
-              PaddockWords.end(faces, gain.low()),
-              PaddockWords.end(faces, gain.high())));
+              faces.end(gain.low()),
+              faces.end(gain.high())));
       lines.add(
           Texts.get(
               sure.lossLimit() > 0 ? "howSure.loses" : "howSure.losesAny",
@@ -97,8 +97,7 @@ public final class HowSureWords {
                           "story",
                           of.story(),
                           Words.percent((double) of.draws() / sure.draws()),
-                          PaddockWords.signed(
-                              faces, "reason.gains", faces.rounded(of.gain().mean()))))
+                          faces.signed("reason.gains", faces.rounded(of.gain().mean()))))
               .toList();
       lines.add(Texts.get("howSure.stories", String.join(" ", each)));
     }

@@ -180,21 +180,6 @@ public final class JoiningWords {
         : Texts.get("none");
   }
 
-  /** When feed is green in a season: {@code dry until about 16 Apr, then green}. */
-  public static String feed(SeasonRow season) {
-    boolean green = season.greenAtStart();
-    if (season.turns().isEmpty()) {
-      return Texts.get("joining.break.throughout", colour(green));
-    }
-    List<String> parts = new ArrayList<>();
-    for (MonthDay turn : season.turns()) {
-      parts.add(Texts.get("joining.break.turn", colour(green), day(turn)));
-      green = !green;
-    }
-    parts.add(Texts.get("joining.break.last", colour(green)));
-    return String.join(", ", parts);
-  }
-
   /** When ewes must be out of paddocks that are shut to them: as long as feed is green. */
   public static String out(SeasonRow season) {
     boolean green = season.greenAtStart();
@@ -214,19 +199,15 @@ public final class JoiningWords {
   /** That the break changes nothing, if it does not; else empty. */
   public static Optional<String> sameInAllSeasons(JoiningReport report) {
     List<String> rows =
-        report.seasons().stream().map(of -> feed(of) + ": " + lost(of)).distinct().toList();
+        report.seasons().stream().map(of -> out(of) + ": " + lost(of)).distinct().toList();
     return rows.size() == 1
-        ? Optional.of(Texts.get("joining.break.same", feed(report.seasons().get(0))))
+        ? Optional.of(Texts.get("joining.break.same", out(report.seasons().get(0))))
         : Optional.empty();
   }
 
   /** Heading of the column of {@link #sure}. */
   public static String sureHeading(JoiningReport report) {
     return Texts.get("joining.column.sure", Words.exact(report.answer().tellable()));
-  }
-
-  private static String colour(boolean green) {
-    return Texts.get(green ? "joining.break.green" : "joining.break.dry");
   }
 
   /** What the mob that loses most loses in a season, as now and by the sheet. */

@@ -11,6 +11,7 @@ import swardcase.report.GainPart;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.OptionResult;
 import swardcase.report.PlanResult;
+import swardcase.report.PlanResult.FarmRule;
 import swardcase.report.PlanResult.PlanYear;
 import swardcase.report.Report;
 
@@ -26,7 +27,6 @@ public final class MoneyFaces {
   private final List<PaddockResult> paddocks;
   private final double gain;
   private final double[] gains;
-  private final double[] parts;
   private final double[] years;
   private final double cost;
   private final double[] costs;
@@ -38,30 +38,27 @@ public final class MoneyFaces {
     paddocks = report.paddocks();
     unit = MoneyUnit.of(sums());
     gain = RoundedSums.total(plan.gain().mean(), unit);
-    double[] ofGain =
-        Stream.of(
-                paddocks.stream().map(paddock -> paddock.gain().mean()),
-                plan.farmWide().stream().map(rule -> rule.gain().mean()),
-                Stream.of(plan.shared().mean()))
-            .flatMap(each -> each)
-            .mapToDouble(Double::doubleValue)
-            .toArray();
-    gains = RoundedSums.parts(gain, ofGain, unit);
-    parts =
-        RoundedSums.parts(gain, plan.parts().stream().mapToDouble(GainPart::mean).toArray(), unit);
-    years =
-        RoundedSums.parts(gain, plan.years().stream().mapToDouble(PlanYear::mean).toArray(), unit);
+    List<FarmRule> rules = plan.farmWide();
+    gains =
+        parts(
+            gain,
+            Stream.of(
+                    paddocks.stream().map(paddock -> paddock.gain().mean()),
+                    rules.stream().map(rule -> rule.gain().mean()),
+                    Stream.of(plan.shared().mean()))
+                .flatMap(each -> each));
+    years = parts(gain, plan.years().stream().map(PlanYear::mean));
     cost = RoundedSums.total(plan.cost().mean(), unit);
     costs =
-        RoundedSums.parts(
+        parts(
             cost,
-            Stream.of(
-                    paddocks.stream().map(paddock -> paddock.cost().mean()),
-                    plan.farmWide().stream().map(rule -> rule.cost().mean()))
-                .flatMap(each -> each)
-                .mapToDouble(Double::doubleValue)
-                .toArray(),
-            unit);
+            Stream.concat(
+                paddocks.stream().map(paddock -> paddock.cost().mean()),
+                rules.stream().map(rule -> rule.cost().mean())));
+  }
+
+  private double[] parts(double total, Stream<Double> parts) {
+    return RoundedSums.parts(total, parts.mapToDouble(each -> each).toArray(), unit);
   }
 
   /** Costs and gains of what is done, or of what was looked at where nothing is. */
@@ -103,11 +100,6 @@ public final class MoneyFaces {
   /** Rounded mean of what the changes share. */
   public double shared() {
     return gains[gains.length - 1];
-  }
-
-  /** Rounded part of the plan's gain. */
-  public double part(int place) {
-    return parts[place];
   }
 
   /** Rounded discounted mean of a year. */
@@ -168,16 +160,12 @@ public final class MoneyFaces {
 
   /** Rounded parts of the gain of a paddock's choice, which add up to it. */
   public double[] parts(int paddock) {
-    return RoundedSums.parts(
-        gain(paddock),
-        paddocks.get(paddock).parts().stream().mapToDouble(GainPart::mean).toArray(),
-        unit);
+    return parts(gain(paddock), paddocks.get(paddock).parts().stream().map(GainPart::mean));
   }
 
   /** Where the gain of a paddock's choice comes from, rounded; together it is the gain. */
   public double[] credit(int paddock) {
-    double[] causes = paddocks.get(paddock).credit().stream().mapToDouble(Credit::mean).toArray();
-    return RoundedSums.parts(gain(paddock), causes, unit);
+    return parts(gain(paddock), paddocks.get(paddock).credit().stream().map(Credit::mean));
   }
 
   /**
@@ -185,18 +173,28 @@ public final class MoneyFaces {
    * never on the wrong side of it.
    */
   public double option(int paddock, OptionResult option) {
-    return option.chosen() ? gain(paddock) : beside(paddock, option.gain().mean());
-  }
-
-  /** A gain that is compared with that of the paddock's choice, rounded. */
-  private double beside(int paddock, double value) {
     PaddockResult result = paddocks.get(paddock);
+    double value = option.gain().mean();
+    if (option.chosen()) {
+      return gain(paddock);
+    }
     if (!result.isInPlan()) {
       return rounded(value);
     }
     return value <= result.option(result.action()).orElseThrow().gain().mean()
         ? Math.min(rounded(value), gain(paddock))
         : Math.max(rounded(value), gain(paddock));
+  }
+
+  /** By one of three keys: of a gain, of a loss, and of what rounds to nothing. */
+  String signed(String key, double rounded) {
+    String sign = rounded > 0 ? "" : rounded < 0 ? ".less" : ".none";
+    return Texts.get(key + sign, money(Math.abs(rounded)));
+  }
+
+  /** An end of a gain: {@code a loss of A$ 3,000}. */
+  String end(double end) {
+    return signed("reason.aGain", rounded(end));
   }
 
   /** Any other money, rounded. */

@@ -29,9 +29,6 @@ public final class PaddockWords {
   private static final Set<Reason.Kind> OF_CLOVER =
       Set.of(Reason.Kind.NOT_ARABLE, Reason.Kind.YEARS_COUNTED, Reason.Kind.WOULD_LOSE);
 
-  /** Year in between at which the share of old clover is told. */
-  private static final int LATER = 5;
-
   private final Report report;
   private final MoneyFaces faces;
 
@@ -95,6 +92,8 @@ public final class PaddockWords {
     }
     if (!paddock.sure().orElse(true)) {
       notSure(place, paddock, sentences);
+    } else if (paddock.sure().isPresent() && Chances.isSeldom(paddock.gain().chancePays())) {
+      sentences.add(Texts.get("reason.sureThoughSeldom"));
     } else if (paddock.nearLine()) {
       sentences.add(Texts.get("reason.nearKeeping"));
     }
@@ -116,9 +115,9 @@ public final class PaddockWords {
             "reason",
             reason.kind(),
             option.name(),
-            gainsOrLoses(faces.option(place, option)),
-            end(faces, option.gain().low()),
-            end(faces, option.gain().high()),
+            faces.signed("reason.gains", faces.option(place, option)),
+            faces.end(option.gain().low()),
+            faces.end(option.gain().high()),
             option
                 .whyNot()
                 .flatMap(WhyNot::limit)
@@ -134,8 +133,8 @@ public final class PaddockWords {
             reason.kind(),
             found(paddock),
             sowing.name(),
-            money(faces.rounded(reason.cost().orElseThrow())),
-            signed("reason.wouldGain", faces.option(place, sowing)));
+            faces.money(faces.rounded(reason.cost().orElseThrow())),
+            faces.signed("reason.wouldGain", faces.option(place, sowing)));
       }
     };
   }
@@ -209,23 +208,21 @@ public final class PaddockWords {
     for (int k = 0; k < rounded.length; k++) {
       if (rounded[k] != 0) {
         String key = rounded[k] < 0 ? "reason.less" : "reason.more";
-        String part = Texts.of(key, paddock.parts().get(k).what(), money(Math.abs(rounded[k])));
+        String part =
+            Texts.of(key, paddock.parts().get(k).what(), faces.money(Math.abs(rounded[k])));
         (rounded[k] < 0 ? less : more).add(part);
       }
     }
-    String parts =
-        less.isEmpty()
-            ? String.join(", ", more)
-            : Texts.get(
-                "reason.moreLess",
-                more.isEmpty() ? Texts.get("reason.noMore") : String.join(", ", more),
-                String.join(", ", less));
+    if (more.isEmpty()) {
+      more.add(Texts.get("reason.noMore"));
+    }
     return Texts.get(
-        parts.isEmpty() ? "reason.noParts" : "reason.parts",
+        less.isEmpty() ? "reason.parts" : "reason.partsLess",
         report.farm().horizonYears(),
-        parts,
-        gainsOrLoses(faces.gain(place)),
-        Chances.outOfTen(paddock.gain().chancePays()));
+        String.join(", ", more),
+        faces.signed("reason.gains", faces.gain(place)),
+        Chances.outOfTen(paddock.gain().chancePays()),
+        String.join(", ", less));
   }
 
   /** What the choice adds to the best cheaper one, where that is not keeping. */
@@ -240,10 +237,9 @@ public final class PaddockWords {
                   Texts.get(
                       "reason.step",
                       over.name(),
-                      gainsOrLoses(cheaper),
-                      signed("reason.adds", faces.gain(place) - cheaper),
-                      Chances.outOfTen(chosen.step().gain().chancePays()),
-                      costsLess(over, chosen)));
+                      faces.signed("reason.gains", cheaper),
+                      faces.signed("reason.adds", faces.gain(place) - cheaper),
+                      Chances.outOfTen(chosen.step().gain().chancePays())));
             });
   }
 
@@ -258,7 +254,7 @@ public final class PaddockWords {
                 Texts.get(
                     "reason.afterCrops",
                     option.name(),
-                    signed("reason.adds", faces.option(place, option) - faces.gain(place)),
+                    faces.signed("reason.adds", faces.option(place, option) - faces.gain(place)),
                     Chances.outOfTen(option.step().gain().chancePays())))
         .orElse("");
   }
@@ -280,59 +276,31 @@ public final class PaddockWords {
             .map(
                 sure ->
                     Texts.get(
-                        "reason.sureInstead", sure.name(), gainsOrLoses(faces.option(place, sure))))
+                        "reason.sureInstead",
+                        sure.name(),
+                        faces.signed("reason.gains", faces.option(place, sure))))
             .orElse(Texts.get("reason.sureIsKeeping")));
-  }
-
-  private String gainsOrLoses(double rounded) {
-    return signed("reason.gains", rounded);
-  }
-
-  private String signed(String key, double rounded) {
-    return signed(faces, key, rounded);
-  }
-
-  /** By one of three keys: of a gain, of a loss, and of what rounds to nothing. */
-  static String signed(MoneyFaces faces, String key, double rounded) {
-    String sign = rounded > 0 ? "" : rounded < 0 ? ".less" : ".none";
-    return Texts.get(key + sign, faces.money(Math.abs(rounded)));
-  }
-
-  /** An end of a gain: {@code a loss of A$ 3,000}. */
-  static String end(MoneyFaces faces, double end) {
-    return signed(faces, "reason.aGain", faces.rounded(end));
   }
 
   /** Why an option was not chosen; blank for the chosen one. */
   public String whyNot(int place, OptionResult option) {
-    if (option.whyNot().isEmpty()) {
-      return "";
-    }
-    WhyNot why = option.whyNot().get();
-    double gain = faces.option(place, option);
-    Optional<OptionResult> other =
-        report.paddocks().get(place).options().stream()
-            .filter(each -> each.name().equals(why.than().orElse("")))
-            .findFirst();
-    double than = other.map(each -> faces.option(place, each)).orElse(0.0);
-    boolean isWithKeeping = !report.paddocks().get(place).isInPlan();
-    String alike = gain == than && why.than().isPresent() ? "whyNot.alike" : "whyNot";
-    return Texts.of(
-        isWithKeeping && why.kind() == WhyNot.Kind.RISK ? "whyNot.keeping" : alike,
-        why.kind(),
-        gainsOrLoses(gain),
-        why.than().orElse(""),
-        money(than),
-        why.limit().map(limit -> Texts.of("plan.limit", limit)).orElse(""),
-        other.map(each -> costsLess(each, option)).orElse(""));
+    return option.whyNot().map(why -> whyNot(place, option, why)).orElse("");
   }
 
-  /** A choice that is cheaper by the value of now may cost as much, but later. */
-  private static String costsLess(OptionResult cheaper, OptionResult than) {
-    boolean isLess =
-        cheaper.costPerHa().mean() < than.costPerHa().mean()
-            && !Words.mean(cheaper.costPerHa()).equals(Words.mean(than.costPerHa()));
-    return Texts.get(isLess ? "reason.costsLess" : "reason.costsLater");
+  private String whyNot(int place, OptionResult option, WhyNot why) {
+    double than =
+        report.paddocks().get(place).options().stream()
+            .filter(each -> each.name().equals(why.than().orElse("")))
+            .mapToDouble(each -> faces.option(place, each))
+            .findFirst()
+            .orElse(0);
+    return Texts.of(
+        "whyNot",
+        why.kind(),
+        faces.signed("reason.gains", faces.option(place, option)),
+        why.than().orElse(""),
+        faces.money(than),
+        why.limit().map(limit -> Texts.of("plan.limit", limit)).orElse(""));
   }
 
   /** Says of an option that only crops what its gain is; blank for any other. */
@@ -347,20 +315,11 @@ public final class PaddockWords {
       return "";
     }
     int last = old.size() - 1;
-    int later = Math.min(LATER, last);
-    String oldClover =
-        Texts.get(
-            later == last ? "cards.oldShare" : "cards.oldShare.later",
-            Words.percent(old.get(0)),
-            Words.percent(old.get(later)),
-            later,
-            Words.percent(old.get(last)),
-            last);
-    double clover = option.cloverShareByYear().get(last);
-    return oldClover + " " + Texts.get("cards.clover", Words.percent(clover));
-  }
-
-  private String money(double rounded) {
-    return faces.money(rounded);
+    return Texts.get(
+        "cards.oldShare",
+        Words.percent(old.get(0)),
+        Words.percent(old.get(last)),
+        last,
+        Words.percent(option.cloverShareByYear().get(last)));
   }
 }

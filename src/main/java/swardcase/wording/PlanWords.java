@@ -57,6 +57,9 @@ public final class PlanWords {
     sentences.add(Texts.capital(String.join(", ", parts)) + ".");
     if (calls.changes() > 0) {
       sentences.add(howSure(calls));
+      if (calls.unsure() == 0 && Chances.isSeldom(report.plan().gain().chancePays())) {
+        sentences.add(Texts.get("headline.sureThoughSeldom"));
+      }
     }
     int year = report.plan().years().get(0).year();
     String notSure =

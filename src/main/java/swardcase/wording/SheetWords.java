@@ -1,5 +1,7 @@
 package swardcase.wording;
 
+import static java.util.stream.Collectors.toCollection;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,12 +10,13 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import swardcase.decision.Enquiry;
 import swardcase.report.Call;
 import swardcase.report.FindOut;
 import swardcase.report.PaddockResult;
 import swardcase.report.PaddockResult.KeptOff;
-import swardcase.report.PlanResult.FarmRule;
 import swardcase.report.PlanResult.PlanYear;
 import swardcase.report.PlanResult.Rule;
 import swardcase.report.PlanResult.Work;
@@ -40,7 +43,8 @@ public final class SheetWords {
   /**
    * Words of a report.
    *
-   * @param mostSentences about what to do, and of each other list, at most; the rest is counted
+   * @param mostSentences about what to do, for no money and for money, at most; the rest is told in
+   *     one
    */
   public SheetWords(Report report, MoneyFaces faces, int mostSentences) {
     this.report = report;
@@ -48,68 +52,97 @@ public final class SheetWords {
     this.mostSentences = mostSentences;
   }
 
-  /** How a change goes on over the years; paddocks with the same share a sentence. */
-  private record Doing(
-      String key, int from, int next, Optional<KeptOff> keptOff, String action, boolean sure) {}
+  /** A sentence about some paddocks, by their places; a rule for the whole farm has none. */
+  private record Said(String words, List<Integer> places) {}
 
   /** What the plan does for no money: who grazes where. */
   public List<String> free() {
-    List<String> all = new ArrayList<>();
-    report.plan().farmWide().stream()
-        .filter(rule -> rule.what() == Rule.IN_ORDER)
-        .forEach(rule -> all.add(rule(rule)));
-    all.addAll(doings(paddock -> paddock.call() == Call.KEEP_OFF));
-    grouped(paddock -> paddock.call() == Call.ACT ? paddock.keptOff() : Optional.empty())
-        .forEach(
-            (off, names) ->
-                all.add(named(names, list -> Texts.of("todo.until", off.when(), off.who(), list))));
-    List<String> most = cut(all);
-    report
-        .reproduction()
-        .otherDates()
-        .forEach(date -> most.add(OestrogenWords.otherDate(date, report.farm().currency())));
-    return most;
+    Stream<Said> until =
+        said(
+            paddock -> paddock.call() == Call.ACT ? paddock.keptOff() : Optional.empty(),
+            (off, list) -> Texts.of("todo.until", off.when(), off.who(), list));
+    List<String> all =
+        cut(
+            "todo.more",
+            Stream.of(rules(rule -> rule == Rule.IN_ORDER), doings(Call.KEEP_OFF), until));
+    report.reproduction().otherDates().stream()
+        .map(date -> OestrogenWords.otherDate(date, report.farm().currency()))
+        .forEach(all::add);
+    return orElse(all, "todo.free.none");
   }
 
   /** What the plan does for money, by year. */
   public List<String> paid() {
-    List<String> all = new ArrayList<>();
-    report.plan().farmWide().stream()
-        .filter(rule -> rule.what() != Rule.IN_ORDER)
-        .forEach(rule -> all.add(rule(rule)));
-    all.addAll(doings(paddock -> paddock.call() == Call.ACT));
-    return cut(all);
+    return orElse(
+        cut("todo.more.paid", Stream.of(rules(rule -> rule != Rule.IN_ORDER), doings(Call.ACT))),
+        "todo.paid.none");
   }
 
-  private static String rule(FarmRule rule) {
-    return sure(Texts.capital(PlanWords.rule(rule.what())) + ".", rule.sure());
+  private static List<String> orElse(List<String> lines, String key) {
+    return lines.isEmpty() ? List.of(Texts.get(key)) : lines;
   }
 
-  private List<String> cut(List<String> all) {
-    List<String> most = new ArrayList<>(all.subList(0, Math.min(mostSentences, all.size())));
-    if (all.size() > most.size()) {
-      most.add(Texts.get("todo.more"));
+  /** As many sentences as there may be, and one of what the others say, its years and its cost. */
+  private List<String> cut(String more, Stream<Stream<Said>> sentences) {
+    List<Said> all = sentences.flatMap(each -> each).toList();
+    List<String> lines =
+        all.stream().limit(mostSentences).map(Said::words).collect(toCollection(ArrayList::new));
+    List<Integer> rest =
+        all.stream().skip(mostSentences).flatMap(said -> said.places().stream()).toList();
+    if (!rest.isEmpty()) {
+      int from = rest.stream().mapToInt(i -> paddock(i).start().orElseThrow()).min().getAsInt();
+      double cost = rest.stream().mapToDouble(faces::cost).sum();
+      lines.add(named(rest, list -> Texts.get(more, list, from, faces.money(cost))));
     }
-    return most;
+    return lines;
   }
 
-  private List<String> doings(Predicate<PaddockResult> which) {
-    List<String> sentences = new ArrayList<>();
-    grouped(paddock -> which.test(paddock) ? Optional.of(doing(paddock)) : Optional.empty())
-        .forEach((doing, names) -> sentences.add(sentence(doing, names)));
-    return sentences;
+  private Stream<Said> rules(Predicate<Rule> which) {
+    return report.plan().farmWide().stream()
+        .filter(rule -> which.test(rule.what()))
+        .map(
+            rule ->
+                new Said(
+                    sure(Texts.capital(PlanWords.rule(rule.what())) + ".", rule.sure()),
+                    List.of()));
   }
 
-  /** Names of the paddocks by what they have in common, in the order of the plan. */
-  private <T> Map<T, List<String>> grouped(Function<PaddockResult, Optional<T>> by) {
-    Map<T, List<String>> groups = new LinkedHashMap<>();
-    for (int number : report.plan().order()) {
-      PaddockResult paddock = report.paddocks().get(number - 1);
-      by.apply(paddock)
-          .ifPresent(
-              of -> groups.computeIfAbsent(of, each -> new ArrayList<>()).add(paddock.name()));
-    }
-    return groups;
+  /** How a change goes on over the years; paddocks with the same share a sentence. */
+  private record Doing(
+      String key, int from, int next, Optional<KeptOff> keptOff, String action, boolean sure) {}
+
+  private Stream<Said> doings(Call call) {
+    return said(
+        paddock -> paddock.call() == call ? Optional.of(doing(paddock)) : Optional.empty(),
+        SheetWords::sentence);
+  }
+
+  private interface Sentence<T> {
+    String of(T common, String names);
+  }
+
+  /** A sentence for all paddocks that have something in common, in the order of the plan. */
+  private <T> Stream<Said> said(Function<PaddockResult, Optional<T>> common, Sentence<T> sentence) {
+    Map<T, List<Integer>> groups = new LinkedHashMap<>();
+    places()
+        .forEach(
+            i ->
+                common
+                    .apply(paddock(i))
+                    .ifPresent(of -> groups.computeIfAbsent(of, k -> new ArrayList<>()).add(i)));
+    return groups.entrySet().stream()
+        .map(
+            of ->
+                new Said(
+                    named(of.getValue(), list -> sentence.of(of.getKey(), list)), of.getValue()));
+  }
+
+  private Stream<Integer> places() {
+    return report.plan().order().stream().map(number -> number - 1);
+  }
+
+  private PaddockResult paddock(int place) {
+    return report.paddocks().get(place);
   }
 
   private Doing doing(PaddockResult paddock) {
@@ -139,22 +172,20 @@ public final class SheetWords {
         .findFirst();
   }
 
-  private static String sentence(Doing doing, List<String> names) {
-    return named(
-        names,
-        list -> {
-          String words =
-              doing.keptOff().isPresent()
-                  ? Texts.of(
-                      "todo.keepOff",
-                      doing.keptOff().get().when(),
-                      doing.keptOff().get().who(),
-                      list,
-                      doing.from())
-                  : Texts.get(
-                      doing.key(), list, doing.from(), doing.next(), Texts.capital(doing.action()));
-          return sure(words, doing.sure());
-        });
+  private static String sentence(Doing doing, String list) {
+    String words =
+        doing
+            .keptOff()
+            .map(off -> Texts.of(doing.key(), off.when(), off.who(), list, doing.from()))
+            .orElseGet(
+                () ->
+                    Texts.get(
+                        doing.key(),
+                        list,
+                        doing.from(),
+                        doing.next(),
+                        Texts.capital(doing.action())));
+    return sure(words, doing.sure());
   }
 
   private static String sure(String sentence, boolean sure) {
@@ -162,33 +193,26 @@ public final class SheetWords {
   }
 
   /** A sentence with as many of these names as leave it short; the others are counted. */
-  private static String named(List<String> names, Function<String, String> sentence) {
-    for (int shown = names.size(); shown > 1; shown--) {
-      String words = sentence.apply(list(names, shown));
-      if (isShort(words)) {
-        return words;
-      }
-    }
-    return sentence.apply(list(names, 1));
+  private String named(List<Integer> places, Function<String, String> sentence) {
+    List<String> names = places.stream().map(i -> paddock(i).name()).toList();
+    return IntStream.iterate(names.size(), shown -> shown > 1, shown -> shown - 1)
+        .mapToObj(shown -> sentence.apply(list(names, shown)))
+        .filter(SheetWords::isShort)
+        .findFirst()
+        .orElseGet(() -> sentence.apply(list(names, 1)));
   }
 
   private static boolean isShort(String words) {
-    for (String sentence : words.split("(?<=[.?!]) ")) {
-      if (sentence.split(" ").length > MOST_WORDS) {
-        return false;
-      }
-    }
-    return true;
+    return Stream.of(words.split("(?<=[.?!]) "))
+        .allMatch(sentence -> sentence.split(" ").length <= MOST_WORDS);
   }
 
   private static String list(List<String> names, int shown) {
-    if (shown == names.size()) {
-      String last = names.get(shown - 1);
-      return shown == 1
-          ? last
-          : Texts.get("list.and", String.join(", ", names.subList(0, shown - 1)), last);
-    }
-    return Texts.get("list.more", String.join(", ", names.subList(0, shown)), names.size() - shown);
+    boolean isWhole = shown == names.size();
+    String first = String.join(", ", names.subList(0, isWhole ? shown - 1 : shown));
+    return !isWhole
+        ? Texts.get("list.more", first, names.size() - shown)
+        : shown == 1 ? names.get(0) : Texts.get("list.and", first, names.get(shown - 1));
   }
 
   /** What is short and lost a year with everything kept. */
@@ -218,23 +242,16 @@ public final class SheetWords {
 
   /** What to find out before money is spent: what is worth more than it costs, or can be asked. */
   public List<String> findOut() {
-    List<String> lines = new ArrayList<>();
-    report.worthFindingOut().stream()
-        .filter(row -> row.advice() != Enquiry.Advice.RESEARCH)
-        .limit(MOST_TO_FIND_OUT)
-        .forEach(row -> lines.add(findOut(row)));
-    List<String> sown =
-        report.paddocks().stream()
-            .filter(paddock -> !paddock.lookFirst().isEmpty())
-            .map(PaddockResult::name)
-            .toList();
-    if (!sown.isEmpty()) {
-      lines.add(named(sown, list -> Texts.get("find.ground", list)));
+    List<String> lines =
+        report.worthFindingOut().stream()
+            .filter(row -> row.advice() != Enquiry.Advice.RESEARCH)
+            .limit(MOST_TO_FIND_OUT)
+            .map(this::findOut)
+            .collect(toCollection(ArrayList::new));
+    if (report.paddocks().stream().anyMatch(paddock -> !paddock.lookFirst().isEmpty())) {
+      lines.add(Texts.get("find.ground"));
     }
-    if (lines.isEmpty()) {
-      lines.add(Texts.get("before.nothing"));
-    }
-    return lines;
+    return orElse(lines, "before.nothing");
   }
 
   private String findOut(FindOut row) {
@@ -250,43 +267,37 @@ public final class SheetWords {
 
   /** What to leave alone: where the best change would lose, and where it is too close to call. */
   public List<String> notToDo() {
-    List<String> lines = new ArrayList<>();
-    add(lines, "not.resow", paddock -> kept(paddock) && isResown(paddock));
-    add(lines, "not.change", paddock -> kept(paddock) && !isResown(paddock));
-    add(lines, "not.limit", paddock -> open(paddock) && isHemmedIn(paddock));
-    add(lines, "not.yet", paddock -> open(paddock) && !isHemmedIn(paddock));
+    List<String> lines =
+        said(SheetWords::leftAlone, (key, list) -> Texts.get(key, list))
+            .map(Said::words)
+            .collect(toCollection(ArrayList::new));
     if (report.farm().ewesJoined() > 0) {
       lines.add(Texts.get("not.feed"));
     }
     return lines;
   }
 
-  private void add(List<String> lines, String key, Predicate<PaddockResult> which) {
-    List<String> names =
-        report.plan().order().stream()
-            .map(number -> report.paddocks().get(number - 1))
-            .filter(which)
-            .map(PaddockResult::name)
-            .toList();
-    if (!names.isEmpty()) {
-      lines.add(named(names, list -> Texts.get(key, list)));
-    }
+  private static Optional<String> leftAlone(PaddockResult paddock) {
+    Reason.Kind reason = paddock.reason().kind();
+    return switch (paddock.call()) {
+      case KEEP -> Optional.of(reason == Reason.Kind.WOULD_LOSE ? "not.resow" : "not.change");
+      case UNDECIDED -> Optional.of(reason == Reason.Kind.LIMIT ? "not.limit" : "not.yet");
+      case ACT, KEEP_OFF -> Optional.empty();
+    };
   }
 
-  private static boolean kept(PaddockResult paddock) {
-    return paddock.call() == Call.KEEP;
-  }
-
-  private static boolean open(PaddockResult paddock) {
-    return paddock.call() == Call.UNDECIDED;
-  }
-
-  private static boolean isResown(PaddockResult paddock) {
-    return paddock.reason().kind() == Reason.Kind.WOULD_LOSE;
-  }
-
-  private static boolean isHemmedIn(PaddockResult paddock) {
-    return paddock.reason().kind() == Reason.Kind.LIMIT;
+  /** Every paddock in a line: what to do with it, and its oestrogen. */
+  public List<String> paddocks() {
+    return places()
+        .map(
+            i ->
+                Texts.get(
+                    "paddocks.line",
+                    PaddockWords.numbered(i, paddock(i).name()),
+                    Words.exact(paddock(i).areaHa()),
+                    PaddockWords.verdict(paddock(i)),
+                    OestrogenWords.rating(paddock(i).oestrogenRating())))
+        .toList();
   }
 
   /** Whether a paddock gets a card: something is to be done there, or found out. */

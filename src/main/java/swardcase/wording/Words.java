@@ -70,12 +70,12 @@ public final class Words {
 
   /** Likely value with its ends: {@code 12,000 (4,000 to 21,000)}, or one number if exact. */
   public static String range(Range range) {
-    return Three.of(range).words();
+    return range(drawn(range));
   }
 
   /** Mean with its ends: {@code 24,000 (8,000 to 41,000)}, or one number if exact. */
   public static String range(Drawn drawn) {
-    return Three.of(drawn).words();
+    return withEnds(mean(drawn), ends(drawn));
   }
 
   /** The same with a unit behind it: {@code 38 (10 to 70) t}. */
@@ -94,43 +94,44 @@ public final class Words {
   }
 
   /** A number of animals or of money: below one it is not told in digits. */
-  public static String count(Range range) {
-    return Three.of(range).isUnderOne() ? UNDER_ONE : range(range);
-  }
-
-  /** A number of animals or of money: below one it is not told in digits. */
   public static String count(Drawn drawn) {
-    return Three.of(drawn).isUnderOne() ? UNDER_ONE : range(drawn);
+    double most = Math.max(drawn.high(), drawn.mean());
+    boolean isUnderOne = Math.min(drawn.low(), drawn.mean()) >= 0 && most < 1 && most > 0;
+    return isUnderOne ? UNDER_ONE : range(drawn);
   }
 
-  /** The mean number of animals alone. */
-  public static String meanCount(Drawn drawn) {
-    return Three.of(drawn).isUnderOne() ? UNDER_ONE : mean(drawn);
+  /** The same in a narrow column, with its ends on the line below. */
+  public static String inTwoLines(Drawn drawn) {
+    return inTwoLines(range(drawn));
   }
 
-  /** The likely value alone, with the digits its range deserves. */
-  public static String likely(Range range) {
-    return Three.of(range).middleWords();
+  /** A number and its ends, these on the line below. */
+  public static String inTwoLines(String range) {
+    return range.replace(" (", "\n(");
   }
 
   /** The mean alone, with the digits its ends deserve. */
   public static String mean(Drawn drawn) {
-    return Three.of(drawn).middleWords();
+    return drawn.isExact()
+        ? exactly(drawn)
+        : isOne(drawn) ? one(drawn) : rounded(drawn.mean(), step(drawn));
   }
 
   /** The two ends: {@code 4,000 to 21,000}, or one number if exact or as good as. */
   public static String ends(Range range) {
-    return Three.of(range).endsWords();
+    return ends(drawn(range));
   }
 
   /** The two ends: {@code 8,000 to 41,000}, or one number if exact or as good as. */
   public static String ends(Drawn drawn) {
-    return Three.of(drawn).endsWords();
-  }
-
-  /** Whether its two ends are told as one number, being equal or as good as. */
-  static boolean readsAsOne(Drawn drawn) {
-    return Three.of(drawn).readsAsOne();
+    if (drawn.isExact()) {
+      return exactly(drawn);
+    }
+    if (isOne(drawn)) {
+      return one(drawn);
+    }
+    double nearest = Math.max(drawn.low(), Math.min(drawn.high(), drawn.mean()));
+    return readsAsOne(drawn) ? rounded(nearest, step(drawn)) : ends(drawn, step(drawn));
   }
 
   /** The two ends, both rounded to {@code step}, a power of ten. */
@@ -138,11 +139,6 @@ public final class Words {
     String low = rounded(drawn.low(), step);
     String high = rounded(drawn.high(), step);
     return low.equals(high) ? low : low + " to " + high;
-  }
-
-  /** Money with its ends: {@code A$ 12,000 (4,000 to 21,000)}. */
-  public static String money(String currency, Range range) {
-    return currency + " " + range(range);
   }
 
   /** Money with its ends, never in parts of one: {@code A$ 24,000 (8,000 to 41,000)}. */
@@ -184,12 +180,8 @@ public final class Words {
 
   /** A fraction as per cent, with its ends: 0.35 in 0.2 to 0.5 reads {@code 35 % (20 to 50 %)}. */
   public static String percent(Range fraction) {
-    return Three.of(fraction.times(100)).percentWords();
-  }
-
-  /** A fraction as per cent, with its ends: 0.35 in 0.2 to 0.5 reads {@code 35 % (20 to 50 %)}. */
-  public static String percent(Drawn fraction) {
-    return Three.of(fraction.times(100)).percentWords();
+    Drawn percent = drawn(fraction.times(100));
+    return withEnds(mean(percent) + " %", ends(percent) + " %");
   }
 
   /** A fraction as whole per cent: 0.354 reads {@code 35 %}. */
@@ -198,17 +190,15 @@ public final class Words {
   }
 
   /**
-   * The step a range is rounded to: two significant figures of its end farthest from zero, but no
+   * The step a result is rounded to: two significant figures of its end farthest from zero, but no
    * coarser than the leading digit of half its width; and never finer than four significant
-   * figures, so that a range too narrow for that reads as one value.
+   * figures, so that a range too narrow for that reads as one value. Its mean counts as an end
+   * where it lies beyond them.
    */
-  public static double step(Range range) {
-    return Three.of(range).step();
-  }
-
-  /** The same of a result over the draws; its mean counts as an end where it lies beyond them. */
   public static double step(Drawn drawn) {
-    return Three.of(drawn).step();
+    double ofEnds = step(Math.min(drawn.low(), drawn.mean()), Math.max(drawn.high(), drawn.mean()));
+    double width = drawn.high() - drawn.low();
+    return width > 0 ? Math.max(ofEnds / 100, Math.min(ofEnds, powerOfTen(width / 2))) : ofEnds;
   }
 
   /** The step that leaves two significant figures of the number farther from zero. */
@@ -221,90 +211,38 @@ public final class Words {
   }
 
   private static String grouped(BigDecimal number, int decimals) {
-    String plain = number.abs().setScale(decimals, RoundingMode.HALF_UP).toPlainString();
-    StringBuilder digits = new StringBuilder(plain);
-    int wholes = decimals == 0 ? plain.length() : plain.length() - decimals - 1;
-    for (int comma = wholes - 3; comma > 0; comma -= 3) {
-      digits.insert(comma, ',');
-    }
-    return number.signum() < 0 ? MINUS + digits.toString() : digits.toString();
+    String digits = String.format(Locale.ROOT, "%,." + decimals + "f", number.abs());
+    return number.signum() < 0 ? MINUS + digits : digits;
   }
 
   private static String withEnds(String middle, String ends) {
     return middle.equals(ends) ? middle : middle + " (" + ends + ")";
   }
 
-  /** What a range and a result over the draws have in common. The middle may lie outside. */
-  private record Three(double low, double middle, double high) {
+  private static Drawn drawn(Range range) {
+    return Drawn.of(range.likely(), range.low(), range.high());
+  }
 
-    static Three of(Range range) {
-      return new Three(range.low(), range.likely(), range.high());
-    }
+  /** Whether both ends print alike, or differ by less than a thousandth: no range worth naming. */
+  static boolean readsAsOne(Drawn drawn) {
+    double size = Math.max(Math.abs(drawn.low()), Math.abs(drawn.high()));
+    double step = step(drawn);
+    return drawn.high() - drawn.low() < size / 1000
+        || rounded(drawn.low(), step).equals(rounded(drawn.high(), step));
+  }
 
-    static Three of(Drawn drawn) {
-      return new Three(drawn.low(), drawn.mean(), drawn.high());
-    }
+  /** Whether mean and ends are one number, which needs no digits to be told apart. */
+  private static boolean isOne(Drawn drawn) {
+    return readsAsOne(drawn) && drawn.low() <= drawn.mean() && drawn.mean() <= drawn.high();
+  }
 
-    boolean isExact() {
-      return low == high && middle == low;
-    }
+  private static String one(Drawn drawn) {
+    return exact(Math.rint(drawn.mean() / step(drawn)) * step(drawn));
+  }
 
-    boolean isUnderOne() {
-      double most = Math.max(high, middle);
-      return Math.min(low, middle) >= 0 && most < 1 && most > 0;
-    }
-
-    double step() {
-      double ofEnds = Words.step(Math.min(low, middle), Math.max(high, middle));
-      double width = high - low;
-      return width > 0 ? Math.max(ofEnds / 100, Math.min(ofEnds, powerOfTen(width / 2))) : ofEnds;
-    }
-
-    String words() {
-      return withEnds(middleWords(), endsWords());
-    }
-
-    String percentWords() {
-      String ends = endsWords();
-      return middleWords().equals(ends) ? ends + " %" : middleWords() + " % (" + ends + " %)";
-    }
-
-    String middleWords() {
-      return isExact() ? exactWords() : isOne() ? oneWord() : rounded(middle, step());
-    }
-
-    String endsWords() {
-      if (isExact()) {
-        return exactWords();
-      }
-      if (isOne()) {
-        return oneWord();
-      }
-      return readsAsOne()
-          ? rounded(Math.max(low, Math.min(high, middle)), step())
-          : rounded(low, step()) + " to " + rounded(high, step());
-    }
-
-    /** Whether middle and ends are one number, which needs no digits to be told apart. */
-    private boolean isOne() {
-      return readsAsOne() && low <= middle && middle <= high;
-    }
-
-    private String oneWord() {
-      return exact(Math.rint(middle / step()) * step());
-    }
-
-    /**
-     * Whether both ends print alike, or differ by less than a thousandth: no range worth naming.
-     */
-    private boolean readsAsOne() {
-      double size = Math.max(Math.abs(low), Math.abs(high));
-      return high - low < size / 1000 || rounded(low, step()).equals(rounded(high, step()));
-    }
-
-    /** Results that carry no range are sums and products: they never deserve nine digits. */
-    private String exactWords() {
-      return Math.abs(middle) >= 100 ? whole(middle) : exact(Math.rint(middle * 1e4) / 1e4);
-    }
+  /** Results that carry no range are sums and products: they never deserve nine digits. */
+  private static String exactly(Drawn drawn) {
+    double value = drawn.mean();
+    return Math.abs(value) >= 100 ? whole(value) : exact(Math.rint(value * 1e4) / 1e4);
   }
 }

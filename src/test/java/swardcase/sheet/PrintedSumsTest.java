@@ -231,11 +231,13 @@ class PrintedSumsTest {
     return values.stream().mapToDouble(Double::doubleValue).sum();
   }
 
-  /** The lines of a year are its net, the nets what is in hand, the years now the gain. */
+  /**
+   * Lines of a year are its net, nets what is in hand, years now the gain, with is without and net.
+   */
   private static void years(Answer answer, List<Run> all) {
     List<List<Double>> years = new ArrayList<>();
     int first = answer.report().plan().years().get(0).year();
-    List<Run> runs = below(all, "The years");
+    List<Run> runs = below(all, "Cash flow with and without the plan");
     for (int t = 0; t < answer.report().plan().years().size(); t++) {
       String year = Integer.toString(first + t);
       Run start = runs.stream().filter(run -> run.text().equals(year)).findFirst().orElseThrow();
@@ -250,11 +252,12 @@ class PrintedSumsTest {
     double inHand = 0;
     double now = 0;
     for (List<Double> year : years) {
-      assertThat(year).as(answer.name()).hasSize(7);
+      assertThat(year).as(answer.name()).hasSize(9);
       assertThat(sum(year.subList(0, 4))).as(answer.name()).isEqualTo(year.get(4));
       inHand += year.get(4);
       assertThat(year.get(5)).as(answer.name()).isEqualTo(inHand);
       now += year.get(6);
+      assertThat(year.get(7) + year.get(4)).as(answer.name()).isEqualTo(year.get(8));
     }
     String gain =
         TerminalView.of(answer.report(), WIDE).stream()

@@ -12,7 +12,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import swardcase.Answers;
 import swardcase.RandomFarms;
 import swardcase.Records;
+import swardcase.report.Gain;
 import swardcase.report.PaddockResult;
+import swardcase.report.PlanResult;
 import swardcase.report.PlanResult.Calls;
 import swardcase.report.Report;
 
@@ -35,11 +37,9 @@ class HeadlineTest {
           Records.with(
               one, "start", unsure ? OptionalInt.of(startsOfUnsure.get(i)) : OptionalInt.empty()));
     }
-    Report report =
-        Records.with(
-            FARM,
-            "plan",
-            Records.with(Records.with(FARM.plan(), "farmWide", List.of()), "calls", calls));
+    PlanResult plan = Records.with(FARM.plan(), "farmWide", List.of());
+    plan = Records.with(plan, "gain", new Gain(20_000, -3_000, 50_000, 0.8));
+    Report report = Records.with(FARM, "plan", Records.with(plan, "calls", calls));
     return Records.with(report, "paddocks", paddocks);
   }
 
@@ -84,6 +84,19 @@ class HeadlineTest {
                 + ", "
                 + report.paddocks().get(2).name()
                 + ".");
+  }
+
+  /** A mean that gains by a few large cases asks for a word on why that is called sure. */
+  @Test
+  void headline_ofASureChangeThatSeldomPays_saysWhy() {
+    Report report = with(new Calls(1, 0, 5, 0, 0, 0), List.of());
+    Gain seldom = new Gain(8_600, -13_700, 52_400, 0.53);
+    assertThat(
+            PlanWords.headline(
+                Records.with(report, "plan", Records.with(report.plan(), "gain", seldom))))
+        .isEqualTo(
+            "Resow 1 paddock, keep 5. This change is sure. It often does not pay, but what it may"
+                + " gain is at least twice what it may lose.");
   }
 
   /** Crops alone are no resowing. */

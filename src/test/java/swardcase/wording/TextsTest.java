@@ -29,7 +29,6 @@ import swardcase.page.Shell;
 import swardcase.report.BudgetCase;
 import swardcase.report.Call;
 import swardcase.report.HowSureReport.BreakEvenLine;
-import swardcase.report.HowSureReport.PaddockSure;
 import swardcase.report.HowSureReport.StoryLine;
 import swardcase.report.JoiningReport;
 import swardcase.report.KnownClover;
@@ -88,11 +87,7 @@ class TextsTest {
           Map.entry("reason.less", EnumSet.allOf(MoneyKind.class)),
           Map.entry("gainPart", EnumSet.allOf(MoneyKind.class)),
           Map.entry("story", EnumSet.allOf(StoryLine.Story.class)),
-          Map.entry("sure", EnumSet.allOf(PaddockSure.Better.class)),
           Map.entry("whyNot", EnumSet.allOf(WhyNot.Kind.class)),
-          Map.entry("whyNot.keeping", EnumSet.of(WhyNot.Kind.RISK)),
-          Map.entry(
-              "whyNot.alike", EnumSet.of(WhyNot.Kind.CHEAPER, WhyNot.Kind.LESS, WhyNot.Kind.RISK)),
           Map.entry("costItem", EnumSet.complementOf(EnumSet.of(BudgetCase.Kind.LINE))),
           Map.entry("todo.keepOff", EnumSet.allOf(UseRule.When.class)),
           Map.entry("todo.until", EnumSet.allOf(UseRule.When.class)),
