@@ -76,11 +76,16 @@ public final class EweEnergy {
   public double milkKgPerDay(double liveweightKg, int daysInMilk, int lambsReared) {
     Check.inRange(lambsReared, 0, MOST_REARED, "lambs reared");
     Check.notNegative(daysInMilk, "days in milk");
-    String step = daysInMilk < EARLY_MILK_DAYS ? "feed.milk-early-" : "feed.milk-late-";
-    double milkKg =
-        lambsReared == 0 ? 0 : tables.likely(step + (lambsReared == 1 ? "single" : "twins"));
+    if (lambsReared == 0) {
+      return 0;
+    }
+    boolean single = lambsReared == 1;
+    String key =
+        daysInMilk < EARLY_MILK_DAYS
+            ? single ? "feed.milk-early-single" : "feed.milk-early-twins"
+            : single ? "feed.milk-late-single" : "feed.milk-late-twins";
     double scaled = liveweightKg / tables.likely("feed.milk-liveweight");
-    return milkKg * Math.pow(scaled, tables.likely("feed.metabolic-power"));
+    return tables.likely(key) * Math.pow(scaled, tables.likely("feed.metabolic-power"));
   }
 
   /** Birth weight of a single lamb, or of two twins together, kg: 4.5 and 7.6 for a 50 kg ewe. */

@@ -60,9 +60,11 @@ public final class PastureIntake {
     Check.inRange(lambsReared, 0, 2, "lambs reared");
     double m = daysInMilk / tables.likely("feed.intake-milk-peak-day");
     double shape = tables.likely("feed.intake-milk-shape");
-    String lambs = lambsReared == 1 ? "single" : "twins";
-    double rise = lambsReared == 0 ? 0 : tables.likely("feed.intake-milk-" + lambs);
-    return 1 + rise * Math.pow(m, shape) * Math.exp(shape * (1 - m));
+    if (lambsReared == 0) {
+      return 1;
+    }
+    String rise = lambsReared == 1 ? "feed.intake-milk-single" : "feed.intake-milk-twins";
+    return 1 + tables.likely(rise) * Math.pow(m, shape) * Math.exp(shape * (1 - m));
   }
 
   /**

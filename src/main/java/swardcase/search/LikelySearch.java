@@ -4,9 +4,11 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
+import swardcase.outcome.YearSums;
 import swardcase.search.Aim.Gain;
 
 /**
@@ -14,10 +16,10 @@ import swardcase.search.Aim.Gain;
  * share of the farm out of grazing at once, and enough feed for the ewes at joining. The whole farm
  * is evaluated each time, so that a tonne of supplement is saved once.
  *
- * <p>It is the search over the draws with a single draw, the likely one. Three starts are improved
- * by changes of one paddock and then of two together, until none gains: keeping everything, the
- * same with the rules of the farm, and in each paddock what gains most there alone. A start that
- * passes limits is first brought inside them.
+ * <p>It is the search over the draws with a single draw, the likely one. Four starts are improved
+ * by changes of one paddock and then of two together, until none gains: keeping everything, in
+ * every place what gains most there alone, all kept with the rules of the farm, and everywhere what
+ * takes most oestrogen away. A start that passes limits is first brought inside them.
  */
 public final class LikelySearch {
 
@@ -79,14 +81,14 @@ public final class LikelySearch {
 
   /** The best plan found; empty if no plan keeps within the limits. */
   public Optional<Found> find() {
-    return List.of(first(), table.withRules(first()), eachAlone()).stream()
+    return List.of(first(), eachAlone(), table.withRules(first()), leastStrength()).stream()
         .filter(this::improve)
         .map(table::plan)
         .map(plan -> new Found(plan, run.setBase(plan)))
         .max(Comparator.comparingDouble(Found::value));
   }
 
-  /** In each paddock the choice that gains most with everything else as at the first choices. */
+  /** In each place the choice that gains most with everything else as at the first choices. */
   private int[] eachAlone() {
     int[] pick = first();
     aim.gains(sample, first(), singles).stream()
@@ -94,6 +96,25 @@ public final class LikelySearch {
         .sorted(Climb.BEST_FIRST.reversed())
         .forEach(of -> pick[table.paddock(of.change().one())] = of.change().one());
     return pick;
+  }
+
+  /** In every place the choice that brings the strength of the clover down most over the years. */
+  private int[] leastStrength() {
+    int[] pick = first();
+    for (int c = 0; c < table.choices(); c++) {
+      int place = table.paddock(c);
+      if (strength(c) < strength(pick[place]) - LEAST_REDUCTION) {
+        pick[place] = c;
+      }
+    }
+    return pick;
+  }
+
+  private double strength(int choice) {
+    return IntStream.range(0, table.years() * run.mobs())
+        .map(k -> k / run.mobs() * table.sums() + YearSums.at(k % run.mobs(), YearSums.DOSE))
+        .mapToDouble(at -> table.added(choice, at))
+        .sum();
   }
 
   /** Improves a pick in place as far as it can; false if it cannot be brought within the limits. */

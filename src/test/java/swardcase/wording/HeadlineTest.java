@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import swardcase.Answers;
 import swardcase.RandomFarms;
 import swardcase.Records;
-import swardcase.report.Gain;
+import swardcase.chance.Spread;
 import swardcase.report.PaddockResult;
 import swardcase.report.PlanResult;
 import swardcase.report.PlanResult.Calls;
@@ -38,7 +38,7 @@ class HeadlineTest {
               one, "start", unsure ? OptionalInt.of(startsOfUnsure.get(i)) : OptionalInt.empty()));
     }
     PlanResult plan = Records.with(FARM.plan(), "farmWide", List.of());
-    plan = Records.with(plan, "gain", new Gain(20_000, -3_000, 50_000, 0.8));
+    plan = Records.with(plan, "gain", new Spread(20_000, -3_000, 50_000, 0.8, 500));
     Report report = Records.with(FARM, "plan", Records.with(plan, "calls", calls));
     return Records.with(report, "paddocks", paddocks);
   }
@@ -90,7 +90,7 @@ class HeadlineTest {
   @Test
   void headline_ofASureChangeThatSeldomPays_saysWhy() {
     Report report = with(new Calls(1, 0, 5, 0, 0, 0), List.of());
-    Gain seldom = new Gain(8_600, -13_700, 52_400, 0.53);
+    Spread seldom = new Spread(8_600, -13_700, 52_400, 0.53, 300);
     assertThat(
             PlanWords.headline(
                 Records.with(report, "plan", Records.with(report.plan(), "gain", seldom))))
