@@ -46,8 +46,7 @@ final class TablesCommand extends Task {
 
   private void row(TableListing.Row row) {
     print(row.title() + (row.ofUser() ? " (yours)" : ""));
-    row.cells()
-        .forEach(cell -> print("  " + cell.heading().replace('_', ' ') + ": " + cell.text()));
+    row.cells().forEach((column, text) -> print("  " + column.replace('_', ' ') + ": " + text));
   }
 
   private void source(Source source) {

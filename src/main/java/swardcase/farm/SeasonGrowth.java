@@ -40,17 +40,6 @@ public record SeasonGrowth(
     breakMoves.ifPresent(moves -> Check.notNegative(moves.range().low(), "move of the break"));
   }
 
-  /** A season whose twelve values say when its break comes. */
-  public SeasonGrowth(
-      SeasonType type,
-      Assumption chance,
-      List<Double> growthKgDmPerHaPerDay,
-      Evidence evidence,
-      String source,
-      SetBy setBy) {
-    this(type, chance, growthKgDmPerHaPerDay, Optional.empty(), evidence, source, setBy);
-  }
-
   /** Half-months by which the break likely comes later than usual; negative is earlier. */
   public double breakLater() {
     return breakMoves.map(moves -> type.laterBreak() * moves.likely()).orElse(0d);

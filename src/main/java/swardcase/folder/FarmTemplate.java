@@ -20,6 +20,7 @@ import java.util.stream.IntStream;
 import swardcase.farm.ScanningBasis;
 import swardcase.folder.Questions.AskedMob;
 import swardcase.reading.CsvEdit;
+import swardcase.reading.Table;
 
 /**
  * Turns answers into the files of a farm folder.
@@ -177,7 +178,7 @@ final class FarmTemplate {
   private static String paddocks(Map<String, String> answers) {
     CsvEdit table = new CsvEdit("paddocks.csv", text("paddocks.csv"));
     String use = given(answers, "ewes") ? "ewes" : "other stock";
-    List<CsvEdit.Row> rows = new ArrayList<>();
+    List<Table.Line> rows = new ArrayList<>();
     for (String paddock : eachPaddock(answers.getOrDefault("paddocks", ""))) {
       Matcher area = AREA.matcher(paddock.strip());
       boolean both = area.matches();
@@ -185,7 +186,7 @@ final class FarmTemplate {
       cells.set(0, both ? area.group(1) : paddock.strip());
       cells.set(table.columns().indexOf("area_ha"), both ? area.group(2) : "");
       cells.set(table.columns().indexOf("use"), use);
-      rows.add(new CsvEdit.Row(0, cells));
+      rows.add(new Table.Line(0, cells));
     }
     return table.with(rows, new HashMap<>());
   }

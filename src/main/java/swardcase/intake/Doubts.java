@@ -109,15 +109,15 @@ final class Doubts {
     sign(paddock, "nodules_per_plant", paddock.signs().nodulesPerPlant(), 0, 200);
     sign(paddock, "seedlings_per_m2", paddock.seedlingsPerM2(), 10, 20_000);
     double clover = paddock.cloverShare().likely();
+    String given =
+        said("Clover is given as %s %% of the green feed in %s.", percent(clover), paddock.name());
     if (clover > MUCH_CLOVER) {
       doubt(
-          said(
-              "Clover is given as %s %% of the green feed in %s.", percent(clover), paddock.name()),
+          given,
           "Growth lost and oestrogen rise with it: if there is half as much, both are about half.");
     } else if (clover > 0 && clover < HARDLY_ANY) {
       doubt(
-          said(
-              "Clover is given as %s %% of the green feed in %s.", percent(clover), paddock.name()),
+          given,
           said(
               "The column is in per cent: if %s %% is meant, all that rests on the clover is a"
                   + " hundred times too small.",

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import swardcase.chance.Range;
 import swardcase.check.NumberText;
@@ -41,28 +42,18 @@ final class GrowthReader {
     this.defaults = defaults;
   }
 
-  /** What {@code growth} gave, before the chances and factors of the seasons. */
-  private record Profile(
-      String name,
-      Map<SeasonType, List<Double>> growth,
-      Evidence evidence,
-      String source,
-      SetBy setBy,
-      List<Month> winter,
-      String quality) {}
-
   /** The growth of the farm; null after a fault. */
   PastureYear read(Fields farm) {
     return farm.faults().make(farm.at("growth"), "growth", () -> year(farm)).orElse(null);
   }
 
   private PastureYear year(Fields farm) {
-    Optional<Profile> profile = profile(farm);
+    Optional<District> profile = profile(farm);
     List<Assumption> chances = chances(farm);
     Map<SeasonType, Range> factors = ofSeasons(farm, "season_growth_percent", 300);
     Map<SeasonType, Range> moves = ofSeasons(farm, "season_break_half_months", MOST_HALF_MONTHS);
     for (SeasonType type : moves.keySet()) {
-      if (profile.filter(it -> it.growth().containsKey(type)).isPresent()) {
+      if (profile.filter(it -> it.seasons().containsKey(type)).isPresent()) {
         Fields section = farm.section("season_break_half_months");
         String rule = "must not be given for a season with twelve numbers of its own";
         section.found(type.label(), rule, "");
@@ -72,18 +63,24 @@ final class GrowthReader {
   }
 
   private PastureYear year(
-      Profile profile,
+      District profile,
       List<Assumption> chances,
       Map<SeasonType, Range> factors,
       Map<SeasonType, Range> moves) {
     List<SeasonGrowth> seasons = new ArrayList<>();
     for (SeasonType type : SeasonType.values()) {
       Assumption chance = chances.get(type.ordinal());
-      List<Double> own = profile.growth().get(type);
+      List<Double> own = profile.seasons().get(type);
       if (own != null) {
         seasons.add(
             new SeasonGrowth(
-                type, chance, own, profile.evidence(), profile.source(), profile.setBy()));
+                type,
+                chance,
+                own,
+                Optional.empty(),
+                profile.evidence(),
+                profile.source(),
+                profile.setBy()));
       } else {
         Optional<Range> user = Optional.ofNullable(factors.get(type));
         Assumption factor = defaults.orPercent(type.label() + "-season-growth", user);
@@ -91,7 +88,10 @@ final class GrowthReader {
       }
     }
     return new PastureYear(
-        profile.name(), seasons, profile.winter(), tables.pastureQuality().get(profile.quality()));
+        profile.name(),
+        seasons,
+        profile.winterMonths(),
+        tables.pastureQuality().get(profile.quality()));
   }
 
   /**
@@ -99,9 +99,9 @@ final class GrowthReader {
    * comes.
    */
   private static SeasonGrowth scaled(
-      SeasonType type, Assumption chance, Profile profile, Assumption factor, Assumption moves) {
-    List<Double> average = profile.growth().get(SeasonType.AVERAGE);
-    AutumnBreak usual = new AutumnBreak(average, profile.winter());
+      SeasonType type, Assumption chance, District profile, Assumption factor, Assumption moves) {
+    List<Double> average = profile.growthKgDmPerHaPerDay();
+    AutumnBreak usual = new AutumnBreak(average, profile.winterMonths());
     double kept =
         year(usual.growth(average, type.laterBreak() * moves.likely()))
             / year(usual.growth(average, 0));
@@ -125,40 +125,29 @@ final class GrowthReader {
     return sum;
   }
 
-  /** The farm's own, else that of the district of this name, else the default. */
-  private Assumption breakMoves(SeasonType type, Profile profile, Map<SeasonType, Range> moves) {
+  /** The farm's own, else that of the district, else the default. */
+  private Assumption breakMoves(SeasonType type, District profile, Map<SeasonType, Range> moves) {
     Optional<Range> own = Optional.ofNullable(moves.get(type));
-    Optional<Assumption> ofDistrict =
-        Optional.ofNullable(tables.districts().get(profile.name()))
-            .filter(district -> own.isEmpty())
-            .flatMap(district -> district.breakMoves(type));
-    return ofDistrict.orElseGet(() -> defaults.orUser("break-" + type.label() + "-season", own));
+    return profile
+        .breakMoves(type)
+        .filter(ofDistrict -> own.isEmpty())
+        .orElseGet(() -> defaults.orUser("break-" + type.label() + "-season", own));
   }
 
-  private Optional<Profile> profile(Fields farm) {
+  private Optional<District> profile(Fields farm) {
     Set<String> districts = tables.districts().keySet();
     if (!farm.has("growth")) {
       farm.fault("growth", "must be given: a district of the tables, or your own numbers");
     } else if (farm.isScalar("growth")) {
       return farm.findName("growth", "a district of the tables", districts)
-          .map(name -> profile(tables.districts().get(name)));
+          .map(tables.districts()::get);
     }
     Fields own = farm.section("growth");
     return farm.has("growth") ? own.make(() -> own(own)) : Optional.empty();
   }
 
-  private static Profile profile(District district) {
-    return new Profile(
-        district.name(),
-        Map.of(SeasonType.AVERAGE, district.growthKgDmPerHaPerDay()),
-        district.evidence(),
-        district.source(),
-        district.setBy(),
-        district.winterMonths(),
-        district.quality());
-  }
-
-  private Profile own(Fields own) {
+  /** The farm's own numbers; under the name of a district they have the moves of its break. */
+  private District own(Fields own) {
     List<Month> winter = own.months("winter_months");
     if (!own.has("winter_months")) {
       own.fault("winter_months", "must be given, such as [June, July, August]");
@@ -172,14 +161,21 @@ final class GrowthReader {
     }
     Fields seasons = own.section("kg_dm_per_ha_per_day");
     Map<SeasonType, List<Double>> growth = seasons.make(() -> seasons(seasons)).orElse(Map.of());
-    return new Profile(
-        own.findText("name").orElse("own numbers"),
+    String name = own.findText("name").orElse("own numbers");
+    return new District(
+        name,
         growth,
+        winter,
+        quality.orElse(""),
         Evidence.FARM,
         "",
         SetBy.USER,
-        winter,
-        quality.orElse(""));
+        Optional.ofNullable(tables.districts().get(name))
+            .map(District::breakMoves)
+            .orElse(Map.of()),
+        OptionalInt.empty(),
+        OptionalInt.empty(),
+        Optional.empty());
   }
 
   private static Map<SeasonType, List<Double>> seasons(Fields seasons) {

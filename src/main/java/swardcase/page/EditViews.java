@@ -8,6 +8,7 @@ import java.util.Set;
 import swardcase.evidence.Assumption;
 import swardcase.folder.Question;
 import swardcase.reading.CsvEdit;
+import swardcase.reading.Table;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -75,13 +76,13 @@ public final class EditViews {
     html.open("div data-table=? class=cells", name).openTable(name, headings);
     table.rows().forEach(row -> row(html, table.columns(), row));
     if (table.rows().isEmpty()) {
-      row(html, table.columns(), new CsvEdit.Row(0, List.of()));
+      row(html, table.columns(), new Table.Line(0, List.of()));
     }
     html.closeTable();
     html.element("button type=button data-add", Texts.get("page.addRow")).close();
   }
 
-  private static void row(Html html, List<String> columns, CsvEdit.Row row) {
+  private static void row(Html html, List<String> columns, Table.Line row) {
     html.open("tr data-line=?", row.line());
     for (int k = 0; k < columns.size(); k++) {
       String column = columns.get(k);

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import swardcase.check.Check;
 import swardcase.check.FaultsException;
+import swardcase.reading.Table.Line;
 
 /**
  * The text of a CSV table with other rows in it. Comments, blank lines and rows that are not
@@ -16,7 +17,7 @@ import swardcase.check.FaultsException;
 public final class CsvEdit {
 
   private final String text;
-  private final List<Table.Line> lines;
+  private final List<Line> lines;
 
   /**
    * A table to be changed.
@@ -43,36 +44,23 @@ public final class CsvEdit {
     return line.stripLeading().startsWith("#");
   }
 
-  /**
-   * A row.
-   *
-   * @param line of the text it stands in; 0 for one that is new
-   * @param cells in the order of the columns; those that are left out are empty
-   */
-  public record Row(int line, List<String> cells) {
-
-    /** Copies the list. */
-    public Row {
-      cells = List.copyOf(cells);
-    }
-  }
-
   /** The headings. */
   public List<String> columns() {
     return lines.get(0).cells();
   }
 
   /** The rows. */
-  public List<Row> rows() {
-    return lines.stream().skip(1).map(line -> new Row(line.number(), line.cells())).toList();
+  public List<Line> rows() {
+    return List.copyOf(lines.subList(1, lines.size()));
   }
 
   /**
-   * The text with these rows in place of its own; rows without a filled cell are left out.
+   * The text with these rows in place of its own; rows without a filled cell are left out. Cells
+   * that a row lacks are empty.
    *
    * @param lineOfRow takes the line of each row in the new text, by its place among the rows
    */
-  public String with(List<Row> rows, Map<Integer, Integer> lineOfRow) {
+  public String with(List<Line> rows, Map<Integer, Integer> lineOfRow) {
     Map<Integer, Integer> placeOfLine = new HashMap<>();
     for (int place = 0; place < rows.size(); place++) {
       if (rows.get(place).line() > 0 && isFilled(rows.get(place))) {
@@ -81,7 +69,7 @@ public final class CsvEdit {
       }
     }
     Map<Integer, List<String>> old =
-        lines.stream().skip(1).collect(Collectors.toMap(Table.Line::number, Table.Line::cells));
+        rows().stream().collect(Collectors.toMap(Line::line, Line::cells));
     List<String> texts = new ArrayList<>();
     List<String> before = text.lines().toList();
     for (int line = 1; line <= before.size(); line++) {
@@ -104,7 +92,7 @@ public final class CsvEdit {
     return texts.stream().map(one -> one + end).collect(Collectors.joining());
   }
 
-  private static boolean isFilled(Row row) {
+  private static boolean isFilled(Line row) {
     return !row.cells().stream().allMatch(String::isBlank);
   }
 

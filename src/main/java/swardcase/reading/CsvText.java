@@ -49,7 +49,7 @@ final class CsvText {
         cells.add(parser.getText().strip());
       }
       if (!cells.stream().allMatch(String::isEmpty)) {
-        lines.add(new Table.Line(number, List.copyOf(cells)));
+        lines.add(new Table.Line(number, cells));
       }
     }
   }

@@ -35,8 +35,18 @@ public final class Table {
   private final Faults faults;
   private final Set<String> asked;
 
-  /** The cells of a line, trimmed; blank cells are empty strings. */
-  public record Line(int number, List<String> cells) {}
+  /**
+   * The cells of a line, trimmed; blank cells are empty strings.
+   *
+   * @param line its number from 1; 0 for one that stands nowhere yet
+   */
+  public record Line(int line, List<String> cells) {
+
+    /** Copies the list. */
+    public Line {
+      cells = List.copyOf(cells);
+    }
+  }
 
   private Table(
       String name, List<String> columns, List<Fields> rows, Faults faults, Set<String> asked) {
@@ -66,7 +76,7 @@ public final class Table {
       places.putIfAbsent(columns.get(i), i);
     }
     for (Line line : columns.isEmpty() ? List.<Line>of() : lines.subList(1, lines.size())) {
-      Spot at = new Spot(name, line.number());
+      Spot at = new Spot(name, line.line());
       if (fits(line, at, columns, faults)) {
         rows.add(
             Fields.ofRow(
@@ -155,13 +165,13 @@ public final class Table {
       return List.of();
     }
     List<String> columns = lines.get(0).cells();
-    Spot at = new Spot(name, lines.get(0).number());
+    Spot at = new Spot(name, lines.get(0).line());
     int before = faults.count();
     if (columns.size() > ReadLimits.COLUMNS) {
       faults.add(at, "", "must not have more than " + ReadLimits.COLUMNS + " columns", "");
     }
     if (lines.size() > ReadLimits.ROWS) {
-      Spot first = new Spot(name, lines.get(ReadLimits.ROWS).number());
+      Spot first = new Spot(name, lines.get(ReadLimits.ROWS).line());
       faults.add(first, "", "must not have more than " + ReadLimits.ROWS + " rows", "");
     }
     if (faults.count() > before) {

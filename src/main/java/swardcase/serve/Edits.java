@@ -22,6 +22,7 @@ import swardcase.folder.Typed;
 import swardcase.folder.WholeFiles;
 import swardcase.page.EditViews;
 import swardcase.reading.CsvEdit;
+import swardcase.reading.Table;
 import swardcase.reading.YamlEdit;
 
 /** Changes of the farm's files: checked, shown, and saved whole or not at all when that is said. */
@@ -152,7 +153,7 @@ final class Edits {
 
   private void table(
       String name,
-      List<CsvEdit.Row> rows,
+      List<Table.Line> rows,
       Map<String, String> texts,
       Map<String, Map<Integer, Integer>> rowOfLine) {
     Map<Integer, Integer> lineOfRow = new HashMap<>();

@@ -9,7 +9,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import swardcase.reading.CsvEdit;
+import swardcase.reading.Table;
 
 /**
  * What the page asks; what a question does not name is empty.
@@ -41,7 +41,7 @@ record Request(
     String print,
     Map<String, String> answers,
     Map<String, String> keys,
-    Map<String, List<CsvEdit.Row>> tables) {
+    Map<String, List<Table.Line>> tables) {
 
   private static final JsonMapper JSON =
       JsonMapper.builder()

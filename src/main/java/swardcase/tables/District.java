@@ -2,6 +2,7 @@ package swardcase.tables;
 
 import java.time.Month;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import swardcase.check.Check;
@@ -11,31 +12,31 @@ import swardcase.evidence.SetBy;
 import swardcase.farm.SeasonType;
 
 /**
- * Pasture growth of a district in an average season.
+ * Pasture growth of a district, or that of a farm which gives numbers of its own.
  *
- * @param name the key
- * @param growthKgDmPerHaPerDay twelve values, January to December
+ * @param name the key, or what the farm calls its numbers
+ * @param seasons twelve values, January to December, kg dry matter per ha and day, of the average
+ *     season and of each other kind that is told
  * @param winterMonths the months of its winter
  * @param quality key into the pasture quality table
  * @param evidence how well the twelve values are supported
  * @param source key into the sources table
  * @param setBy the program's table or the user's
- * @param laterInPoor half-months by which the break of a poor season comes later than usual
- * @param earlierInGood half-months by which that of a good season comes earlier
+ * @param breakMoves half-months by which the break comes later in a poor season, earlier in a good
+ *     one, where it is told
  * @param rainMmPerYear rain, if it is known
  * @param greenMonths months of green growth in an average season, if they are told
  * @param unknownHighChance chance that clover of unknown formononetin is high in it, 0 to 1
  */
 public record District(
     String name,
-    List<Double> growthKgDmPerHaPerDay,
+    Map<SeasonType, List<Double>> seasons,
     List<Month> winterMonths,
     String quality,
     Evidence evidence,
     String source,
     SetBy setBy,
-    Optional<Assumption> laterInPoor,
-    Optional<Assumption> earlierInGood,
+    Map<SeasonType, Assumption> breakMoves,
     OptionalInt rainMmPerYear,
     OptionalInt greenMonths,
     Optional<Assumption> unknownHighChance) {
@@ -43,18 +44,23 @@ public record District(
   /** Checks shapes. */
   public District {
     Check.notBlank(name, "name of a district");
-    growthKgDmPerHaPerDay = List.copyOf(growthKgDmPerHaPerDay);
+    seasons = Map.copyOf(seasons);
+    breakMoves = Map.copyOf(breakMoves);
     winterMonths = List.copyOf(winterMonths);
-    Check.that(growthKgDmPerHaPerDay.size() == 12, "growth of %s must have 12 months", name);
+    Check.that(seasons.containsKey(SeasonType.AVERAGE), "growth of %s must be given", name);
+    for (List<Double> months : seasons.values()) {
+      Check.that(months.size() == 12, "growth of %s must have 12 months", name);
+    }
     Check.that(!winterMonths.isEmpty(), "%s must have a winter month", name);
+  }
+
+  /** The twelve values of the average season. */
+  public List<Double> growthKgDmPerHaPerDay() {
+    return seasons.get(SeasonType.AVERAGE);
   }
 
   /** Half-months by which the break moves in a kind of season. */
   public Optional<Assumption> breakMoves(SeasonType type) {
-    return switch (type) {
-      case POOR -> laterInPoor;
-      case AVERAGE -> Optional.empty();
-      case GOOD -> earlierInGood;
-    };
+    return Optional.ofNullable(breakMoves.get(type));
   }
 }

@@ -16,6 +16,7 @@ import swardcase.chance.Range;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
 import swardcase.farm.PastureQuality;
+import swardcase.farm.SeasonType;
 import swardcase.reading.Faults;
 import swardcase.reading.Fields;
 import swardcase.reading.Node.Spot;
@@ -48,16 +49,17 @@ final class FeedTables {
     Evidence evidence = row.evidence("evidence");
     return new District(
         row.text("name"),
-        Stream.of(Month.values())
-            .map(month -> row.number(label(month) + "_kg_dm_per_ha_day", 0, 250))
-            .toList(),
+        Map.of(
+            SeasonType.AVERAGE,
+            Stream.of(Month.values())
+                .map(month -> row.number(label(month) + "_kg_dm_per_ha_day", 0, 250))
+                .toList()),
         row.months("winter_months"),
         quality,
         evidence,
         row.source("source", evidence),
         row.setBy(),
-        breakMoves(row, "later break in a poor season", "break_later_in_poor"),
-        breakMoves(row, "earlier break in a good season", "break_earlier_in_good"),
+        breakMoves(row),
         rain,
         markedWhole(row, "green_months", 12, "green_months_evidence"),
         row.findNumber(
@@ -69,8 +71,15 @@ final class FeedTables {
             "unknown_high_chance_"));
   }
 
-  private static Optional<Assumption> breakMoves(TableRow row, String name, String columns) {
-    return row.findNumber(name, "half-months", columns + "_%_half_months", 0, 6, "break_");
+  private static Map<SeasonType, Assumption> breakMoves(TableRow row) {
+    Map<SeasonType, Assumption> moves = new EnumMap<>(SeasonType.class);
+    String later = "break_later_in_poor_%_half_months";
+    row.findNumber("later break in a poor season", "half-months", later, 0, 6, "break_")
+        .ifPresent(moved -> moves.put(SeasonType.POOR, moved));
+    String earlier = "break_earlier_in_good_%_half_months";
+    row.findNumber("earlier break in a good season", "half-months", earlier, 0, 6, "break_")
+        .ifPresent(moved -> moves.put(SeasonType.GOOD, moved));
+    return moves;
   }
 
   private static OptionalInt markedWhole(TableRow row, String column, int most, String mark) {

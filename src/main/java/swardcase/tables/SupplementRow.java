@@ -27,13 +27,9 @@ public record SupplementRow(
     Check.notBlank(name, "name of a supplement");
   }
 
-  /** The feed at the given price, which replaces the table's. */
-  public Supplement atPrice(Assumption price) {
-    return new Supplement(name, price, energyMjPerKgDm, dryMatterFraction, wasteFraction);
-  }
-
   /** The feed at the table's price, if it has one. */
   public Optional<Supplement> atTablePrice() {
-    return pricePerTonne.map(this::atPrice);
+    return pricePerTonne.map(
+        price -> new Supplement(name, price, energyMjPerKgDm, dryMatterFraction, wasteFraction));
   }
 }

@@ -1,6 +1,9 @@
 package swardcase.tables;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A reference table as it is written, for a person to read.
@@ -22,21 +25,13 @@ public record TableListing(String name, List<Row> rows, List<Source> sources) {
    *
    * @param title its key
    * @param ofUser whether it stands in a table of the user's
-   * @param cells the other cells
+   * @param cells the other cells by their columns, in order
    */
-  public record Row(String title, boolean ofUser, List<Cell> cells) {
+  public record Row(String title, boolean ofUser, Map<String, String> cells) {
 
-    /** Copies the list. */
+    /** Copies the cells. */
     public Row {
-      cells = List.copyOf(cells);
+      cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
     }
   }
-
-  /**
-   * A cell.
-   *
-   * @param heading its column
-   * @param text what stands in it
-   */
-  public record Cell(String heading, String text) {}
 }

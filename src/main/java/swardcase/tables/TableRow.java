@@ -1,6 +1,7 @@
 package swardcase.tables;
 
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -121,13 +122,11 @@ final class TableRow extends Fields {
 
   /** The row for a person to read: its key, and the other cells that are not blank. */
   TableListing.Row listed(TableFile file) {
-    return new TableListing.Row(
-        title(file),
-        setBy == SetBy.OVERRIDE,
-        keys().stream()
-            .filter(column -> !file.key().contains(column) && has(column))
-            .map(column -> new TableListing.Cell(column, text(column)))
-            .toList());
+    Map<String, String> cells = new LinkedHashMap<>();
+    keys().stream()
+        .filter(column -> !file.key().contains(column) && has(column))
+        .forEach(column -> cells.put(column, text(column)));
+    return new TableListing.Row(title(file), setBy == SetBy.OVERRIDE, cells);
   }
 
   /** What its key says, such as {@code barley}. */

@@ -91,9 +91,9 @@ public final class TablesLoader {
     List<TableListing.Row> rows = layers.rows(file).stream().map(row -> row.listed(file)).toList();
     List<Source> sources =
         rows.stream()
-            .flatMap(row -> row.cells().stream())
-            .filter(cell -> cell.heading().endsWith("source"))
-            .flatMap(cell -> tables.sourcesOf(cell.text()).stream())
+            .flatMap(row -> row.cells().entrySet().stream())
+            .filter(cell -> cell.getKey().endsWith("source"))
+            .flatMap(cell -> tables.sourcesOf(cell.getValue()).stream())
             .distinct()
             .sorted(Comparator.comparing(Source::key))
             .toList();

@@ -143,6 +143,7 @@ final class FeedFixtures {
               type,
               told(type == SeasonType.AVERAGE ? 0.5 : 0.25),
               averageGrowth.stream().map(growth -> growth * factor).toList(),
+              Optional.empty(),
               Evidence.INFERRED,
               "",
               SetBy.USER));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.Month;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import swardcase.FarmCopy;
 import swardcase.OtherHemisphere;
@@ -33,6 +34,7 @@ class GrowthYearTest {
                         season.type(),
                         season.chance(),
                         KATANNING,
+                        Optional.empty(),
                         season.evidence(),
                         season.source(),
                         season.setBy()))

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import swardcase.check.FaultsException;
-import swardcase.reading.CsvEdit.Row;
+import swardcase.reading.Table.Line;
 
 class CsvEditTest {
 
@@ -32,9 +32,9 @@ class CsvEditTest {
     String text =
         edit.with(
             List.of(
-                new Row(0, List.of("Hill", "a, \"b\"", "3")),
-                new Row(0, List.of("", " ", "")),
-                new Row(6, List.of("Flat", "Yarloop", "50"))),
+                new Line(0, List.of("Hill", "a, \"b\"", "3")),
+                new Line(0, List.of("", " ", "")),
+                new Line(6, List.of("Flat", "Yarloop", "50"))),
             lines);
 
     assertThat(text)
@@ -48,8 +48,8 @@ class CsvEditTest {
   void with_otherSeparatorLineEndsAndHashes_writesAsTheFileDoes() {
     String text = "paddock;cultivar;plants\r\nHill;Geraldton;40\r\n";
     CsvEdit edit = new CsvEdit("plants.csv", text);
-    List<Row> rows = new ArrayList<>(edit.rows());
-    rows.add(new Row(0, List.of("#3", "x;y", "1")));
+    List<Line> rows = new ArrayList<>(edit.rows());
+    rows.add(new Line(0, List.of("#3", "x;y", "1")));
 
     assertThat(edit.with(rows, new HashMap<>())).isEqualTo(text + "\"#3\";\"x;y\";1\r\n");
   }

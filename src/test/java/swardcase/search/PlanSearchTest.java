@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import java.util.concurrent.ForkJoinPool;
@@ -368,6 +369,7 @@ class PlanSearchTest {
                 season.type(),
                 season.chance(),
                 season.growthKgDmPerHaPerDay(),
+                Optional.empty(),
                 season.evidence(),
                 season.source(),
                 season.setBy()));

@@ -265,8 +265,6 @@ class StandardTablesTest {
     assertThat(barley.atTablePrice().orElseThrow().pricePerTonne().likely()).isEqualTo(345);
     SupplementRow hay = TABLES.supplements().get("oaten hay");
     assertThat(hay.energyMjPerKgDm().likely()).isEqualTo(7);
-    Assumption told = Assumption.ofFarm("price of oaten hay", Range.exactly(220), "A$/t");
-    assertThat(hay.atPrice(told).pricePerTonne()).isEqualTo(told);
   }
 
   /**
