@@ -48,10 +48,10 @@ class ArchitectureTest {
           joining      check chance evidence farm tables sward feed reproduction grazing outcome \
                        draws
           intake       check chance evidence farm reading tables sward
-          folder       check chance evidence farm reading tables intake
           report       check chance evidence farm tables money sward outcome draws search \
                        decision joining
           wording      check chance evidence farm sward decision joining report
+          folder       check chance evidence farm reading tables intake wording
           view         check chance evidence farm report wording
           paper        check chance wording
           sheet        check chance evidence tables report wording paper

@@ -85,7 +85,7 @@ public final class NewFarm {
   public String refusal(Map<String, String> answers) {
     return asked(answers).stream()
         .filter(question -> question.lacks(answers))
-        .map(Question::text)
+        .map(question -> question.words().text())
         .reduce((all, next) -> all + ", " + next)
         .map(lacking -> "These answers are needed: " + lacking)
         .orElseGet(() -> problem(answers));

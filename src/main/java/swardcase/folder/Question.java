@@ -3,14 +3,14 @@ package swardcase.folder;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
+import swardcase.wording.KeyWords;
 
 /**
  * One thing asked about a farm.
  *
  * @param key names the answer on the command line and in the file of answers
  * @param kind what an answer looks like
- * @param text the question in the trade's words
- * @param unit unit of the answer, perhaps with a comma and what an answer means; blank for a name
+ * @param words the question in the trade's words
  * @param help what is behind the question
  * @param usual taken for an empty answer; blank where there is none
  * @param needed whether an empty answer without a usual one is refused, after the answers so far
@@ -19,8 +19,7 @@ import java.util.function.Predicate;
 public record Question(
     String key,
     Kind kind,
-    String text,
-    String unit,
+    KeyWords words,
     String help,
     String usual,
     Predicate<Map<String, String>> needed,
@@ -36,35 +35,30 @@ public record Question(
   }
 
   /** A question that is always asked and may be left unanswered. */
-  Question(String key, Kind kind, String text, String unit, String help) {
-    this(key, kind, text, unit, help, "", answers -> false, answers -> true);
+  Question(String key, Kind kind, KeyWords words, String help) {
+    this(key, kind, words, help, "", answers -> false, answers -> true);
   }
 
   /** The same with an answer that is taken for none. */
   Question usually(String answer) {
-    return new Question(key, kind, text, unit, help, answer, needed, asked);
+    return new Question(key, kind, words, help, answer, needed, asked);
   }
 
   /** The same, an answer being needed after such answers. */
   Question neededAfter(Predicate<Map<String, String>> answers) {
-    return new Question(key, kind, text, unit, help, usual, answers, asked);
+    return new Question(key, kind, words, help, usual, answers, asked);
   }
 
   /** The same, asked after such answers only. */
   Question askedAfter(Predicate<Map<String, String>> answers) {
-    return new Question(key, kind, text, unit, help, usual, needed, answers);
-  }
-
-  /** The question with its unit. */
-  public String whole() {
-    return text + (unit.isEmpty() ? "" : ", " + unit);
+    return new Question(key, kind, words, help, usual, needed, answers);
   }
 
   /** The question as one line with what is taken for no answer, after the answers so far. */
   public String line(Map<String, String> answers) {
     String behind =
         usual.isEmpty() ? (needed.test(answers) ? "" : " [leave out]") : " [" + usual + "]";
-    return whole() + behind + ": ";
+    return words.whole() + behind + ": ";
   }
 
   /** What was typed in its plain form, or the usual answer if nothing was. */
@@ -74,7 +68,7 @@ public record Question(
     }
     return switch (kind) {
       case TEXT, PADDOCKS -> typed;
-      case ONE_NUMBER, NUMBERS -> Typed.settled(typed, text + ", " + unit);
+      case ONE_NUMBER, NUMBERS -> Typed.settled(typed, words.whole());
       case YES_NO -> yesOrNo(typed.toLowerCase(Locale.ROOT));
     };
   }
@@ -88,7 +82,7 @@ public record Question(
     if (settled.isEmpty()) {
       return "";
     }
-    String counted = unit.replaceFirst(",.*", "");
+    String counted = words.unit().replaceFirst(",.*", "");
     return switch (kind) {
       case TEXT -> "";
       case ONE_NUMBER -> Typed.refusal(settled, counted, true);

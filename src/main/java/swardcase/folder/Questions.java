@@ -2,7 +2,6 @@ package swardcase.folder;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -16,12 +15,17 @@ import swardcase.tables.Cultivar;
 import swardcase.tables.District;
 import swardcase.tables.SupplementRow;
 import swardcase.tables.Tables;
+import swardcase.wording.KeyWords;
+import swardcase.wording.Texts;
 
 /** What a new farm folder is made of, in the order of a talk over the fence. */
 final class Questions {
 
   /** Most mobs that are asked about; more can be added to the file. */
   private static final int MOST_MOBS = 6;
+
+  /** Sown where nothing is said. */
+  private static final String SOWN = "current cultivar";
 
   private static final Predicate<Map<String, String>> ALWAYS = answers -> true;
   private static final Predicate<Map<String, String>> EWES = answers -> some(answers, "ewes");
@@ -31,10 +35,10 @@ final class Questions {
       Stream.concat(
               Stream.of(
                   new AskedMob("", "ewes", "", ""),
-                  new AskedMob("maidens-", "maidens", "", ", maidens")),
+                  new AskedMob("maidens-", "maidens", "", "maidens")),
               IntStream.rangeClosed(3, MOST_MOBS)
                   .mapToObj(mob -> "mob-" + mob)
-                  .map(mob -> new AskedMob(mob + "-", mob + "-ewes", mob, ", this mob")))
+                  .map(mob -> new AskedMob(mob + "-", mob + "-ewes", mob, "this mob")))
           .toList();
 
   private final Tables tables;
@@ -58,73 +62,67 @@ final class Questions {
 
   Questions(Tables tables) {
     this.tables = tables;
-    all.add(
-        text("name", "Name of the farm", "Printed at the head of the sheet.").neededAfter(ALWAYS));
-    all.add(
-        text(
-                "currency",
-                "Sign before money",
-                "Printed before every sum; nothing is converted. Costs that you do not give yourself"
-                    + " are in A$.")
-            .usually("A$"));
+    all.add(text("name", "start.name").neededAfter(ALWAYS));
+    all.add(text("currency", "start.currency").usually("A$"));
     all.add(
         text(
                 "growth",
-                "District whose pasture growth is most like yours",
-                "One of: "
-                    + tables.districts().values().stream()
-                        .map(Questions::told)
-                        .collect(Collectors.joining(", "))
-                    + ". Your own twelve numbers can be put into farm.yaml later.")
+                "start.growth",
+                inTables(tables.districts().values().stream().map(Questions::told)))
             .neededAfter(ALWAYS));
     MOBS.forEach(this::mob);
-    all.add(
-        number(
-                "other-dse",
-                "Other stock all year",
-                "dry sheep equivalents, 0 for none",
-                "Wethers, rams, cattle. 'swardcase tables dry-stock' has dry sheep equivalents a"
-                    + " head.")
-            .usually("0"));
+    all.add(number("other-dse", "start.other-dse", "").usually("0"));
     feed();
     all.add(
-        numbers(
-            "lamb-value",
-            "A lamb at marking, after the costs it would still cause",
-            "money",
-            "One number, or low, likely and high. Left out: " + usual("net-value-per-lamb")));
+        numbers("lamb-value", "key.prices.net_value_per_lamb", "", usual("net-value-per-lamb")));
+    all.add(number("budget", "key.finance.budget_per_year", ""));
     all.add(
-        number(
-            "budget",
-            "Most money for resowing in one year",
-            "money",
-            "Left out, there is no limit."));
-    all.add(text("sow", "Cultivar you would sow", current()).usually("current cultivar"));
-    all.add(
-        new Question(
-                "paddocks",
-                Kind.PADDOCKS,
-                "Paddocks with their hectares, commas between",
-                "",
-                "Such as: House 28, Bottom Flat 46. More can be added to paddocks.csv later, where"
-                    + " the clover per cent goes too.")
-            .neededAfter(ALWAYS));
+        text(
+                "sow",
+                "key.sow",
+                inTables(
+                    tables.cultivars().values().stream()
+                        .filter(Cultivar::isCurrent)
+                        .map(Cultivar::name)
+                        .filter(name -> !name.equals(SOWN))))
+            .usually(SOWN));
+    all.add(ask("paddocks", Kind.PADDOCKS, "start.paddocks", "").neededAfter(ALWAYS));
   }
 
   List<Question> all() {
     return all;
   }
 
-  private static Question text(String key, String text, String help) {
-    return new Question(key, Kind.TEXT, text, "", help);
+  /** A question whose help ends with {@code more}. */
+  private static Question ask(String key, Kind kind, String words, String of, String... more) {
+    KeyWords asked = new KeyWords(words, of);
+    String help =
+        Stream.concat(Stream.of(asked.help()), Stream.of(more))
+            .filter(part -> !part.isEmpty())
+            .collect(Collectors.joining(" "));
+    return new Question(key, kind, asked, help);
   }
 
-  private static Question number(String key, String text, String unit, String help) {
-    return new Question(key, Kind.ONE_NUMBER, text, unit, help);
+  private static Question text(String key, String words, String... more) {
+    return ask(key, Kind.TEXT, words, "", more);
   }
 
-  private static Question numbers(String key, String text, String unit, String help) {
-    return new Question(key, Kind.NUMBERS, text, unit, help);
+  private static Question number(String key, String words, String of) {
+    return ask(key, Kind.ONE_NUMBER, words, of);
+  }
+
+  private static Question numbers(String key, String words, String of, String... more) {
+    String three = Texts.get("start.numbers");
+    return ask(
+        key,
+        Kind.NUMBERS,
+        words,
+        of,
+        Stream.concat(Stream.of(three), Stream.of(more)).toArray(String[]::new));
+  }
+
+  private static String inTables(Stream<String> names) {
+    return Texts.get("start.inTables", names.collect(Collectors.joining(", ")));
   }
 
   /**
@@ -142,65 +140,33 @@ final class Questions {
   private void mob(AskedMob mob) {
     int place = MOBS.indexOf(mob);
     if (place == 0) {
-      all.add(
-          number(
-                  mob.ewes(),
-                  "Ewes joined",
-                  "head, 0 for none",
-                  "Those that run together before and at joining. Maidens and other mobs follow.")
-              .usually("0"));
+      all.add(number(mob.ewes(), "key.mobs.ewes", "").usually("0"));
     } else if (place == 1) {
-      all.add(
-          number(
-                  mob.ewes(),
-                  "Maidens joined apart from them",
-                  "head, 0 if there are none or they run together",
-                  "Ewes joined for the first time lose more to oestrogen, and their figures are"
-                      + " lower.")
-              .usually("0")
-              .askedAfter(EWES));
+      all.add(number(mob.ewes(), "start.maidens", "").usually("0").askedAfter(EWES));
     } else {
       AskedMob before = MOBS.get(place - 1); // one after the other, until one is left out
       all.add(
-          text(
-                  mob.name(),
-                  "Another mob of ewes, its name",
-                  "Ewes joined apart from the others, such as: late joined. Left out, there are no"
-                      + " more.")
+          text(mob.name(), "start.mob")
               .askedAfter(before.name().isEmpty() ? EWES : before::isThere));
       all.add(
-          number(mob.ewes(), "Ewes joined" + mob.of(), "head", "How many there are.")
+          number(mob.ewes(), "key.mobs.ewes", mob.of())
               .neededAfter(ALWAYS)
               .askedAfter(answers -> EWES.test(answers) && given(answers, mob.name())));
     }
     String prefix = mob.prefix();
     all.add(
-        text(
-                prefix + "joining-start",
-                "Day the rams go in" + mob.of(),
-                "Such as 30 January. What ewes graze in the weeks before decides what oestrogen"
-                    + " does.")
+        ask(prefix + "joining-start", Kind.TEXT, "key.mobs.joining_start", mob.of())
             .neededAfter(ALWAYS)
             .askedAfter(mob::isThere));
     all.add(
-        numbers(
-                prefix + "joining-weeks",
-                "How long the rams stay" + mob.of(),
-                "weeks",
-                "One number, or low, likely and high.")
+        numbers(prefix + "joining-weeks", "key.mobs.joining_weeks", mob.of())
             .usually(plain(tables.parameter("default.joining-weeks").likely()))
             .askedAfter(mob::isThere));
-    figure(mob, "in-lamb", "Ewes in lamb", "pregnant");
-    figure(mob, "scanned", "Lambs scanned", "scanning");
-    figure(mob, "marked", "Lambs marked", "marking");
+    figure(mob, "in-lamb", "key.mobs.pregnant_percent", "pregnant-percent");
+    figure(mob, "scanned", "key.mobs.scanning_percent", "scanning-percent");
+    figure(mob, "marked", "key.mobs.marking_percent", "marking-percent");
     all.add(
-        new Question(
-                prefix + "figures",
-                Kind.YES_NO,
-                "Were these figures counted on the paddocks of this farm" + mob.of(),
-                "yes or no",
-                "Yes if any effect of the clover is already in them (observed on these paddocks), no"
-                    + " if they are what the ewes would do without it (unaffected).")
+        ask(prefix + "figures", Kind.YES_NO, "start.figures", mob.of())
             .usually("yes")
             .askedAfter(
                 answers ->
@@ -209,42 +175,19 @@ final class Questions {
                             .anyMatch(key -> given(answers, prefix + key))));
   }
 
-  private void figure(AskedMob mob, String key, String text, String row) {
-    String help = "Your mean over some years, or low, likely and high. Left out: ";
-    all.add(
-        numbers(
-                mob.prefix() + key,
-                text + mob.of(),
-                "per 100 joined",
-                help + usual(row + "-percent"))
-            .askedAfter(mob::isThere));
+  private void figure(AskedMob mob, String key, String words, String row) {
+    all.add(numbers(mob.prefix() + key, words, mob.of(), usual(row)).askedAfter(mob::isThere));
   }
 
   private void feed() {
+    String known = inTables(tables.supplements().keySet().stream());
+    all.add(text("supplement", "start.supplement", known).usually("barley"));
     all.add(
-        text(
-                "supplement",
-                "What you feed when pasture is short",
-                "Any feed. The tables know: "
-                    + String.join(", ", tables.supplements().keySet())
-                    + ".")
-            .usually("barley"));
-    all.add(
-        numbers(
-                "supplement-energy",
-                "Its energy",
-                "MJ per kg dry matter",
-                "The tables do not know this feed. Grain has about 13, good hay 9; a feed test tells"
-                    + " it.")
+        numbers("supplement-energy", "start.supplement-energy", "")
             .neededAfter(ALWAYS)
             .askedAfter(answers -> feed(answers).isEmpty()));
     all.add(
-        numbers(
-                "supplement-price",
-                "Its price, delivered and fed out",
-                "money per tonne",
-                "One number, or low, likely and high. Left out, the table's price is taken, if it has"
-                    + " one.")
+        numbers("supplement-price", "key.supplement.price_per_tonne", "")
             .neededAfter(
                 answers ->
                     given(answers, "supplement")
@@ -286,9 +229,8 @@ final class Questions {
 
   private String usual(String row) {
     Assumption value = tables.parameter("default." + row);
-    return String.format(
-        Locale.ROOT,
-        "%s (%s to %s) is taken, a table default marked '%s'.",
+    return Texts.get(
+        "start.usual",
         plain(value.range().likely()),
         plain(value.range().low()),
         plain(value.range().high()),
@@ -297,15 +239,5 @@ final class Questions {
 
   private static String plain(double value) {
     return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
-  }
-
-  private String current() {
-    return "Current cultivars in the tables: "
-        + tables.cultivars().values().stream()
-            .filter(Cultivar::isCurrent)
-            .map(Cultivar::name)
-            .filter(name -> !name.equals("current cultivar"))
-            .collect(Collectors.joining(", "))
-        + ". Ask an agronomist which of them suits soil and rain.";
   }
 }

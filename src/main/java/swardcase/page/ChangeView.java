@@ -72,7 +72,7 @@ public final class ChangeView {
   private static void lever(Html html, Lever lever) {
     String id = "lever-" + lever.key();
     html.open("div class=lever").open("label for=?", id);
-    html.text(Texts.get(lever.words(), lever.name()));
+    html.text(lever.text());
     html.element("small", " " + Texts.get("page.now", now(lever.now(), lever.unit()))).close();
     html.open(
         "input type=range id=? data-lever=? data-unit=? data-base=? min=? max=? step=? value=?",
@@ -156,12 +156,7 @@ public final class ChangeView {
     }
     return html.list(
             moved.stream()
-                .map(
-                    lever ->
-                        Texts.get(
-                            "page.moved",
-                            Texts.get(lever.words(), lever.name()),
-                            now(lever.now(), lever.unit())))
+                .map(lever -> Texts.get("page.moved", lever.text(), now(lever.now(), lever.unit())))
                 .toList())
         .toString();
   }

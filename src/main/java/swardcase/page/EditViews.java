@@ -9,6 +9,7 @@ import swardcase.evidence.Assumption;
 import swardcase.folder.Question;
 import swardcase.reading.CsvEdit;
 import swardcase.reading.Table;
+import swardcase.wording.KeyWords;
 import swardcase.wording.Texts;
 import swardcase.wording.Words;
 
@@ -24,19 +25,13 @@ public final class EditViews {
    * A key of {@code farm.yaml} to be changed.
    *
    * @param id names it in requests
-   * @param words key of its name and its help
-   * @param of the user's own name of what it belongs to; blank if there is none
+   * @param words its name, its unit and its help
    * @param typed as it stands in the file; blank if it does not
    * @param now the number it stands for now; empty for what is no uncertain number
    * @param path from the top of the file
    */
   public record Key(
-      String id,
-      String words,
-      String of,
-      String typed,
-      Optional<Assumption> now,
-      List<String> path) {}
+      String id, KeyWords words, String typed, Optional<Assumption> now, List<String> path) {}
 
   private static Html head(Shell.View view, String note, String print) {
     Html html = new Html().open("section data-print=?", print);
@@ -110,8 +105,8 @@ public final class EditViews {
     Html html = head(Shell.View.FLOCK, "page.keys", print);
     for (Key key : keys) {
       html.open("div class=ask").open("label for=?", key.id());
-      html.text(Texts.get(key.words(), key.of())).element("small", " " + now(key)).close();
-      field(html, "key", key.id(), key.id(), key.typed(), Texts.get(key.words() + ".help"));
+      html.text(key.words().whole()).element("small", " " + now(key)).close();
+      field(html, "key", key.id(), key.id(), key.typed(), key.words().help());
     }
     return end(html);
   }
@@ -145,7 +140,7 @@ public final class EditViews {
     html.element("p class=note", Texts.get("page.begin.note"));
     for (Question asked : questions) {
       String id = "answer-" + asked.key();
-      html.open("div class=ask").element("label for=?", asked.whole(), id);
+      html.open("div class=ask").element("label for=?", asked.words().whole(), id);
       String typedOrUsual = typed.getOrDefault(asked.key(), asked.usual());
       field(html, "answer", id, asked.key(), typedOrUsual, asked.help());
     }

@@ -2,6 +2,7 @@ package swardcase.page;
 
 import java.util.Optional;
 import swardcase.chance.Range;
+import swardcase.wording.KeyWords;
 
 /**
  * A number of the farm that can be moved on the page.
@@ -27,8 +28,9 @@ public record Lever(
     double step,
     Optional<Double> to) {
 
-  /** The key of its words, without the user's name in it. */
-  String words() {
-    return "lever." + (name.isEmpty() ? key : key.replaceAll("\\..*\\.", "."));
+  /** What it is called. */
+  String text() {
+    String inFile = name.isEmpty() ? key : key.replaceAll("\\..*\\.", "."); // without the name
+    return new KeyWords("key." + inFile, name).text();
   }
 }

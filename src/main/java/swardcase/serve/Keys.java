@@ -1,7 +1,9 @@
 package swardcase.serve;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
@@ -11,6 +13,7 @@ import swardcase.farm.OtherStock;
 import swardcase.farm.Prices;
 import swardcase.page.EditViews.Key;
 import swardcase.reading.YamlEdit;
+import swardcase.wording.KeyWords;
 
 /** The keys of {@code farm.yaml} that people change. */
 final class Keys {
@@ -32,14 +35,8 @@ final class Keys {
     for (OtherStock stock : farm.otherStock()) {
       add("other_stock", stock.name(), "head", null);
     }
-    Prices prices = farm.prices();
     add("price_date", null);
-    add("supplement.price_per_tonne", farm.supplement().pricePerTonne());
-    add("prices.net_value_per_lamb", prices.netValuePerLamb());
-    add("prices.replacement_ewe", prices.replacementEwe());
-    add("prices.gross_margin_per_ewe", prices.grossMarginPerEwe());
-    add("prices.cost_per_dry_ewe", prices.costPerDryEwe());
-    add("prices.spare_feed_per_tonne_dm", prices.spareFeedPerTonneDm());
+    prices(farm).forEach(this::add);
     Finance finance = farm.finance();
     add("finance.budget_per_year", null);
     add("finance.discount_rate_percent", finance.discountRate());
@@ -54,18 +51,31 @@ final class Keys {
     return List.copyOf(new Keys(farm, new YamlEdit(yaml)).all);
   }
 
+  /** The prices of a farm by their keys. */
+  static Map<String, Assumption> prices(Farm farm) {
+    Prices prices = farm.prices();
+    Map<String, Assumption> all = new LinkedHashMap<>();
+    all.put("supplement.price_per_tonne", farm.supplement().pricePerTonne());
+    all.put("prices.net_value_per_lamb", prices.netValuePerLamb());
+    all.put("prices.replacement_ewe", prices.replacementEwe());
+    all.put("prices.gross_margin_per_ewe", prices.grossMarginPerEwe());
+    all.put("prices.cost_per_dry_ewe", prices.costPerDryEwe());
+    all.put("prices.spare_feed_per_tonne_dm", prices.spareFeedPerTonneDm());
+    return all;
+  }
+
   /** A key with the number it stands for now; null for what is no uncertain number. */
   private void add(String key, Assumption now) {
-    add(List.of(key.split("\\.")), "key." + key, "", now);
+    add(List.of(key.split("\\.")), new KeyWords("key." + key, ""), now);
   }
 
   private void add(String list, String name, String key, Assumption now) {
-    add(List.of(list, name, key), "key." + list + "." + key, name, now);
+    add(List.of(list, name, key), new KeyWords("key." + list + "." + key, name), now);
   }
 
-  private void add(List<String> path, String words, String of, Assumption now) {
+  private void add(List<String> path, KeyWords words, Assumption now) {
     String typed = file.find(path).orElse("");
     String id = "key-" + (all.size() + 1);
-    all.add(new Key(id, words, of, typed, Optional.ofNullable(now), path));
+    all.add(new Key(id, words, typed, Optional.ofNullable(now), path));
   }
 }

@@ -16,7 +16,6 @@ import swardcase.farm.Farm;
 import swardcase.farm.Finance;
 import swardcase.farm.Mob;
 import swardcase.farm.OtherStock;
-import swardcase.farm.Prices;
 import swardcase.folder.Typed;
 import swardcase.page.Lever;
 
@@ -40,18 +39,12 @@ final class Levers {
 
   private Levers(Farm farm, Asked asked) {
     this.asked = asked;
-    Prices prices = farm.prices();
-    price("prices.net_value_per_lamb", prices.netValuePerLamb());
-    Assumption feed = farm.supplement().pricePerTonne();
-    if (asked.levers().containsKey("supplement.price_per_tonne") && feed.setBy() != SetBy.USER) {
-      line(
-          "supplement",
-          "name: " + Typed.quoted(farm.supplement().name())); // it may stand nowhere yet
+    SetBy fedSetBy = farm.supplement().pricePerTonne().setBy();
+    if (asked.levers().containsKey("supplement.price_per_tonne") && fedSetBy != SetBy.USER) {
+      String name = Typed.quoted(farm.supplement().name());
+      line("supplement", "name: " + name); // it may stand nowhere yet
     }
-    price("supplement.price_per_tonne", feed);
-    price("prices.replacement_ewe", prices.replacementEwe());
-    price("prices.gross_margin_per_ewe", prices.grossMarginPerEwe());
-    price("prices.spare_feed_per_tonne_dm", prices.spareFeedPerTonneDm());
+    Keys.prices(farm).forEach((key, price) -> percent(key, price, 1, price.unit()));
     Finance finance = farm.finance();
     percent("finance.discount_rate_percent", finance.discountRate(), 100, "% a year");
     budget(finance.budgetPerYear(), farm.currency());
@@ -83,10 +76,6 @@ final class Levers {
           lines.forEach(line -> text.append("      ").append(line).append('\n'));
         });
     return Optional.of(text.toString());
-  }
-
-  private void price(String key, Assumption price) {
-    percent(key, price, 1, price.unit());
   }
 
   /** A number that moves by per cent; {@code times} makes it the number the file would hold. */

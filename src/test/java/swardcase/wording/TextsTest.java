@@ -128,7 +128,7 @@ class TextsTest {
                   file ->
                       file.toString()
                           .matches(
-                              ".*(report|wording|view|paper|sheet|page|serve).[A-Za-z]+\\.java"))
+                              ".*(folder|report|wording|view|paper|sheet|page|serve).[A-Za-z]+\\.java"))
               .map(TextsTest::read)
               .collect(Collectors.joining());
     }
@@ -137,10 +137,12 @@ class TextsTest {
     unused.removeIf(key -> key.matches("reason.+\\.(less|none)") && code.contains(beforeSign(key)));
     unused.removeIf(
         key -> {
-          String ofFile = key.replaceAll("^(lever|key)\\.|\\.help$", "");
+          String asked = key.replaceAll("\\.(help|unit)$", "");
+          String ofFile = asked.replaceAll("^key\\.", "");
           String inList = ofFile.replaceAll("^(mobs|other_stock)\\.", "");
           return !key.equals(ofFile)
-              && (code.contains("\"" + ofFile + "\"") || code.contains("\"" + inList + "\""));
+              && Stream.of(asked, ofFile, inList)
+                  .anyMatch(used -> code.contains("\"" + used + "\""));
         });
     unused.removeIf(key -> key.matches("glossary\\.\\d+\\.(term|text)"));
     OF_CONSTANTS.forEach(
