@@ -1,6 +1,7 @@
 package swardcase.cli;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -82,11 +83,9 @@ final class ExplainCommand extends FarmTask {
       throw wrong(
           "'" + what + "' is of a paddock: give --paddock and one of: " + String.join(", ", names));
     }
-    for (int i = 0; i < names.size(); i++) {
-      if (names.get(i).equalsIgnoreCase(paddock.strip())) {
-        return i;
-      }
-    }
-    throw unknown("paddock", paddock, names);
+    return IntStream.range(0, names.size())
+        .filter(place -> names.get(place).equalsIgnoreCase(paddock.strip()))
+        .findFirst()
+        .orElseThrow(() -> unknown("paddock", paddock, names));
   }
 }

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import picocli.CommandLine.Option;
 import swardcase.check.Fault;
 import swardcase.check.FaultsException;
@@ -94,11 +93,10 @@ final class ScenarioOptions extends Options {
       }
     }
     return all.stream()
-        .filter(one -> only.isEmpty() || only.stream().anyMatch(isNameOf(one)))
+        .filter(
+            one ->
+                only.isEmpty()
+                    || only.stream().map(String::strip).anyMatch(one.name()::equalsIgnoreCase))
         .toList();
-  }
-
-  private static Predicate<String> isNameOf(Scenario scenario) {
-    return typed -> typed.strip().equalsIgnoreCase(scenario.name());
   }
 }

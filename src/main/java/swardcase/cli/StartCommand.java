@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import swardcase.folder.CannotWriteException;
+import swardcase.folder.FarmTemplate;
 import swardcase.folder.NewFarm;
 import swardcase.folder.WholeFiles;
 import swardcase.intake.FarmFolder;
@@ -62,7 +63,7 @@ final class StartCommand extends Task {
       }
     }
     if (blank) {
-      write(NewFarm.blank(date));
+      write(FarmTemplate.blank(date));
       print("Fill in farm.yaml and paddocks.csv, then: swardcase check " + folder);
       return ExitCodes.DONE;
     }

@@ -29,7 +29,7 @@ import swardcase.reading.Table;
  * left out where there is none; a line with <code>{?key}</code> is kept only where there is one.
  * The line <code>{mobs}</code> takes an entry of {@code mob.yaml} for each mob.
  */
-final class FarmTemplate {
+public final class FarmTemplate {
 
   private static final Pattern PLACE = Pattern.compile("\\{(\\??)([a-z-]+)}");
   private static final Set<String> NONE_AT_ZERO = Set.of("ewes", "maidens", "other-dse");
@@ -62,7 +62,7 @@ final class FarmTemplate {
   }
 
   /** The same files to be filled in by hand. */
-  static Map<String, String> blank(LocalDate day) {
+  public static Map<String, String> blank(LocalDate day) {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("farm.yaml", text("blank-farm.yaml").replace("{" + DATE + "}", day.toString()));
     files.put("paddocks.csv", text("paddocks.csv"));

@@ -128,9 +128,4 @@ public final class NewFarm {
   public Map<String, String> files(Map<String, String> answers, LocalDate day) {
     return FarmTemplate.of(answers, day, joinings);
   }
-
-  /** The same files to be filled in by hand. */
-  public static Map<String, String> blank(LocalDate day) {
-    return FarmTemplate.blank(day);
-  }
 }

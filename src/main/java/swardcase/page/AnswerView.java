@@ -86,15 +86,16 @@ public final class AnswerView {
         (of, any) -> money(of, of.winterFeed().supplementCost()));
     figure("page.lambs", "lambs", (of, any) -> Words.count(of.reproduction().lambsLostPerYear()));
     figure("page.lambCost", "lamb-cost", (of, any) -> money(of, of.reproduction().costPerYear()));
-    figure("page.planCost", "plan-cost", (of, its) -> sum(of, its, its.cost(), of.plan().cost()));
+    figure(
+        "page.planCost", "plan-cost", (of, its) -> its.moneyWithEnds(its.cost(), of.plan().cost()));
     figure(
         "page.planGain",
         "plan-gain",
-        (of, its) -> sum(of, its, its.gain(), of.plan().gain().drawn()));
+        (of, its) -> its.moneyWithEnds(its.gain(), of.plan().gain().drawn()));
     html.close();
     if (report.plan().calls().unsure() > 0) {
       Drawn sure = report.plan().sureGain().drawn();
-      String gains = sum(report, faces, faces.rounded(sure.mean()), sure);
+      String gains = faces.moneyWithEnds(faces.rounded(sure.mean()), sure);
       html.element("p", Texts.get("page.sureGain", gains));
     }
   }
@@ -112,11 +113,6 @@ public final class AnswerView {
 
   private static String money(Report of, Drawn sum) {
     return Words.money(of.farm().currency(), sum);
-  }
-
-  /** Money with its currency and its ends, by the unit of its report. */
-  private static String sum(Report of, MoneyFaces faces, double rounded, Drawn sum) {
-    return of.farm().currency() + " " + faces.withEnds(rounded, sum);
   }
 
   private void paddocks() {
@@ -167,12 +163,12 @@ public final class AnswerView {
           place,
           Texts.get("page.card.cost"),
           ExplainTopic.COST,
-          (of, its) -> sum(of, its, its.cost(place), of.paddocks().get(place).cost()));
+          (of, its) -> its.moneyWithEnds(its.cost(place), of.paddocks().get(place).cost()));
       fact(
           place,
           Texts.get("page.card.gain"),
           ExplainTopic.GAIN,
-          (of, its) -> sum(of, its, its.gain(place), of.paddocks().get(place).gain().drawn()));
+          (of, its) -> its.moneyWithEnds(its.gain(place), of.paddocks().get(place).gain().drawn()));
     }
     for (CardFacts.Fact fact : facts(report, faces, place)) {
       fact(

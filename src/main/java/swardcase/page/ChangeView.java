@@ -163,6 +163,6 @@ public final class ChangeView {
 
   private static String gain(Report report, Spread plan) {
     MoneyFaces faces = new MoneyFaces(report);
-    return report.farm().currency() + " " + faces.withEnds(faces.rounded(plan.mean()), plan);
+    return faces.moneyWithEnds(faces.rounded(plan.mean()), plan.drawn());
   }
 }

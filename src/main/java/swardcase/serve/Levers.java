@@ -15,7 +15,6 @@ import swardcase.evidence.SetBy;
 import swardcase.farm.Farm;
 import swardcase.farm.Finance;
 import swardcase.farm.Mob;
-import swardcase.farm.OtherStock;
 import swardcase.folder.Typed;
 import swardcase.page.Lever;
 
@@ -27,9 +26,6 @@ import swardcase.page.Lever;
 final class Levers {
 
   private static final double BUDGET_STEP = 1000;
-
-  /** The name of the scenario that is made of the changes. */
-  static final String SCENARIO = "from the page";
 
   private final Asked asked;
   private final List<Lever> levers = new ArrayList<>();
@@ -52,7 +48,9 @@ final class Levers {
     add("finance.horizon_years", "", "years", years, false, 1, 40, 1)
         .ifPresent(to -> line("finance", "horizon_years: " + Math.round(to)));
     farm.mobs().forEach(this::ewes);
-    farm.otherStock().stream().filter(stock -> stock.head() > 0).forEach(this::head);
+    farm.otherStock().stream()
+        .filter(stock -> stock.head() > 0)
+        .forEach(stock -> head("other_stock", stock.name(), "head", stock.head()));
   }
 
   /** The levers of a farm as its files have it, where the user has moved them. */
@@ -69,7 +67,7 @@ final class Levers {
     if (levers.lines.isEmpty()) {
       return Optional.empty();
     }
-    StringBuilder text = new StringBuilder("scenarios:\n  " + SCENARIO + ":\n");
+    StringBuilder text = new StringBuilder("scenarios:\n  from the page:\n");
     levers.lines.forEach(
         (section, lines) -> {
           text.append("    ").append(section).append(":\n");
@@ -128,19 +126,10 @@ final class Levers {
   }
 
   private void ewes(Mob mob) {
-    lever("mobs." + mob.name() + ".ewes", mob.name(), "head", Range.exactly(mob.ewes()))
-        .ifPresent(
-            percent -> {
-              line("mobs", "- name: " + Typed.quoted(mob.name()));
-              line("mobs", "  ewes: " + head(mob.ewes(), percent));
-              if (mob.agesSetBy() == SetBy.USER) {
-                line("mobs", "  ages: " + ages(mob, head(mob.ewes(), percent)));
-              }
-            });
-  }
-
-  private static long head(int now, double percent) {
-    return Math.max(1, Math.round(now * (100 + percent) / 100));
+    Optional<Long> ewes = head("mobs", mob.name(), "ewes", mob.ewes());
+    if (mob.agesSetBy() == SetBy.USER) {
+      ewes.ifPresent(moved -> line("mobs", "  ages: " + ages(mob, moved)));
+    }
   }
 
   /** Ewes by number of joinings, in the shares the mob has; they add up to the ewes. */
@@ -150,17 +139,17 @@ final class Levers {
         .collect(Collectors.joining(", ", "[", "]"));
   }
 
-  private void head(OtherStock stock) {
-    lever(
-            "other_stock." + stock.name() + ".head",
-            stock.name(),
-            "head",
-            Range.exactly(stock.head()))
-        .ifPresent(
-            percent -> {
-              line("other_stock", "- name: " + Typed.quoted(stock.name()));
-              line("other_stock", "  head: " + head(stock.head(), percent));
-            });
+  /** A lever for the animals of an entry of a list; how many they are where it was moved. */
+  private Optional<Long> head(String list, String name, String key, int now) {
+    Optional<Long> head =
+        lever(list + "." + name + "." + key, name, "head", Range.exactly(now))
+            .map(percent -> Math.max(1, Math.round(now * (100 + percent) / 100)));
+    head.ifPresent(
+        moved -> {
+          line(list, "- name: " + Typed.quoted(name));
+          line(list, "  " + key + ": " + moved);
+        });
+    return head;
   }
 
   private void line(String section, String line) {

@@ -103,12 +103,13 @@ public final class ComparisonTerminalView {
 
   private void paddocks() {
     boolean all = report.others().size() == 1;
-    List<String> heading =
-        List.of("What to do there", ">Gain " + currency, "On " + first, ">Gain " + currency);
-    TextTable table =
-        all
-            ? table(List.of("Paddock"), heading)
-            : table(List.of("Paddock", "Compared with"), heading);
+    List<String> heading = new ArrayList<>(List.of("Paddock"));
+    if (!all) {
+      heading.add("Compared with");
+    }
+    String gain = ">Gain " + currency;
+    heading.addAll(List.of("What to do there", gain, "On " + first, gain));
+    TextTable table = TextTable.of(heading.toArray(String[]::new));
     boolean any = false;
     for (int k = 0; k < report.others().size(); k++) {
       Other other = report.others().get(k);
@@ -135,10 +136,6 @@ public final class ComparisonTerminalView {
       lines.table(table);
     }
     lines.blank();
-  }
-
-  private static TextTable table(List<String> left, List<String> right) {
-    return TextTable.of(Stream.concat(left.stream(), right.stream()).toArray(String[]::new));
   }
 
   /** What to do, where the paddock is on that farm. */

@@ -93,18 +93,14 @@ public final class TerminalView {
         "Plan over " + report.farm().horizonYears() + " years",
         plan.keepsAll()
             ? "costs nothing"
-            : "costs " + currency + " " + faces.withEnds(faces.cost(), plan.cost()),
+            : "costs " + faces.moneyWithEnds(faces.cost(), plan.cost()),
         plan.keepsAll()
             ? "gains nothing"
-            : "gains " + currency + " " + faces.withEnds(faces.gain(), plan.gain()));
+            : "gains " + faces.moneyWithEnds(faces.gain(), plan.gain().drawn()));
     if (plan.calls().unsure() > 0) {
-      table.row(
-          "Its sure changes alone",
-          "",
-          "gain "
-              + currency
-              + " "
-              + faces.withEnds(faces.rounded(plan.sureGain().mean()), plan.sureGain()));
+      Drawn sure = plan.sureGain().drawn();
+      String gain = faces.moneyWithEnds(faces.rounded(sure.mean()), sure);
+      table.row("Its sure changes alone", "", "gain " + gain);
     }
     return table;
   }

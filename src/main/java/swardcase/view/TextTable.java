@@ -2,9 +2,10 @@ package swardcase.view;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * A table of plain text: columns as wide as their widest cell, two spaces between them. Where that
@@ -102,27 +103,19 @@ public final class TextTable {
       Arrays.fill(heights[c], 1);
     }
     while (total(columns, gap) > width) {
-      int best = -1;
-      int[] ofBest = {};
-      int fewest = Integer.MAX_VALUE;
-      for (int c = 0; c < columns.length; c++) {
-        if (columns[c] > least[c]) {
-          int[] usual = heights[c];
-          heights[c] = heights(c, columns[c] - 1);
-          int lines = height(heights);
-          if (lines < fewest || lines == fewest && columns[c] > columns[best]) {
-            fewest = lines;
-            best = c;
-            ofBest = heights[c];
-          }
-          heights[c] = usual;
-        }
-      }
-      if (best < 0) {
+      Optional<Integer> best =
+          IntStream.range(0, columns.length)
+              .filter(c -> columns[c] > least[c])
+              .boxed()
+              .min(
+                  Comparator.comparingInt(
+                          (Integer c) -> height(heights, c, heights(c, columns[c] - 1)))
+                      .thenComparingInt(c -> -columns[c]));
+      if (best.isEmpty()) {
         return columns;
       }
-      columns[best]--;
-      heights[best] = ofBest;
+      columns[best.get()]--;
+      heights[best.get()] = heights(best.get(), columns[best.get()]);
     }
     return columns;
   }
@@ -132,10 +125,15 @@ public final class TextTable {
     return rows.stream().mapToInt(row -> broken(row.get(column), width).size()).toArray();
   }
 
-  /** Lines of the whole table. */
-  private int height(int[][] heights) {
-    return IntStream.range(0, rows.size())
-        .map(row -> Stream.of(heights).mapToInt(column -> column[row]).max().orElse(0))
+  /** Lines of the whole table if the cells of one column had so many. */
+  private static int height(int[][] heights, int column, int[] instead) {
+    return IntStream.range(0, instead.length)
+        .map(
+            row ->
+                IntStream.range(0, heights.length)
+                    .map(c -> c == column ? instead[row] : heights[c][row])
+                    .max()
+                    .orElse(0))
         .sum();
   }
 

@@ -212,6 +212,11 @@ public final class MoneyFaces {
     return Words.range(Drawn.of(rounded, of.low(), of.high()), unit);
   }
 
+  /** The same with the currency before it: {@code A$ 24,000 (8,000 to 41,000)}. */
+  public String moneyWithEnds(double rounded, Drawn of) {
+    return currency + " " + withEnds(rounded, of);
+  }
+
   /** Rounded money as a number alone: {@code 24,000}. */
   public String number(double rounded) {
     return Words.rounded(rounded, unit);
