@@ -21,7 +21,7 @@ final class RowChart {
   private final List<Row> rows;
   private final Scale scale;
 
-  /** A picture as wide as its scale, upright line at nothing. */
+  /** A picture as wide as its scale, an upright stroke at nothing in each row. */
   RowChart(Lettering lettering, List<Row> rows, Scale scale) {
     this.lettering = lettering;
     this.rows = rows;
@@ -33,9 +33,6 @@ final class RowChart {
   }
 
   void paint(Canvas canvas, double top) {
-    if (scale.low() < 0 && scale.high() > 0) {
-      canvas.line(scale.at(0), top, scale.at(0), top + height(), 1, Tint.RULE);
-    }
     for (int i = 0; i < rows.size(); i++) {
       Row row = rows.get(i);
       double baseline = top + i * ROW + 9;
@@ -45,6 +42,9 @@ final class RowChart {
       canvas.text(name, scale.from(), baseline, Style.CELL);
       canvas.textTo(row.number(), scale.to(), baseline, Style.CELL);
       canvas.line(scale.from(), line, scale.to(), line, 0.5, Tint.RULE);
+      if (scale.low() < 0 && scale.high() > 0) {
+        canvas.line(scale.at(0), line - 5, scale.at(0), line + 5, 1, Tint.RULE);
+      }
       RangeBar.draw(canvas, row.drawn(), scale, line, 5);
     }
   }
