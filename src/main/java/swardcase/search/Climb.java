@@ -104,13 +104,16 @@ final class Climb {
         sample, pick, tried.stream().filter(change -> !at.has(change)).filter(at::fits).toList());
   }
 
-  /** Takes changes, the best one first, as long as one gains; gives what is gained by all. */
+  /**
+   * Takes changes, the best one first, as long as one gains; gives what is gained by all. Where
+   * farms are set anew, valuing one change again costs as much as all, so only the best is taken.
+   */
   private double takeThoseThatGain(List<Gain> gains) {
     PriorityQueue<Move> queue = new PriorityQueue<>();
     gains.stream().filter(this::isGain).forEach(gain -> queue.add(new Move(gain, 0)));
     int taken = 0;
     double gained = 0;
-    while (!queue.isEmpty()) {
+    while (!queue.isEmpty() && (taken == 0 || sample.isKept())) {
       Move move = queue.poll();
       if (move.taken() == taken) {
         at.take(move.gain().change());
