@@ -1,10 +1,12 @@
 package swardcase.tables;
 
 import java.time.Month;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import swardcase.check.Check;
 import swardcase.evidence.Assumption;
 import swardcase.evidence.Evidence;
@@ -44,8 +46,8 @@ public record District(
   /** Checks shapes. */
   public District {
     Check.notBlank(name, "name of a district");
-    seasons = Map.copyOf(seasons);
-    breakMoves = Map.copyOf(breakMoves);
+    seasons = Collections.unmodifiableMap(new TreeMap<>(seasons));
+    breakMoves = Collections.unmodifiableMap(new TreeMap<>(breakMoves));
     winterMonths = List.copyOf(winterMonths);
     Check.that(seasons.containsKey(SeasonType.AVERAGE), "growth of %s must be given", name);
     for (List<Double> months : seasons.values()) {
