@@ -3,6 +3,7 @@ package swardcase;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import swardcase.evidence.Assumption;
 import swardcase.farm.Action;
 import swardcase.farm.Climate;
 import swardcase.farm.ExtraFeedUse;
@@ -89,6 +90,21 @@ public final class FarmCopy {
   public FarmCopy prices(Prices other) {
     prices = other;
     return this;
+  }
+
+  /** The farm with lambs of another worth. */
+  public FarmCopy netValuePerLamb(Assumption other) {
+    return prices(
+        new Prices(
+            other,
+            prices.costPerDryEwe(),
+            prices.replacementEwe(),
+            prices.spareFeedPerTonneDm(),
+            prices.grossMarginPerEwe(),
+            prices.nitrogenPerKg(),
+            prices.leafTest(),
+            prices.plantIdentification(),
+            prices.priceCorrelation()));
   }
 
   public FarmCopy finance(Finance other) {

@@ -268,14 +268,10 @@ final class PlanTable {
   void sum(int[] pick, double[] into) {
     Arrays.fill(into, 0);
     for (int c : pick) {
-      add(c, 1, into);
-    }
-  }
-
-  void add(int choice, double factor, double[] into) {
-    int from = choice * years * sums;
-    for (int k = 0; k < into.length; k++) {
-      into[k] += factor * added[from + k];
+      int from = c * years * sums;
+      for (int k = 0; k < into.length; k++) {
+        into[k] += added[from + k];
+      }
     }
   }
 

@@ -27,14 +27,13 @@ final class SpreadChart {
 
   /** Draws it with the finding in words. */
   static void draw(Flow flow, Report report, HowSureReport sure, MoneyFaces faces) {
-    String currency = report.farm().currency();
-    flow.paragraph(Texts.get("sure.spread", currency), Style.NOTE);
+    flow.paragraph(Texts.get("sure.spread", report.farm().currency()), Style.NOTE);
     flow.figure(
         HEIGHT,
         Texts.get(
             "sure.spread.alt",
             Words.percent(sure.chanceItPays()),
-            currency + " " + faces.withEnds(faces.gain(), report.plan().gain())),
+            faces.moneyWithEnds(faces.gain(), report.plan().gain().drawn())),
         (canvas, top) -> paint(canvas, top, sure));
   }
 

@@ -2,7 +2,6 @@ package swardcase.sheet;
 
 import java.util.List;
 import swardcase.chance.Drawn;
-import swardcase.chance.Spread;
 import swardcase.paper.Column;
 import swardcase.paper.Flow;
 import swardcase.paper.Scale;
@@ -88,22 +87,21 @@ final class SurePage {
     PlanResult plan = report.plan();
     flow.part(Texts.get("sure.totals"));
     ReturnsWords returns = ReturnsWords.of(plan.returns(), report.farm().horizonYears());
-    String currency = report.farm().currency() + " ";
     Table table =
         new Table(
             flow,
             Column.names(Texts.get("column.total"), 140),
             Column.numbers(Texts.get("column.value"), 124),
             Column.words(Texts.get("column.means"), 243).in(Style.NOTE));
-    total(table, "npv", currency + faces.withEnds(faces.gain(), plan.gain()));
+    total(table, "npv", faces.moneyWithEnds(faces.gain(), plan.gain().drawn()));
     if (plan.calls().unsure() > 0) {
-      Spread sure = plan.sureGain();
-      total(table, "sureGain", currency + faces.withEnds(faces.rounded(sure.mean()), sure));
+      Drawn sure = plan.sureGain().drawn();
+      total(table, "sureGain", faces.moneyWithEnds(faces.rounded(sure.mean()), sure));
     }
     Drawn debt = plan.peakDebt();
     total(table, "annuity", Words.money(report.farm().currency(), plan.annuity()));
-    total(table, "cost", currency + faces.withEnds(faces.cost(), plan.cost()));
-    total(table, "peakDebt", currency + faces.withEnds(faces.rounded(debt.mean()), debt));
+    total(table, "cost", faces.moneyWithEnds(faces.cost(), plan.cost()));
+    total(table, "peakDebt", faces.moneyWithEnds(faces.rounded(debt.mean()), debt));
     total(table, "irr", returns.irr());
     total(table, "mirr", returns.mirr());
     total(table, "payback", returns.payback());

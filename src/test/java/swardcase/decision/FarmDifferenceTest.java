@@ -20,7 +20,6 @@ import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
 import swardcase.farm.Mob;
 import swardcase.farm.Paddock;
-import swardcase.farm.Prices;
 import swardcase.outcome.FarmModel;
 import swardcase.outcome.OutcomeFunction;
 import swardcase.outcome.Plan;
@@ -53,20 +52,9 @@ class FarmDifferenceTest {
 
   /** The farm with lambs worth so many times as much. */
   private static Farm lambs(Farm farm, double times) {
-    Prices prices = farm.prices();
-    Assumption worth = prices.netValuePerLamb();
+    Assumption worth = farm.prices().netValuePerLamb();
     return FarmCopy.of(farm)
-        .prices(
-            new Prices(
-                Assumption.ofFarm(worth.name(), worth.range().times(times), worth.unit()),
-                prices.costPerDryEwe(),
-                prices.replacementEwe(),
-                prices.spareFeedPerTonneDm(),
-                prices.grossMarginPerEwe(),
-                prices.nitrogenPerKg(),
-                prices.leafTest(),
-                prices.plantIdentification(),
-                prices.priceCorrelation()))
+        .netValuePerLamb(Assumption.ofFarm(worth.name(), worth.range().times(times), worth.unit()))
         .build();
   }
 

@@ -15,7 +15,6 @@ import swardcase.decision.PlanGain;
 import swardcase.draws.Draws;
 import swardcase.evidence.Assumption;
 import swardcase.farm.Farm;
-import swardcase.farm.Prices;
 import swardcase.farm.Supplement;
 import swardcase.outcome.FarmModel;
 import swardcase.report.BudgetCase.CostItem;
@@ -101,20 +100,9 @@ class BudgetCaseTest {
 
   private static Farm withPrices(double lamb, double supplement) {
     Farm farm = decision.model().farm();
-    Prices prices = farm.prices();
     Supplement fed = farm.supplement();
     return FarmCopy.of(farm)
-        .prices(
-            new Prices(
-                exactly(prices.netValuePerLamb(), lamb),
-                prices.costPerDryEwe(),
-                prices.replacementEwe(),
-                prices.spareFeedPerTonneDm(),
-                prices.grossMarginPerEwe(),
-                prices.nitrogenPerKg(),
-                prices.leafTest(),
-                prices.plantIdentification(),
-                prices.priceCorrelation()))
+        .netValuePerLamb(exactly(farm.prices().netValuePerLamb(), lamb))
         .supplement(
             new Supplement(
                 fed.name(),
